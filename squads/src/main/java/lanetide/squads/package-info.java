@@ -1,0 +1,2 @@
+/** Placeholder while the module is laid out. */
+package lanetide.squads;
