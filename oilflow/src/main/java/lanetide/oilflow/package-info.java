@@ -1,2 +1,2 @@
-/** Placeholder while the module is laid out. */
+/** The oil film on a lane, the ball that moves over it and wears it, and the lines that meet the pocket. */
 package lanetide.oilflow;

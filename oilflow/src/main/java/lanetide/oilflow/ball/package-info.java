@@ -1,0 +1,2 @@
+/** The ball and how it is released. */
+package lanetide.oilflow.ball;

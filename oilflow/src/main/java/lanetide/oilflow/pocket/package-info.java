@@ -1,0 +1,2 @@
+/** What a ball does to the pins it meets. */
+package lanetide.oilflow.pocket;

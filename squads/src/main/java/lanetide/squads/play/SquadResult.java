@@ -1,0 +1,40 @@
+package lanetide.squads.play;
+
+import java.util.List;
+
+/**
+ * What one squad did.
+ *
+ * @param squad squad's name
+ * @param startMs when practice started (ms from midnight before the first day)
+ * @param endMs when its last ball was scored (ms)
+ * @param bowlers results in the order of groups and bowling order
+ */
+public record SquadResult(String squad, long startMs, long endMs, List<BowlerResult> bowlers) {
+    /** Copies the list. */
+    public SquadResult {
+        bowlers = List.copyOf(bowlers);
+    }
+
+    /**
+     * Mean over all bowlers and games.
+     *
+     * @return pins a game
+     */
+    public double meanScore() {
+        return bowlers.stream().mapToDouble(BowlerResult::meanScore).average().orElse(Double.NaN);
+    }
+
+    /**
+     * Mean over all bowlers of one game.
+     *
+     * @param game game from 0
+     * @return pins
+     */
+    public double meanScore(int game) {
+        return bowlers.stream()
+                .mapToInt(bowler -> bowler.scores().get(game))
+                .average()
+                .orElse(Double.NaN);
+    }
+}

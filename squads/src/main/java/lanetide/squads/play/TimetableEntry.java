@@ -1,0 +1,19 @@
+package lanetide.squads.play;
+
+/**
+ * One line of the day's timetable.
+ *
+ * @param squad squad it belongs to
+ * @param what what happens
+ * @param game game number from 1, 0 for what is not a game
+ * @param startMs when it starts (ms from midnight before the first day)
+ * @param endMs when the last pair is done with it (ms)
+ */
+public record TimetableEntry(String squad, Activity what, int game, long startMs, long endMs) {
+    /** Kinds of entry. */
+    public enum Activity {
+        CONDITIONING,
+        PRACTICE,
+        GAME
+    }
+}
