@@ -1,2 +1,2 @@
-/** Placeholder while the module is laid out. */
+/** Discrete-event kernel: a clock in whole milliseconds, a totally ordered event list, and independent replications. */
 package lanetide.des;

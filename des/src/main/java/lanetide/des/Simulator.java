@@ -1,0 +1,211 @@
+package lanetide.des;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.BooleanSupplier;
+import lanetide.des.TraceEntry.Happening;
+
+/**
+ * A clock and a list of events to come. Running means: take the first event, set the clock to its time, run its action,
+ * which may schedule, move or cancel other events; and so on.
+ *
+ * <p><b>Order of events.</b> Events run by time; at the same time by phase, the lower first; at the same time and phase
+ * in the order of scheduling, where rescheduling counts as scheduling anew. This order is total: the same calls give
+ * the same run, always. An event scheduled during an action for the present time runs at the present time, even if its
+ * phase is lower than that of the event now running.
+ *
+ * <p><b>Time</b> is a whole number of milliseconds and starts at 0. It never goes back and has nothing to do with the
+ * wall clock.
+ *
+ * <p><b>An action that throws</b> ends the run and its exception reaches the caller. The clock stays at that event,
+ * which counts as executed; all others remain as they are, and the simulator may be run on.
+ *
+ * <p>A simulator belongs to one thread at a time. Independent runs may go in parallel, see {@link Replications}.
+ */
+public final class Simulator {
+
+    private final EventList events;
+    private final List<TraceListener> traceListeners = new ArrayList<>();
+    private long nowMs;
+    private long nextSequence;
+    private long executedEvents;
+    private boolean running;
+    private boolean stopRequested;
+
+    /** A simulator with its clock at 0 ms and no events. */
+    public Simulator() {
+        this(new FourAryHeap());
+    }
+
+    Simulator(EventList events) {
+        this.events = events;
+    }
+
+    /** The present simulated time in milliseconds. */
+    public long nowMs() {
+        return nowMs;
+    }
+
+    /**
+     * Schedules an event a given time from now.
+     *
+     * @param delayMs milliseconds from now, at least 0
+     * @param phase rank among events of the same time; the lower runs first
+     * @param label what the event is called in traces and error messages
+     * @param action what the event does
+     * @throws IllegalArgumentException if {@code delayMs < 0}, or if {@code nowMs() + delayMs > Long.MAX_VALUE}
+     */
+    public EventHandle schedule(long delayMs, int phase, String label, Runnable action) {
+        if (delayMs < 0) {
+            throw new IllegalArgumentException(
+                    "delayMs of event '" + label + "' is " + delayMs + ", but must be at least 0; use 0 for now");
+        }
+        if (delayMs > Long.MAX_VALUE - nowMs) {
+            throw new IllegalArgumentException("delayMs of event '" + label + "' is " + delayMs
+                    + ", but at " + nowMs + " ms must be at most " + (Long.MAX_VALUE - nowMs)
+                    + "; an event that never comes need not be scheduled");
+        }
+        return scheduleAt(nowMs + delayMs, phase, label, action);
+    }
+
+    /**
+     * Schedules an event for a given time.
+     *
+     * @param timeMs simulated time in milliseconds, not before now
+     * @param phase rank among events of the same time; the lower runs first
+     * @param label what the event is called in traces and error messages
+     * @param action what the event does
+     * @throws IllegalArgumentException if {@code timeMs < nowMs()}
+     */
+    public EventHandle scheduleAt(long timeMs, int phase, String label, Runnable action) {
+        Objects.requireNonNull(label, "label");
+        Objects.requireNonNull(action, "action");
+        requireNotPast(timeMs, "event '" + label + "'");
+        ScheduledEvent event = new ScheduledEvent(this, timeMs, phase, nextSequence++, label, action);
+        events.add(event);
+        trace(Happening.SCHEDULED, event);
+        return event;
+    }
+
+    /**
+     * Runs until no event is left or {@link #stop} is called.
+     *
+     * @throws IllegalStateException if called from within a run
+     */
+    public void run() {
+        runEvents(Long.MAX_VALUE, () -> true);
+    }
+
+    /**
+     * Runs all events up to and including the given time, then sets the clock to it. If {@link #stop} ends the run
+     * early, the clock stays at the last event executed.
+     *
+     * @param timeMs simulated time in milliseconds, not before now
+     * @throws IllegalArgumentException if {@code timeMs < nowMs()}
+     * @throws IllegalStateException if called from within a run
+     */
+    public void runUntil(long timeMs) {
+        requireNotPast(timeMs, "runUntil");
+        runEvents(timeMs, () -> true);
+        if (!stopRequested) {
+            nowMs = timeMs;
+        }
+    }
+
+    /**
+     * Runs as long as the condition holds, an event is left, and {@link #stop} is not called.
+     *
+     * @param condition asked before each event
+     * @throws IllegalStateException if called from within a run
+     */
+    public void runWhile(BooleanSupplier condition) {
+        runEvents(Long.MAX_VALUE, Objects.requireNonNull(condition, "condition"));
+    }
+
+    /** Ends the present run after the event now executing. Outside a run this changes nothing. */
+    public void stop() {
+        stopRequested = true;
+    }
+
+    /** Adds a listener that is told of all that happens from now on, after the listeners added before it. */
+    public void addTraceListener(TraceListener listener) {
+        traceListeners.add(Objects.requireNonNull(listener, "listener"));
+    }
+
+    /** Number of events whose action has been started since the simulator was made. */
+    public long executedEvents() {
+        return executedEvents;
+    }
+
+    /** Number of events that wait to run. */
+    public int pendingEvents() {
+        return events.size();
+    }
+
+    boolean cancel(ScheduledEvent event) {
+        if (!event.isPending()) {
+            return false;
+        }
+        events.remove(event);
+        trace(Happening.CANCELLED, event);
+        return true;
+    }
+
+    void reschedule(ScheduledEvent event, long timeMs) {
+        if (!event.isPending()) {
+            throw new IllegalStateException("event '" + event.label()
+                    + "' has run or was cancelled and cannot be rescheduled; schedule a new one");
+        }
+        requireNotPast(timeMs, "event '" + event.label() + "'");
+        events.remove(event);
+        event.moveTo(timeMs, nextSequence++);
+        events.add(event);
+        trace(Happening.RESCHEDULED, event);
+    }
+
+    private void runEvents(long lastTimeMs, BooleanSupplier condition) {
+        if (running) {
+            throw new IllegalStateException("the simulator is already running at " + nowMs
+                    + " ms; schedule events instead of running it from within an action");
+        }
+        running = true;
+        stopRequested = false;
+        try {
+            while (!stopRequested
+                    && !events.isEmpty()
+                    && events.first().timeMs() <= lastTimeMs
+                    && condition.getAsBoolean()) {
+                executeFirst();
+            }
+        } finally {
+            running = false;
+        }
+    }
+
+    private void executeFirst() {
+        ScheduledEvent event = events.removeFirst();
+        nowMs = event.timeMs();
+        executedEvents++;
+        trace(Happening.EXECUTED, event);
+        event.action().run();
+    }
+
+    private void trace(Happening happening, ScheduledEvent event) {
+        if (traceListeners.isEmpty()) {
+            return;
+        }
+        TraceEntry entry =
+                new TraceEntry(nowMs, happening, event.timeMs(), event.phase(), event.sequence(), event.label());
+        for (TraceListener listener : traceListeners) {
+            listener.record(entry);
+        }
+    }
+
+    private void requireNotPast(long timeMs, String what) {
+        if (timeMs < nowMs) {
+            throw new IllegalArgumentException(
+                    "timeMs of " + what + " is " + timeMs + ", but the clock already stands at " + nowMs + " ms");
+        }
+    }
+}

@@ -1,0 +1,35 @@
+package lanetide.des;
+
+/**
+ * One thing that happened to one event.
+ *
+ * @param clockMs simulated time in milliseconds at which it happened
+ * @param happening what happened
+ * @param timeMs simulated time in milliseconds for which the event stands; after rescheduling, the new one
+ * @param phase rank among events of the same time
+ * @param sequence number given at scheduling or rescheduling, counted from 0, unique in a run
+ * @param label what the event is called
+ */
+public record TraceEntry(long clockMs, Happening happening, long timeMs, int phase, long sequence, String label) {
+
+    /** What can happen to an event. */
+    public enum Happening {
+        SCHEDULED("scheduled"),
+        RESCHEDULED("rescheduled"),
+        CANCELLED("cancelled"),
+        EXECUTED("executed");
+
+        private final String word;
+
+        Happening(String word) {
+            this.word = word;
+        }
+    }
+
+    /** One line of text, such as {@code 40 ms: scheduled 'release' for 65 ms, phase 1, number 7}. */
+    @Override
+    public String toString() {
+        return clockMs + " ms: " + happening.word + " '" + label + "' for " + timeMs + " ms, phase " + phase
+                + ", number " + sequence;
+    }
+}
