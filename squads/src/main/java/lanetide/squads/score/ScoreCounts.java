@@ -15,8 +15,8 @@ import java.util.stream.IntStream;
  * first nine frames and 241 ways to bowl the tenth. The counts are carried from frame to frame by score and by what is
  * owed to the next two balls, so the work grows with the score range and not with the number of games.
  *
- * <p>Source of the question: Curtis N. Cooper and Robert E. Kennedy, "Is the mean bowling score awful?", 1990; the
- * counts are sequence A060853 of the On-Line Encyclopedia of Integer Sequences.
+ * <p>Source: C. N. Cooper and R. E. Kennedy (1990), who put the question; the counts are published as A060853 in the
+ * On-Line Encyclopedia of Integer Sequences.
  */
 public final class ScoreCounts {
 
