@@ -62,7 +62,8 @@ public record Explicit(List<List<Integer>> pairByGameAndGroup) implements Rotati
 
     @Override
     public String describe() {
-        return "The pairs are written out for each of the %d games.".formatted(pairByGameAndGroup.size());
+        int games = pairByGameAndGroup.size();
+        return "The pairs are written out game by game, %d %s in all.".formatted(games, games == 1 ? "game" : "games");
     }
 
     @Override

@@ -42,7 +42,8 @@ public record Ring(int step, int everyGames) implements RotationDesign {
     @Override
     public OptionalInt maxGamesWithoutRepeat(int pairs) {
         PlanSize.requireStepMoves(step, pairs);
-        return OptionalInt.of(Math.multiplyExact(pairs / ArithmeticUtils.gcd(step, pairs), everyGames));
+        return OptionalInt.of(
+                (int) Math.min(Integer.MAX_VALUE, (long) everyGames * (pairs / ArithmeticUtils.gcd(step, pairs))));
     }
 
     private int pairAt(int game, int group, int pairs) {

@@ -3,13 +3,14 @@ package lanetide.squads.rotation;
 import java.util.OptionalInt;
 
 /**
- * Everybody moves together, but by another distance after every game (1 left, 2 right, 3 left, ...), so that over as
- * many games as pairs each group bowls once on every pair and follows every other group exactly once.
+ * Everybody moves together, but by another distance after every game (1 left, 2 right, 3 left, ...). With a group on
+ * every pair and as many games as pairs, each group bowls once on every pair and follows every other group exactly once.
  *
  * <p>Read with pairs as rows and games as columns, the groups form a row-complete Latin square. Source: E. J. Williams,
  * "Experimental designs balanced for the estimation of residual effects of treatments", Australian Journal of
- * Scientific Research A 2 (1949), 149-168. The construction is for an even number of pairs; fewer groups than pairs
- * leave gaps that nobody fills.
+ * Scientific Research A 2 (1949), 149-168. The construction is for an even number of pairs. Fewer games keep every
+ * following different. Fewer groups leave gaps; as the oil waits on an empty pair for the next group, some groups then
+ * follow the same group more than once.
  */
 public record RowComplete() implements RotationDesign {
 
@@ -30,8 +31,8 @@ public record RowComplete() implements RotationDesign {
 
     @Override
     public String describe() {
-        return "Everybody moves together, 1 pair left, then 2 right, 3 left and so on, so that nobody follows the same"
-                + " group twice.";
+        return "Everybody moves together, 1 pair left, then 2 right, 3 left and so on; with a group on every pair nobody"
+                + " follows the same group twice.";
     }
 
     @Override

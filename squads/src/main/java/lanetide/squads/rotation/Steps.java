@@ -12,8 +12,8 @@ final class Steps {
         }
     }
 
-    static String inWords(int step) {
-        long pairs = Math.abs((long) step);
+    static String inWords(long step) {
+        long pairs = Math.abs(step);
         return "%d %s %s".formatted(pairs, pairs == 1 ? "pair" : "pairs", step > 0 ? "right" : "left");
     }
 }
