@@ -30,6 +30,9 @@ public final class LineFinder {
     private static final double TOLERANCE_BOARDS = 0.02;
     private static final double[] WINDOW_ANGLES_DEG = {-1.2, -0.6, 0, 0.6, 1.2};
     private static final double[] NATURAL_ANGLES_DEG = {0, -0.5, 0.5, -1, 1, -1.5, 1.5, -2, 2};
+    /** A bowler leaves his natural angle for one that is twice as good (assumption). */
+    private static final double WORKABLE_SHARE = 0.5;
+
     /** How far from his natural angle a bowler likes to be: standard deviation of the comfort weight (rad). Assumption. */
     private static final double COMFORT_RAD = StrictMath.toRadians(1);
 
@@ -119,27 +122,33 @@ public final class LineFinder {
     }
 
     /**
-     * The line a bowler starts with: near his natural angle on the lane he expects. Of the lines at angles up to two degrees
-     * from his own he takes the one with the best product of strike share and comfort.
+     * The line a bowler starts with on the lane he expects. He plays his natural angle; only if its line is not half as good
+     * as the best at angles up to two degrees from his own does he take the nearest angle that is.
      *
      * @param player who throws
      * @param film the lane he expects
      * @return the line; empty if none of these angles meets the pocket
      */
     public Optional<Line> natural(Player player, OilFilm film) {
-        Line best = null;
-        double bestChoice = 0;
+        List<Line> lines = new ArrayList<>();
+        List<Double> shares = new ArrayList<>();
+        double best = 0;
         for (double offDeg : NATURAL_ANGLES_DEG) {
-            double offRad = StrictMath.toRadians(offDeg);
-            Optional<Line> line = atAngle(player, film, player.style().naturalLaunchRad() + offRad);
-            double choice = line.map(found -> quality(player, film, found).strikeShare() * comfort(offRad))
-                    .orElse(0.0);
-            if (choice > bestChoice) {
-                best = line.orElseThrow();
-                bestChoice = choice;
+            double launchRad = player.style().naturalLaunchRad() + StrictMath.toRadians(offDeg);
+            Optional<Line> line = atAngle(player, film, launchRad);
+            if (line.isPresent()) {
+                double share = quality(player, film, line.get()).strikeShare();
+                lines.add(line.get());
+                shares.add(share);
+                best = Math.max(best, share);
             }
         }
-        return Optional.ofNullable(best);
+        for (int i = 0; i < lines.size(); i++) {
+            if (shares.get(i) >= WORKABLE_SHARE * best) {
+                return Optional.of(lines.get(i));
+            }
+        }
+        return Optional.empty();
     }
 
     /**
