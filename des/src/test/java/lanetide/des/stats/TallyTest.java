@@ -83,9 +83,9 @@ class TallyTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource({
         "NumAcc1,  10000002,   10000001,   10000003,    1, 1,   1e-15",
-        "NumAcc2,       1.2,        1.1,        1.3,  500, 0.1, 1e-13",
-        "NumAcc3, 1000000.2,  1000000.1,  1000000.3,  500, 0.1, 1e-8",
-        "NumAcc4, 10000000.2, 10000000.1, 10000000.3, 500, 0.1, 1e-7"
+        "NumAcc2,       1.2,        1.1,        1.3,  500, 0.1, 1e-14",
+        "NumAcc3, 1000000.2,  1000000.1,  1000000.3,  500, 0.1, 1e-9",
+        "NumAcc4, 10000000.2, 10000000.1, 10000000.3, 500, 0.1, 1e-8"
     })
     void aSmallSpreadAboutALargeMeanKeepsItsDigits(
             String dataset, double mean, double low, double high, int pairs, double deviation, double tolerance) {
