@@ -23,7 +23,7 @@ final class Machines {
 
     /** How long a conditioning takes when every machine is free (ms). */
     static long durationMs(LaneMachines machines, int lanes, Conditioning conditioning) {
-        long rounds = (lanes + machines.count() - 1) / machines.count();
+        long rounds = (lanes - 1L) / machines.count() + 1;
         return rounds * perLaneMs(machines, conditioning);
     }
 

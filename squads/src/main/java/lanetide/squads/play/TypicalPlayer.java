@@ -1,6 +1,7 @@
 package lanetide.squads.play;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,12 +25,12 @@ import lanetide.squads.model.Squad;
 record TypicalPlayer(String style, Hand hand, Player player, Line start) {
     /** One for each style and hand that plays, by style, then hand. */
     static List<TypicalPlayer> of(Event event, Physics physics, StartingLines lines) {
-        Map<String, Map<Player, Integer>> counts = new TreeMap<>();
+        Map<Kind, Map<Player, Integer>> counts =
+                new TreeMap<>(Comparator.comparing(Kind::style).thenComparing(Kind::hand));
         for (Squad squad : event.squads()) {
             for (Group group : squad.groups()) {
                 for (Bowler bowler : group.bowlers()) {
-                    String key = bowler.style().id() + "/" + bowler.hand().ordinal();
-                    counts.computeIfAbsent(key, k -> new LinkedHashMap<>())
+                    counts.computeIfAbsent(new Kind(bowler.style().id(), bowler.hand()), k -> new LinkedHashMap<>())
                             .merge(StartingLines.player(bowler, event, physics), 1, Integer::sum);
                 }
             }
@@ -48,4 +49,6 @@ record TypicalPlayer(String style, Hand hand, Player player, Line start) {
                 .orElseThrow()
                 .getKey();
     }
+
+    private record Kind(String style, Hand hand) {}
 }
