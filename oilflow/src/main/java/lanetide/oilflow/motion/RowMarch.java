@@ -105,7 +105,7 @@ public final class RowMarch {
      */
     public double positionM(double distanceM) {
         double rowsAlong = Math.min(distanceM / grid.rowLengthM(), rowsRun);
-        int row = Math.min((int) rowsAlong, rowsRun - 1);
+        int row = Math.max(0, Math.min((int) rowsAlong, rowsRun - 1));
         return xM[row] + (rowsAlong - row) * (xM[row + 1] - xM[row]);
     }
 
