@@ -25,7 +25,7 @@ public final class LineFinder {
     /** A line belongs to the window if it is at least this share as good as the best. */
     public static final double GOOD_SHARE = 0.9;
 
-    private static final int NODES = 48;
+    private static final int NODES = 32;
     private static final double OUTERMOST_LAYDOWN = 2;
     private static final double INNERMOST_LAYDOWN = 38;
     private static final double SCAN_BOARDS = 2;

@@ -232,6 +232,7 @@ public final class RowMarch {
         int origin = hand == Hand.RIGHT ? 0 : lastColumn * rows;
         int stride = hand == Hand.RIGHT ? rows : -rows;
         double rowM = grid.rowLengthM();
+        double rowsPerM = 1 / rowM;
 
         double overlap = contact.ball().cover().flareOverlap();
         double oneTurnM = 2 * Math.PI * contact.ball().radiusM();
@@ -284,7 +285,7 @@ public final class RowMarch {
                 turn++;
             }
             double metOilNow = metM <= 0 ? metM * restUm : trackOil[turn] + trackFilmUm[turn] * (metM - trackM[turn]);
-            double broughtUm = (overlap * (metOilNow - metOil)) / rowM + (1 - overlap) * restUm * ratio;
+            double broughtUm = overlap * (metOilNow - metOil) * rowsPerM + (1 - overlap) * restUm * ratio;
             metOil = metOilNow;
 
             double leftUm = split.laneLeftUm(laneUm, broughtUm, ratio);
