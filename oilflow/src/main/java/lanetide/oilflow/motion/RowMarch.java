@@ -104,6 +104,9 @@ public final class RowMarch {
      * @return distance from the lane edge on the delivery side (m); where it fell into a gutter, the place it fell
      */
     public double positionM(double distanceM) {
+        if (rowsRun == 0) {
+            return xM[0];
+        }
         double rowsAlong = Math.min(distanceM / grid.rowLengthM(), rowsRun);
         int row = Math.min((int) rowsAlong, rowsRun - 1);
         return xM[row] + (rowsAlong - row) * (xM[row + 1] - xM[row]);
@@ -259,9 +262,8 @@ public final class RowMarch {
         xM[0] = x;
         int row = 0;
         while (row < rows && x >= 0 && x <= LaneGeometry.WIDTH_M) {
-            // Fetch the film of the next row now, where the path extrapolated to second order will cross its middle:
-            // the film is
-            // then at hand when the speed of that row has been worked out.
+            // Fetch the film of the next row now, where the path extrapolated to second order will cross its middle, to
+            // have it at hand when the speed of that row has been worked out.
             int cell = nextCell;
             double inLast = nextInLast;
             double laneUm = stripMeanUm(cells, cell, stride, inLast);
@@ -318,6 +320,7 @@ public final class RowMarch {
                 vy = rollY;
                 slip = 0;
             } else {
+                rowS = rowM * inverseVy;
                 x += rollX * rowS;
             }
             time += rowS;
