@@ -28,7 +28,7 @@ public final class RowMarch {
     private static final double GRAVITY_MPS2 = 9.80665;
     /** Width of the contact (m) that the strip of whole columns comes closest to; published estimates are 2.6 to 4.2 mm. */
     private static final double CONTACT_M = 0.0034;
-    /** Most revolutions of a ball between foul line and pins; sizes the band of strips that old oil lies on. */
+    /** Revolutions after which the track has run over the whole band of strips that old oil lies on. */
     private static final int MOST_REVOLUTIONS = 24;
 
     private final LaneGrid grid;
@@ -239,6 +239,7 @@ public final class RowMarch {
         double overlap = contact.ball().cover().flareOverlap();
         double oneTurnM = 2 * Math.PI * contact.ball().radiusM();
         double restUm = oilOnBallMl / bandM2(oneTurnM, overlap);
+        double bandTrackM = MOST_REVOLUTIONS * oneTurnM;
         int turn = 0;
         trackM[0] = 0;
         trackOil[0] = 0;
@@ -286,7 +287,8 @@ public final class RowMarch {
                 turn++;
             }
             double metOilNow = metM <= 0 ? metM * restUm : trackOil[turn] + trackFilmUm[turn] * (metM - trackM[turn]);
-            double broughtUm = (overlap * (metOilNow - metOil)) / rowM + (1 - overlap) * restUm * ratio;
+            double oldUm = trackEndM <= bandTrackM ? (1 - overlap) * restUm * ratio : 0;
+            double broughtUm = (overlap * (metOilNow - metOil)) / rowM + oldUm;
             metOil = metOilNow;
 
             double leftUm = split.laneLeftUm(laneUm, broughtUm, ratio);
