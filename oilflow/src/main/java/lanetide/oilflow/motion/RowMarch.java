@@ -26,8 +26,8 @@ import lanetide.oilflow.lane.LaneGrid;
  */
 public final class RowMarch {
     private static final double GRAVITY_MPS2 = 9.80665;
-    /** Width of the contact (m) that the strip of whole columns comes closest to; published estimates are 2.6 to 4.2 mm. */
-    private static final double CONTACT_M = 0.0034;
+    /** Width of the contact (m), an eighth of a board or 3.4 mm; estimates from contact mechanics are 2.6 to 4.2 mm. */
+    private static final double CONTACT_M = LaneGeometry.BOARD_M / 8;
     /** Revolutions after which the track has run over the whole band of strips that old oil lies on. */
     private static final int MOST_REVOLUTIONS = 24;
 
@@ -42,6 +42,9 @@ public final class RowMarch {
 
     private final int stripColumns;
     private final double stripShare;
+    /** Share of the strip of whole columns that the contact touches; 1 on the usual grid. */
+    private final double touchedShare;
+
     private final double columnsPerM;
     private final double mostStart;
 
@@ -65,8 +68,9 @@ public final class RowMarch {
         this.trackM = new double[grid.rows() + 2];
         this.trackOil = new double[grid.rows() + 2];
         this.trackFilmUm = new double[grid.rows() + 2];
-        this.stripColumns = (int) Math.max(1, Math.round(CONTACT_M / grid.columnWidthM()));
+        this.stripColumns = (int) Math.ceil(CONTACT_M / grid.columnWidthM() - 1e-9);
         this.stripShare = 1.0 / stripColumns;
+        this.touchedShare = CONTACT_M / (stripColumns * grid.columnWidthM());
         this.columnsPerM = 1 / grid.columnWidthM();
         this.mostStart = (grid.columns() - stripColumns) * (1 - 1e-12);
     }
@@ -298,7 +302,7 @@ public final class RowMarch {
             trackOil[row + 1] = trackOil[row] + (broughtUm + liftedUm) * rowM;
             trackFilmUm[row] = ratio > 0 ? (broughtUm + liftedUm) / ratio : 0;
             if (wearing) {
-                wearStrip(cells, cell, stride, inLast, laneUm, liftedUm);
+                wearStrip(cells, cell, stride, inLast, laneUm, touchedShare * liftedUm);
             }
 
             double deceleration = braking * friction.coefficient(laneUm + broughtUm);
@@ -334,7 +338,7 @@ public final class RowMarch {
         slipMps = slip;
         vxMps = vx;
         vyMps = vy;
-        gainMl = gainedUm * stripColumns * grid.mlPerUm();
+        gainMl = gainedUm * touchedShare * stripColumns * grid.mlPerUm();
     }
 
     /** Column in which a strip starts that is centred at a position, with its fraction; strips stay on the lane. */
@@ -360,8 +364,8 @@ public final class RowMarch {
     }
 
     /** Area of all the strips that the track can run over: old oil lies spread on it. */
-    private double bandM2(double oneTurnM, double overlap) {
-        return oneTurnM * stripColumns * grid.columnWidthM() * (1 + (1 - overlap) * (MOST_REVOLUTIONS - 1));
+    private static double bandM2(double oneTurnM, double overlap) {
+        return oneTurnM * CONTACT_M * (1 + (1 - overlap) * (MOST_REVOLUTIONS - 1));
     }
 
     /** Takes the oil off the columns under the strip in proportion to what they hold, or lays it down evenly. */
