@@ -57,7 +57,9 @@ class WearPropertyTest {
                             .as("oil on a ball, seed %d, step %d", seed, step)
                             .isNotNegative();
                 }
-                assertNowhereNegative(film, "seed " + seed + ", step " + step);
+                if (step % 20 == 0) {
+                    assertNowhereNegative(film, "seed " + seed + ", step " + step);
+                }
             }
         }
         OilAccount account = new OilAccount(appliedMl, film.volumeMl(), 0, 0, 0, strippedMl);
