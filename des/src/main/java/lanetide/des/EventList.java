@@ -2,7 +2,7 @@ package lanetide.des;
 
 /**
  * Pending events in their total order ({@link ScheduledEvent#compareTo}). A list marks the events it holds by a
- * {@link ScheduledEvent#slot} other than {@link ScheduledEvent#NOT_LISTED}, and unmarks those it gives up.
+ * {@link ScheduledEvent#index} other than {@link ScheduledEvent#NOT_LISTED}, and unmarks those it gives up.
  */
 interface EventList {
 

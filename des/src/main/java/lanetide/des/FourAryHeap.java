@@ -3,48 +3,64 @@ package lanetide.des;
 import java.util.Arrays;
 
 /**
- * Event list as an implicit heap in which every node has up to four children: children of slot i stand in slots 4i+1 to
- * 4i+4. Adding, removing the first and removing any other event cost O(log n), the last because each event knows its
- * slot; nothing removed leaves a trace behind.
+ * Event list as an implicit heap in which every slot has up to four children: those of slot i stand in slots 4i+1 to
+ * 4i+4. Adding, removing the first and removing any other event cost O(log n), the last because the list knows the slot
+ * of each event; nothing removed leaves a trace behind.
  *
- * <p>Four children halve the depth of a binary heap, and the times stand apart in an array of their own, so that most
- * comparisons touch neighbouring memory and no event object.
+ * <p>Four children halve the depth of a binary heap. What moves between slots are times and numbers, in arrays of their
+ * own, so that most comparisons and all moves touch compact memory and no event object. The price is one indirection:
+ * while it is listed an event keeps an index into {@link #events}, and {@link #indices} maps slots to indices.
  *
  * <p>Source: D. B. Johnson, "Priority queues with update and finding minimum spanning trees", Information Processing
- * Letters 4 (1975), for d-ary heaps.
+ * Letters 4 (1975), for heaps with more than two children.
  */
 final class FourAryHeap implements EventList {
 
     private static final int CHILDREN = 4;
     private static final int INITIAL_CAPACITY = 64;
 
-    private ScheduledEvent[] events = new ScheduledEvent[INITIAL_CAPACITY];
-    private long[] timesMs = new long[INITIAL_CAPACITY];
+    /** Listed events by index. */
+    private ScheduledEvent[] events = {};
+
+    /** Slots by index. */
+    private int[] slots = {};
+
+    /** Indices by slot; those from slot {@link #size} on are free. */
+    private int[] indices = {};
+
+    /** Times by slot. */
+    private long[] timesMs = {};
+
     private int size;
+
+    FourAryHeap() {
+        growTo(INITIAL_CAPACITY);
+    }
 
     @Override
     public void add(ScheduledEvent event) {
         if (size == events.length) {
-            grow();
+            growTo(Math.multiplyExact(size, 2));
         }
-        siftUp(size++, event);
+        int index = indices[size];
+        event.index = index;
+        events[index] = event;
+        siftUp(size++, index, event.timeMs());
     }
 
     @Override
     public void remove(ScheduledEvent event) {
-        removeAt(event.slot);
+        removeAt(slots[event.index]);
     }
 
     @Override
     public ScheduledEvent first() {
-        return events[0];
+        return events[indices[0]];
     }
 
     @Override
     public ScheduledEvent removeFirst() {
-        ScheduledEvent first = events[0];
-        removeAt(0);
-        return first;
+        return removeAt(0);
     }
 
     @Override
@@ -52,70 +68,106 @@ final class FourAryHeap implements EventList {
         return size;
     }
 
-    private void grow() {
-        int capacity = Math.multiplyExact(size, 2);
+    private void growTo(int capacity) {
         events = Arrays.copyOf(events, capacity);
+        slots = Arrays.copyOf(slots, capacity);
+        indices = Arrays.copyOf(indices, capacity);
         timesMs = Arrays.copyOf(timesMs, capacity);
-    }
-
-    /** Fills the gap with the last event, which may belong above or below it. */
-    private void removeAt(int gap) {
-        events[gap].slot = ScheduledEvent.NOT_LISTED;
-        ScheduledEvent last = events[--size];
-        events[size] = null;
-        if (gap == size) {
-            return;
-        }
-        siftDown(gap, last);
-        if (last.slot == gap) {
-            siftUp(gap, last);
+        for (int free = size; free < capacity; free++) {
+            indices[free] = free;
         }
     }
 
-    private void siftUp(int start, ScheduledEvent event) {
+    private ScheduledEvent removeAt(int gap) {
+        int index = indices[gap];
+        ScheduledEvent removed = events[index];
+        removed.index = ScheduledEvent.NOT_LISTED;
+        events[index] = null;
+        size--;
+        int last = indices[size];
+        indices[size] = index;
+        if (gap < size) {
+            fill(gap, last, timesMs[size]);
+        }
+        return removed;
+    }
+
+    /** Fills a gap with what stood in the last slot, and may belong above or below it. */
+    private void fill(int gap, int index, long timeMs) {
+        siftDown(gap, index, timeMs);
+        if (slots[index] == gap) {
+            siftUp(gap, index, timeMs);
+        }
+    }
+
+    private void siftUp(int start, int index, long timeMs) {
         int slot = start;
         while (slot > 0) {
             int parent = (slot - 1) / CHILDREN;
-            if (!precedes(event, parent)) {
+            if (!precedes(timeMs, index, parent)) {
                 break;
             }
-            place(slot, events[parent]);
+            place(slot, indices[parent], timesMs[parent]);
             slot = parent;
         }
-        place(slot, event);
+        place(slot, index, timeMs);
     }
 
-    private void siftDown(int start, ScheduledEvent event) {
+    private void siftDown(int start, int index, long timeMs) {
         int slot = start;
         int child = firstOfChildren(slot);
-        while (child < size && !precedes(event, child)) {
-            place(slot, events[child]);
+        while (child < size && !precedes(timeMs, index, child)) {
+            place(slot, indices[child], timesMs[child]);
             slot = child;
             child = firstOfChildren(slot);
         }
-        place(slot, event);
+        place(slot, index, timeMs);
     }
 
     /** The child that runs first, or a slot beyond the end if there is no child. */
     private int firstOfChildren(int parent) {
         int first = CHILDREN * parent + 1;
-        int end = Math.min(first + CHILDREN, size);
-        for (int child = first + 1; child < end; child++) {
-            if (precedes(events[child], first)) {
-                first = child;
+        return first + CHILDREN <= size ? firstOfFour(first) : firstOf(first, size);
+    }
+
+    /** A knock-out that the processor can run without guessing; if times are equal, the whole order is needed. */
+    private int firstOfFour(int start) {
+        long a = timesMs[start];
+        long b = timesMs[start + 1];
+        long c = timesMs[start + 2];
+        long d = timesMs[start + 3];
+        long ab = Math.min(a, b);
+        long cd = Math.min(c, d);
+        if (a == b || c == d || ab == cd) {
+            return firstOf(start, start + CHILDREN);
+        }
+        int firstOfAb = b < a ? start + 1 : start;
+        int firstOfCd = d < c ? start + 3 : start + 2;
+        return cd < ab ? firstOfCd : firstOfAb;
+    }
+
+    private int firstOf(int start, int end) {
+        int first = start;
+        for (int slot = start + 1; slot < end; slot++) {
+            if (precedes(timesMs[slot], indices[slot], first)) {
+                first = slot;
             }
         }
         return first;
     }
 
-    private boolean precedes(ScheduledEvent event, int slot) {
-        long timeMs = event.timeMs();
-        return timeMs != timesMs[slot] ? timeMs < timesMs[slot] : event.compareAtSameTime(events[slot]) < 0;
+    private boolean precedes(long timeMs, int index, int slot) {
+        long otherMs = timesMs[slot];
+        return timeMs < otherMs || (timeMs == otherMs && precedesAtSameTime(index, indices[slot]));
     }
 
-    private void place(int slot, ScheduledEvent event) {
-        events[slot] = event;
-        timesMs[slot] = event.timeMs();
-        event.slot = slot;
+    private boolean precedesAtSameTime(int index, int otherIndex) {
+        return events[index].compareAtSameTime(events[otherIndex]) < 0;
+    }
+
+    private void place(int slot, int index, long timeMs) {
+        indices[slot] = index;
+        timesMs[slot] = timeMs;
+        slots[index] = slot;
     }
 }

@@ -1,13 +1,13 @@
 package lanetide.des;
 
-/** An event as the kernel sees it: its place in the total order, its action, and its slot in the event list. */
+/** An event as the kernel sees it: its place in the total order, its action, and its place in the event list. */
 final class ScheduledEvent implements EventHandle, Comparable<ScheduledEvent> {
 
-    /** The slot of an event that no list holds. */
+    /** The index of an event that no list holds. */
     static final int NOT_LISTED = -1;
 
-    /** Where the event list holds this event; written by the list alone. */
-    int slot = NOT_LISTED;
+    /** Where the event list keeps this event; written by the list alone. */
+    int index = NOT_LISTED;
 
     private final Simulator simulator;
     private final int phase;
@@ -42,7 +42,7 @@ final class ScheduledEvent implements EventHandle, Comparable<ScheduledEvent> {
 
     @Override
     public boolean isPending() {
-        return slot != NOT_LISTED;
+        return index != NOT_LISTED;
     }
 
     @Override

@@ -38,7 +38,7 @@ public record OilPattern(
     public static final double USUAL_DECAY = 1.2;
 
     /** Share left at the pattern's end that fits the length rule best (chosen, not measured). */
-    public static final double USUAL_FLOOR = 0.35;
+    public static final double USUAL_FLOOR = 0.25;
 
     /**
      * Checks the ranges above.

@@ -15,8 +15,7 @@ import lanetide.oilflow.lane.Hand;
  * @param cover shell of the ball he throws at full racks
  * @param spareCover shell of the ball he throws at spares
  */
-public record Bowler(
-        String id, Hand hand, PlayingStyle style, Level level, Coverstock cover, Coverstock spareCover) {
+public record Bowler(String id, Hand hand, PlayingStyle style, Level level, Coverstock cover, Coverstock spareCover) {
     /**
      * Checks the name.
      *

@@ -18,12 +18,7 @@ import lanetide.squads.rotation.Rotation;
  * @param pace how long things take
  */
 public record Event(
-        String name,
-        Centre centre,
-        OilPattern pattern,
-        List<Squad> squads,
-        List<Rotation> rotations,
-        PaceOfPlay pace) {
+        String name, Centre centre, OilPattern pattern, List<Squad> squads, List<Rotation> rotations, PaceOfPlay pace) {
     /**
      * Copies the lists and checks that they fit together.
      *
@@ -39,7 +34,8 @@ public record Event(
                     "an event needs squads, and a rotation for each: " + squads.size() + " and " + rotations.size());
         }
         if (squads.get(0).conditioning() == Conditioning.NONE) {
-            throw new IllegalArgumentException("the first squad, " + squads.get(0).id() + ", would find bare lanes");
+            throw new IllegalArgumentException(
+                    "the first squad, " + squads.get(0).id() + ", would find bare lanes");
         }
         for (int i = 0; i < squads.size(); i++) {
             checkSquad(squads.get(i), rotations.get(i), centre);

@@ -13,11 +13,7 @@ import lanetide.oilflow.film.OilAccount;
  * @param shots balls thrown, practice included
  */
 public record EventResult(
-        List<SquadResult> squads,
-        List<TimetableEntry> timetable,
-        List<LaneState> lanes,
-        OilAccount oil,
-        long shots) {
+        List<SquadResult> squads, List<TimetableEntry> timetable, List<LaneState> lanes, OilAccount oil, long shots) {
     /** Copies the lists. */
     public EventResult {
         squads = List.copyOf(squads);

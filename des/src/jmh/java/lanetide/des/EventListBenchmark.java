@@ -1,0 +1,186 @@
+package lanetide.des;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.PriorityQueue;
+import java.util.concurrent.TimeUnit;
+import lanetide.des.random.RandomStreams;
+import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+
+/**
+ * Cost of an event at a constant number of pending events, in the simulator as it is used and in what one would
+ * otherwise write with the JDK's priority queue.
+ *
+ * <p>Hold: the first event runs, and its action schedules another (hold model, D. W. Jones, "An empirical comparison of
+ * priority-queue and event-set implementations", Communications of the ACM 29, 1986). Cancel: some pending event is
+ * cancelled and another scheduled. Increments of time are exponential with a mean of 1000 s, so that ties are rare.
+ */
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.NANOSECONDS)
+public class EventListBenchmark {
+
+    private static final int OPERATIONS = 1000;
+
+    /** The same pre-drawn increments and victims for both sides. */
+    static final class Draws {
+
+        private static final int COUNT = 1 << 16;
+
+        private final long[] delaysMs;
+        private final int[] victims;
+        private int next;
+
+        Draws(int pending) {
+            UniformRandomProvider random = new RandomStreams(1).stream("benchmark");
+            delaysMs = ZigguratSampler.Exponential.of(random, 1e6)
+                    .samples(COUNT)
+                    .mapToLong(Math::round)
+                    .toArray();
+            victims = random.ints(COUNT, 0, pending).toArray();
+        }
+
+        long delayMs() {
+            return delaysMs[next++ & (COUNT - 1)];
+        }
+
+        int victim() {
+            return victims[next & (COUNT - 1)];
+        }
+    }
+
+    /** The simulator of this module. */
+    @State(Scope.Thread)
+    public static class Kernel {
+
+        @Param({"100", "1000", "100000"})
+        int pending;
+
+        private final Simulator simulator = new Simulator();
+        private final List<EventHandle> handles = new ArrayList<>();
+        private final Runnable hold = this::schedule;
+        private Draws draws;
+
+        @Setup
+        public void fill() {
+            draws = new Draws(pending);
+            for (int i = 0; i < pending; i++) {
+                handles.add(schedule());
+            }
+        }
+
+        EventHandle schedule() {
+            return simulator.schedule(draws.delayMs(), 0, "hold", hold);
+        }
+
+        void hold() {
+            long end = simulator.executedEvents() + OPERATIONS;
+            simulator.runWhile(() -> simulator.executedEvents() < end);
+        }
+
+        boolean cancel() {
+            int victim = draws.victim();
+            boolean cancelled = handles.get(victim).cancel();
+            handles.set(victim, schedule());
+            return cancelled;
+        }
+    }
+
+    /** The same work on {@link PriorityQueue}. */
+    @State(Scope.Thread)
+    public static class Peer {
+
+        record Event(long timeMs, int phase, long sequence, String label, Runnable action)
+                implements Comparable<Event> {
+
+            @Override
+            public int compareTo(Event other) {
+                if (timeMs != other.timeMs) {
+                    return Long.compare(timeMs, other.timeMs);
+                }
+                int byPhase = Integer.compare(phase, other.phase);
+                return byPhase != 0 ? byPhase : Long.compare(sequence, other.sequence);
+            }
+
+            @Override
+            public boolean equals(Object other) {
+                return this == other;
+            }
+
+            @Override
+            public int hashCode() {
+                return Long.hashCode(sequence);
+            }
+        }
+
+        @Param({"100", "1000", "100000"})
+        int pending;
+
+        private final PriorityQueue<Event> queue = new PriorityQueue<>();
+        private final List<Event> events = new ArrayList<>();
+        private final Runnable hold = this::schedule;
+        private Draws draws;
+        private long nowMs;
+        private long nextSequence;
+
+        @Setup
+        public void fill() {
+            draws = new Draws(pending);
+            for (int i = 0; i < pending; i++) {
+                events.add(schedule());
+            }
+        }
+
+        Event schedule() {
+            Event event = new Event(nowMs + draws.delayMs(), 0, nextSequence++, "hold", hold);
+            queue.add(event);
+            return event;
+        }
+
+        void hold() {
+            for (int i = 0; i < OPERATIONS; i++) {
+                Event event = queue.remove();
+                nowMs = event.timeMs();
+                event.action().run();
+            }
+        }
+
+        boolean cancel() {
+            int victim = draws.victim();
+            boolean cancelled = queue.remove(events.get(victim));
+            events.set(victim, schedule());
+            return cancelled;
+        }
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(OPERATIONS)
+    public void holdKernel(Kernel kernel) {
+        kernel.hold();
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(OPERATIONS)
+    public void holdPeer(Peer peer) {
+        peer.hold();
+    }
+
+    @Benchmark
+    public boolean cancelKernel(Kernel kernel) {
+        return kernel.cancel();
+    }
+
+    @Benchmark
+    public boolean cancelPeer(Peer peer) {
+        return peer.cancel();
+    }
+}

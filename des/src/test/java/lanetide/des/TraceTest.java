@@ -1,0 +1,95 @@
+package lanetide.des;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.des.TraceEntry.Happening;
+import org.junit.jupiter.api.Test;
+
+class TraceTest {
+
+    private final Simulator simulator = new Simulator();
+    private final List<String> trace = new ArrayList<>();
+
+    @Test
+    void aTraceTellsEverythingThatHappensToEventsInOrder() {
+        simulator.addTraceListener(entry -> trace.add(entry.toString()));
+        EventHandle doomed = simulator.schedule(30, 2, "doomed", () -> {});
+        EventHandle moved = simulator.schedule(40, 0, "moved", () -> {});
+        simulator.schedule(10, 1, "cause", () -> {
+            doomed.cancel();
+            moved.reschedule(25);
+            simulator.schedule(0, 0, "effect", () -> {});
+        });
+        simulator.run();
+        assertThat(trace)
+                .containsExactly(
+                        "0 ms: scheduled 'doomed' for 30 ms, phase 2, number 0",
+                        "0 ms: scheduled 'moved' for 40 ms, phase 0, number 1",
+                        "0 ms: scheduled 'cause' for 10 ms, phase 1, number 2",
+                        "10 ms: executed 'cause' for 10 ms, phase 1, number 2",
+                        "10 ms: cancelled 'doomed' for 30 ms, phase 2, number 0",
+                        "10 ms: rescheduled 'moved' for 25 ms, phase 0, number 3",
+                        "10 ms: scheduled 'effect' for 10 ms, phase 0, number 4",
+                        "10 ms: executed 'effect' for 10 ms, phase 0, number 4",
+                        "25 ms: executed 'moved' for 25 ms, phase 0, number 3");
+    }
+
+    @Test
+    void listenersAreToldInTheOrderInWhichTheyWereAdded() {
+        simulator.schedule(5, 0, "before any listener", () -> {});
+        simulator.addTraceListener(entry -> trace.add("first " + entry.happening()));
+        simulator.addTraceListener(entry -> trace.add("second " + entry.happening()));
+        simulator.run();
+        assertThat(trace).containsExactly("first EXECUTED", "second EXECUTED");
+    }
+
+    @Test
+    void anEntryHoldsEachPartOfWhatHappened() {
+        List<TraceEntry> entries = new ArrayList<>();
+        simulator.runUntil(4);
+        simulator.addTraceListener(entries::add);
+        simulator.schedule(6, 7, "release", () -> {});
+        assertThat(entries).containsExactly(new TraceEntry(4, Happening.SCHEDULED, 10, 7, 0, "release"));
+    }
+
+    @Test
+    void aRefusedCallLeavesNoTrace() {
+        EventHandle handle = simulator.schedule(1, 0, "a", () -> {});
+        handle.cancel();
+        simulator.addTraceListener(entry -> trace.add(entry.toString()));
+        assertThat(handle.cancel()).isFalse();
+        assertThat(trace).isEmpty();
+    }
+
+    /**
+     * D/D/1, worked by hand: arrivals at 0, 10 and 20 ms, service 15 ms, so that departures fall at 15, 30 and 45 ms and
+     * the waits are 0, 5 and 10 ms.
+     */
+    @Test
+    void aDeterministicQueueRunsExactlyAsWorkedByHand() {
+        List<Long> waitsMs = new ArrayList<>();
+        ServiceStation station = new ServiceStation(simulator, 1, () -> 15, waitsMs::add);
+        simulator.addTraceListener(entry -> trace.add(entry.clockMs() + " " + entry.happening() + " " + entry.label()));
+        for (int i = 0; i < 3; i++) {
+            simulator.schedule(10L * i, 0, "arrival", () -> station.arrive(() -> {}));
+        }
+        simulator.run();
+        assertThat(waitsMs).containsExactly(0L, 5L, 10L);
+        assertThat(trace)
+                .containsExactly(
+                        "0 SCHEDULED arrival",
+                        "0 SCHEDULED arrival",
+                        "0 SCHEDULED arrival",
+                        "0 EXECUTED arrival",
+                        "0 SCHEDULED departure",
+                        "10 EXECUTED arrival",
+                        "15 EXECUTED departure",
+                        "15 SCHEDULED departure",
+                        "20 EXECUTED arrival",
+                        "30 EXECUTED departure",
+                        "30 SCHEDULED departure",
+                        "45 EXECUTED departure");
+    }
+}

@@ -1,0 +1,37 @@
+package lanetide.des.stats;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import org.junit.jupiter.api.Test;
+
+class ConfidenceIntervalTest {
+
+    @Test
+    void bothEndsBelongToTheInterval() {
+        ConfidenceInterval interval = new ConfidenceInterval(1, 4, 0.95);
+        assertThat(interval.halfWidth()).isEqualTo(1.5);
+        assertThat(interval.contains(1)).isTrue();
+        assertThat(interval.contains(4)).isTrue();
+        assertThat(interval.contains(Math.nextDown(1.0))).isFalse();
+        assertThat(interval.contains(Math.nextUp(4.0))).isFalse();
+        assertThat(interval.contains(Double.NaN)).isFalse();
+    }
+
+    @Test
+    void endsInTheWrongOrderAreRefused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new ConfidenceInterval(2, 1, 0.95))
+                .withMessage("low is 2.0, but must not exceed high, which is 1.0");
+    }
+
+    @Test
+    void endsThatAreNotFiniteAreRefused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new ConfidenceInterval(Double.NaN, 1, 0.95))
+                .withMessageContaining("low is NaN");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new ConfidenceInterval(0, Double.POSITIVE_INFINITY, 0.95))
+                .withMessageContaining("high is Infinity");
+    }
+}

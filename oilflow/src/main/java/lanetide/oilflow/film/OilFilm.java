@@ -1,0 +1,178 @@
+package lanetide.oilflow.film;
+
+import java.util.Arrays;
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.lane.LaneGrid;
+
+/**
+ * The oil on one lane: a film thickness in every cell of a grid. It changes as balls run over it, so it is the one mutable
+ * value of this module; it belongs to one lane and is not safe for use by several threads.
+ *
+ * <p>Cells of a column lie side by side in memory, because a ball runs along a column much more than across. Column 0 is at
+ * the right-hand gutter, row 0 at the foul line.
+ */
+public final class OilFilm {
+    /** Thickness of one unit of oil (um): 0.0167 mL on a square foot (trade definition, from memory). */
+    public static final double UNIT_UM = 0.0167 / (LaneGeometry.FOOT_M * LaneGeometry.FOOT_M);
+
+    private final LaneGrid grid;
+    private final double[] thicknessUm;
+
+    private OilFilm(LaneGrid grid, double[] thicknessUm) {
+        this.grid = grid;
+        this.thicknessUm = thicknessUm;
+    }
+
+    /**
+     * A lane without oil.
+     *
+     * @param grid its grid
+     * @return the bare film
+     */
+    public static OilFilm bare(LaneGrid grid) {
+        return new OilFilm(grid, new double[grid.cells()]);
+    }
+
+    /**
+     * A lane with a pattern freshly laid.
+     *
+     * @param pattern the pattern
+     * @param grid the grid
+     * @return the film
+     */
+    public static OilFilm fresh(OilPattern pattern, LaneGrid grid) {
+        OilFilm film = bare(grid);
+        film.lay(pattern);
+        return film;
+    }
+
+    /**
+     * A copy that changes on its own.
+     *
+     * @return the copy
+     */
+    public OilFilm copy() {
+        return new OilFilm(grid, thicknessUm.clone());
+    }
+
+    /**
+     * The grid of this film.
+     *
+     * @return the grid
+     */
+    public LaneGrid grid() {
+        return grid;
+    }
+
+    /**
+     * The cells themselves, for the kernels that read and wear the film.
+     *
+     * @return live array of thickness (um), index {@code column * rows + row}
+     */
+    public double[] cellsUm() {
+        return thicknessUm;
+    }
+
+    /**
+     * Film in a cell.
+     *
+     * @param column column from 0 at the right-hand gutter
+     * @param row row from 0 at the foul line
+     * @return thickness (um)
+     */
+    public double thicknessUm(int column, int row) {
+        return thicknessUm[column * grid.rows() + row];
+    }
+
+    /**
+     * Lays a pattern over what is there.
+     *
+     * @param pattern the pattern
+     * @return oil laid (mL): the pattern's stated volume
+     */
+    public double lay(OilPattern pattern) {
+        double[] along = alongShares(pattern);
+        double[] across = new double[grid.columns()];
+        for (int column = 0; column < across.length; column++) {
+            across[column] = pattern.acrossShare(grid.boardOfColumn(column));
+        }
+        double peakUm = pattern.volumeMl()
+                / (Arrays.stream(along).sum() * Arrays.stream(across).sum() * grid.mlPerUm());
+        for (int column = 0; column < across.length; column++) {
+            for (int row = 0; row < along.length; row++) {
+                thicknessUm[column * along.length + row] += peakUm * across[column] * along[row];
+            }
+        }
+        return pattern.volumeMl();
+    }
+
+    /**
+     * Cleans the lane.
+     *
+     * @return oil taken off (mL)
+     */
+    public double strip() {
+        double takenMl = volumeMl();
+        Arrays.fill(thicknessUm, 0);
+        return takenMl;
+    }
+
+    /**
+     * Oil on the lane.
+     *
+     * @return millilitres
+     */
+    public double volumeMl() {
+        return volumePastMl(0);
+    }
+
+    /**
+     * Oil past a distance.
+     *
+     * @param distanceM distance from the foul line (m); a row counts by the share of it that lies past
+     * @return millilitres
+     */
+    public double volumePastMl(double distanceM) {
+        double sumUm = 0;
+        double firstRow = distanceM / grid.rowLengthM();
+        for (int column = 0; column < grid.columns(); column++) {
+            for (int row = (int) firstRow; row < grid.rows(); row++) {
+                sumUm += thicknessUm(column, row) * Math.min(1, row + 1 - firstRow);
+            }
+        }
+        return sumUm * grid.mlPerUm();
+    }
+
+    /**
+     * Mean film on one board over a stretch.
+     *
+     * @param board whole board from the right-hand gutter, 1 to 39
+     * @param fromM start (m from the foul line), at a row's edge
+     * @param toM end (m), at a row's edge
+     * @return thickness (um)
+     */
+    public double meanOnBoardUm(int board, double fromM, double toM) {
+        int firstRow = (int) Math.round(fromM / grid.rowLengthM());
+        int endRow = (int) Math.round(toM / grid.rowLengthM());
+        double sumUm = 0;
+        for (int i = 0; i < grid.columnsPerBoard(); i++) {
+            for (int row = firstRow; row < endRow; row++) {
+                sumUm += thicknessUm((board - 1) * grid.columnsPerBoard() + i, row);
+            }
+        }
+        return sumUm / (grid.columnsPerBoard() * (endRow - firstRow));
+    }
+
+    /** Shares at the middle of each row; the row in which the pattern ends counts by the share of it that is oiled. */
+    private double[] alongShares(OilPattern pattern) {
+        double[] along = new double[grid.rows()];
+        for (int row = 0; row < along.length; row++) {
+            double startM = row * grid.rowLengthM();
+            double oiledM = Math.min(grid.rowLengthM(), pattern.lengthM() - startM);
+            if (oiledM > 0) {
+                along[row] = pattern.alongShare(startM + oiledM / 2) * oiledM / grid.rowLengthM();
+            }
+        }
+        return along;
+    }
+}

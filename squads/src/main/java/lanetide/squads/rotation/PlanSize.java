@@ -1,0 +1,41 @@
+package lanetide.squads.rotation;
+
+/** The checks every design makes on the numbers it is asked for. */
+final class PlanSize {
+
+    private PlanSize() {}
+
+    static void requirePlayable(int groups, int pairs, int games) {
+        requireAtLeastOne("number of groups", groups);
+        requirePairs(pairs);
+        requireAtLeastOne("number of games", games);
+        if (groups > pairs) {
+            throw new ImpossibleRotationException(
+                    "number of groups",
+                    groups,
+                    "at most the number of pairs (%d)".formatted(pairs),
+                    "Add lane pairs, put more bowlers in a group, or split the groups into more squads.");
+        }
+    }
+
+    static void requirePairs(int pairs) {
+        requireAtLeastOne("number of pairs", pairs);
+    }
+
+    static void requireStepMoves(int step, int pairs) {
+        requirePairs(pairs);
+        if (step % pairs == 0) {
+            throw new ImpossibleRotationException(
+                    "step",
+                    step,
+                    "no multiple of the number of pairs (%d)".formatted(pairs),
+                    "Every group would end on its own pair: choose another step, or let the groups stay.");
+        }
+    }
+
+    private static void requireAtLeastOne(String what, int value) {
+        if (value < 1) {
+            throw new ImpossibleRotationException(what, value, "at least 1", "Check the squad's entry.");
+        }
+    }
+}

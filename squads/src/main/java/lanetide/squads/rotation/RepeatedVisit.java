@@ -1,0 +1,27 @@
+package lanetide.squads.rotation;
+
+/**
+ * A group comes back to a pair it has left. Games bowled there without leaving are one visit.
+ *
+ * @param group group, counted from zero
+ * @param pair pair, counted from zero
+ * @param firstGame first game the group bowled there, counted from zero
+ * @param againGame game it is back, counted from zero
+ */
+public record RepeatedVisit(int group, int pair, int firstGame, int againGame) implements RotationFinding {
+
+    /** The code of every repeated visit. */
+    public static final String CODE = "rotation-repeated-visit";
+
+    @Override
+    public String code() {
+        return CODE;
+    }
+
+    @Override
+    public String sentence(RotationNames names) {
+        return "Game %d: %s is back on %s, where it bowled in game %d."
+                .formatted(
+                        againGame + 1, names.group().apply(group), names.pair().apply(pair), firstGame + 1);
+    }
+}

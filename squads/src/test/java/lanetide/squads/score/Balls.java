@@ -1,0 +1,24 @@
+package lanetide.squads.score;
+
+/** Bowls a game written the way a score sheet shows it. */
+final class Balls {
+
+    private Balls() {}
+
+    /** X strike, / spare, - miss, F foul, digits pins; one sign a ball, blanks ignored. */
+    static TenpinScore bowl(String sheet) {
+        TenpinScore card = new TenpinScore();
+        sheet.chars().filter(sign -> sign != ' ').forEach(sign -> bowl(card, (char) sign));
+        return card;
+    }
+
+    private static void bowl(TenpinScore card, char sign) {
+        switch (sign) {
+            case 'X' -> card.roll(10);
+            case '/' -> card.roll(card.pinsStanding());
+            case '-' -> card.roll(0);
+            case 'F' -> card.foul();
+            default -> card.roll(Character.digit(sign, 10));
+        }
+    }
+}
