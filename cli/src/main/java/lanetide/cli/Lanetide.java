@@ -9,6 +9,7 @@ import java.util.concurrent.CancellationException;
 import lanetide.cli.command.CheckCommand;
 import lanetide.cli.command.CommandFailure;
 import lanetide.cli.command.ExitCode;
+import lanetide.cli.command.SimulateCommand;
 import lanetide.cli.report.Cautions;
 import lanetide.cli.report.ProgramVersion;
 import picocli.CommandLine;
@@ -19,7 +20,7 @@ import picocli.CommandLine.IVersionProvider;
 @Command(
         name = "lanetide",
         description = "What the oil on tenpin lanes will be, game by game, and whether the schedule shares it fairly.",
-        subcommands = {CheckCommand.class, CommandLine.HelpCommand.class},
+        subcommands = {CheckCommand.class, SimulateCommand.class, CommandLine.HelpCommand.class},
         versionProvider = Lanetide.Version.class,
         mixinStandardHelpOptions = true,
         scope = CommandLine.ScopeType.INHERIT,

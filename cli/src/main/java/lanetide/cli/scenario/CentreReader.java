@@ -65,10 +65,20 @@ final class CentreReader {
     private List<LanePair> pairs(Section section) {
         Optional<Value> listed = section.get("pairs");
         if (section.has("lanes") && listed.isPresent()) {
-            listed.get().refuse(NoticeCode.CONFLICTING_KEYS, ", but lanes is given too; keep one of the two.");
+            listed.get()
+                    .say(
+                            NoticeCode.CONFLICTING_KEYS,
+                            "",
+                            "Both `lanes` and `pairs` are given; the lanes must come from one of the two. Remove the other.");
             return List.of();
         }
         if (listed.isPresent()) {
+            section.get("closed")
+                    .ifPresent(closed -> closed.say(
+                            NoticeCode.CONFLICTING_KEYS,
+                            "",
+                            "`closed` goes with `lanes`, but `pairs` is given; a closed pair must be left out of `pairs`. Remove"
+                                    + " `closed`."));
             return new ArrayList<>(pairList(listed.get()));
         }
         return section.require("lanes")

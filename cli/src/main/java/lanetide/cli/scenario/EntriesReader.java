@@ -24,6 +24,7 @@ final class EntriesReader {
     private final FieldReader fields;
     private final Map<String, List<Entry>> bySquad = new LinkedHashMap<>();
     private final Set<String> taken = new HashSet<>();
+    private boolean faulty;
 
     EntriesReader(Notices notices, Names names, FieldReader fields) {
         this.notices = notices;
@@ -36,9 +37,16 @@ final class EntriesReader {
 
     /** Reads the list and sorts it by squad. */
     void read(Value list, List<String> squads, int pairs) {
+        int before = notices.errors();
         for (Value item : list.list().orElse(List.of())) {
             item.section(Block.ENTRY).ifPresent(section -> entry(section, squads, pairs));
         }
+        faulty = notices.errors() > before;
+    }
+
+    /** Whether a line of the list is wrong, so that who bowls where cannot be told. */
+    boolean isFaulty() {
+        return faulty;
     }
 
     /** Whether the list names a bowler of this squad. */

@@ -33,34 +33,23 @@ final class EventReader {
         String name = scenario.text("name");
         long chosenSeed = seed(scenario);
         Names names = new OwnNamesReader(notices).read(scenario);
-        Optional<Centre> centre = scenario.require("centre")
-                .flatMap(value -> value.section(Block.CENTRE))
-                .flatMap(new CentreReader(notices, names, assumptions)::read);
-        Optional<OilPattern> pattern = scenario.require("pattern")
-                .flatMap(value -> value.section(Block.PATTERN))
-                .flatMap(new PatternReader(notices, assumptions)::read);
+        Optional<Centre> centre =
+                block(scenario, "centre", Block.CENTRE).flatMap(new CentreReader(notices, names, assumptions)::read);
+        Optional<OilPattern> pattern =
+                block(scenario, "pattern", Block.PATTERN).flatMap(new PatternReader(notices, assumptions)::read);
         Optional<PaceOfPlay> pace = new PaceReader(notices, assumptions).read(scenario);
-        List<SquadDraft> drafts = new SquadsReader(assumptions).read(scenario);
         Optional<RotationDesign> design = new RotationReader(notices, centre, assumptions).read(scenario);
-        FieldReader fields = new FieldReader(notices, names, assumptions);
-        SquadFiller filler = new SquadFiller(notices, fields, new EntriesReader(notices, names, fields));
-        List<Optional<List<Group>>> groups = filler.fill(scenario, drafts, centre, new RandomStreams(chosenSeed));
-        RotationPlanner planner = new RotationPlanner(notices, scenario, design);
-        List<Rotation> rotations = new ArrayList<>();
-        List<Squad> squads = new ArrayList<>();
-        for (int i = 0; i < drafts.size(); i++) {
-            SquadDraft draft = drafts.get(i);
-            Optional<Squad> squad = groups.get(i).flatMap(present -> squad(draft, present));
-            if (squad.isPresent() && centre.isPresent()) {
-                planner.plan(squad.get(), draft.games(), centre.get()).ifPresent(rotations::add);
-                squads.add(squad.get());
-            }
-        }
-        if (squads.size() == drafts.size() && centre.isPresent() && pace.isPresent()) {
-            new TimetableCheck(pace.get(), centre.get()).check(drafts, squads);
-        }
-        return event(
-                scenario,
+        List<SquadDraft> drafts = new SquadsReader(assumptions).read(scenario);
+        List<Optional<List<Group>>> groups =
+                filler(names).fill(scenario, drafts, centre, new RandomStreams(chosenSeed));
+        List<Squad> squads = squads(drafts, groups);
+        List<Rotation> rotations = centre.map(known -> rotations(scenario, design, drafts, squads, known))
+                .orElse(List.of());
+        checkTimetable(drafts, squads, centre, pace);
+        return notices.build(
+                0,
+                scenario.place(),
+                "the scenario",
                 () -> new Planned(
                         new Event(
                                 name,
@@ -73,8 +62,44 @@ final class EventReader {
                         chosenSeed));
     }
 
-    private Optional<Planned> event(Section scenario, java.util.function.Supplier<Planned> event) {
-        return notices.build(0, scenario.place(), "the scenario", event);
+    private static Optional<Section> block(Section scenario, String key, Block block) {
+        return scenario.require(key).flatMap(value -> value.section(block));
+    }
+
+    private SquadFiller filler(Names names) {
+        FieldReader fields = new FieldReader(notices, names, assumptions);
+        return new SquadFiller(notices, fields, new EntriesReader(notices, names, fields));
+    }
+
+    /** The squads, if every one of them is known. */
+    private static List<Squad> squads(List<SquadDraft> drafts, List<Optional<List<Group>>> groups) {
+        List<Squad> squads = new ArrayList<>();
+        for (int i = 0; i < drafts.size(); i++) {
+            SquadDraft draft = drafts.get(i);
+            groups.get(i).flatMap(present -> squad(draft, present)).ifPresent(squads::add);
+        }
+        return squads.size() == drafts.size() ? squads : List.of();
+    }
+
+    private List<Rotation> rotations(
+            Section scenario,
+            Optional<RotationDesign> design,
+            List<SquadDraft> drafts,
+            List<Squad> squads,
+            Centre centre) {
+        RotationPlanner planner = new RotationPlanner(notices, scenario, design);
+        List<Rotation> rotations = new ArrayList<>();
+        for (int i = 0; i < squads.size(); i++) {
+            planner.plan(squads.get(i), drafts.get(i).games(), centre).ifPresent(rotations::add);
+        }
+        return rotations;
+    }
+
+    private static void checkTimetable(
+            List<SquadDraft> drafts, List<Squad> squads, Optional<Centre> centre, Optional<PaceOfPlay> pace) {
+        if (centre.isPresent() && pace.isPresent()) {
+            new TimetableCheck(pace.get(), centre.get()).check(drafts, squads);
+        }
     }
 
     private long seed(Section scenario) {
@@ -90,7 +115,7 @@ final class EventReader {
         return own.orElse((long) Defaults.SEED.base());
     }
 
-    private Optional<Squad> squad(SquadDraft draft, List<Group> groups) {
+    private static Optional<Squad> squad(SquadDraft draft, List<Group> groups) {
         boolean known = !draft.id().isEmpty()
                 && draft.startMs().isPresent()
                 && draft.conditioning().isPresent()

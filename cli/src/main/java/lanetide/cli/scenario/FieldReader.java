@@ -92,18 +92,21 @@ final class FieldReader {
     private <T> List<Share<T>> scaled(List<Share<T>> shares, Value value) {
         double sum = shares.stream().mapToDouble(Share::share).sum();
         double miss = Math.abs(sum - 1);
-        String total = "%.4g %%".formatted(100 * sum);
+        String total = Range.round(100 * sum) + " %";
         if (miss > ROUNDING) {
-            value.refuse(
+            value.say(
                     NoticeCode.SHARES_NOT_100,
-                    ", and its shares add up to " + total + "; they must add up to 100 %. Correct one of them.");
+                    total,
+                    "The shares of " + value.path() + " add up to " + total
+                            + "; they must add up to 100 %. Correct one of them.");
             return List.of();
         }
         if (miss > EXACT) {
-            value.refuse(
+            value.say(
                     NoticeCode.SHARES_ROUNDED,
-                    ", and its shares add up to " + total
-                            + "; they should add up to 100 % and have been scaled to it.");
+                    total,
+                    "The shares of " + value.path() + " add up to " + total
+                            + "; they should add up to 100 % and have been scaled to it. Correct one to choose yourself.");
         }
         return shares.stream()
                 .map(share -> new Share<>(share.kind(), Math.min(1, share.share() / sum)))

@@ -47,15 +47,11 @@ final class PatternReader {
         Optional<Value> at = section.get("taperTo").or(() -> section.get("taperFrom"));
         at.ifPresent(value -> value.refuse(
                 NoticeCode.IMPOSSIBLE_COMBINATION,
-                "; taperTo (" + number(to) + ") must lie at least half a board above taperFrom (" + number(from)
-                        + "). Typical: 5 boards and 14 boards."));
+                "; taperTo (" + Range.round(to) + ") must lie at least half a board above taperFrom ("
+                        + Range.round(from) + "). Typical: 5 boards and 14 boards."));
     }
 
     private static void impossibleRatio(Value ratio, String reason) {
         ratio.refuse(NoticeCode.TAPER_CANNOT_GIVE_RATIO, ", which this taper cannot give: " + reason + ".");
-    }
-
-    private static String number(double boards) {
-        return boards == Math.rint(boards) ? String.valueOf((int) boards) : String.valueOf(boards);
     }
 }

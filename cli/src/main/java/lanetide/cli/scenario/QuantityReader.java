@@ -92,6 +92,9 @@ final class QuantityReader {
     }
 
     private String withUnit() {
+        if (measure == Measure.RATIO) {
+            return " to one (n:1)";
+        }
         return measure.hasUnit() ? " with its unit (" + measure.unitsInWords() + ")" : " without a unit";
     }
 

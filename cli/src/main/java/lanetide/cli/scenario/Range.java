@@ -34,6 +34,14 @@ record Range(double low, boolean lowAllowed, double high) {
         return lowAllowed ? "from " + least + " to " + most : "above " + least + " and at most " + most;
     }
 
+    /** A number for a message, to four digits. */
+    static String round(double value) {
+        return new BigDecimal(value)
+                .round(new MathContext(4))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
     private static String number(double value, MathContext digits) {
         // Twelve digits first: 0.1 / 0.01 must not be rounded up to 10.1.
         BigDecimal clean = new BigDecimal(value).round(new MathContext(12));

@@ -58,12 +58,14 @@ final class RotationPlanner {
     private void say(NoticeCode code, Squad squad, String reason) {
         if (said.add(reason)) {
             Optional<Value> value = scenario.get("rotation");
+            String name = value.map(Value::plain).orElse(Defaults.ROTATION);
             notices.add(
                     code,
                     value.map(Value::place).orElse(scenario.place()),
                     "rotation",
-                    value.map(Value::written).orElse(Defaults.ROTATION),
-                    "Squad " + squad.id() + " cannot play this rotation. " + reason);
+                    name,
+                    "Squad " + squad.id() + " cannot play "
+                            + (name.isEmpty() ? "this rotation" : "the rotation `" + name + "`") + ". " + reason);
         }
     }
 }

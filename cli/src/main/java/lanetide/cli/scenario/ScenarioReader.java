@@ -40,8 +40,7 @@ public final class ScenarioReader {
         Notices notices = new Notices(file);
         Optional<String> sha256 = bytes.length > MOST_BYTES ? Optional.empty() : Optional.of(sha256(bytes));
         Optional<Node> root = new SourceText(notices).read(bytes).flatMap(new YamlTree(notices)::compose);
-        Optional<Section> section =
-                root.flatMap(node -> new Value(node, "the scenario", "", notices).section(Block.SCENARIO, ""));
+        Optional<Section> section = root.flatMap(node -> new Value(node, "", "", notices).section(Block.SCENARIO));
         Assumptions assumptions = new Assumptions();
         Optional<EventReader.Planned> event =
                 section.flatMap(scenario -> new EventReader(notices, assumptions, seed).read(scenario));

@@ -65,7 +65,7 @@ final class Section {
                 place,
                 pathOf(key),
                 "",
-                where + " has no `" + key + "` (" + wanted.meaning() + "), and it must have one. Add `" + key
+                where + " has no `" + key + "`, and it must have one: " + wanted.meaning() + ". Add `" + key
                         + ":`, typical: " + wanted.typical() + ".");
     }
 
@@ -123,9 +123,9 @@ final class Section {
     }
 
     private void unknown(String key, Place at) {
-        Optional<String> nearest = Nearest.to(key, block.names());
-        String advice = nearest.map(near -> " Did you mean `" + near + "`?")
-                .or(() -> Block.homeOf(key).map(home -> " It belongs " + whereIs(home) + "."))
+        String advice = Block.homeOf(key)
+                .map(home -> " It belongs " + whereIs(home) + ".")
+                .or(() -> Nearest.to(key, block.names()).map(near -> " Did you mean `" + near + "`?"))
                 .orElse("");
         String where = path.isEmpty() ? "a scenario" : path;
         notices.add(

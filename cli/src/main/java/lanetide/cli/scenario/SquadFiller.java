@@ -47,8 +47,11 @@ final class SquadFiller {
         boolean everyOwn = !squads.isEmpty() && squads.stream().allMatch(SquadDraft::hasOwnField);
         if (scenario.has("field") && scenario.has("entries")) {
             scenario.get("entries")
-                    .ifPresent(list ->
-                            list.refuse(NoticeCode.CONFLICTING_KEYS, ", but field is given too; keep one of the two."));
+                    .ifPresent(
+                            list -> list.say(
+                                    NoticeCode.CONFLICTING_KEYS,
+                                    "",
+                                    "Both `field` and `entries` are given; the bowlers must come from one of the two. Remove the other."));
         } else if (!scenario.has("field") && !scenario.has("entries") && !everyOwn) {
             scenario.missing("field");
         }
@@ -58,13 +61,11 @@ final class SquadFiller {
     private Optional<List<Group>> groups(
             SquadDraft squad, Optional<FieldMix> shared, Section scenario, int pairs, RandomStreams streams) {
         if (squad.hasOwnField()) {
-            return own(squad).flatMap(mix -> drawn(squad, mix, fieldPath(squad.section()), pairs, streams));
+            return own(squad).flatMap(mix -> drawn(squad, mix, squad.section().get("field"), pairs, streams));
         }
         if (scenario.has("field")) {
-            Value at =
-                    squad.section().get("bowlers").or(() -> fieldPath(scenario)).orElseThrow();
             return shared.map(mix -> sized(mix, squad.bowlers()))
-                    .flatMap(mix -> drawn(squad, mix, Optional.of(at), pairs, streams));
+                    .flatMap(mix -> drawn(squad, mix, scenario.get("field"), pairs, streams));
         }
         return entries(squad, scenario, pairs);
     }
@@ -76,10 +77,6 @@ final class SquadFiller {
                 .flatMap(section -> fields.read(section, squad.bowlers()));
     }
 
-    private static Optional<Value> fieldPath(Section section) {
-        return section.get("field");
-    }
-
     private static FieldMix sized(FieldMix mix, OptionalInt bowlers) {
         return bowlers.isEmpty()
                 ? mix
@@ -88,9 +85,12 @@ final class SquadFiller {
     }
 
     private Optional<List<Group>> drawn(
-            SquadDraft squad, FieldMix mix, Optional<Value> at, int pairs, RandomStreams streams) {
+            SquadDraft squad, FieldMix mix, Optional<Value> field, int pairs, RandomStreams streams) {
         if (mix.bowlers() > pairs * MOST_ON_A_PAIR) {
-            at.ifPresent(value -> tooMany(value, squad, mix.bowlers(), pairs));
+            squad.section()
+                    .get("bowlers")
+                    .or(() -> field.flatMap(value -> value.child("perSquad")))
+                    .ifPresent(value -> tooMany(value, squad, mix.bowlers(), pairs));
             return Optional.empty();
         }
         List<Group> groups = mix.groups(squad.id(), pairs, streams);
@@ -99,13 +99,11 @@ final class SquadFiller {
     }
 
     private Optional<List<Group>> entries(SquadDraft squad, Section scenario, int pairs) {
-        if (!scenario.has("entries")) {
+        if (!scenario.has("entries") || entries.isFaulty()) {
             return Optional.empty();
         }
         if (!entries.hasBowlersOf(squad.id())) {
-            if (notices.errors() == 0) {
-                nobody(squad);
-            }
+            nobody(squad);
             return Optional.empty();
         }
         Optional<List<Group>> groups = entries.groups(squad.id(), pairs);
@@ -136,10 +134,10 @@ final class SquadFiller {
     }
 
     private static void tooMany(Value at, SquadDraft squad, int bowlers, int pairs) {
-        at.refuse(
+        at.say(
                 NoticeCode.TOO_MANY_BOWLERS,
-                ", which gives squad " + squad.id() + " " + bowlers + " bowlers on " + pairs
-                        + " pairs; there must be at most "
+                String.valueOf(bowlers),
+                "Squad " + squad.id() + " has " + bowlers + " bowlers on " + pairs + " pairs; there must be at most "
                         + MOST_ON_A_PAIR + " on a pair, so " + pairs * MOST_ON_A_PAIR
                         + " in all. Use more lanes, or split them into more squads.");
     }

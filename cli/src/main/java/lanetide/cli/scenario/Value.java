@@ -58,10 +58,27 @@ final class Value {
 
     /** Adds a notice about this value. The problem is worded to follow {@code PATH is VALUE}. */
     void refuse(NoticeCode code, String problem) {
-        String value = written();
-        boolean quoted = node instanceof ScalarNode && !value.isEmpty();
-        String shown = quoted ? "`" + Notices.quote(value) + "`" : value.isEmpty() ? "empty" : value;
-        notices.add(code, place(), path, quoted ? value : "", path + " is " + shown + problem);
+        String shown = isPlain() ? "`" + Notices.quote(written()) + "`" : isEmpty() ? "empty" : written();
+        String subject = path.isEmpty() ? "The scenario" : path;
+        say(code, plain(), subject + " is " + shown + problem);
+    }
+
+    /** Adds a notice about this value in its own words. */
+    void say(NoticeCode code, String value, String message) {
+        notices.add(code, place(), path, value, message);
+    }
+
+    /** The value as the file has it, empty for a list or a block. */
+    String plain() {
+        return isPlain() ? written() : "";
+    }
+
+    private boolean isPlain() {
+        return node instanceof ScalarNode && !isEmpty();
+    }
+
+    private boolean isEmpty() {
+        return node instanceof ScalarNode scalar && scalar.getValue().isEmpty();
     }
 
     /** What usually stands here, as a sentence. */
@@ -143,15 +160,11 @@ final class Value {
     }
 
     Optional<Section> section(Block block) {
-        return section(block, path);
-    }
-
-    Optional<Section> section(Block block, String itsPath) {
         if (!(node instanceof MappingNode mapping)) {
             refuseKind("a block of `key: value` lines");
             return Optional.empty();
         }
-        return Optional.of(new Section(block, itsPath, mapping, notices));
+        return Optional.of(new Section(block, path, mapping, notices));
     }
 
     Optional<List<Value>> list() {
@@ -183,6 +196,17 @@ final class Value {
             });
         }
         return Optional.of(values);
+    }
+
+    /** A value inside this block, without a look at the other keys. */
+    Optional<Value> child(String key) {
+        return node instanceof MappingNode mapping
+                ? mapping.getValue().stream()
+                        .filter(tuple -> tuple.getKeyNode() instanceof ScalarNode name
+                                && name.getValue().equals(key))
+                        .findFirst()
+                        .map(tuple -> new Value(tuple.getValueNode(), path + "." + key, "", notices))
+                : Optional.empty();
     }
 
     /** A value under a free name. */

@@ -104,7 +104,7 @@ final class YamlTree {
                 || refuse(
                         NoticeCode.TAG_REFUSED,
                         place,
-                        tag.get(),
+                        tag.get().replace("tag:yaml.org,2002:", "!!"),
                         "Tags (!) must not stand in a scenario. Leave it out, or put the value in quotes if it is a text.");
     }
 
