@@ -94,7 +94,9 @@ public final class OilFilm {
         double[] along = alongShares(pattern);
         double[] across = new double[grid.columns()];
         for (int column = 0; column < across.length; column++) {
-            across[column] = pattern.acrossShare(grid.boardOfColumn(column));
+            // From the nearer gutter, so that both halves are alike to the last bit.
+            int fromGutter = Math.min(column, across.length - 1 - column);
+            across[column] = pattern.acrossShare(grid.boardOfColumn(fromGutter));
         }
         double peakUm = pattern.volumeMl()
                 / (Arrays.stream(along).sum() * Arrays.stream(across).sum() * grid.mlPerUm());

@@ -1,5 +1,6 @@
 package lanetide.oilflow.film;
 
+import java.util.Locale;
 import lanetide.oilflow.Require;
 
 /**
@@ -108,8 +109,12 @@ public record OilPattern(
         double outside = (1 / ratio - meanRise) / (1 - meanRise);
         if (!(outside >= 0)) {
             throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
                     "ratio is %s, but a taper from board %s to %s leaves at most %.2f; start the taper further in",
-                    ratio, taperFrom, taperTo, 1 / meanRise));
+                    ratio,
+                    taperFrom,
+                    taperTo,
+                    1 / meanRise));
         }
         return outside;
     }

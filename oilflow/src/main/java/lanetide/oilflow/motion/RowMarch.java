@@ -26,9 +26,9 @@ import lanetide.oilflow.lane.LaneGrid;
  */
 public final class RowMarch {
     private static final double GRAVITY_MPS2 = 9.80665;
-    /** Width of the contact (m) that the strip of whole columns comes closest to; published estimates are 2.6 to 4.2 mm. */
-    private static final double CONTACT_M = 0.0034;
-    /** Most revolutions of a ball between foul line and pins; sizes the band of strips that old oil lies on. */
+    /** Width of the contact (m), an eighth of a board or 3.4 mm; estimates from contact mechanics are 2.6 to 4.2 mm. */
+    private static final double CONTACT_M = LaneGeometry.BOARD_M / 8;
+    /** Revolutions after which the track has run over the whole band of strips that old oil lies on. */
     private static final int MOST_REVOLUTIONS = 24;
 
     private final LaneGrid grid;
@@ -42,6 +42,9 @@ public final class RowMarch {
 
     private final int stripColumns;
     private final double stripShare;
+    /** Share of the strip of whole columns that the contact touches; 1 on the usual grid. */
+    private final double touchedShare;
+
     private final double columnsPerM;
     private final double mostStart;
 
@@ -65,8 +68,9 @@ public final class RowMarch {
         this.trackM = new double[grid.rows() + 2];
         this.trackOil = new double[grid.rows() + 2];
         this.trackFilmUm = new double[grid.rows() + 2];
-        this.stripColumns = (int) Math.max(1, Math.round(CONTACT_M / grid.columnWidthM()));
+        this.stripColumns = (int) Math.ceil(CONTACT_M / grid.columnWidthM() - 1e-9);
         this.stripShare = 1.0 / stripColumns;
+        this.touchedShare = CONTACT_M / (stripColumns * grid.columnWidthM());
         this.columnsPerM = 1 / grid.columnWidthM();
         this.mostStart = (grid.columns() - stripColumns) * (1 - 1e-12);
     }
@@ -104,6 +108,9 @@ public final class RowMarch {
      * @return distance from the lane edge on the delivery side (m); where it fell into a gutter, the place it fell
      */
     public double positionM(double distanceM) {
+        if (rowsRun == 0) {
+            return xM[0];
+        }
         double rowsAlong = Math.min(distanceM / grid.rowLengthM(), rowsRun);
         int row = Math.min((int) rowsAlong, rowsRun - 1);
         return xM[row] + (rowsAlong - row) * (xM[row + 1] - xM[row]);
@@ -232,10 +239,12 @@ public final class RowMarch {
         int origin = hand == Hand.RIGHT ? 0 : lastColumn * rows;
         int stride = hand == Hand.RIGHT ? rows : -rows;
         double rowM = grid.rowLengthM();
+        double rowsPerM = 1 / rowM;
 
         double overlap = contact.ball().cover().flareOverlap();
         double oneTurnM = 2 * Math.PI * contact.ball().radiusM();
         double restUm = oilOnBallMl / bandM2(oneTurnM, overlap);
+        double bandTrackM = MOST_REVOLUTIONS * oneTurnM;
         int turn = 0;
         trackM[0] = 0;
         trackOil[0] = 0;
@@ -259,9 +268,8 @@ public final class RowMarch {
         xM[0] = x;
         int row = 0;
         while (row < rows && x >= 0 && x <= LaneGeometry.WIDTH_M) {
-            // Fetch the film of the next row now, where the path extrapolated to second order will cross its middle:
-            // the film is
-            // then at hand when the speed of that row has been worked out.
+            // Fetch the film of the next row now, where the path extrapolated to second order will cross its middle, to
+            // have it at hand when the speed of that row has been worked out.
             int cell = nextCell;
             double inLast = nextInLast;
             double laneUm = stripMeanUm(cells, cell, stride, inLast);
@@ -284,7 +292,8 @@ public final class RowMarch {
                 turn++;
             }
             double metOilNow = metM <= 0 ? metM * restUm : trackOil[turn] + trackFilmUm[turn] * (metM - trackM[turn]);
-            double broughtUm = (overlap * (metOilNow - metOil)) / rowM + (1 - overlap) * restUm * ratio;
+            double oldUm = trackEndM <= bandTrackM ? (1 - overlap) * restUm * ratio : 0;
+            double broughtUm = overlap * (metOilNow - metOil) * rowsPerM + oldUm;
             metOil = metOilNow;
 
             double leftUm = split.laneLeftUm(laneUm, broughtUm, ratio);
@@ -294,7 +303,7 @@ public final class RowMarch {
             trackOil[row + 1] = trackOil[row] + (broughtUm + liftedUm) * rowM;
             trackFilmUm[row] = ratio > 0 ? (broughtUm + liftedUm) / ratio : 0;
             if (wearing) {
-                wearStrip(cells, cell, stride, inLast, laneUm, liftedUm);
+                wearStrip(cells, cell, stride, inLast, laneUm, touchedShare * liftedUm);
             }
 
             double deceleration = braking * friction.coefficient(laneUm + broughtUm);
@@ -318,6 +327,7 @@ public final class RowMarch {
                 vy = rollY;
                 slip = 0;
             } else {
+                rowS = rowM * inverseVy;
                 x += rollX * rowS;
             }
             time += rowS;
@@ -329,7 +339,7 @@ public final class RowMarch {
         slipMps = slip;
         vxMps = vx;
         vyMps = vy;
-        gainMl = gainedUm * stripColumns * grid.mlPerUm();
+        gainMl = gainedUm * touchedShare * stripColumns * grid.mlPerUm();
     }
 
     /** Column in which a strip starts that is centred at a position, with its fraction; strips stay on the lane. */
@@ -355,8 +365,8 @@ public final class RowMarch {
     }
 
     /** Area of all the strips that the track can run over: old oil lies spread on it. */
-    private double bandM2(double oneTurnM, double overlap) {
-        return oneTurnM * stripColumns * grid.columnWidthM() * (1 + (1 - overlap) * (MOST_REVOLUTIONS - 1));
+    private static double bandM2(double oneTurnM, double overlap) {
+        return oneTurnM * CONTACT_M * (1 + (1 - overlap) * (MOST_REVOLUTIONS - 1));
     }
 
     /** Takes the oil off the columns under the strip in proportion to what they hold, or lays it down evenly. */

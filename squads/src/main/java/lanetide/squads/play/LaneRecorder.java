@@ -65,7 +65,7 @@ final class LaneRecorder {
         String key = lane.number() + "/" + typical.style() + "/" + typical.hand();
         Line near = lastLines.getOrDefault(key, typical.start());
         Optional<ExitWindow> window = finder.window(typical.player(), lane.film(), near, pattern.lengthM());
-        window.ifPresent(found -> lastLines.put(key, found.best()));
+        window.ifPresent(found -> lastLines.put(key, found.played()));
         return window.map(found -> new StyleWindow(
                         typical.style(), typical.hand(), found.lowBoard(), found.highBoard(), found.bestBoard()))
                 .orElseGet(() -> new StyleWindow(typical.style(), typical.hand(), Double.NaN, Double.NaN, Double.NaN));

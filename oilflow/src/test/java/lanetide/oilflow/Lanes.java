@@ -1,0 +1,79 @@
+package lanetide.oilflow;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.oilflow.ball.BallSpec;
+import lanetide.oilflow.ball.PlayingStyle;
+import lanetide.oilflow.ball.ReleaseSpread;
+import lanetide.oilflow.catalogue.Catalogue;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.lane.LaneGrid;
+import lanetide.oilflow.line.Line;
+import lanetide.oilflow.line.LineFinder;
+import lanetide.oilflow.line.Player;
+import lanetide.oilflow.motion.Contact;
+import lanetide.oilflow.motion.RowMarch;
+import lanetide.oilflow.pocket.PinCarry;
+
+/** Players, patterns and lines that several tests and the validation table use. */
+final class Lanes {
+    static final Catalogue CATALOGUE = Catalogue.shipped();
+    static final double FOOT_M = LaneGeometry.FOOT_M;
+    static final List<String> STYLES = List.of("straight", "stroker", "tweener", "power");
+    static final String USUAL_COVER = "medium-reactive";
+    static final String USUAL_SURFACE = "hard-synthetic";
+
+    /**
+     * Scatter of a good player: half a board at the foul line and 0.17 degrees are 0.65 boards at the arrows, the spread of
+     * averages above 220 (O'Keefe, US Bowler, July 2012: ten shots within two boards); the parts are assumptions.
+     */
+    static final ReleaseSpread GOOD_SPREAD =
+            new ReleaseSpread(0.5 * LaneGeometry.BOARD_M, Math.toRadians(0.17), 0.012, 0.03);
+
+    private Lanes() {}
+
+    static Player player(String style) {
+        return player(style, USUAL_COVER, USUAL_SURFACE);
+    }
+
+    static Player player(String style, String cover, String surface) {
+        return player(CATALOGUE.styles().get(style), cover, surface);
+    }
+
+    static Player player(PlayingStyle style, String cover, String surface) {
+        BallSpec ball = BallSpec.of(CATALOGUE.covers().get(cover));
+        Contact contact = Contact.between(ball, CATALOGUE.surfaces().get(surface));
+        return new Player(style, GOOD_SPREAD, Hand.RIGHT, contact);
+    }
+
+    static List<Player> field(String cover) {
+        List<Player> field = new ArrayList<>();
+        STYLES.forEach(style -> field.add(player(style, cover, USUAL_SURFACE)));
+        return field;
+    }
+
+    /** The pattern of the length rule's rows. */
+    static OilPattern pattern(double feet) {
+        return pattern(feet, 26, 3);
+    }
+
+    static OilPattern pattern(double feet, double volumeMl, double ratio) {
+        return OilPattern.of("test", feet * FOOT_M, volumeMl, ratio);
+    }
+
+    static OilFilm fresh(OilPattern pattern) {
+        return OilFilm.fresh(pattern, LaneGrid.USUAL);
+    }
+
+    static LineFinder finder() {
+        return new LineFinder(new RowMarch(LaneGrid.USUAL), new PinCarry());
+    }
+
+    static Line natural(Player player, OilFilm film) {
+        return finder().natural(player, film)
+                .orElseThrow(() -> new AssertionError(player.style().id() + " finds no line"));
+    }
+}

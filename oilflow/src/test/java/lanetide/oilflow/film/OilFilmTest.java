@@ -1,0 +1,142 @@
+package lanetide.oilflow.film;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.lane.LaneGrid;
+import org.apache.commons.math3.random.RandomGenerator;
+import org.apache.commons.math3.random.Well19937c;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class OilFilmTest {
+    private static final double FOOT_M = LaneGeometry.FOOT_M;
+
+    /** Trade definition, from memory: 0.0167 mL on a square foot; thickness computed: 0.180 um, 7.08 microinch. */
+    @Test
+    void aUnitOfOilIs180ThousandthsOfAMicrometre() {
+        assertThat(OilFilm.UNIT_UM).isCloseTo(0.180, within(0.0005));
+        assertThat(OilFilm.UNIT_UM / 0.0254).isCloseTo(7.08, within(0.005));
+        assertThat(3 * OilFilm.UNIT_UM).isCloseTo(0.54, within(0.005));
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
+    void theFilmHoldsTheStatedVolumeWhateverTheShape(long seed) {
+        RandomGenerator random = new Well19937c(seed);
+        LaneGrid grid = new LaneGrid(1 + random.nextInt(16), 1 + random.nextInt(4));
+        OilPattern pattern = new OilPattern(
+                "any",
+                6 + 11.7 * random.nextDouble(),
+                5 + 40 * random.nextDouble(),
+                1 + 2 * random.nextDouble(),
+                5 + 5 * random.nextDouble(),
+                12 + 5 * random.nextDouble(),
+                4 * random.nextDouble(),
+                random.nextDouble());
+        OilFilm film = OilFilm.fresh(pattern, grid);
+        assertThat(film.volumeMl()).as("volume, seed %d", seed).isCloseTo(pattern.volumeMl(), withinPercentage(1e-10));
+        double endM = Math.ceil(pattern.lengthM() / grid.rowLengthM()) * grid.rowLengthM();
+        assertThat(film.volumePastMl(endM))
+                .as("oil past the end, seed %d", seed)
+                .isZero();
+    }
+
+    /**
+     * Definition: mean of the middle five boards over the mean of boards 3 to 7 (USBC sport bowling rule, as published in
+     * 2005). The film's boards average their columns, so a kink of the taper in the middle of a board shows: by less than
+     * one per cent of the ratio with eight columns a board up to 4:1, where oil outside is plenty.
+     */
+    @ParameterizedTest(name = "ratio {0}")
+    @ValueSource(doubles = {1, 1.5, 2, 2.5, 3, 4})
+    void theRatioMeasuredBackFromTheFilmIsTheOneAskedFor(double ratio) {
+        assertThat(measuredRatio(ratio, 18)).isCloseTo(ratio, withinPercentage(1));
+        assertThat(measuredRatio(ratio, 22)).isCloseTo(ratio, withinPercentage(1));
+    }
+
+    @Test
+    void aRatioThatTheTaperCannotGiveIsRefusedWithTheMostItCan() {
+        assertThatThrownBy(() -> OilPattern.of("house", 12, 24, 30))
+                .hasMessageContaining("must lie between 1.0 and 14.0");
+        assertThatThrownBy(() -> new OilPattern("steep", 12, 24, 10, 2, 12, 1, 0.3))
+                .hasMessageContaining("start the taper further in");
+    }
+
+    /**
+     * Volume, length and mean film of a championship series, 2005 to 2019. Source of length and volume: trade press of 2012,
+     * 2015 and 2016 and event sheets; the mean over oiled length and full width is computed from them.
+     */
+    @ParameterizedTest(name = "{0} ft, {1} mL: {2} units, {3} um")
+    @CsvSource({
+        "38, 23.96, 10.9, 1.96",
+        "39, 19.0,   8.4, 1.52",
+        "40, 23.24, 10.1, 1.81",
+        "40, 24.0,  10.4, 1.87",
+        "40, 26.16, 11.3, 2.04",
+        "40, 26.05, 11.3, 2.03",
+        "41, 27.35, 11.6, 2.08",
+        "39, 25.2,  11.2, 2.01",
+        "38, 26.9,  12.3, 2.20",
+        "39, 27.05, 12.0, 2.16",
+        "38, 26.7,  12.2, 2.19",
+        "39, 27.6,  12.3, 2.20",
+        "38, 27.5,  12.5, 2.25"
+    })
+    void theMeanFilmOfChampionshipPatternsIsThatOfTheirVolumeAndLength(
+            double feet, double volumeMl, double units, double micrometres) {
+        OilFilm film = OilFilm.fresh(OilPattern.of("any", feet * FOOT_M, volumeMl, 2.5), LaneGrid.USUAL);
+        double meanUm = 0;
+        for (int board = 1; board <= LaneGeometry.BOARDS; board++) {
+            meanUm += film.meanOnBoardUm(board, 0, feet * FOOT_M) / LaneGeometry.BOARDS;
+        }
+        assertThat(meanUm).isCloseTo(micrometres, within(0.0101));
+        assertThat(meanUm / OilFilm.UNIT_UM).isCloseTo(units, within(0.0501));
+    }
+
+    @Test
+    void layingOverAddsAndStrippingTakesAllOff() {
+        OilPattern pattern = OilPattern.of("any", 12, 20, 3);
+        OilFilm film = OilFilm.fresh(pattern, LaneGrid.USUAL);
+        assertThat(film.lay(pattern)).isEqualTo(20);
+        assertThat(film.volumeMl()).isCloseTo(40, within(1e-10));
+        assertThat(film.strip()).isCloseTo(40, within(1e-10));
+        assertThat(film.volumeMl()).isZero();
+    }
+
+    @Test
+    void aCopyGoesItsOwnWay() {
+        OilFilm film = OilFilm.fresh(OilPattern.of("any", 12, 20, 3), LaneGrid.USUAL);
+        OilFilm copy = film.copy();
+        copy.strip();
+        assertThat(film.volumeMl()).isCloseTo(20, within(1e-10));
+    }
+
+    @Test
+    void aFreshPatternIsItsOwnMirrorImageToTheLastBit() {
+        LaneGrid grid = LaneGrid.USUAL;
+        OilFilm film = OilFilm.fresh(OilPattern.of("any", 12, 20, 3), grid);
+        for (int column = 0; column < grid.columns(); column++) {
+            assertThat(film.thicknessUm(column, 5))
+                    .as("column %d", column)
+                    .isEqualTo(film.thicknessUm(grid.columns() - 1 - column, 5));
+        }
+    }
+
+    private static double measuredRatio(double ratio, int feet) {
+        OilFilm film = OilFilm.fresh(OilPattern.of("any", 12, 24, ratio), LaneGrid.USUAL);
+        return meanOfBoards(film, 18, 22, feet) / meanOfBoards(film, 3, 7, feet);
+    }
+
+    private static double meanOfBoards(OilFilm film, int from, int to, int feet) {
+        double sum = 0;
+        for (int board = from; board <= to; board++) {
+            sum += film.meanOnBoardUm(board, feet * FOOT_M, (feet + 1) * FOOT_M);
+        }
+        return sum / (to - from + 1);
+    }
+}

@@ -1,0 +1,95 @@
+package lanetide.oilflow.friction;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.catalogue.Catalogue;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.lane.LaneSurface;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Values of mu = mu_f + (mu_b - mu_f)/(1 + Lambda)^2, the load-sharing blend used after Olver and Spikes (1998), from memory;
+ * the table is computed from the equation by hand, to the printed digits.
+ */
+class MixedLubricationTest {
+    @ParameterizedTest(name = "Lambda {0}: {1}, {2}, {3}")
+    @CsvSource({
+        "0,   0.200,  0.250,  0.300",
+        "0.3, 0.1265, 0.1602, 0.1938",
+        "0.5, 0.100,  0.1278, 0.1556",
+        "1,   0.065,  0.085,  0.105",
+        "2,   0.040,  0.0544, 0.0689",
+        "3,   0.0312, 0.0437, 0.0563",
+        "5,   0.025,  0.0361, 0.0472",
+        "10,  0.0215, 0.0318, 0.0421"
+    })
+    void frictionFallsWithTheFilmAsTheTableSays(double lambda, double slick, double medium, double rough) {
+        double sigmaUm = 1.3;
+        double filmUm = lambda * sigmaUm;
+        double rounding = 0.5e-4 + 1e-9;
+        assertThat(new MixedLubrication(0.20, 0.02, sigmaUm).coefficient(filmUm))
+                .isCloseTo(slick, within(rounding));
+        assertThat(new MixedLubrication(0.25, 0.03, sigmaUm).coefficient(filmUm))
+                .isCloseTo(medium, within(rounding));
+        assertThat(new MixedLubrication(0.30, 0.04, sigmaUm).coefficient(filmUm))
+                .isCloseTo(rough, within(rounding));
+    }
+
+    /** Halving a head of 40 units under the first law of the table raises friction by about 0.0085. */
+    @Test
+    void halvingAFortyUnitHeadRaisesFrictionLittle() {
+        MixedLubrication law = new MixedLubrication(0.20, 0.02, 1.3);
+        double rise = law.coefficient(20 * OilFilm.UNIT_UM) - law.coefficient(40 * OilFilm.UNIT_UM);
+        assertThat(rise).isCloseTo(0.0085, within(0.0005));
+    }
+
+    /** A ball may have a coefficient of at most 0.32 on the clean lane (USBC specification of 2012); a film only lowers it. */
+    @Test
+    void everyShippedCoverOnEveryShippedSurfaceStaysWithinTheBallRuleOf32Hundredths() {
+        Catalogue catalogue = Catalogue.shipped();
+        for (LaneSurface surface : catalogue.surfaces().values()) {
+            for (Coverstock cover : catalogue.covers().values()) {
+                MixedLubrication law = MixedLubrication.between(surface, cover);
+                assertThat(law.coefficient(0))
+                        .as("%s on %s", cover.id(), surface.id())
+                        .isBetween(0.1, 0.32);
+                double last = law.coefficient(0);
+                for (double filmUm = 0.1; filmUm < 20; filmUm += 0.1) {
+                    double next = law.coefficient(filmUm);
+                    assertThat(next).isLessThan(last).isGreaterThan(law.fluid());
+                    last = next;
+                }
+            }
+        }
+    }
+
+    /** Order published in Bowlers Journal, November 2012, p. 25. */
+    @Test
+    void woodIsRougherThanTexturedSyntheticIsRougherThanHardSynthetic() {
+        Catalogue catalogue = Catalogue.shipped();
+        Coverstock cover = catalogue.covers().get("medium-reactive");
+        for (double filmUm = 0; filmUm < 10; filmUm += 0.5) {
+            double wood = between(catalogue, "wood", cover).coefficient(filmUm);
+            double worn = between(catalogue, "worn-synthetic", cover).coefficient(filmUm);
+            double textured = between(catalogue, "textured-synthetic", cover).coefficient(filmUm);
+            double hard = between(catalogue, "hard-synthetic", cover).coefficient(filmUm);
+            assertThat(wood).isGreaterThan(worn);
+            assertThat(worn).isGreaterThan(textured);
+            assertThat(textured).isGreaterThan(hard);
+        }
+    }
+
+    @Test
+    void aFluidFrictionAboveTheDryOneIsRefused() {
+        assertThatThrownBy(() -> new MixedLubrication(0.1, 0.2, 1)).hasMessageContaining("fluid friction is 0.2");
+    }
+
+    private static MixedLubrication between(Catalogue catalogue, String surface, Coverstock cover) {
+        return MixedLubrication.between(catalogue.surfaces().get(surface), cover);
+    }
+}
