@@ -1,10 +1,124 @@
 package lanetide.cli;
 
-/** Entry point. */
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.concurrent.CancellationException;
+import lanetide.cli.command.CheckCommand;
+import lanetide.cli.command.CommandFailure;
+import lanetide.cli.command.ExitCode;
+import lanetide.cli.command.SimulateCommand;
+import lanetide.cli.report.Cautions;
+import lanetide.cli.report.ProgramVersion;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+
+/** The program: finds the command, runs it, and turns every failure into one plain sentence. */
+@Command(
+        name = "lanetide",
+        description = "What the oil on tenpin lanes will be, game by game, and whether the schedule shares it fairly.",
+        subcommands = {CheckCommand.class, SimulateCommand.class, CommandLine.HelpCommand.class},
+        versionProvider = Lanetide.Version.class,
+        mixinStandardHelpOptions = true,
+        scope = CommandLine.ScopeType.INHERIT,
+        synopsisSubcommandLabel = "COMMAND")
 public final class Lanetide {
     private Lanetide() {}
 
+    /** The version, for {@code --version}. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"lanetide " + ProgramVersion.text()};
+        }
+    }
+
+    /**
+     * Runs the program and ends it with the command's exit code.
+     *
+     * @param args command line
+     */
     public static void main(String[] args) {
-        System.out.println("lanetide");
+        PrintWriter out = writer(FileDescriptor.out);
+        PrintWriter err = writer(FileDescriptor.err);
+        int exitCode = run(out, err, args);
+        out.flush();
+        err.flush();
+        System.exit(exitCode);
+    }
+
+    /**
+     * Runs one command.
+     *
+     * @param out where answers go
+     * @param err where progress, notices and failures go
+     * @param args command line
+     * @return the exit code
+     */
+    public static int run(PrintWriter out, PrintWriter err, String... args) {
+        try {
+            return commandLine(out, err).execute(args);
+        } catch (OutOfMemoryError e) {
+            return fail(err, "The scenario needs more memory than there is; use fewer lanes or replications.");
+        } catch (StackOverflowError e) {
+            return fail(err, "The scenario is too deeply nested to be run.");
+        }
+    }
+
+    private static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+        CommandLine line = new CommandLine(new Lanetide())
+                .setOut(out)
+                .setErr(err)
+                .setUsageHelpWidth(100)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler((e, wrong) -> wrongUse(err, e))
+                .setExecutionExceptionHandler((e, command, parsed) -> failed(err, e));
+        addCautions(line);
+        return line;
+    }
+
+    private static void addCautions(CommandLine line) {
+        var usage = line.getCommandSpec().usageMessage();
+        String[] footer = Arrays.copyOf(usage.footer(), usage.footer().length + 1 + Cautions.ALL.size());
+        Arrays.fill(footer, usage.footer().length, footer.length, "");
+        for (int i = 0; i < Cautions.ALL.size(); i++) {
+            footer[usage.footer().length + 1 + i] = Cautions.ALL.get(i);
+        }
+        usage.footer(footer);
+        line.getSubcommands().values().forEach(Lanetide::addCautions);
+    }
+
+    private static int wrongUse(PrintWriter err, CommandLine.ParameterException e) {
+        CommandLine command = e.getCommandLine();
+        String name = command.getCommandSpec().qualifiedName();
+        return fail(err, e.getMessage() + ". See `" + name + " --help`.");
+    }
+
+    private static int failed(PrintWriter err, Exception e) {
+        if (e instanceof CommandFailure failure) {
+            fail(err, failure.getMessage());
+            return failure.exitCode();
+        }
+        if (e instanceof CancellationException) {
+            fail(err, "Interrupted; nothing was written.");
+            return ExitCode.INTERRUPTED;
+        }
+        return fail(
+                err,
+                "The scenario cannot be run: " + e.getMessage() + " ("
+                        + e.getClass().getSimpleName() + ").");
+    }
+
+    private static int fail(PrintWriter err, String sentence) {
+        err.println("lanetide: " + sentence);
+        err.flush();
+        return ExitCode.CANNOT_RUN;
+    }
+
+    private static PrintWriter writer(FileDescriptor stream) {
+        return new PrintWriter(new FileOutputStream(stream), false, StandardCharsets.UTF_8);
     }
 }

@@ -21,9 +21,9 @@ import org.junit.jupiter.params.provider.CsvSource;
  * replications must have their mean within three standard errors of the exact value, and a standard error small enough
  * for this to mean something.
  *
- * <p>Sources: D. Gross and C. M. Harris, "Fundamentals of Queueing Theory" (3rd ed. 1998): M/M/1 and M/M/c waits
- * (chapter 2), machine repair (section 2.7), Pollaczek-Khinchine formula Wq = rho / (1 - rho) * (1 + c2) / 2 * E[S]
- * for M/G/1 (chapter 5), Little's formula L = lambda W.
+ * <p>Sources: D. Gross and C. M. Harris, "Fundamentals of Queueing Theory" (3rd ed. 1998), chapters from memory: waits
+ * of M/M/1 and M/M/c, machine repair and Little's formula L = lambda W (chapter 2), Pollaczek-Khinchine formula
+ * Wq = rho / (1 - rho) * (1 + c2) / 2 * E[S] for M/G/1 (chapter 5).
  */
 class QueueingTheoryTest {
 
@@ -81,7 +81,7 @@ class QueueingTheoryTest {
 
     /**
      * Five robots that fail after 30 hours on average, two repairmen who need 3 hours: 0.465 robots are down on average
-     * (Gross and Harris, section 2.7), here to six digits.
+     * (Gross and Harris, chapter 2), here to six digits.
      */
     @Test
     void asManyMachinesAreDownAsTheorySays() {

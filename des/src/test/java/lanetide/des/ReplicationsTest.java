@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
@@ -110,19 +111,25 @@ class ReplicationsTest {
         return replication;
     }
 
+    /** Replication 0 keeps the caller waiting, so that nothing but the failure of 1 can keep 2 from being started. */
     @Test
     void afterAFailureNoFurtherReplicationIsStarted() {
-        AtomicInteger started = new AtomicInteger();
+        CountDownLatch furtherStarted = new CountDownLatch(1);
+        AtomicBoolean started = new AtomicBoolean();
         assertThatThrownBy(() -> Replications.run(
                         1000,
-                        1,
+                        2,
                         i -> {
-                            started.incrementAndGet();
-                            return failFrom(3, i);
+                            if (i == 0) {
+                                started.set(countsDownWithin200Ms(furtherStarted));
+                            } else if (i > 1) {
+                                furtherStarted.countDown();
+                            }
+                            return i == 1 ? failFrom(1, i) : i;
                         },
                         done -> {}))
-                .hasMessage("replication 3 failed");
-        assertThat(started).hasValue(4);
+                .hasMessage("replication 1 failed");
+        assertThat(started).isFalse();
     }
 
     @Test
@@ -174,7 +181,9 @@ class ReplicationsTest {
                             100,
                             2,
                             i -> {
-                                caller.interrupt();
+                                if (i == 0) {
+                                    caller.interrupt();
+                                }
                                 runUntilInterrupted();
                                 return ended.incrementAndGet();
                             },
@@ -213,6 +222,14 @@ class ReplicationsTest {
         };
         tick.run();
         simulator.runWhile(() -> !Thread.currentThread().isInterrupted());
+    }
+
+    private static boolean countsDownWithin200Ms(CountDownLatch latch) {
+        try {
+            return latch.await(200, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private static void await(CountDownLatch latch) {

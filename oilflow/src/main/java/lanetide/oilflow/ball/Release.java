@@ -12,6 +12,9 @@ import lanetide.oilflow.Require;
  * @param axisTiltRad tilt of the axis out of the horizontal (rad), 0 to 1.2; it takes cos(tilt) of the spin's drive
  */
 public record Release(double speedMps, double spinRadps, double axisRotationRad, double axisTiltRad) {
+    private static final double LEAST_SPEED_MPS = 4;
+    private static final double MOST_SPEED_MPS = 13;
+    private static final double MOST_SPIN_RADPS = 75;
     private static final double MPH_MPS = 0.44704;
     private static final double RPM_RADPS = StrictMath.PI / 30;
 
@@ -21,8 +24,8 @@ public record Release(double speedMps, double spinRadps, double axisRotationRad,
      * @throws IllegalArgumentException if a value lies outside its range
      */
     public Release {
-        Require.inRange(speedMps, "ball speed (m/s)", 4, 13);
-        Require.inRange(spinRadps, "rev rate (rad/s)", 0, 75);
+        Require.inRange(speedMps, "ball speed (m/s)", LEAST_SPEED_MPS, MOST_SPEED_MPS);
+        Require.inRange(spinRadps, "rev rate (rad/s)", 0, MOST_SPIN_RADPS);
         Require.inRange(axisRotationRad, "axis rotation (rad)", 0, StrictMath.PI / 2);
         Require.inRange(axisTiltRad, "axis tilt (rad)", 0, 1.2);
     }
@@ -45,13 +48,17 @@ public record Release(double speedMps, double spinRadps, double axisRotationRad,
     }
 
     /**
-     * The same release with another speed and rev rate.
+     * The same release with another speed and rev rate, kept within the ranges above.
      *
      * @param speedFactor factor on the speed
      * @param spinFactor factor on the rev rate
      * @return the changed release
      */
     public Release scaled(double speedFactor, double spinFactor) {
-        return new Release(speedMps * speedFactor, spinRadps * spinFactor, axisRotationRad, axisTiltRad);
+        return new Release(
+                Math.max(LEAST_SPEED_MPS, Math.min(MOST_SPEED_MPS, speedMps * speedFactor)),
+                Math.max(0, Math.min(MOST_SPIN_RADPS, spinRadps * spinFactor)),
+                axisRotationRad,
+                axisTiltRad);
     }
 }

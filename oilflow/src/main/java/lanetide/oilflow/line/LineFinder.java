@@ -1,7 +1,9 @@
 package lanetide.oilflow.line;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
@@ -23,18 +25,24 @@ public final class LineFinder {
     /** A line belongs to the window if it is at least this share as good as the best. */
     public static final double GOOD_SHARE = 0.9;
 
-    private static final int NODES = 48;
+    private static final int NODES = 32;
     private static final double OUTERMOST_LAYDOWN = 2;
     private static final double INNERMOST_LAYDOWN = 38;
     private static final double SCAN_BOARDS = 2;
     private static final double TOLERANCE_BOARDS = 0.02;
-    private static final double[] WINDOW_ANGLES_DEG = {-1.2, -0.6, 0, 0.6, 1.2};
     private static final double[] NATURAL_ANGLES_DEG = {0, -0.5, 0.5, -1, 1, -1.5, 1.5, -2, 2};
     /** A bowler leaves his natural angle for one that is twice as good (assumption). */
     private static final double WORKABLE_SHARE = 0.5;
 
-    /** How far from his natural angle a bowler likes to be: standard deviation of the comfort weight (rad). Assumption. */
-    private static final double COMFORT_RAD = StrictMath.toRadians(1);
+    private static final int VALLEY_STEPS = 3;
+    private static final double VALLEY_STEP_RAD = StrictMath.toRadians(0.3);
+    private static final int SCANS_TO_NEIGHBOUR = 4;
+
+    /**
+     * How far the laydown moves for each change of angle along the valley: sixty feet of angle, of which a board of laydown
+     * takes back about 0.8. It only says where a search starts.
+     */
+    private static final double VALLEY_BOARDS_PER_RAD = LaneGeometry.HEAD_PIN_M / LaneGeometry.BOARD_M / 0.8;
 
     private final RowMarch march;
     private final PinCarry carry;
@@ -215,82 +223,116 @@ public final class LineFinder {
     }
 
     /**
-     * The window of exit boards: over launch angles within 1.2 degrees of the angle he plays, all lines that meet the pocket
-     * and are good enough.
+     * The window of exit boards: along the valley of lines that meet the pocket, the stretch around the bowler's own angle on
+     * which lines are at least {@link #GOOD_SHARE} times as good as the best within 0.9 degrees.
      *
      * @param player who throws
      * @param film the lane
-     * @param near a line he has been playing; the search starts from it
+     * @param near a line he has been playing; he moves from it to the pocket first
      * @param patternEndM where the pattern ends (m)
-     * @return the window; empty if no line meets the pocket
+     * @return the window; empty if moving does not bring his average shot to the pocket
      */
     public Optional<ExitWindow> window(Player player, OilFilm film, Line near, double patternEndM) {
-        Optional<Line> present = moveToPocket(player, film, near);
-        Line centre = present.orElse(near);
-        Line[] lines = new Line[WINDOW_ANGLES_DEG.length];
-        LineQuality[] qualities = new LineQuality[lines.length];
-        double bestChoice = -1;
-        int best = -1;
-        for (int i = 0; i < lines.length; i++) {
-            double launchRad = centre.launchRad() + StrictMath.toRadians(WINDOW_ANGLES_DEG[i]);
-            lines[i] = nearestAtAngle(player, film, launchRad, centre);
-            if (lines[i] == null) {
-                continue;
+        return moveToPocket(player, film, near).map(played -> {
+            List<ValleyLine> valley = valley(player, film, played, patternEndM);
+            return windowIn(valley, played);
+        });
+    }
+
+    /** Lines to the pocket at angles around the played one, from the outermost exit; the valley may end on either side. */
+    private List<ValleyLine> valley(Player player, OilFilm film, Line played, double patternEndM) {
+        Deque<ValleyLine> valley = new ArrayDeque<>();
+        valley.add(valleyLine(player, film, played, patternEndM));
+        for (int side = -1; side <= 1; side += 2) {
+            Optional<Line> line = Optional.of(played);
+            for (int i = 1; i <= VALLEY_STEPS && line.isPresent(); i++) {
+                line = neighbour(player, film, line.get(), side * VALLEY_STEP_RAD);
+                if (line.isPresent()) {
+                    ValleyLine found = valleyLine(player, film, line.get(), patternEndM);
+                    addAtEnd(valley, found, side);
+                }
             }
-            qualities[i] = quality(player, film, lines[i]);
-            double choice = qualities[i].strikeShare() * comfort(launchRad - centre.launchRad());
-            if (choice > bestChoice) {
-                bestChoice = choice;
+        }
+        return List.copyOf(valley);
+    }
+
+    private static void addAtEnd(Deque<ValleyLine> valley, ValleyLine line, int side) {
+        if (side < 0) {
+            valley.addFirst(line);
+        } else {
+            valley.addLast(line);
+        }
+    }
+
+    private ValleyLine valleyLine(Player player, OilFilm film, Line line, double patternEndM) {
+        double share = quality(player, film, line).strikeShare();
+        return new ValleyLine(line, share, exitBoard(player, film, line, patternEndM));
+    }
+
+    private static ExitWindow windowIn(List<ValleyLine> valley, Line played) {
+        double enough = GOOD_SHARE
+                * valley.stream().mapToDouble(ValleyLine::strikeShare).max().orElseThrow();
+        int best = -1;
+        for (int i = 0; i < valley.size(); i++) {
+            boolean nearer =
+                    best < 0 || valley.get(i).offRad(played) < valley.get(best).offRad(played);
+            if (valley.get(i).strikeShare() >= enough && nearer) {
                 best = i;
             }
         }
-        return best < 0 ? Optional.empty() : Optional.of(span(player, film, patternEndM, lines, qualities, best));
+        int first = best;
+        while (first > 0 && valley.get(first - 1).strikeShare() >= enough) {
+            first--;
+        }
+        int last = best;
+        while (last < valley.size() - 1 && valley.get(last + 1).strikeShare() >= enough) {
+            last++;
+        }
+        double lower = first == 0 ? valley.get(0).exit() : edge(valley.get(first), valley.get(first - 1), enough);
+        double upper = last == valley.size() - 1
+                ? valley.get(last).exit()
+                : edge(valley.get(last), valley.get(last + 1), enough);
+        ValleyLine chosen = valley.get(best);
+        return new ExitWindow(
+                Math.min(lower, upper),
+                Math.max(lower, upper),
+                chosen.exit(),
+                chosen.line(),
+                played,
+                chosen.strikeShare());
     }
 
-    private ExitWindow span(
-            Player player, OilFilm film, double patternEndM, Line[] lines, LineQuality[] qualities, int best) {
-        double top = 0;
-        for (LineQuality quality : qualities) {
-            top = quality == null ? top : Math.max(top, quality.strikeShare());
-        }
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < lines.length; i++) {
-            if (lines[i] != null && (i == best || qualities[i].strikeShare() >= GOOD_SHARE * top)) {
-                double exit = exitBoard(player, film, lines[i], patternEndM);
-                low = Math.min(low, exit);
-                high = Math.max(high, exit);
-            }
-        }
-        double bestExit = exitBoard(player, film, lines[best], patternEndM);
-        return new ExitWindow(low, high, bestExit, lines[best], qualities[best]);
+    /** Exit board at which the strike share falls to the limit between a good line and its worse neighbour. */
+    private static double edge(ValleyLine good, ValleyLine poor, double enough) {
+        double way = (good.strikeShare() - enough) / (good.strikeShare() - poor.strikeShare());
+        return good.exit() + way * (poor.exit() - good.exit());
     }
 
-    /** The root in laydown nearest to where a line of the neighbouring angle would put it, or null. */
-    private Line nearestAtAngle(Player player, OilFilm film, double launchRad, Line neighbour) {
+    /** The line to the pocket at a neighbouring angle, near where the valley leads. */
+    private Optional<Line> neighbour(Player player, OilFilm film, Line from, double turnRad) {
+        double launchRad = from.launchRad() + turnRad;
         DoubleUnaryOperator miss =
                 laydown -> arrivalBoard(player, film, new Line(laydown, launchRad)) - PinCarry.POCKET_BOARD;
-        double guess = neighbour.laydownBoard()
-                + 2 * (new Line(0, neighbour.launchRad()).arrowsBoard() - new Line(0, launchRad).arrowsBoard());
-        double near = Math.max(OUTERMOST_LAYDOWN, Math.min(INNERMOST_LAYDOWN, guess));
+        double near = from.laydownBoard() + turnRad * VALLEY_BOARDS_PER_RAD;
+        near = Math.max(OUTERMOST_LAYDOWN, Math.min(INNERMOST_LAYDOWN, near));
         double missNear = miss.applyAsDouble(near);
         double step = missNear > 0 ? -SCAN_BOARDS : SCAN_BOARDS;
-        for (int i = 0; i < 8; i++) {
+        for (int i = 0; i < SCANS_TO_NEIGHBOUR; i++) {
             double far = near + step;
             if (far < OUTERMOST_LAYDOWN || far > INNERMOST_LAYDOWN) {
-                return null;
+                return Optional.empty();
             }
             double missFar = miss.applyAsDouble(far);
             if (missNear <= 0 != missFar <= 0) {
                 double laydown = root(miss, near, missNear, far, missFar);
                 if (!Double.isNaN(laydown)) {
-                    return new Line(laydown, launchRad);
+                    return Optional.of(new Line(laydown, launchRad));
                 }
             }
             near = far;
             missNear = missFar;
         }
-        return null;
+        return Optional.empty();
     }
 
     /**
@@ -320,11 +362,6 @@ public final class LineFinder {
         return Double.NaN;
     }
 
-    private static double comfort(double offRad) {
-        double z = offRad / COMFORT_RAD;
-        return StrictMath.exp(-z * z / 2);
-    }
-
     private void roll(Player player, OilFilm film, Line line) {
         double laydownM = LaneGeometry.boardToMetres(line.laydownBoard());
         roll(player, film, player.style().release(), laydownM, line.launchRad());
@@ -333,5 +370,12 @@ public final class LineFinder {
     private void roll(Player player, OilFilm film, Release release, double laydownM, double launchRad) {
         double radiusM = player.contact().ball().radiusM();
         march.read(Delivery.of(release, radiusM, laydownM, launchRad), player.hand(), player.contact(), film);
+    }
+
+    /** A line of the valley, how good it is, and where it leaves the pattern. */
+    private record ValleyLine(Line line, double strikeShare, double exit) {
+        double offRad(Line other) {
+            return Math.abs(line.launchRad() - other.launchRad());
+        }
     }
 }

@@ -16,6 +16,18 @@ import lanetide.oilflow.lane.LaneSurface;
  */
 public record Contact(BallSpec ball, FrictionLaw friction, FilmSplit split) {
     /**
+     * The contact of a ball with a surface under mixed lubrication.
+     *
+     * @param ball the ball
+     * @param surface the lane
+     * @param split how oil parts
+     * @return the contact
+     */
+    public static Contact between(BallSpec ball, LaneSurface surface, FilmSplit split) {
+        return new Contact(ball, MixedLubrication.between(surface, ball.cover()), split);
+    }
+
+    /**
      * The contact of a ball with a surface under the usual laws.
      *
      * @param ball the ball
@@ -23,9 +35,6 @@ public record Contact(BallSpec ball, FrictionLaw friction, FilmSplit split) {
      * @return the contact
      */
     public static Contact between(BallSpec ball, LaneSurface surface) {
-        return new Contact(
-                ball,
-                MixedLubrication.between(surface, ball.cover()),
-                new ForwardRollSplit(ForwardRollSplit.USUAL_COVERAGE_PER_UM));
+        return between(ball, surface, new ForwardRollSplit(ForwardRollSplit.USUAL_COVERAGE_PER_UM));
     }
 }

@@ -239,6 +239,7 @@ public final class RowMarch {
         int origin = hand == Hand.RIGHT ? 0 : lastColumn * rows;
         int stride = hand == Hand.RIGHT ? rows : -rows;
         double rowM = grid.rowLengthM();
+        double rowsPerM = 1 / rowM;
 
         double overlap = contact.ball().cover().flareOverlap();
         double oneTurnM = 2 * Math.PI * contact.ball().radiusM();
@@ -292,7 +293,7 @@ public final class RowMarch {
             }
             double metOilNow = metM <= 0 ? metM * restUm : trackOil[turn] + trackFilmUm[turn] * (metM - trackM[turn]);
             double oldUm = trackEndM <= bandTrackM ? (1 - overlap) * restUm * ratio : 0;
-            double broughtUm = (overlap * (metOilNow - metOil)) / rowM + oldUm;
+            double broughtUm = overlap * (metOilNow - metOil) * rowsPerM + oldUm;
             metOil = metOilNow;
 
             double leftUm = split.laneLeftUm(laneUm, broughtUm, ratio);

@@ -1,0 +1,135 @@
+package lanetide.cli.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalLong;
+import lanetide.cli.scenario.ScenarioReader;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The scenario and the options that every command has. */
+final class CommonOptions {
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec command;
+
+    @Parameters(index = "0", paramLabel = "SCENARIO", description = "Scenario file (YAML); see the folder scenarios.")
+    private Path scenario;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORM",
+            defaultValue = "text",
+            description = "Form of the answer: text, json or csv (default: text).")
+    private Format format;
+
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE",
+            description = "Write the answer to FILE, in one step and only if the run succeeds.")
+    private Path out;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            description = "Seed of all chance, in place of the scenario's; same scenario and seed, same answer.")
+    private Long seed;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description =
+                    "Threads to compute with (default: one for each processor). The answer does not depend on it.")
+    private Integer threads;
+
+    @Option(
+            names = "--units",
+            paramLabel = "SYSTEM",
+            defaultValue = "trade",
+            description =
+                    "Units of text answers: trade (feet, units of oil) or metric (metres, micrometres). JSON and CSV"
+                            + " name their units in the fields.")
+    private Units units;
+
+    @Option(names = "--quiet", description = "No progress, warnings and remarks on standard error.")
+    private boolean quiet;
+
+    /** Systems of units. */
+    enum Units {
+        /** The trade's. */
+        trade,
+        /** Metric. */
+        metric
+    }
+
+    @Option(names = "--no-color", description = "No colours in help; the NO_COLOR convention is obeyed too.")
+    void setNoColor(boolean noColor) {
+        if (noColor) {
+            command.commandLine().setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        }
+    }
+
+    Path scenario() {
+        return scenario;
+    }
+
+    Format format() {
+        return format;
+    }
+
+    OptionalLong seed() {
+        if (seed == null) {
+            return OptionalLong.empty();
+        }
+        requireRange("--seed", seed, 0, ScenarioReader.LARGEST_SEED);
+        return OptionalLong.of(seed);
+    }
+
+    int threads() {
+        if (threads == null) {
+            return Runtime.getRuntime().availableProcessors();
+        }
+        requireRange("--threads", threads, 1, 1024);
+        return threads;
+    }
+
+    boolean metric() {
+        return units == Units.metric;
+    }
+
+    boolean quiet() {
+        return quiet;
+    }
+
+    PrintWriter err() {
+        return command.commandLine().getErr();
+    }
+
+    /** Where the answer goes, checked before a long run. */
+    Optional<AnswerFile> answerFile() {
+        return Optional.ofNullable(out).map(path -> AnswerFile.at(path, scenario));
+    }
+
+    void answer(Optional<AnswerFile> file, String answer) {
+        if (file.isPresent()) {
+            file.get().write(answer);
+            return;
+        }
+        PrintWriter writer = command.commandLine().getOut();
+        writer.print(answer);
+        writer.flush();
+        if (writer.checkError()) {
+            throw CommandFailure.fileTrouble("The answer cannot be written to standard output.");
+        }
+    }
+
+    static void requireRange(String option, long value, long low, long high) {
+        if (value < low || value > high) {
+            throw CommandFailure.wrongUse(
+                    option + " is " + value + "; it must be a whole number from " + low + " to " + high + ".");
+        }
+    }
+}

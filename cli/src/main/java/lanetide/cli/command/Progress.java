@@ -1,0 +1,57 @@
+package lanetide.cli.command;
+
+import java.io.Console;
+import java.io.PrintWriter;
+import java.util.function.IntConsumer;
+
+/** Tells on a terminal how far a long run is, in one line that is overwritten. */
+final class Progress implements IntConsumer {
+    private static final String ERASE = "\r" + " ".repeat(60) + "\r";
+
+    private final PrintWriter err;
+    private final String what;
+    private final int all;
+    private final boolean shown;
+
+    private Progress(PrintWriter err, String what, int all, boolean shown) {
+        this.err = err;
+        this.what = what;
+        this.all = all;
+        this.shown = shown;
+    }
+
+    static Progress of(PrintWriter err, String what, int all, boolean quiet) {
+        return new Progress(err, what, all, !quiet && all > 1 && isTerminal());
+    }
+
+    @Override
+    public void accept(int done) {
+        if (shown) {
+            err.print("\r" + done + " of " + all + " " + what);
+            err.flush();
+        }
+    }
+
+    void close() {
+        if (shown) {
+            err.print(ERASE);
+            err.flush();
+        }
+    }
+
+    /** From Java 22 on there is a console without a terminal too, which then says so. */
+    @SuppressWarnings("SystemConsoleNull") // what it warns of is looked at below
+    private static boolean isTerminal() {
+        Console console = System.console();
+        if (console == null) {
+            return false;
+        }
+        try {
+            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (NoSuchMethodException e) {
+            return true;
+        } catch (ReflectiveOperationException e) {
+            return false;
+        }
+    }
+}

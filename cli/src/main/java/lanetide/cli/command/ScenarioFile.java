@@ -1,0 +1,35 @@
+package lanetide.cli.command;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.OptionalLong;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.ScenarioReader;
+
+/** Reads a scenario from the disk, no more of it than a scenario can have. */
+final class ScenarioFile {
+    private ScenarioFile() {}
+
+    static Reading read(Path file, OptionalLong seed) {
+        if (Files.isDirectory(file)) {
+            throw CommandFailure.fileTrouble("The scenario " + file + " is a folder; name a file in it.");
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            return new ScenarioReader(seed).read(file.toString(), in.readNBytes(ScenarioReader.MOST_BYTES + 1));
+        } catch (NoSuchFileException e) {
+            throw CommandFailure.fileTrouble("There is no scenario " + file + "; check the name and the folder.");
+        } catch (IOException e) {
+            throw CommandFailure.fileTrouble("The scenario " + file + " cannot be read (" + reason(e) + ").");
+        }
+    }
+
+    static String reason(IOException e) {
+        return e.getClass()
+                .getSimpleName()
+                .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
+                .replace(" Exception", "");
+    }
+}

@@ -1,0 +1,120 @@
+package lanetide.cli.command;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import lanetide.cli.report.CheckReport;
+import lanetide.cli.report.LaneChoice;
+import lanetide.cli.report.LanesCsv;
+import lanetide.cli.report.Page;
+import lanetide.cli.report.SimulateJson;
+import lanetide.cli.report.SimulateText;
+import lanetide.cli.scenario.Notice;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.Severity;
+import lanetide.squads.play.EventStudy;
+import lanetide.squads.play.StudyResult;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Plays the whole event and tells what to expect. */
+@Command(
+        name = "simulate",
+        description = "Plays the whole event: timetable, scores, lanes game by game, exit windows, oil account.",
+        footer = {
+            "",
+            "Examples:",
+            "  lanetide simulate scenarios/club-night.yaml",
+            "  lanetide simulate scenarios/championship.yaml --lane 7 --units metric",
+            "  lanetide simulate scenarios/championship.yaml --replications 100 --format json -o answer.json",
+            "  lanetide simulate scenarios/club-night.yaml --format csv -o lanes.csv",
+            "",
+            "Boards are counted from the bowler's own gutter.",
+            "Exit codes: 0 done; 2 wrong use, or a scenario with errors; 3 a file cannot be read or written;",
+            "130 interrupted."
+        })
+public final class SimulateCommand implements Callable<Integer> {
+    private static final int MOST_REPLICATIONS = 100_000;
+
+    @Mixin
+    private CommonOptions options;
+
+    @Option(
+            names = "--replications",
+            paramLabel = "N",
+            defaultValue = "20",
+            description =
+                    "How often the event is played, with luck of its own each time (default: 20). Scores are over all"
+                            + " of them; timetable, lanes and oil are those of the first.")
+    private int replications;
+
+    @Option(names = "--lane", paramLabel = "N", description = "Show lane N game by game, in text.")
+    private Integer lane;
+
+    @Option(names = "--all-lanes", description = "Show every lane game by game, in text.")
+    private boolean allLanes;
+
+    @Override
+    public Integer call() {
+        CommonOptions.requireRange("--replications", replications, 1, MOST_REPLICATIONS);
+        int threads = options.threads();
+        Optional<AnswerFile> file = options.answerFile();
+        Reading reading = ScenarioFile.read(options.scenario(), options.seed());
+        tell(reading);
+        if (reading.scenario().isEmpty()) {
+            return ExitCode.CANNOT_RUN;
+        }
+        Scenario scenario = reading.scenario().get();
+        LaneChoice choice = choice(scenario);
+        StudyResult study = play(scenario, threads);
+        options.answer(file, render(reading, scenario, study, choice));
+        return ExitCode.DONE;
+    }
+
+    private void tell(Reading reading) {
+        List<Notice> told = reading.notices().stream()
+                .filter(notice -> notice.severity() == Severity.ERROR || !options.quiet())
+                .toList();
+        if (!told.isEmpty()) {
+            Page page =
+                    new Page().line(options.scenario() + (reading.scenario().isEmpty() ? " cannot be played." : ""));
+            CheckReport.notices(page, told);
+            options.err().print(page.text());
+            options.err().flush();
+        }
+    }
+
+    private LaneChoice choice(Scenario scenario) {
+        if (lane == null) {
+            return new LaneChoice(allLanes, OptionalInt.empty());
+        }
+        boolean known = scenario.event().centre().pairs().stream()
+                .anyMatch(pair -> pair.left() == lane || pair.right() == lane);
+        if (!known) {
+            throw CommandFailure.wrongUse(
+                    "--lane is " + lane + ", which is no lane of this scenario; see `lanetide check "
+                            + options.scenario() + "` for its lanes.");
+        }
+        return new LaneChoice(allLanes, OptionalInt.of(lane));
+    }
+
+    private StudyResult play(Scenario scenario, int threads) {
+        Progress progress = Progress.of(options.err(), "playings", replications, options.quiet());
+        try {
+            return EventStudy.run(scenario.event(), scenario.seed(), replications, threads, progress);
+        } finally {
+            progress.close();
+        }
+    }
+
+    private String render(Reading reading, Scenario scenario, StudyResult study, LaneChoice choice) {
+        return switch (options.format()) {
+            case text -> SimulateText.write(scenario, study, choice, options.metric());
+            case json -> SimulateJson.write(reading, study);
+            case csv -> LanesCsv.write(study.first().lanes());
+        };
+    }
+}

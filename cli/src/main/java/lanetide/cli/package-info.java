@@ -1,0 +1,2 @@
+/** The lanetide program: scenarios in, answers out. */
+package lanetide.cli;

@@ -1,0 +1,101 @@
+package lanetide.cli.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalLong;
+import lanetide.cli.scenario.Notice;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Severity;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What {@code check} answers. */
+public final class CheckReport {
+    private CheckReport() {}
+
+    /**
+     * Writes the answer for people.
+     *
+     * @param file the scenario's name
+     * @param reading what came of reading it
+     * @return the page
+     */
+    public static String text(String file, Reading reading) {
+        Page page = new Page();
+        page.line(file + ": " + verdict(reading));
+        notices(page, reading.notices());
+        reading.scenario().ifPresent(scenario -> ScenarioSummary.add(page, scenario));
+        return page.text();
+    }
+
+    /**
+     * Adds notices, grouped by severity, the most severe first.
+     *
+     * @param page where to add them
+     * @param notices the notices
+     */
+    public static void notices(Page page, List<Notice> notices) {
+        for (Severity severity : Severity.values()) {
+            List<Notice> group = notices.stream()
+                    .filter(notice -> notice.severity() == severity)
+                    .toList();
+            if (!group.isEmpty()) {
+                page.heading(counted(severity, group.size(), true));
+                group.forEach(notice -> page.item(sentence(notice)));
+            }
+        }
+    }
+
+    /**
+     * Writes the answer for programs.
+     *
+     * @param reading what came of reading the scenario
+     * @return the JSON text
+     */
+    public static String json(Reading reading) {
+        OptionalLong seed = reading.scenario().isPresent()
+                ? OptionalLong.of(reading.scenario().get().seed())
+                : OptionalLong.empty();
+        ObjectNode answer = JsonAnswer.opening(reading, seed);
+        answer.put("errors", reading.count(Severity.ERROR));
+        answer.put("warnings", reading.count(Severity.WARNING));
+        ArrayNode notices = answer.putArray("notices");
+        for (Notice notice : reading.notices()) {
+            ObjectNode node = notices.addObject();
+            node.put("code", notice.code().code());
+            node.put("severity", notice.severity().name().toLowerCase(Locale.ROOT));
+            node.put("file", notice.file());
+            node.put("line", notice.line());
+            node.put("column", notice.column());
+            node.put("field", notice.field());
+            node.put("value", notice.value());
+            node.put("message", notice.message());
+        }
+        return JsonAnswer.write(answer);
+    }
+
+    private static String verdict(Reading reading) {
+        int errors = (int) reading.count(Severity.ERROR);
+        int warnings = (int) reading.count(Severity.WARNING);
+        String counts =
+                counted(Severity.ERROR, errors, false) + ", " + counted(Severity.WARNING, warnings, false) + ".";
+        return counts + (errors == 0 ? " It can be played." : " It cannot be played.");
+    }
+
+    private static String counted(Severity severity, int count, boolean asHeading) {
+        String noun = switch (severity) {
+            case ERROR -> "error";
+            case WARNING -> "warning";
+            case INFO -> "remark";
+        };
+        String plural = noun + (count == 1 ? "" : "s");
+        return asHeading
+                ? plural.substring(0, 1).toUpperCase(Locale.ROOT) + plural.substring(1)
+                : (count == 0 ? "no" : String.valueOf(count)) + " " + plural;
+    }
+
+    private static String sentence(Notice notice) {
+        return "Line " + notice.line() + ": " + notice.message() + " ["
+                + notice.code().code() + "]";
+    }
+}

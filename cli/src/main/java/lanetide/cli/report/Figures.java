@@ -1,0 +1,27 @@
+package lanetide.cli.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Numbers as a report writes them. */
+final class Figures {
+    private Figures() {}
+
+    /** A number with so many decimals; {@code -} for NaN. */
+    static String fixed(double value, int decimals) {
+        if (Double.isNaN(value)) {
+            return "-";
+        }
+        return BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_EVEN)
+                .toPlainString();
+    }
+
+    /** A number with at most so many decimals, without trailing zeros. */
+    static String plain(double value, int decimals) {
+        return BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+}

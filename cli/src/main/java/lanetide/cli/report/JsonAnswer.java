@@ -1,0 +1,57 @@
+package lanetide.cli.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.OptionalLong;
+import lanetide.cli.scenario.Reading;
+import tools.jackson.core.util.DefaultIndenter;
+import tools.jackson.core.util.DefaultPrettyPrinter;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The common form of every JSON answer: the same bytes for the same scenario, seed and version. */
+final class JsonAnswer {
+    /** Grows when a field changes its meaning or goes. */
+    private static final int SCHEMA_VERSION = 1;
+
+    private static final DefaultIndenter LINES = new DefaultIndenter("  ", "\n");
+    private static final JsonMapper MAPPER = JsonMapper.builder().build();
+
+    private JsonAnswer() {}
+
+    static ObjectNode opening(Reading reading, OptionalLong seed) {
+        ObjectNode answer = JsonNodeFactory.instance.objectNode();
+        answer.put("schemaVersion", SCHEMA_VERSION);
+        answer.put("version", ProgramVersion.text());
+        if (seed.isPresent()) {
+            answer.put("seed", seed.getAsLong());
+        } else {
+            answer.putNull("seed");
+        }
+        answer.put("scenarioSha256", reading.sha256().orElse(null));
+        return answer;
+    }
+
+    static String write(ObjectNode answer) {
+        DefaultPrettyPrinter printer =
+                new DefaultPrettyPrinter().withObjectIndenter(LINES).withArrayIndenter(LINES);
+        return MAPPER.writer().with(printer).writeValueAsString(answer) + "\n";
+    }
+
+    /** Puts a number rounded to so many decimals, or null for NaN. */
+    static void put(ObjectNode node, String field, double value, int decimals) {
+        if (Double.isNaN(value)) {
+            node.putNull(field);
+        } else {
+            node.put(field, rounded(value, decimals));
+        }
+    }
+
+    /** Rounds half to even; never gives a negative zero. */
+    static double rounded(double value, int decimals) {
+        return BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_EVEN)
+                .doubleValue();
+    }
+}

@@ -1,0 +1,154 @@
+package lanetide.cli.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.squads.play.LaneState;
+
+/** The lanes game by game: each squad's lanes together, what changed in words, and single lanes where they are asked for. */
+final class LanesText {
+    private static final int GAMES_IN_A_ROW = 8;
+    private static final int MOST_WORN = 4;
+
+    private final Page page;
+    private final List<LaneState> states;
+    private final OilUnits units;
+    private final OilPattern pattern;
+
+    LanesText(Page page, List<LaneState> states, OilUnits units, OilPattern pattern) {
+        this.page = page;
+        this.states = states;
+        this.units = units;
+        this.pattern = pattern;
+    }
+
+    void add(LaneChoice choice) {
+        List<SquadLanes> squads = SquadLanes.of(states);
+        changes(squads);
+        for (SquadLanes squad : squads) {
+            page.heading("Squad " + squad.squad() + ": oil by game, means over its lanes");
+            page.table(oil(squad), 1);
+            windows(squad);
+        }
+        legend(squads);
+        states.stream()
+                .collect(Collectors.groupingBy(LaneState::lane, TreeMap::new, Collectors.toList()))
+                .forEach((lane, games) -> {
+                    if (choice.shows(lane)) {
+                        lane(lane, games);
+                    }
+                });
+    }
+
+    private void changes(List<SquadLanes> squads) {
+        page.heading("What changes");
+        LaneChanges changes = new LaneChanges(squads, units);
+        changes.sentences().forEach(page::item);
+        page.item(mostWorn());
+    }
+
+    private String mostWorn() {
+        TreeMap<Integer, LaneState> last = new TreeMap<>();
+        states.forEach(state -> last.put(state.lane(), state));
+        String worn = last.values().stream()
+                .sorted(Comparator.comparingDouble(LaneState::headUnitsLow))
+                .limit(MOST_WORN)
+                .map(state -> state.lane() + " (" + units.film(state.headUnitsLow()) + ")")
+                .collect(Collectors.joining(", "));
+        return "Most worn at the end, by the oil left on the most worn board of the heads in " + units.name()
+                + ": lane " + worn + ".";
+    }
+
+    private List<List<String>> oil(SquadLanes squad) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("After", "Volume mL", "Heads " + units.shortName(), "Most worn board", "Past the end mL"));
+        for (int game : squad.games()) {
+            rows.add(List.of(
+                    name(game),
+                    Figures.fixed(squad.mean(game, LaneState::volumeMl), 1),
+                    units.film(squad.mean(game, LaneState::headUnits)),
+                    units.film(squad.mean(game, LaneState::headUnitsLow)),
+                    Figures.fixed(squad.mean(game, LaneState::carrydownMl), 2)));
+        }
+        return rows;
+    }
+
+    private void windows(SquadLanes squad) {
+        List<Integer> games = squad.games();
+        if (squad.kinds().isEmpty()) {
+            return;
+        }
+        for (int from = 0; from < games.size(); from += GAMES_IN_A_ROW + 1) {
+            List<Integer> shown = games.subList(from, Math.min(games.size(), from + GAMES_IN_A_ROW + 1));
+            page.line("");
+            page.table(windows(squad, shown), 1);
+        }
+    }
+
+    private static List<List<String>> windows(SquadLanes squad, List<Integer> games) {
+        List<List<String>> rows = new ArrayList<>();
+        List<String> head = new ArrayList<>(List.of("Exit board"));
+        games.forEach(game -> head.add(game == 0 ? "start" : "game " + game));
+        rows.add(head);
+        for (SquadLanes.Kind kind : squad.kinds()) {
+            List<String> row = new ArrayList<>(List.of(kind.words()));
+            games.forEach(game -> row.add(span(squad.window(game, kind))));
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private void legend(List<SquadLanes> squads) {
+        page.heading("How to read it");
+        page.item("Heads: the first 15 ft. \"Heads\" is the thickest board there, the most worn board lies between the"
+                + " tapers (board " + Figures.plain(pattern.taperToBoard(), 1) + " and inside).");
+        page.item("Past the end: oil that balls have carried beyond the pattern.");
+        if (!squads.isEmpty() && !squads.get(0).kinds().isEmpty()) {
+            page.item(
+                    "Exit board: where the ball should leave the pattern, from the outermost to the innermost board that"
+                            + " is nearly as good as the best; the middle value over the lanes. - where no line meets the pocket.");
+            page.item(
+                    "Boards are counted from the bowler's own gutter: a left-hander's from the left, a right-hander's from"
+                            + " the right.");
+        }
+    }
+
+    private void lane(int lane, List<LaneState> games) {
+        page.heading("Lane " + lane);
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                "Squad", "After", "Games on oil", "Volume mL", "Heads " + units.shortName(), "Worn", "Past mL"));
+        for (LaneState state : games) {
+            rows.add(List.of(
+                    state.squad(),
+                    name(state.afterGame()),
+                    String.valueOf(state.gamesOnOil()),
+                    Figures.fixed(state.volumeMl(), 1),
+                    units.film(state.headUnits()),
+                    units.film(state.headUnitsLow()),
+                    Figures.fixed(state.carrydownMl(), 2)));
+        }
+        page.table(rows, 2);
+        for (SquadLanes squad : SquadLanes.of(games)) {
+            page.line("");
+            page.line("  Squad " + squad.squad() + " on lane " + lane);
+            windows(squad);
+        }
+    }
+
+    private static String name(int game) {
+        return game == 0 ? "as found" : "game " + game;
+    }
+
+    private static String span(SquadLanes.Window window) {
+        if (!window.exists()) {
+            return "-";
+        }
+        String low = Figures.fixed(window.low(), 0);
+        String high = Figures.fixed(window.high(), 0);
+        return low.equals(high) ? low : low + "-" + high;
+    }
+}

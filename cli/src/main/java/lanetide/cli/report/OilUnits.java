@@ -1,0 +1,23 @@
+package lanetide.cli.report;
+
+import lanetide.oilflow.film.OilFilm;
+
+/**
+ * How a text answer writes the thickness of oil.
+ *
+ * @param metric micrometres if true, units of oil if false
+ */
+record OilUnits(boolean metric) {
+    String film(double units) {
+        return metric ? Figures.fixed(units * OilFilm.UNIT_UM, 1) : Figures.fixed(units, 0);
+    }
+
+    String name() {
+        return metric ? "micrometres" : "units of oil";
+    }
+
+    /** The head of a column. */
+    String shortName() {
+        return metric ? "um" : "units";
+    }
+}

@@ -1,0 +1,139 @@
+package lanetide.cli.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.TimeOfDay;
+import lanetide.des.stats.ConfidenceInterval;
+import lanetide.oilflow.film.OilAccount;
+import lanetide.squads.play.LaneState;
+import lanetide.squads.play.SquadResult;
+import lanetide.squads.play.SquadStatistics;
+import lanetide.squads.play.StudyResult;
+import lanetide.squads.play.StyleWindow;
+import lanetide.squads.play.TimetableEntry;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What {@code simulate} answers, for programs. */
+public final class SimulateJson {
+    private SimulateJson() {}
+
+    /**
+     * Writes the answer.
+     *
+     * @param reading the scenario as it was read, without errors
+     * @param study what came of playing it
+     * @return the JSON text
+     */
+    public static String write(Reading reading, StudyResult study) {
+        Scenario scenario = reading.scenario().orElseThrow();
+        ObjectNode answer = JsonAnswer.opening(reading, OptionalLong.of(scenario.seed()));
+        answer.put("replications", study.replications());
+        answer.put("shots", study.first().shots());
+        squads(answer.putArray("squads"), study);
+        timetable(answer.putArray("timetable"), study.first().timetable());
+        lanes(answer.putArray("lanes"), study.first().lanes());
+        oil(answer.putObject("oil"), study.first().oil());
+        assumptions(answer.putArray("assumptions"), scenario);
+        Cautions.ALL.forEach(answer.putArray("cautions")::add);
+        return JsonAnswer.write(answer);
+    }
+
+    private static void squads(ArrayNode squads, StudyResult study) {
+        for (int i = 0; i < study.squads().size(); i++) {
+            SquadStatistics statistics = study.squads().get(i);
+            SquadResult first = study.first().squads().get(i);
+            ObjectNode node = squads.addObject();
+            node.put("id", statistics.squad());
+            node.put("start", TimeOfDay.write(first.startMs()));
+            node.put("end", TimeOfDay.write(first.endMs()));
+            node.put("earliestEnd", TimeOfDay.write(statistics.earliestEndMs()));
+            node.put("latestEnd", TimeOfDay.write(statistics.latestEndMs()));
+            node.put("games", statistics.meanByGame().size());
+            node.put("bowlers", first.bowlers().size());
+            JsonAnswer.put(node, "meanScore", statistics.meanScore(), 2);
+            statistics
+                    .meanScoreCi95()
+                    .ifPresentOrElse(
+                            interval -> interval(node.putObject("meanScoreCi95"), interval),
+                            () -> node.putNull("meanScoreCi95"));
+            ArrayNode byGame = node.putArray("meanScoreByGame");
+            statistics.meanByGame().forEach(mean -> byGame.add(JsonAnswer.rounded(mean, 2)));
+        }
+    }
+
+    private static void interval(ObjectNode node, ConfidenceInterval interval) {
+        JsonAnswer.put(node, "low", interval.low(), 2);
+        JsonAnswer.put(node, "high", interval.high(), 2);
+    }
+
+    private static void timetable(ArrayNode timetable, List<TimetableEntry> entries) {
+        for (TimetableEntry entry : entries) {
+            ObjectNode node = timetable.addObject();
+            node.put("squad", entry.squad());
+            node.put("what", name(entry.what()));
+            node.put("game", entry.game());
+            node.put("start", TimeOfDay.write(entry.startMs()));
+            node.put("end", TimeOfDay.write(entry.endMs()));
+        }
+    }
+
+    private static void lanes(ArrayNode lanes, List<LaneState> states) {
+        Map<Integer, List<LaneState>> byLane =
+                states.stream().collect(Collectors.groupingBy(LaneState::lane, TreeMap::new, Collectors.toList()));
+        byLane.forEach((lane, games) -> {
+            ObjectNode node = lanes.addObject();
+            node.put("lane", lane);
+            ArrayNode list = node.putArray("games");
+            games.forEach(game -> game(list.addObject(), game));
+        });
+    }
+
+    private static void game(ObjectNode node, LaneState state) {
+        node.put("squad", state.squad());
+        node.put("afterGame", state.afterGame());
+        node.put("gamesOnOil", state.gamesOnOil());
+        JsonAnswer.put(node, "volumeMl", state.volumeMl(), 3);
+        JsonAnswer.put(node, "headUnits", state.headUnits(), 2);
+        JsonAnswer.put(node, "headUnitsLow", state.headUnitsLow(), 2);
+        JsonAnswer.put(node, "carrydownMl", state.carrydownMl(), 4);
+        ArrayNode windows = node.putArray("windows");
+        for (StyleWindow window : state.windows()) {
+            ObjectNode entry = windows.addObject();
+            entry.put("style", window.style());
+            entry.put("hand", name(window.hand()));
+            JsonAnswer.put(entry, "low", window.low(), 2);
+            JsonAnswer.put(entry, "high", window.high(), 2);
+            JsonAnswer.put(entry, "best", window.best(), 2);
+        }
+    }
+
+    private static void oil(ObjectNode node, OilAccount oil) {
+        JsonAnswer.put(node, "appliedMl", oil.appliedMl(), 3);
+        JsonAnswer.put(node, "onLanesMl", oil.onLanesMl(), 3);
+        JsonAnswer.put(node, "onBallsMl", oil.onBallsMl(), 3);
+        JsonAnswer.put(node, "absorbedMl", oil.absorbedMl(), 3);
+        JsonAnswer.put(node, "wipedMl", oil.wipedMl(), 3);
+        JsonAnswer.put(node, "strippedMl", oil.strippedMl(), 3);
+        JsonAnswer.put(node, "relativeError", oil.relativeError(), 9);
+    }
+
+    private static void assumptions(ArrayNode assumptions, Scenario scenario) {
+        scenario.assumptions().forEach(taken -> {
+            ObjectNode node = assumptions.addObject();
+            node.put("name", taken.name());
+            node.put("value", taken.value());
+            node.put("source", taken.source());
+        });
+    }
+
+    private static String name(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,2 @@
+/** Answers as plain text, JSON and CSV. */
+package lanetide.cli.report;

@@ -1,0 +1,196 @@
+package lanetide.cli.scenario;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** The blocks of a scenario and their keys: the reader knows no others, and the documents are checked against these. */
+@SuppressWarnings("ImmutableEnumChecker") // the lists come from List.of
+public enum Block {
+    /** The whole file. */
+    SCENARIO(
+            "",
+            required("name", "text", "what the event is called", "Club night"),
+            optional("seed", "whole number", "same scenario and seed, same answer", "1", "1"),
+            required("centre", "block", "the lanes in use", "a block with lanes and surface"),
+            required("pattern", "block", "the oil pattern", "a block with length, volume and ratio"),
+            required("games", "whole number", "games a bowler plays in one squad", "3 to 8"),
+            optional("practice", "min", "on the starting pair before the first game", "5 min to 15 min", "10 min"),
+            optional("rotation", "name or block", "how groups move over the pairs", "stay or right", "stay"),
+            required("squads", "list", "who plays when, in order of start", "- {id: A, start: \"08:00\", oil: fresh}"),
+            optional(
+                    "field",
+                    "block",
+                    "the bowlers of every squad by shares",
+                    "a block",
+                    "entries, or each squad's own"),
+            optional("entries", "list", "the bowlers one by one", "a list", "field"),
+            optional("pace", "block", "how long things take", "a block", "the usual pace"),
+            optional("surfaces", "block", "lane surfaces of your own, by name", "a block", "the shipped ones alone"),
+            optional("covers", "block", "ball covers of your own, by name", "a block", "the shipped ones alone"),
+            optional("styles", "block", "playing styles of your own, by name", "a block", "the shipped ones alone"),
+            optional("levels", "block", "levels of skill of your own, by name", "a block", "the shipped ones alone")),
+    /** The lanes. */
+    CENTRE(
+            "centre",
+            optional("lanes", "lane range", "lanes in use, paired from the left", "1 to 24", "pairs"),
+            optional("pairs", "list of pairs", "pairs in use, from left to right", "[1-2, 5-6]", "lanes"),
+            optional("closed", "list of pairs", "pairs of `lanes` that are not in use", "[3-4]", "none"),
+            required("surface", "name", "what the lanes are made of", "hard-synthetic"),
+            optional("machines", "whole number", "lane machines that work side by side", "1", "1"),
+            optional("stripTime", "min or s", "to clean one lane", "30 s to 60 s", "45 s"),
+            optional("oilTime", "min or s", "to oil one lane", "30 s to 60 s", "45 s")),
+    /** The oil pattern. */
+    PATTERN(
+            "pattern",
+            optional("name", "text", "what the pattern is called", "House", "pattern"),
+            required("length", "ft or m", "where the oil ends", "36 ft to 44 ft"),
+            required("volume", "mL", "oil on one lane", "20 mL to 30 mL"),
+            required("ratio", "n:1", "film inside over outside", "2:1 (hard) to 10:1 (house)"),
+            optional(
+                    "taperFrom", "boards", "from either gutter, where the film starts to rise", "5 boards", "5 boards"),
+            optional("taperTo", "boards", "from either gutter, where it stops rising", "14 boards", "14 boards"),
+            optional("decay", "number", "exponent of the fall along the lane", "1.2", "1.2"),
+            optional("floor", "%", "share of the foul-line film left at the pattern's end", "35 %", "35 %")),
+    /** How groups move. */
+    ROTATION(
+            "rotation",
+            required("design", "name", "stay, right, left, apart, balanced or listed", "right"),
+            optional("move", "pairs", "how far at each move (right, left, apart)", "1 pair or 2 pairs", "1 pair"),
+            optional("every", "games", "games on a pair before the next move (right, left)", "1 game", "1 game"),
+            optional(
+                    "table",
+                    "list of lists",
+                    "one row a game, in it each group's pair (listed)",
+                    "[1-2, 3-4]",
+                    "none")),
+    /** One squad. */
+    SQUAD(
+            "squads",
+            required("id", "text", "name, alone in the event", "A"),
+            required("start", "time of day", "start of practice", "\"08:00\" or \"day 2 08:00\""),
+            required("oil", "name", "fresh (cleaned, then oiled), over (oiled over what is left) or none", "fresh"),
+            optional("games", "whole number", "of this squad", "3 to 8", "the event's"),
+            optional("practice", "min", "of this squad", "5 min to 15 min", "the event's"),
+            optional("bowlers", "whole number", "of this squad, in place of perSquad", "4 to 6 a pair", "perSquad"),
+            optional("field", "block", "this squad's own field", "a block", "the event's")),
+    /** Bowlers by shares. */
+    FIELD(
+            "field",
+            required("perSquad", "whole number", "bowlers in a squad, spread evenly over the pairs", "4 to 6 a pair"),
+            required("hands", "%", "share of right and left", "{right: 85 %, left: 15 %}"),
+            required("styles", "%", "share of each playing style", "{stroker: 60 %, tweener: 40 %}"),
+            required("levels", "%", "share of each level of skill", "{scratch: 60 %, league: 40 %}"),
+            required("covers", "%", "share of each strike ball cover", "{urethane: 20 %, medium-reactive: 80 %}"),
+            optional("spareCover", "name", "cover of everybody's spare ball", "plastic", "plastic")),
+    /** One bowler. */
+    ENTRY(
+            "entries",
+            required("id", "text", "name or number, alone in the event", "Anchor"),
+            required("hand", "name", "right or left", "right"),
+            required("style", "name", "playing style", "tweener"),
+            required("level", "name", "level of skill", "league"),
+            required("cover", "name", "cover of the strike ball", "medium-reactive"),
+            optional("spareCover", "name", "cover of the spare ball", "plastic", "plastic"),
+            optional("squad", "text", "id of the bowler's squad", "A", "the only squad"),
+            optional("group", "whole number", "who shares a pair, by starting pair", "1", "the list fills the pairs")),
+    /** How long things take. */
+    PACE(
+            "pace",
+            optional("firstShot", "s", "from lane free to first ball", "15 s to 30 s", "22 s"),
+            optional("spareShot", "s", "from the ball's return to the next ball", "10 s to 20 s", "14 s"),
+            optional("reset", "s", "from ball at the pins to pins set", "10 s to 20 s", "14 s"),
+            optional("movePerPair", "s", "walk to the neighbouring pair", "10 s to 30 s", "20 s"),
+            optional("settle", "min or s", "on a new pair before its first shot", "1 min to 3 min", "120 s")),
+    /** A lane surface. */
+    SURFACE(
+            "surfaces.NAME",
+            required("dryFriction", "number", "friction of a medium cover on the clean surface", "0.18 to 0.24"),
+            required("roughness", "um", "roughness Ra", "0.3 um to 0.6 um"),
+            required("source", "text", "where the values come from, or assumption", "assumption")),
+    /** A ball cover. */
+    COVER(
+            "covers.NAME",
+            required("frictionFactor", "number", "dry friction relative to a medium cover", "0.6 to 1.1"),
+            required("roughness", "um", "roughness Ra", "0.15 um to 1 um"),
+            required("flareOverlap", "%", "share of a revolution's strip the next runs over again", "15 % to 90 %"),
+            required("absorption", "min or s, or none", "time to take in 63 % of the oil on it", "300 s to 600 s"),
+            required("source", "text", "where the values come from, or assumption", "assumption")),
+    /** A playing style. */
+    STYLE(
+            "styles.NAME",
+            required("speed", "mph, m/s or km/h", "ball speed at release", "16 mph to 20 mph"),
+            required("revRate", "rpm", "rev rate at release", "170 rpm to 450 rpm"),
+            required("axisRotation", "deg", "between heading and drive", "25 deg to 60 deg"),
+            required("axisTilt", "deg", "of the axis out of the horizontal", "5 deg to 20 deg"),
+            required("naturalLaunch", "deg", "launch angle at home, positive to the own gutter", "0 deg to 2 deg"),
+            required("source", "text", "where the values come from, or assumption", "assumption")),
+    /** A level of skill. */
+    LEVEL(
+            "levels.NAME",
+            required("arrows", "boards", "standard deviation at the arrows", "0.65 boards to 1.5 boards"),
+            required("speedShare", "%", "standard deviation of speed", "1 % to 3 %"),
+            required("spinShare", "%", "standard deviation of rev rate", "3 % to 7 %"),
+            required("sees", "boards", "error in reading where the ball met the pins", "0.7 boards to 2.5 boards"),
+            required("deadBand", "boards", "smallest believed miss that makes the bowler move", "1 board to 3 boards"),
+            required("gain", "number", "share of the believed miss that a move takes out", "0.4 to 0.8"),
+            required("memory", "shots", "shots on a lane the belief averages over", "3 shots to 5 shots"),
+            required("source", "text", "where the values come from, or assumption", "assumption"));
+
+    private static final String REQUIRED = "required";
+
+    private final String path;
+    private final List<Key> keys;
+
+    Block(String path, Key... keys) {
+        this.path = path;
+        this.keys = List.of(keys);
+    }
+
+    /**
+     * Where the block stands.
+     *
+     * @return its path in the file, empty for the file itself
+     */
+    public String path() {
+        return path;
+    }
+
+    /**
+     * The keys the reader knows in this block.
+     *
+     * @return in the order a file usually has them
+     */
+    public List<Key> keys() {
+        return keys;
+    }
+
+    /**
+     * Describes a key.
+     *
+     * @param name the key's name
+     * @return the key, empty if this block has none of that name
+     */
+    public Optional<Key> key(String name) {
+        return keys.stream().filter(key -> key.name().equals(name)).findFirst();
+    }
+
+    List<String> names() {
+        return keys.stream().map(Key::name).toList();
+    }
+
+    /** The block in which a key stands that was written in another one. */
+    static Optional<Block> homeOf(String key) {
+        return Arrays.stream(values())
+                .filter(block -> block.key(key).isPresent())
+                .findFirst();
+    }
+
+    private static Key required(String name, String unit, String meaning, String typical) {
+        return new Key(name, unit, meaning, typical, REQUIRED);
+    }
+
+    private static Key optional(String name, String unit, String meaning, String typical, String otherwise) {
+        return new Key(name, unit, meaning, typical, otherwise);
+    }
+}

@@ -1,0 +1,38 @@
+package lanetide.cli.scenario;
+
+import lanetide.oilflow.film.OilPattern;
+import lanetide.squads.model.PaceOfPlay;
+
+/** Every value that holds where a scenario says nothing, in one place. */
+final class Defaults {
+    private static final String PRACTICE_OF_THE_TRADE = "common practice, no source";
+    private static final String CHOSEN = "chosen to fit the published length rule, not measured";
+
+    static final Default SEED = new Default(1, "1", "any seed would do");
+    static final Default PRACTICE = new Default(600_000, "10 min", PRACTICE_OF_THE_TRADE);
+    static final Default MACHINES = new Default(1, "1", "assumption");
+    static final Default STRIP_TIME = new Default(45_000, "45 s", PRACTICE_OF_THE_TRADE);
+    static final Default OIL_TIME = new Default(45_000, "45 s", PRACTICE_OF_THE_TRADE);
+    static final Default MOVE = new Default(1, "1 pair", PRACTICE_OF_THE_TRADE);
+    static final Default EVERY = new Default(1, "1 game", PRACTICE_OF_THE_TRADE);
+    static final Default TAPER_FROM =
+            new Default(OilPattern.USUAL_TAPER_FROM_BOARD, "5 boards", "most published patterns");
+    static final Default TAPER_TO =
+            new Default(OilPattern.USUAL_TAPER_TO_BOARD, "14 boards", "most published patterns");
+    static final Default DECAY = new Default(OilPattern.USUAL_DECAY, "1.2", CHOSEN);
+    static final Default FLOOR = new Default(OilPattern.USUAL_FLOOR, "35 %", CHOSEN);
+    static final Default FIRST_SHOT = pace(PaceOfPlay.USUAL.firstShotMs());
+    static final Default SPARE_SHOT = pace(PaceOfPlay.USUAL.spareShotMs());
+    static final Default RESET = pace(PaceOfPlay.USUAL.resetMs());
+    static final Default MOVE_PER_PAIR = pace(PaceOfPlay.USUAL.movePerPairMs());
+    static final Default SETTLE = pace(PaceOfPlay.USUAL.settleMs());
+    static final String ROTATION = "stay";
+    static final String SPARE_COVER = "plastic";
+    static final String PATTERN_NAME = "pattern";
+
+    private Defaults() {}
+
+    private static Default pace(long timeMs) {
+        return new Default(timeMs, timeMs / 1000 + " s", PRACTICE_OF_THE_TRADE);
+    }
+}

@@ -1,0 +1,157 @@
+package lanetide.cli.scenario;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.ball.PlayingStyle;
+import lanetide.oilflow.lane.Hand;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.FieldMix;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.Level;
+
+/** Reads bowlers listed one by one. */
+final class EntriesReader {
+    private final Notices notices;
+    private final Names names;
+    private final FieldReader fields;
+    private final Map<String, List<Entry>> bySquad = new LinkedHashMap<>();
+    private final Set<String> taken = new HashSet<>();
+    private boolean faulty;
+
+    EntriesReader(Notices notices, Names names, FieldReader fields) {
+        this.notices = notices;
+        this.names = names;
+        this.fields = fields;
+    }
+
+    /** One line of the list. */
+    private record Entry(Bowler bowler, OptionalInt group, Section section) {}
+
+    /** Reads the list and sorts it by squad. */
+    void read(Value list, List<String> squads, int pairs) {
+        int before = notices.errors();
+        for (Value item : list.list().orElse(List.of())) {
+            item.section(Block.ENTRY).ifPresent(section -> entry(section, squads, pairs));
+        }
+        faulty = notices.errors() > before;
+    }
+
+    /** Whether a line of the list is wrong, so that who bowls where cannot be told. */
+    boolean isFaulty() {
+        return faulty;
+    }
+
+    /** Whether the list names a bowler of this squad. */
+    boolean hasBowlersOf(String squad) {
+        return bySquad.containsKey(squad);
+    }
+
+    /** The groups of a squad; empty with a notice if the list does not give them. */
+    Optional<List<Group>> groups(String squad, int pairs) {
+        List<Entry> entries = bySquad.get(squad);
+        long numbered =
+                entries.stream().filter(entry -> entry.group().isPresent()).count();
+        if (numbered == 0) {
+            List<Bowler> bowlers = entries.stream().map(Entry::bowler).toList();
+            return Optional.of(FieldMix.spread(bowlers, Math.min(pairs, bowlers.size())));
+        }
+        if (numbered < entries.size()) {
+            entries.stream()
+                    .filter(entry -> entry.group().isEmpty())
+                    .findFirst()
+                    .ifPresent(entry -> entry.section().missing("group"));
+            return Optional.empty();
+        }
+        return byNumber(entries);
+    }
+
+    private Optional<List<Group>> byNumber(List<Entry> entries) {
+        Map<Integer, List<Bowler>> bowlers = new TreeMap<>();
+        for (Entry entry : entries) {
+            bowlers.computeIfAbsent(entry.group().getAsInt(), group -> new ArrayList<>())
+                    .add(entry.bowler());
+        }
+        List<Group> groups = new ArrayList<>();
+        for (Map.Entry<Integer, List<Bowler>> group : bowlers.entrySet()) {
+            if (group.getKey() != groups.size() + 1) {
+                skipped(entries, group.getKey(), groups.size() + 1);
+                return Optional.empty();
+            }
+            groups.add(new Group(String.valueOf(group.getKey()), group.getValue()));
+        }
+        return Optional.of(groups);
+    }
+
+    private static void skipped(List<Entry> entries, int group, int missing) {
+        entries.stream()
+                .filter(entry -> entry.group().getAsInt() == group)
+                .findFirst()
+                .flatMap(entry -> entry.section().get("group"))
+                .ifPresent(value -> value.refuse(
+                        NoticeCode.GROUP_MISSING,
+                        ", but group " + missing
+                                + " of this squad has no bowler; groups must be numbered from 1 without a"
+                                + " gap. Use " + missing + ", or add bowlers to group " + missing + "."));
+    }
+
+    private void entry(Section section, List<String> squads, int pairs) {
+        int before = notices.errors();
+        Optional<Value> idValue = section.require("id");
+        String id = idValue.flatMap(Value::id).orElse("");
+        Optional<Hand> hand = oneOf(section, "hand", Names.HANDS);
+        Optional<PlayingStyle> style = oneOf(section, "style", names.styles());
+        Optional<Level> level = oneOf(section, "level", names.levels());
+        Optional<Coverstock> cover = oneOf(section, "cover", names.covers());
+        Optional<Coverstock> spareCover = fields.spareCover(section);
+        String squad = squad(section, squads);
+        OptionalInt group = section.get("group")
+                .map(value -> value.whole(1, Math.max(1, pairs)))
+                .orElse(OptionalInt.empty());
+        if (!id.isEmpty() && !taken.add(id)) {
+            idValue.ifPresent(EntriesReader::twice);
+        }
+        notices.build(
+                        before,
+                        section.place(),
+                        section.path(),
+                        () -> new Bowler(
+                                id,
+                                hand.orElseThrow(),
+                                style.orElseThrow(),
+                                level.orElseThrow(),
+                                cover.orElseThrow(),
+                                spareCover.orElseThrow()))
+                .ifPresent(bowler -> bySquad.computeIfAbsent(squad, key -> new ArrayList<>())
+                        .add(new Entry(bowler, group, section)));
+    }
+
+    private static void twice(Value id) {
+        id.refuse(
+                NoticeCode.DUPLICATE_NAME,
+                ", the name of an earlier entry; each bowler must have a name alone in the event. Add an initial or a"
+                        + " number.");
+    }
+
+    private static <T> Optional<T> oneOf(Section section, String key, Map<String, T> known) {
+        return section.require(key).flatMap(value -> value.oneOf(known, key));
+    }
+
+    private static String squad(Section section, List<String> squads) {
+        if (!section.has("squad") && squads.size() == 1) {
+            return squads.get(0);
+        }
+        Map<String, String> known = new LinkedHashMap<>();
+        squads.forEach(squad -> known.put(squad, squad));
+        return section.require("squad")
+                .flatMap(value -> value.oneOf(known, "squad"))
+                .orElse("");
+    }
+}

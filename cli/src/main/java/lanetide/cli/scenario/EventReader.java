@@ -1,0 +1,133 @@
+package lanetide.cli.scenario;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import lanetide.des.random.RandomStreams;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.squads.model.Centre;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.PaceOfPlay;
+import lanetide.squads.model.Squad;
+import lanetide.squads.rotation.Rotation;
+import lanetide.squads.rotation.RotationDesign;
+
+/** Reads a whole scenario: each block by its own reader, then what must fit together. */
+final class EventReader {
+    private final Notices notices;
+    private final Assumptions assumptions;
+    private final OptionalLong seed;
+
+    EventReader(Notices notices, Assumptions assumptions, OptionalLong seed) {
+        this.notices = notices;
+        this.assumptions = assumptions;
+        this.seed = seed;
+    }
+
+    /** An event, the design of its rotations and the seed its field was drawn with. */
+    record Planned(Event event, RotationDesign design, long seed) {}
+
+    Optional<Planned> read(Section scenario) {
+        String name = scenario.text("name");
+        long chosenSeed = seed(scenario);
+        Names names = new OwnNamesReader(notices).read(scenario);
+        Optional<Centre> centre =
+                block(scenario, "centre", Block.CENTRE).flatMap(new CentreReader(notices, names, assumptions)::read);
+        Optional<OilPattern> pattern =
+                block(scenario, "pattern", Block.PATTERN).flatMap(new PatternReader(notices, assumptions)::read);
+        Optional<PaceOfPlay> pace = new PaceReader(notices, assumptions).read(scenario);
+        Optional<RotationDesign> design = new RotationReader(notices, centre, assumptions).read(scenario);
+        List<SquadDraft> drafts = new SquadsReader(assumptions).read(scenario);
+        List<Optional<List<Group>>> groups =
+                filler(names).fill(scenario, drafts, centre, new RandomStreams(chosenSeed));
+        List<Squad> squads = squads(drafts, groups);
+        List<Rotation> rotations = centre.map(known -> rotations(scenario, design, drafts, squads, known))
+                .orElse(List.of());
+        checkTimetable(drafts, squads, centre, pace);
+        return notices.build(
+                0,
+                scenario.place(),
+                "the scenario",
+                () -> new Planned(
+                        new Event(
+                                name,
+                                centre.orElseThrow(),
+                                pattern.orElseThrow(),
+                                squads,
+                                rotations,
+                                pace.orElseThrow()),
+                        design.orElseThrow(),
+                        chosenSeed));
+    }
+
+    private static Optional<Section> block(Section scenario, String key, Block block) {
+        return scenario.require(key).flatMap(value -> value.section(block));
+    }
+
+    private SquadFiller filler(Names names) {
+        FieldReader fields = new FieldReader(notices, names, assumptions);
+        return new SquadFiller(notices, fields, new EntriesReader(notices, names, fields));
+    }
+
+    /** The squads, if every one of them is known. */
+    private static List<Squad> squads(List<SquadDraft> drafts, List<Optional<List<Group>>> groups) {
+        List<Squad> squads = new ArrayList<>();
+        for (int i = 0; i < drafts.size(); i++) {
+            SquadDraft draft = drafts.get(i);
+            groups.get(i).flatMap(present -> squad(draft, present)).ifPresent(squads::add);
+        }
+        return squads.size() == drafts.size() ? squads : List.of();
+    }
+
+    private List<Rotation> rotations(
+            Section scenario,
+            Optional<RotationDesign> design,
+            List<SquadDraft> drafts,
+            List<Squad> squads,
+            Centre centre) {
+        RotationPlanner planner = new RotationPlanner(notices, scenario, design);
+        List<Rotation> rotations = new ArrayList<>();
+        for (int i = 0; i < squads.size(); i++) {
+            planner.plan(squads.get(i), drafts.get(i).games(), centre).ifPresent(rotations::add);
+        }
+        return rotations;
+    }
+
+    private static void checkTimetable(
+            List<SquadDraft> drafts, List<Squad> squads, Optional<Centre> centre, Optional<PaceOfPlay> pace) {
+        if (centre.isPresent() && pace.isPresent()) {
+            new TimetableCheck(pace.get(), centre.get()).check(drafts, squads);
+        }
+    }
+
+    private long seed(Section scenario) {
+        OptionalLong own = scenario.get("seed")
+                .map(value -> value.wholeLong(Measure.NUMBER, 0, ScenarioReader.LARGEST_SEED))
+                .orElse(OptionalLong.empty());
+        if (seed.isPresent()) {
+            return seed.getAsLong();
+        }
+        if (!scenario.has("seed")) {
+            assumptions.add("seed", Defaults.SEED);
+        }
+        return own.orElse((long) Defaults.SEED.base());
+    }
+
+    private static Optional<Squad> squad(SquadDraft draft, List<Group> groups) {
+        boolean known = !draft.id().isEmpty()
+                && draft.startMs().isPresent()
+                && draft.conditioning().isPresent()
+                && draft.games() > 0
+                && !Double.isNaN(draft.practiceMs());
+        return known
+                ? Optional.of(new Squad(
+                        draft.id(),
+                        draft.startMs().get(),
+                        draft.conditioning().get(),
+                        Math.round(draft.practiceMs()),
+                        groups))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,115 @@
+package lanetide.cli.scenario;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.ball.PlayingStyle;
+import lanetide.oilflow.lane.Hand;
+import lanetide.squads.model.FieldMix;
+import lanetide.squads.model.FieldMix.Share;
+import lanetide.squads.model.Level;
+
+/** Reads a field of bowlers given by shares. */
+final class FieldReader {
+    /** Most bowlers in one squad: as many as the largest centre holds. */
+    static final int MOST_BOWLERS = 1000;
+
+    /** Shares whose sum misses 100 % by this at most were rounded (33.3 % three times), and are scaled. */
+    private static final double ROUNDING = 0.005;
+
+    private static final double EXACT = 1e-9;
+
+    private final Notices notices;
+    private final Names names;
+    private final Assumptions assumptions;
+
+    FieldReader(Notices notices, Names names, Assumptions assumptions) {
+        this.notices = notices;
+        this.names = names;
+        this.assumptions = assumptions;
+    }
+
+    /**
+     * Reads a field.
+     *
+     * @param bowlers a squad's own number, in place of {@code perSquad}
+     */
+    Optional<FieldMix> read(Section section, OptionalInt bowlers) {
+        int before = notices.errors();
+        int perSquad = bowlers.isPresent() && !section.has("perSquad")
+                ? bowlers.getAsInt()
+                : section.whole("perSquad", 1, MOST_BOWLERS);
+        List<Share<Hand>> hands = shares(section, "hands", Names.HANDS, "hand");
+        List<Share<PlayingStyle>> styles = shares(section, "styles", names.styles(), "style");
+        List<Share<Level>> levels = shares(section, "levels", names.levels(), "level");
+        List<Share<Coverstock>> covers = shares(section, "covers", names.covers(), "cover");
+        Optional<Coverstock> spareCover = spareCover(section);
+        return notices.build(
+                before,
+                section.place(),
+                section.path(),
+                () -> new FieldMix(bowlers.orElse(perSquad), hands, styles, levels, covers, spareCover.orElseThrow()));
+    }
+
+    /** The cover of a spare ball, in a field or an entry. */
+    Optional<Coverstock> spareCover(Section section) {
+        if (section.has("spareCover")) {
+            return section.get("spareCover").flatMap(value -> value.oneOf(names.covers(), "cover"));
+        }
+        assumptions.add("spareCover", Defaults.SPARE_COVER, "common practice, no source");
+        return Optional.ofNullable(names.covers().get(Defaults.SPARE_COVER));
+    }
+
+    private <T> List<Share<T>> shares(Section section, String key, Map<String, T> known, String kind) {
+        int before = notices.errors();
+        Optional<Value> value = section.require(key);
+        Map<String, Value.Named> written = value.flatMap(Value::named).orElse(Map.of());
+        List<Share<T>> shares = new ArrayList<>();
+        written.forEach((name, share) ->
+                share(name, share, known, kind, section.pathOf(key)).ifPresent(shares::add));
+        return notices.errors() > before || value.isEmpty() ? List.of() : scaled(shares, value.get());
+    }
+
+    private <T> Optional<Share<T>> share(
+            String name, Value.Named written, Map<String, T> known, String kind, String path) {
+        OptionalDouble share = written.value().quantity(Measure.SHARE, Range.between(0, 1));
+        if (!known.containsKey(name)) {
+            notices.add(
+                    NoticeCode.UNKNOWN_NAME,
+                    written.place(),
+                    path,
+                    name,
+                    path + " names `" + Notices.quote(name) + "`" + Value.unknown(name, known.keySet(), kind));
+            return Optional.empty();
+        }
+        return share.isEmpty() ? Optional.empty() : Optional.of(new Share<>(known.get(name), share.getAsDouble()));
+    }
+
+    private <T> List<Share<T>> scaled(List<Share<T>> shares, Value value) {
+        double sum = shares.stream().mapToDouble(Share::share).sum();
+        double miss = Math.abs(sum - 1);
+        String total = Range.round(100 * sum) + " %";
+        if (miss > ROUNDING) {
+            value.say(
+                    NoticeCode.SHARES_NOT_100,
+                    total,
+                    "The shares of " + value.path() + " add up to " + total
+                            + "; they must add up to 100 %. Correct one of them.");
+            return List.of();
+        }
+        if (miss > EXACT) {
+            value.say(
+                    NoticeCode.SHARES_ROUNDED,
+                    total,
+                    "The shares of " + value.path() + " add up to " + total
+                            + "; they should add up to 100 % and have been scaled to it. Correct one to choose yourself.");
+        }
+        return shares.stream()
+                .map(share -> new Share<>(share.kind(), Math.min(1, share.share() / sum)))
+                .toList();
+    }
+}

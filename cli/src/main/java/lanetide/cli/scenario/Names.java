@@ -1,0 +1,54 @@
+package lanetide.cli.scenario;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.ball.PlayingStyle;
+import lanetide.oilflow.catalogue.Catalogue;
+import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.lane.LaneSurface;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Level;
+import lanetide.squads.model.Levels;
+
+/**
+ * Everything a scenario can name: what ships with the program, and what the scenario adds.
+ *
+ * @param surfaces lane surfaces by name
+ * @param covers ball covers by name
+ * @param styles playing styles by name
+ * @param levels levels of skill by name
+ */
+record Names(
+        Map<String, LaneSurface> surfaces,
+        Map<String, Coverstock> covers,
+        Map<String, PlayingStyle> styles,
+        Map<String, Level> levels) {
+    /** The delivery sides by name. */
+    static final Map<String, Hand> HANDS = inOrder("right", Hand.RIGHT, "left", Hand.LEFT);
+
+    /** What can be done to the lanes before a squad, by name. */
+    static final Map<String, Conditioning> OIL = oil();
+
+    static Names shipped() {
+        Catalogue catalogue = Catalogue.shipped();
+        return new Names(
+                new LinkedHashMap<>(catalogue.surfaces()),
+                new LinkedHashMap<>(catalogue.covers()),
+                new LinkedHashMap<>(catalogue.styles()),
+                new LinkedHashMap<>(Levels.shipped()));
+    }
+
+    private static Map<String, Conditioning> oil() {
+        Map<String, Conditioning> oil = inOrder("fresh", Conditioning.STRIP_AND_OIL, "over", Conditioning.OIL_OVER);
+        oil.put("none", Conditioning.NONE);
+        return oil;
+    }
+
+    private static <T> Map<String, T> inOrder(String first, T firstValue, String second, T secondValue) {
+        Map<String, T> values = new LinkedHashMap<>();
+        values.put(first, firstValue);
+        values.put(second, secondValue);
+        return values;
+    }
+}

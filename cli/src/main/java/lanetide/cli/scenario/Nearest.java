@@ -1,0 +1,38 @@
+package lanetide.cli.scenario;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Finds the known name that a mistyped one was probably meant to be. */
+final class Nearest {
+    private Nearest() {}
+
+    /** The nearest name, if it is near enough to be worth offering: at most half of its letters changed. */
+    static Optional<String> to(String typed, Collection<String> known) {
+        return known.stream()
+                .filter(name -> distance(typed, name) <= name.length() / 2)
+                .min(Comparator.comparingInt(name -> distance(typed, name)));
+    }
+
+    /** Levenshtein distance, capitals alike (V. Levenshtein, Soviet Physics Doklady 10, 1966). */
+    static int distance(String first, String second) {
+        String a = first.toLowerCase(Locale.ROOT);
+        String b = second.toLowerCase(Locale.ROOT);
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int changed = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.min(changed, 1 + Math.min(row[j], row[j - 1]));
+            }
+        }
+        return row[b.length()];
+    }
+}

@@ -1,0 +1,58 @@
+package lanetide.cli.scenario;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Collects what is found in one scenario. */
+final class Notices {
+    private static final int LONGEST_QUOTE = 60;
+
+    private final String file;
+    private final List<Notice> notices = new ArrayList<>();
+    private int errors;
+
+    Notices(String file) {
+        this.file = file;
+    }
+
+    void add(NoticeCode code, Place place, String field, String value, String message) {
+        notices.add(new Notice(code, file, place.line(), place.column(), field, quote(value), message));
+        if (code.severity() == Severity.ERROR) {
+            errors++;
+        }
+    }
+
+    /** Number of errors so far: a reader remembers it, reads its values, and builds only if it has not grown. */
+    int errors() {
+        return errors;
+    }
+
+    /** Builds a value if no error has come since, and turns a refusal by the value itself into a notice. */
+    <T> Optional<T> build(int errorsBefore, Place place, String field, Supplier<T> value) {
+        if (errors > errorsBefore) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(value.get());
+        } catch (IllegalArgumentException e) {
+            add(NoticeCode.IMPOSSIBLE_COMBINATION, place, field, "", "In " + field + ", " + e.getMessage() + ".");
+            return Optional.empty();
+        }
+    }
+
+    /** All notices in the order of the file. */
+    List<Notice> list() {
+        return notices.stream()
+                .sorted(Comparator.comparingInt(Notice::line).thenComparingInt(Notice::column))
+                .toList();
+    }
+
+    /** Makes a value safe to print: one line, no control characters, not too long. */
+    static String quote(String value) {
+        String printable = value.strip().replaceAll("\\s+", " ").replaceAll("[\\p{Cc}\\p{Cf}\\p{Cs}]", "?");
+        return printable.length() <= LONGEST_QUOTE ? printable : printable.substring(0, LONGEST_QUOTE) + "...";
+    }
+}

@@ -1,0 +1,145 @@
+package lanetide.cli.scenario;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.ball.PlayingStyle;
+import lanetide.oilflow.ball.Release;
+import lanetide.oilflow.lane.LaneSurface;
+import lanetide.squads.model.Adaptation;
+import lanetide.squads.model.Level;
+import lanetide.squads.model.Levels;
+
+/** Reads the surfaces, covers, styles and levels that a scenario defines itself. */
+final class OwnNamesReader {
+    /** Absorption time of a cover that takes in none (s): 30 years. */
+    private static final double NEVER_S = 1e9;
+
+    /** Roughest ball that may be made (um): 65 microinch (USBC, specification in force from April 2009). */
+    private static final double ROUGHEST_MADE_UM = 1.65;
+
+    private static final double RIGHT_ANGLE = StrictMath.PI / 2;
+
+    private final Notices notices;
+
+    OwnNamesReader(Notices notices) {
+        this.notices = notices;
+    }
+
+    /** The shipped names with the scenario's own in front of them. */
+    Names read(Section scenario) {
+        Names names = Names.shipped();
+        addAll(scenario, "surfaces", Block.SURFACE, names.surfaces(), this::surface);
+        addAll(scenario, "covers", Block.COVER, names.covers(), this::cover);
+        addAll(scenario, "styles", Block.STYLE, names.styles(), this::style);
+        addAll(scenario, "levels", Block.LEVEL, names.levels(), this::level);
+        return names;
+    }
+
+    private <T> void addAll(
+            Section scenario,
+            String key,
+            Block block,
+            Map<String, T> known,
+            BiFunction<String, Section, Optional<T>> read) {
+        scenario.get(key)
+                .flatMap(Value::named)
+                .ifPresent(all -> all.forEach((id, named) -> {
+                    if (known.containsKey(id)) {
+                        replaced(key + "." + id, id, named.place());
+                    }
+                    named.value()
+                            .section(block)
+                            .flatMap(section -> read.apply(id, section))
+                            .ifPresent(value -> known.put(id, value));
+                }));
+    }
+
+    private void replaced(String path, String id, Place place) {
+        notices.add(
+                NoticeCode.SHIPPED_NAME_REPLACED,
+                place,
+                path,
+                id,
+                "`" + Notices.quote(id) + "` is also the name of values that come with the program; this scenario uses"
+                        + " its own. Choose another name to keep both.");
+    }
+
+    private Optional<LaneSurface> surface(String id, Section section) {
+        int before = notices.errors();
+        double friction = section.quantity("dryFriction", Measure.NUMBER, Range.between(0.05, 0.35));
+        double roughnessUm = section.quantity("roughness", Measure.ROUGHNESS, Range.between(0.05, 3));
+        String source = section.text("source");
+        return build(before, section, () -> new LaneSurface(id, friction, roughnessUm, source));
+    }
+
+    private Optional<Coverstock> cover(String id, Section section) {
+        int before = notices.errors();
+        double friction = section.quantity("frictionFactor", Measure.NUMBER, Range.between(0.3, 1.6));
+        double roughnessUm = section.quantity("roughness", Measure.ROUGHNESS, Range.between(0.05, 4));
+        double overlap = section.quantity("flareOverlap", Measure.SHARE, Range.between(0, 1));
+        double absorptionS = absorptionS(section);
+        String source = section.text("source");
+        if (roughnessUm > ROUGHEST_MADE_UM) {
+            section.get("roughness").ifPresent(OwnNamesReader::rougherThanMade);
+        }
+        return build(before, section, () -> new Coverstock(id, friction, roughnessUm, overlap, absorptionS, source));
+    }
+
+    private static double absorptionS(Section section) {
+        return section.require("absorption")
+                        .map(value -> value.written().equals("none")
+                                ? OptionalDouble.of(NEVER_S * 1000)
+                                : value.quantity(Measure.TIME, Range.above(0, NEVER_S * 1000)))
+                        .orElse(OptionalDouble.empty())
+                        .orElse(Double.NaN)
+                / 1000;
+    }
+
+    private static void rougherThanMade(Value value) {
+        value.refuse(
+                NoticeCode.BEYOND_PUBLISHED_LIMIT,
+                ", and the governing body lets no ball be made rougher than 1.65 um (65 microinch); a ball sanded later"
+                        + " may be. Check the reading.");
+    }
+
+    private Optional<PlayingStyle> style(String id, Section section) {
+        int before = notices.errors();
+        double speedMps = section.quantity("speed", Measure.SPEED, Range.between(4, 13));
+        double spinRadps = section.quantity("revRate", Measure.REV_RATE, Range.between(0, 75));
+        double rotationRad = section.quantity("axisRotation", Measure.ANGLE, Range.between(0, RIGHT_ANGLE));
+        double tiltRad = section.quantity("axisTilt", Measure.ANGLE, Range.between(0, 1.2));
+        double launchRad = section.quantity("naturalLaunch", Measure.ANGLE, Range.between(-0.05, 0.1));
+        String source = section.text("source");
+        return build(
+                before,
+                section,
+                () -> new PlayingStyle(id, new Release(speedMps, spinRadps, rotationRad, tiltRad), launchRad, source));
+    }
+
+    private Optional<Level> level(String id, Section section) {
+        int before = notices.errors();
+        double arrows = section.quantity("arrows", Measure.BOARDS, Range.above(0, 10));
+        double speedShare = section.quantity("speedShare", Measure.SHARE, Range.between(0, 0.1));
+        double spinShare = section.quantity("spinShare", Measure.SHARE, Range.between(0, 0.3));
+        double sees = section.quantity("sees", Measure.BOARDS, Range.between(0, 5));
+        double deadBand = section.quantity("deadBand", Measure.BOARDS, Range.between(0, 10));
+        double gain = section.quantity("gain", Measure.NUMBER, Range.between(0, 1.5));
+        double memory = section.quantity("memory", Measure.SHOTS, Range.between(1, 50));
+        String source = section.text("source");
+        return build(
+                before,
+                section,
+                () -> new Level(
+                        id,
+                        Levels.spread(arrows, speedShare, spinShare),
+                        new Adaptation(sees, deadBand, gain, memory),
+                        source));
+    }
+
+    private <T> Optional<T> build(int before, Section section, java.util.function.Supplier<T> value) {
+        return notices.build(before, section.place(), section.path(), value);
+    }
+}

@@ -1,0 +1,23 @@
+package lanetide.cli.scenario;
+
+import java.util.List;
+import lanetide.squads.model.Event;
+import lanetide.squads.rotation.RotationDesign;
+
+/**
+ * A scenario without errors.
+ *
+ * @param file the name it was read under
+ * @param sha256 SHA-256 of the file's bytes (FIPS 180-4), in lower-case hexadecimal
+ * @param seed seed of all its chance: the file's, unless another was asked for
+ * @param event what is to be played
+ * @param design how groups move, from which the event's rotations were planned
+ * @param assumptions what answers rest on and the file does not state
+ */
+public record Scenario(
+        String file, String sha256, long seed, Event event, RotationDesign design, List<Assumption> assumptions) {
+    /** Copies the list. */
+    public Scenario {
+        assumptions = List.copyOf(assumptions);
+    }
+}

@@ -1,0 +1,2 @@
+/** Reads scenario files: YAML in, an event or notices out, every fault in one pass. */
+package lanetide.cli.scenario;

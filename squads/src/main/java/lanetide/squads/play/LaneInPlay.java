@@ -1,0 +1,50 @@
+package lanetide.squads.play;
+
+import lanetide.oilflow.film.OilAccount;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.lane.LaneGrid;
+
+/** One lane through the day: its film, and what machines did to it. */
+final class LaneInPlay {
+    private final int number;
+    private final OilFilm film;
+    private double appliedMl;
+    private double strippedMl;
+    private int gamesOnOil;
+
+    LaneInPlay(int number, LaneGrid grid) {
+        this.number = number;
+        this.film = OilFilm.bare(grid);
+    }
+
+    int number() {
+        return number;
+    }
+
+    OilFilm film() {
+        return film;
+    }
+
+    int gamesOnOil() {
+        return gamesOnOil;
+    }
+
+    void strip() {
+        strippedMl += film.strip();
+    }
+
+    void oil(OilPattern pattern) {
+        appliedMl += film.lay(pattern);
+        gamesOnOil = 0;
+    }
+
+    void countGames(int games) {
+        gamesOnOil += games;
+    }
+
+    /** This lane's part of the oil account. */
+    OilAccount account() {
+        return new OilAccount(appliedMl, film.volumeMl(), 0, 0, 0, strippedMl);
+    }
+}

@@ -1,0 +1,73 @@
+package lanetide.squads.play;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.line.ExitWindow;
+import lanetide.oilflow.line.Line;
+import lanetide.oilflow.line.LineFinder;
+import lanetide.oilflow.motion.RowMarch;
+
+/** Writes down what a lane has become: oil by place, and the exit window of every style. */
+final class LaneRecorder {
+    private static final double HEADS_END_M = 15 * LaneGeometry.FOOT_M;
+
+    private final OilPattern pattern;
+    private final List<TypicalPlayer> players;
+    private final LineFinder finder;
+    private final Map<String, Line> lastLines = new HashMap<>();
+    private final List<LaneState> states = new ArrayList<>();
+
+    /** Records windows for the given players; for none, films only. */
+    LaneRecorder(OilPattern pattern, List<TypicalPlayer> players, Physics physics) {
+        this.pattern = pattern;
+        this.players = players;
+        this.finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
+    }
+
+    void record(LaneInPlay lane, String squad, int afterGame) {
+        OilFilm film = lane.film();
+        double headUm = 0;
+        double lowUm = Double.POSITIVE_INFINITY;
+        for (int board = 1; board <= LaneGeometry.BOARDS; board++) {
+            double meanUm = film.meanOnBoardUm(board, 0, HEADS_END_M);
+            headUm = Math.max(headUm, meanUm);
+            if (Math.min(board, 40 - board) >= pattern.taperToBoard()) {
+                lowUm = Math.min(lowUm, meanUm);
+            }
+        }
+        states.add(new LaneState(
+                lane.number(),
+                squad,
+                afterGame,
+                lane.gamesOnOil(),
+                film.volumeMl(),
+                headUm / OilFilm.UNIT_UM,
+                lowUm / OilFilm.UNIT_UM,
+                film.volumePastMl(pattern.lengthM()),
+                players.stream().map(player -> window(player, lane)).toList()));
+    }
+
+    /** All states by lane, then in order of time. */
+    List<LaneState> states() {
+        List<LaneState> sorted = new ArrayList<>(states);
+        sorted.sort(Comparator.comparingInt(LaneState::lane));
+        return sorted;
+    }
+
+    private StyleWindow window(TypicalPlayer typical, LaneInPlay lane) {
+        String key = lane.number() + "/" + typical.style() + "/" + typical.hand();
+        Line near = lastLines.getOrDefault(key, typical.start());
+        Optional<ExitWindow> window = finder.window(typical.player(), lane.film(), near, pattern.lengthM());
+        window.ifPresent(found -> lastLines.put(key, found.played()));
+        return window.map(found -> new StyleWindow(
+                        typical.style(), typical.hand(), found.lowBoard(), found.highBoard(), found.bestBoard()))
+                .orElseGet(() -> new StyleWindow(typical.style(), typical.hand(), Double.NaN, Double.NaN, Double.NaN));
+    }
+}

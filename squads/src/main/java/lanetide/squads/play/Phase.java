@@ -1,0 +1,10 @@
+package lanetide.squads.play;
+
+/** Order of events at one instant: machines finish, then bowlers move, then they bowl. */
+final class Phase {
+    static final int MACHINE = 0;
+    static final int MOVE = 1;
+    static final int PLAY = 2;
+
+    private Phase() {}
+}

@@ -1,0 +1,87 @@
+package lanetide.squads.play;
+
+import lanetide.oilflow.ball.Release;
+import lanetide.oilflow.ball.ReleaseSpread;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.line.Line;
+import lanetide.oilflow.motion.Delivery;
+import lanetide.oilflow.motion.RowMarch;
+import lanetide.oilflow.pocket.PinCarry;
+import lanetide.oilflow.pocket.Rack;
+import lanetide.oilflow.pocket.SpareTarget;
+
+/** Throws balls: the bowler's aim, the scatter of his release, the ball on the lane's present film, the pins. */
+final class ShotMaker {
+    private final RowMarch march;
+    private final PinCarry carry;
+    private final SpareLines spareLines;
+    private long shots;
+
+    ShotMaker(Physics physics, OilFilm fresh) {
+        this.march = new RowMarch(physics.grid());
+        this.carry = physics.carry();
+        this.spareLines = new SpareLines(march, fresh);
+    }
+
+    long shots() {
+        return shots;
+    }
+
+    /** Time the last ball took to the pins (ms). */
+    long travelMs() {
+        return Math.round(march.timeS() * 1000);
+    }
+
+    /**
+     * Throws at what stands, and lets the bowler learn from a full rack.
+     *
+     * @return pins left standing
+     */
+    int throwBall(BowlerInPlay bowler, LaneInPlay lane, long timeMs) {
+        shots++;
+        return bowler.standing() == Rack.FULL ? atFullRack(bowler, lane, timeMs) : atSpare(bowler, lane, timeMs);
+    }
+
+    private int atFullRack(BowlerInPlay bowler, LaneInPlay lane, long timeMs) {
+        Line meant = bowler.agent().line(lane.number());
+        roll(bowler, bowler.player().style().release(), meant, bowler.strikeBall(), lane, timeMs);
+        double missAtArrows = BowlerAgent.missAtArrows(meant, march.positionM(LaneGeometry.ARROWS_M));
+        double arrival = march.arrivalBoard();
+        double seenError = bowler.bowler().level().adaptation().seesBoards()
+                * bowler.sightLuck().sample();
+        double luck = bowler.pinLuck().nextDouble();
+        bowler.agent().learn(lane.number(), arrival + seenError, missAtArrows);
+        return march.reachedPins() ? carry.leaveOfFirstBall(arrival, march.entryAngleRad(), luck) : Rack.FULL;
+    }
+
+    private int atSpare(BowlerInPlay bowler, LaneInPlay lane, long timeMs) {
+        Release release = SpareLines.release(bowler.player().style().release());
+        SpareTarget target = carry.target(bowler.standing());
+        Line meant = spareLines.to(target, release, bowler.spareBall().contact());
+        roll(bowler, release, meant, bowler.spareBall(), lane, timeMs);
+        double luck = bowler.pinLuck().nextDouble();
+        return march.reachedPins()
+                ? carry.leaveOfSpareBall(bowler.standing(), march.arrivalBoard(), march.entryAngleRad(), luck)
+                : bowler.standing();
+    }
+
+    private void roll(
+            BowlerInPlay bowler,
+            Release release,
+            Line meant,
+            BowlerInPlay.BallInPlay ball,
+            LaneInPlay lane,
+            long timeMs) {
+        ReleaseSpread spread = bowler.player().spread();
+        double laydownM = LaneGeometry.boardToMetres(meant.laydownBoard())
+                + spread.laydownM() * bowler.releaseLuck().sample();
+        double launchRad =
+                meant.launchRad() + spread.launchRad() * bowler.releaseLuck().sample();
+        double speedFactor = 1 + spread.speedShare() * bowler.releaseLuck().sample();
+        double spinFactor = 1 + spread.spinShare() * bowler.releaseLuck().sample();
+        Delivery delivery = Delivery.of(
+                release.scaled(speedFactor, spinFactor), ball.contact().ball().radiusM(), laydownM, launchRad);
+        march.wear(delivery, bowler.player().hand(), ball.contact(), lane.film(), ball.readyAt(timeMs));
+    }
+}

@@ -1,0 +1,81 @@
+package lanetide.squads.play;
+
+import java.util.HashMap;
+import java.util.Map;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.line.Line;
+import lanetide.oilflow.line.LineFinder;
+import lanetide.oilflow.line.Player;
+import lanetide.oilflow.motion.RowMarch;
+import lanetide.oilflow.pocket.PinCarry;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.Squad;
+
+/**
+ * The line every bowler brings to an event: what a player of his kind plays on the fresh pattern, which is all that a pattern
+ * sheet and practice elsewhere can tell him. Immutable; worked out once for all playings of the event.
+ */
+public final class StartingLines {
+    /** Where no line meets the pocket, the bowler plays straight at it. */
+    private static final Line STRAIGHT_AT_POCKET = new Line(PinCarry.POCKET_BOARD, 0);
+
+    private final Map<Player, Line> lines = new HashMap<>();
+
+    /**
+     * Works out the lines.
+     *
+     * @param event the event
+     * @param physics the laws
+     */
+    public StartingLines(Event event, Physics physics) {
+        OilFilm fresh = OilFilm.fresh(event.pattern(), physics.grid());
+        LineFinder finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
+        for (Squad squad : event.squads()) {
+            for (Group group : squad.groups()) {
+                for (Bowler bowler : group.bowlers()) {
+                    lines.computeIfAbsent(
+                            player(bowler, Hand.RIGHT, event, physics),
+                            player -> finder.natural(player, fresh).orElse(STRAIGHT_AT_POCKET));
+                }
+            }
+        }
+    }
+
+    /**
+     * The line of a player on the fresh pattern. A fresh pattern is the same from both gutters, so both hands share it.
+     *
+     * @param player a player of the event
+     * @return his line
+     * @throws IllegalArgumentException if no bowler of the event plays like this
+     */
+    public Line of(Player player) {
+        Line line = lines.get(new Player(player.style(), player.spread(), Hand.RIGHT, player.contact()));
+        if (line == null) {
+            throw new IllegalArgumentException("no bowler of the event plays like " + player);
+        }
+        return line;
+    }
+
+    /**
+     * A bowler as the oil model sees him at a full rack.
+     *
+     * @param bowler the bowler
+     * @param event the event, for its surface
+     * @param physics the laws
+     * @return the player
+     */
+    public static Player player(Bowler bowler, Event event, Physics physics) {
+        return player(bowler, bowler.hand(), event, physics);
+    }
+
+    private static Player player(Bowler bowler, Hand hand, Event event, Physics physics) {
+        return new Player(
+                bowler.style(),
+                bowler.level().spread(),
+                hand,
+                physics.contact(bowler.cover(), event.centre().surface()));
+    }
+}

@@ -1,0 +1,118 @@
+package lanetide.squads.play;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.des.Simulator;
+import lanetide.des.random.RandomStreams;
+import lanetide.oilflow.film.OilAccount;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.LanePair;
+
+/**
+ * Plays an event once: squads one after another on the same lanes, every ball on the film that the balls before it left.
+ *
+ * <p>A squad starts when it is planned, or later if the one before has not left or the lanes are not ready. One object plays
+ * one event once.
+ */
+public final class TournamentSimulation {
+    private final Event event;
+    private final Physics physics;
+    private final StartingLines startingLines;
+    private final RandomStreams streams;
+    private final Simulator simulator = new Simulator();
+    private final List<PairLanes> lanes = new ArrayList<>();
+    private final ShotMaker shots;
+    private final LaneRecorder recorder;
+    private final List<SquadResult> results = new ArrayList<>();
+    private final List<TimetableEntry> timetable = new ArrayList<>();
+    private OilAccount oilOnBalls = OilAccount.EMPTY;
+
+    /**
+     * Prepares a playing.
+     *
+     * @param event what is played
+     * @param physics under which laws
+     * @param startingLines the lines bowlers bring
+     * @param streams source of all chance
+     * @param withWindows whether exit windows are worked out after every game, which takes longer than the play itself
+     */
+    public TournamentSimulation(
+            Event event, Physics physics, StartingLines startingLines, RandomStreams streams, boolean withWindows) {
+        this.event = event;
+        this.physics = physics;
+        this.startingLines = startingLines;
+        this.streams = streams;
+        for (LanePair pair : event.centre().pairs()) {
+            lanes.add(new PairLanes(
+                    new LaneInPlay(pair.left(), physics.grid()), new LaneInPlay(pair.right(), physics.grid())));
+        }
+        this.shots = new ShotMaker(physics, OilFilm.fresh(event.pattern(), physics.grid()));
+        List<TypicalPlayer> players = withWindows ? TypicalPlayer.of(event, physics, startingLines) : List.of();
+        this.recorder = new LaneRecorder(event.pattern(), players, physics);
+    }
+
+    /**
+     * Plays the event.
+     *
+     * @return what happened
+     */
+    public EventResult play() {
+        playSquad(0);
+        simulator.run();
+        return new EventResult(results, timetable, recorder.states(), account(), shots.shots());
+    }
+
+    private void playSquad(int index) {
+        if (index == event.squads().size()) {
+            return;
+        }
+        List<List<BowlerInPlay>> groups = new ArrayList<>();
+        for (Group group : event.squads().get(index).groups()) {
+            groups.add(group.bowlers().stream()
+                    .map(bowler -> inPlay(bowler, event.squads().get(index).id()))
+                    .toList());
+        }
+        SquadPlay squad =
+                new SquadPlay(simulator, event, index, lanes, groups, shots, recorder, timetable, (startMs, endMs) -> {
+                    finishSquad(index, groups, startMs, endMs);
+                    playSquad(index + 1);
+                });
+        squad.begin();
+    }
+
+    private BowlerInPlay inPlay(Bowler bowler, String squad) {
+        var player = StartingLines.player(bowler, event, physics);
+        return new BowlerInPlay(
+                bowler,
+                player,
+                physics.contact(bowler.spareCover(), event.centre().surface()),
+                startingLines.of(player),
+                "squad/" + squad + "/bowler/" + bowler.id(),
+                streams);
+    }
+
+    private void finishSquad(int index, List<List<BowlerInPlay>> groups, long startMs, long endMs) {
+        List<BowlerResult> bowlers = new ArrayList<>();
+        for (int g = 0; g < groups.size(); g++) {
+            String group = event.squads().get(index).groups().get(g).id();
+            for (BowlerInPlay bowler : groups.get(g)) {
+                bowlers.add(new BowlerResult(bowler.bowler(), group, bowler.scores()));
+                oilOnBalls = oilOnBalls.plus(bowler.account());
+            }
+        }
+        results.add(new SquadResult(event.squads().get(index).id(), startMs, endMs, bowlers));
+    }
+
+    private OilAccount account() {
+        OilAccount sum = oilOnBalls;
+        for (PairLanes pair : lanes) {
+            for (LaneInPlay lane : pair.both()) {
+                sum = sum.plus(lane.account());
+            }
+        }
+        return sum;
+    }
+}
