@@ -10,6 +10,7 @@ import lanetide.oilflow.ball.BallSpec;
 import lanetide.oilflow.ball.PlayingStyle;
 import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.ball.ReleaseSpread;
+import lanetide.oilflow.film.BallOil;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
@@ -47,6 +48,8 @@ final class ValidationTable {
         heads();
         reactiveBlock();
         nonFlaringBlock();
+        oldOil();
+        pins();
     }
 
     static List<ValidationRow> rows() {
@@ -285,18 +288,60 @@ final class ValidationTable {
                 Use.CHECK);
     }
 
+    /** The finder reads the lane with a clean ball; a ball in play still has some of its last shots' oil on it. */
+    private void oldOil() {
+        for (String style : List.of("straight", "power")) {
+            Player player = Lanes.player(style);
+            OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
+            Delivery delivery = delivery(player, Lanes.natural(player, fresh));
+            BallOil oil = new BallOil(player.contact().ball().cover(), BallOil.USUAL_WIPED_SHARE);
+            march.wear(delivery, Hand.RIGHT, player.contact(), fresh.copy(), oil);
+            double clean = march.arrivalBoard();
+            for (int shot = 0; shot < 10; shot++) {
+                oil.rest(60);
+                march.wear(delivery, Hand.RIGHT, player.contact(), fresh.copy(), oil);
+            }
+            double shift = march.arrivalBoard() - clean;
+            add(
+                    "Shift of a shot by the oil left from ten shots a minute apart, wiped, " + style
+                            + ", medium reactive",
+                    "our own demand: the line found with a clean ball must be the line in play",
+                    "within 0.5 board",
+                    format("%+.1f boards", shift),
+                    Math.abs(shift) <= 0.5,
+                    Use.CHECK);
+        }
+    }
+
+    private void pins() {
+        PinCarry carry = new PinCarry();
+        SummaryStatistics carried = new SummaryStatistics();
+        for (int i = -125; i <= 125; i++) {
+            carried.addValue(100 * carry.strikeChance(PinCarry.POCKET_BOARD + 0.01 * i, Math.toRadians(5)));
+        }
+        add(
+                "Strikes among pocket hits at 5°",
+                "40 of 54 in televised finals (Thomas)",
+                "74 ± 12 % (binomial)",
+                format("%.0f %%", carried.getMean()),
+                Math.abs(carried.getMean() - 74) <= 12,
+                Use.CALIBRATION);
+    }
+
     private double[] feet(Block block) {
         block.moveAll();
         return block.lines.stream().mapToDouble(Line::laydownBoard).toArray();
     }
 
     private BallPath roll(Player player, OilFilm film, Line line) {
-        finder.arrivalBoard(player, film, line);
+        march.read(delivery(player, line), Hand.RIGHT, player.contact(), film);
+        return march.path(39 * FOOT_M);
+    }
+
+    private static Delivery delivery(Player player, Line line) {
         double laydownM = LaneGeometry.boardToMetres(line.laydownBoard());
         BallSpec ball = player.contact().ball();
-        Delivery delivery = Delivery.of(player.style().release(), ball.radiusM(), laydownM, line.launchRad());
-        march.read(delivery, Hand.RIGHT, player.contact(), film);
-        return march.path(39 * FOOT_M);
+        return Delivery.of(player.style().release(), ball.radiusM(), laydownM, line.launchRad());
     }
 
     private void rollScattered(Player player, OilFilm film, Line line, RandomGenerator random) {
