@@ -142,7 +142,7 @@ class TransitionTest {
         OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
         for (String cover : List.of("urethane", "plastic")) {
             OilFilm worn = new Block(Lanes.field(cover), fresh.copy(), seed).play(15).film;
-            assertThat(ValidationTable.takenBefore(fresh, worn, 16))
+            assertThat(TransitionRows.takenBefore(fresh, worn, 16))
                     .as("taken before 16 ft by %s, seed %d", cover, seed)
                     .isGreaterThan(0.8 * (fresh.volumeMl() - worn.volumeMl()));
         }
