@@ -35,7 +35,7 @@ public final class CheckCommand implements Callable<Integer> {
                 file,
                 options.format() == Format.json
                         ? CheckReport.json(reading)
-                        : CheckReport.text(options.scenario().toString(), reading));
+                        : CheckReport.text(options.scenario().toString(), reading, options.metric()));
         return reading.count(Severity.ERROR) == 0 ? ExitCode.DONE : ExitCode.CONDITION_FAILS;
     }
 }

@@ -18,13 +18,14 @@ public final class CheckReport {
      *
      * @param file the scenario's name
      * @param reading what came of reading it
+     * @param metric whether lengths are written in metres instead of feet
      * @return the page
      */
-    public static String text(String file, Reading reading) {
+    public static String text(String file, Reading reading, boolean metric) {
         Page page = new Page();
         page.line(file + ": " + verdict(reading));
         notices(page, reading.notices());
-        reading.scenario().ifPresent(scenario -> ScenarioSummary.add(page, scenario));
+        reading.scenario().ifPresent(scenario -> ScenarioSummary.add(page, scenario, metric));
         return page.text();
     }
 

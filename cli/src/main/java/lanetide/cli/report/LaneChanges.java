@@ -6,8 +6,8 @@ import lanetide.squads.play.LaneState;
 
 /** What play does to the lanes, in sentences. */
 final class LaneChanges {
-    /** A move of the best exit board below this is no move a bowler would notice (boards). */
-    private static final double NOTICED_BOARDS = 0.5;
+    /** A window that moves less than this has stayed, as far as a bowler could notice (boards). */
+    private static final double NOTICED_BOARDS = 1;
 
     private final List<SquadLanes> squads;
     private final OilUnits units;
@@ -19,8 +19,12 @@ final class LaneChanges {
 
     List<String> sentences() {
         List<String> sentences = new ArrayList<>();
-        squads.forEach(squad -> sentences.add(oil(squad)));
-        squads.forEach(squad -> squad.kinds().forEach(kind -> sentences.add(window(squad, kind))));
+        for (SquadLanes squad : squads) {
+            sentences.add(oil(squad));
+            if (!squad.kinds().isEmpty()) {
+                sentences.add(windows(squad));
+            }
+        }
         return sentences;
     }
 
@@ -29,28 +33,46 @@ final class LaneChanges {
         double after = squad.mean(squad.lastGame(), LaneState::headUnitsLow);
         return "Squad " + squad.squad() + " finds " + units.film(before) + " " + units.name()
                 + " on the most worn board of the heads and leaves " + units.film(after) + " ("
-                + Figures.fixed(100 * (before - after) / before, 0) + " % less); "
-                + Figures.fixed(squad.mean(squad.lastGame(), LaneState::carrydownMl), 2)
-                + " mL a lane lie past the end of the pattern.";
+                + Figures.fixed(100 * (before - after) / before, 0) + " % less). Past the end of the pattern lie "
+                + Figures.fixed(squad.mean(squad.lastGame(), LaneState::carrydownMl), 2) + " mL a lane.";
     }
 
-    private static String window(SquadLanes squad, SquadLanes.Kind kind) {
-        SquadLanes.Window before = squad.window(0, kind);
-        SquadLanes.Window after = squad.window(squad.lastGame(), kind);
-        String who = "Squad " + squad.squad() + ", " + kind.words() + ": ";
-        if (!before.exists() || !after.exists()) {
-            return who + (after.exists() ? "best exit board " + board(after) + " at the end; " : "")
-                    + "no line meets the pocket " + (before.exists() ? "at the end." : "at the start.");
+    private static String windows(SquadLanes squad) {
+        List<String> inward = new ArrayList<>();
+        List<String> outward = new ArrayList<>();
+        List<String> gone = new ArrayList<>();
+        for (SquadLanes.Kind kind : squad.kinds()) {
+            SquadLanes.Window after = squad.window(squad.lastGame(), kind);
+            double move = after.middle() - squad.window(0, kind).middle();
+            if (!after.exists()) {
+                gone.add(kind.words());
+            } else if (Math.abs(move) >= NOTICED_BOARDS) {
+                (move > 0 ? inward : outward).add(Figures.fixed(Math.abs(move), 1) + " for " + kind.words());
+            }
         }
-        double move = after.best() - before.best();
-        String way = Math.abs(move) < NOTICED_BOARDS
-                ? "stays at about " + board(before)
-                : "moves " + Figures.fixed(Math.abs(move), 1) + " boards " + (move > 0 ? "inward" : "outward")
-                        + ", from " + board(before) + " to " + board(after);
-        return who + "the best exit board " + way + ".";
+        return "In squad " + squad.squad() + " the exit window " + moves(inward, outward) + "." + width(squad)
+                + (gone.isEmpty() ? "" : " In the end no line meets the pocket for " + String.join(", ", gone) + ".");
     }
 
-    private static String board(SquadLanes.Window window) {
-        return Figures.fixed(window.best(), 1);
+    private static String moves(List<String> inward, List<String> outward) {
+        List<String> moves = new ArrayList<>();
+        if (!inward.isEmpty()) {
+            moves.add("moves toward the middle of the lane (boards): " + String.join(", ", inward));
+        }
+        if (!outward.isEmpty()) {
+            moves.add("moves toward the gutter (boards): " + String.join(", ", outward));
+        }
+        return moves.isEmpty()
+                ? "moves by less than " + Figures.fixed(NOTICED_BOARDS, 0) + " board for every style it is known for"
+                : String.join("; it ", moves);
+    }
+
+    private static String width(SquadLanes squad) {
+        double before = squad.meanWidth(0);
+        double after = squad.meanWidth(squad.lastGame());
+        return Double.isNaN(before) || Double.isNaN(after)
+                ? ""
+                : " Its mean width goes from " + Figures.fixed(before, 1) + " to " + Figures.fixed(after, 1)
+                        + " boards.";
     }
 }

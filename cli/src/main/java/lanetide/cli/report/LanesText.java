@@ -103,8 +103,9 @@ final class LanesText {
 
     private void legend(List<SquadLanes> squads) {
         page.heading("How to read it");
-        page.item("Heads: the first 15 ft. \"Heads\" is the thickest board there, the most worn board lies between the"
-                + " tapers (board " + Figures.plain(pattern.taperToBoard(), 1) + " and inside).");
+        page.item("Heads: the first " + units.headsEnd()
+                + ". \"Heads\" is the thickest board there, the most worn board lies between the" + " tapers (board "
+                + Figures.plain(pattern.taperToBoard(), 1) + " and inside).");
         page.item("Past the end: oil that balls have carried beyond the pattern.");
         if (!squads.isEmpty() && !squads.get(0).kinds().isEmpty()) {
             page.item(

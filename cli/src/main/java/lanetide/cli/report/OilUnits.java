@@ -20,4 +20,9 @@ record OilUnits(boolean metric) {
     String shortName() {
         return metric ? "um" : "units";
     }
+
+    /** Where the heads end. */
+    String headsEnd() {
+        return metric ? "4.57 m" : "15 ft";
+    }
 }

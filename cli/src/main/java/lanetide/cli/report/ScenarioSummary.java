@@ -17,12 +17,12 @@ import lanetide.squads.model.Squad;
 final class ScenarioSummary {
     private ScenarioSummary() {}
 
-    static void add(Page page, Scenario scenario) {
+    static void add(Page page, Scenario scenario, boolean metric) {
         Event event = scenario.event();
         page.heading("What the scenario says");
         page.item(event.name() + ", seed " + scenario.seed() + ".");
         page.item(centre(event.centre()));
-        page.item(pattern(event.pattern()));
+        page.item(pattern(event.pattern(), metric));
         page.item("Rotation: " + scenario.design().describe());
         page.heading("Squads (ends are estimates from the pace of play)");
         page.table(squads(event), 3);
@@ -31,11 +31,8 @@ final class ScenarioSummary {
 
     static void assumptions(Page page, List<Assumption> assumptions) {
         if (!assumptions.isEmpty()) {
-            page.heading("Taken because the scenario does not say");
-            List<List<String>> rows = new ArrayList<>();
-            rows.add(List.of("What", "Value", "Source"));
-            assumptions.forEach(taken -> rows.add(List.of(taken.name(), taken.value(), taken.source())));
-            page.table(rows, 3);
+            page.heading("What the answer rests on, and where it comes from");
+            assumptions.forEach(taken -> page.item(taken.name() + ": " + taken.value() + " (" + taken.source() + ")."));
         }
     }
 
@@ -57,12 +54,12 @@ final class ScenarioSummary {
                 + centre.surface().id() + ", " + machines + ".";
     }
 
-    private static String pattern(OilPattern pattern) {
-        return "Pattern: %s ft, %s mL, %s:1."
-                .formatted(
-                        Figures.plain(pattern.lengthM() / LaneGeometry.FOOT_M, 1),
-                        Figures.plain(pattern.volumeMl(), 1),
-                        Figures.plain(pattern.ratio(), 1));
+    private static String pattern(OilPattern pattern, boolean metric) {
+        String length = metric
+                ? Figures.plain(pattern.lengthM(), 2) + " m"
+                : Figures.plain(pattern.lengthM() / LaneGeometry.FOOT_M, 1) + " ft";
+        return "Pattern: " + length + ", " + Figures.plain(pattern.volumeMl(), 1) + " mL, "
+                + Figures.plain(pattern.ratio(), 1) + ":1.";
     }
 
     private static List<List<String>> squads(Event event) {

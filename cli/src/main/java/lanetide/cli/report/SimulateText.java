@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.TimeOfDay;
+import lanetide.des.stats.ConfidenceInterval;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.squads.play.SquadStatistics;
 import lanetide.squads.play.StudyResult;
@@ -84,24 +85,25 @@ public final class SimulateText {
     private void scores() {
         page.heading("Scores (pins a game, mean over all bowlers)");
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Squad", "Mean", "95 % sure within", "By game"));
+        rows.add(List.of("Squad", "Mean", "95 % interval"));
         for (SquadStatistics squad : study.squads()) {
             rows.add(List.of(
                     squad.squad(),
                     Figures.fixed(squad.meanScore(), 1),
-                    squad.meanScoreCi95()
-                            .map(interval ->
-                                    Figures.fixed(interval.low(), 1) + " to " + Figures.fixed(interval.high(), 1))
-                            .orElse("not known from one playing"),
-                    byGame(squad)));
+                    squad.meanScoreCi95().map(SimulateText::words).orElse("not known from one playing")));
         }
-        page.table(rows, 4);
+        page.table(rows, 3);
+        study.squads().forEach(this::byGame);
     }
 
-    private static String byGame(SquadStatistics squad) {
-        return String.join(
-                " ",
-                squad.meanByGame().stream().map(mean -> Figures.fixed(mean, 0)).toList());
+    private void byGame(SquadStatistics squad) {
+        List<String> means =
+                squad.meanByGame().stream().map(mean -> Figures.fixed(mean, 0)).toList();
+        page.paragraph("Squad " + squad.squad() + " by game: " + String.join(" ", means) + ".");
+    }
+
+    private static String words(ConfidenceInterval interval) {
+        return Figures.fixed(interval.low(), 1) + " to " + Figures.fixed(interval.high(), 1);
     }
 
     private void oil() {

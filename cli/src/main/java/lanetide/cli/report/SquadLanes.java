@@ -34,7 +34,7 @@ final class SquadLanes {
     /** A style and the side it is thrown from. */
     record Kind(String style, Hand hand) {
         String words() {
-            return style + ", " + (hand == Hand.RIGHT ? "right" : "left");
+            return style + (hand == Hand.RIGHT ? " (right)" : " (left)");
         }
     }
 
@@ -44,6 +44,10 @@ final class SquadLanes {
 
         boolean exists() {
             return !Double.isNaN(best);
+        }
+
+        double middle() {
+            return (low + high) / 2;
         }
     }
 
@@ -87,6 +91,16 @@ final class SquadLanes {
                         median(found, StyleWindow::low),
                         median(found, StyleWindow::high),
                         median(found, StyleWindow::best));
+    }
+
+    /** Width of the windows after a game, mean over the styles that have one (boards); NaN if none has. */
+    double meanWidth(int game) {
+        return kinds().stream()
+                .map(kind -> window(game, kind))
+                .filter(Window::exists)
+                .mapToDouble(window -> window.high() - window.low())
+                .average()
+                .orElse(Double.NaN);
     }
 
     private static double median(List<StyleWindow> windows, ToDoubleFunction<StyleWindow> quantity) {

@@ -3,7 +3,18 @@ package lanetide.cli.scenario;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.ball.PlayingStyle;
+import lanetide.oilflow.ball.Release;
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Level;
 
 /** Collects what an answer rests on and the scenario does not state. */
 final class Assumptions {
@@ -15,6 +26,55 @@ final class Assumptions {
 
     void add(String name, String value, String source) {
         assumptions.add(new Assumption(name, value, source));
+    }
+
+    /** Adds the surface, styles, levels and covers that an event uses, each once, in alphabetical order. */
+    void addNamesOf(Event event) {
+        var surface = event.centre().surface();
+        add("surface " + surface.id(), "dry friction " + surface.dryFriction(), surface.source());
+        each(
+                event,
+                Bowler::style,
+                PlayingStyle::id,
+                style -> add("style " + style.id(), words(style.release()), style.source()));
+        each(
+                event,
+                Bowler::level,
+                Level::id,
+                level -> add(
+                        "level " + level.id(),
+                        Range.round(arrowsBoards(level)) + " boards of scatter at the arrows",
+                        level.source()));
+        each(event, Bowler::cover, Coverstock::id, this::addCover);
+        each(event, Bowler::spareCover, Coverstock::id, this::addCover);
+    }
+
+    private void addCover(Coverstock cover) {
+        add(
+                "cover " + cover.id(),
+                "dry friction " + cover.frictionFactor() + " of a medium cover's, roughness " + cover.roughnessUm()
+                        + " um",
+                cover.source());
+    }
+
+    private static <T> void each(Event event, Function<Bowler, T> of, Function<T, String> id, Consumer<T> add) {
+        Map<String, T> used = new TreeMap<>();
+        event.squads()
+                .forEach(squad -> squad.groups()
+                        .forEach(group -> group.bowlers()
+                                .forEach(bowler -> used.put(id.apply(of.apply(bowler)), of.apply(bowler)))));
+        used.values().forEach(add);
+    }
+
+    private static String words(Release release) {
+        return Range.round(release.speedMps() / Measure.SPEED.usualUnit().toBase()) + " mph, "
+                + Range.round(release.spinRadps() / Measure.REV_RATE.usualUnit().toBase()) + " rpm";
+    }
+
+    private static double arrowsBoards(Level level) {
+        double atArrowsM =
+                StrictMath.hypot(level.spread().laydownM(), level.spread().launchRad() * LaneGeometry.ARROWS_M);
+        return atArrowsM / LaneGeometry.BOARD_M;
     }
 
     List<Assumption> list() {

@@ -50,6 +50,9 @@ final class OwnNamesReader {
                     if (known.containsKey(id)) {
                         replaced(key + "." + id, id, named.place());
                     }
+                    if (!Value.isName(id)) {
+                        badName(key, id, named.place());
+                    }
                     named.value()
                             .section(block)
                             .flatMap(section -> read.apply(id, section))
@@ -65,6 +68,12 @@ final class OwnNamesReader {
                 id,
                 "`" + Notices.quote(id) + "` is also the name of values that come with the program; this scenario uses"
                         + " its own. Choose another name to keep both.");
+    }
+
+    private void badName(String key, String id, Place place) {
+        String shown = Notices.quote(id);
+        notices.add(
+                NoticeCode.BAD_TEXT, place, key, id, key + " names `" + shown + "`" + Value.NAME_RULE + " Rename it.");
     }
 
     private Optional<LaneSurface> surface(String id, Section section) {

@@ -44,6 +44,7 @@ public final class ScenarioReader {
         Assumptions assumptions = new Assumptions();
         Optional<EventReader.Planned> event =
                 section.flatMap(scenario -> new EventReader(notices, assumptions, seed).read(scenario));
+        event.ifPresent(planned -> assumptions.addNamesOf(planned.event()));
         return new Reading(
                 sha256,
                 event.map(seeded -> new Scenario(

@@ -22,6 +22,11 @@ import org.snakeyaml.engine.v2.nodes.Tag;
  */
 final class Value {
     private static final int LONGEST_TEXT = 80;
+    private static final int LONGEST_NAME = 24;
+
+    /** What a name must be, to follow the name. */
+    static final String NAME_RULE =
+            "; a name must start with a letter or a digit and have at most " + LONGEST_NAME + " characters.";
 
     private final Node node;
     private final String path;
@@ -100,15 +105,21 @@ final class Value {
         });
     }
 
-    /** A name that something else refers to: it starts with a letter or digit, so that no table takes it for a formula. */
+    /** A name that something else refers to. */
     Optional<String> id() {
         return text().filter(id -> {
-            boolean fine = Character.isLetterOrDigit(id.codePointAt(0));
-            if (!fine) {
-                refuse(NoticeCode.BAD_TEXT, "; a name must start with a letter or a digit." + advice());
+            if (!isName(id)) {
+                refuse(NoticeCode.BAD_TEXT, NAME_RULE + advice());
             }
-            return fine;
+            return isName(id);
         });
+    }
+
+    /** Whether a text can be a name: short enough for a table, and no table takes it for a formula. */
+    static boolean isName(String text) {
+        return text.length() <= LONGEST_NAME
+                && Character.isLetterOrDigit(text.codePointAt(0))
+                && text.codePoints().noneMatch(Value::isUnprintable);
     }
 
     OptionalDouble quantity(Measure measure, Range range) {

@@ -1,0 +1,79 @@
+package lanetide.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import lanetide.cli.scenario.Block;
+import lanetide.cli.scenario.Key;
+import lanetide.cli.scenario.Scenarios;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Holds the documents to the code. */
+class DocumentsTest {
+    private static final Path README = Path.of("README.md");
+    private static final Pattern WORD = Pattern.compile("[A-Za-z]+");
+    private static final Pattern KEY = Pattern.compile("(?:^|[{,]|- )\\s*([A-Za-z]+):");
+
+    @Test
+    void theReadmeHasATableOfEveryKeyTheReaderKnows() throws IOException {
+        assertThat(Files.readString(README))
+                .as("put this table into %s:%n%n%s", README, table())
+                .contains(table());
+    }
+
+    @ParameterizedTest
+    @MethodSource("shipped")
+    void theOpeningCommentsOfAScenarioNameEveryKeyItUses(Path file) throws IOException {
+        List<String> lines = Files.readAllLines(file);
+        String comments = lines.stream().takeWhile(line -> line.startsWith("#")).collect(Collectors.joining("\n"));
+        Set<String> named = new TreeSet<>();
+        WORD.matcher(comments).results().forEach(word -> named.add(word.group()));
+
+        Set<String> used = new TreeSet<>();
+        for (String line : lines) {
+            Matcher key = KEY.matcher(line.startsWith("#") ? "" : line);
+            while (key.find()) {
+                used.add(key.group(1));
+            }
+        }
+
+        assertThat(used).isNotEmpty();
+        assertThat(named).as("words of the opening comments of %s", file).containsAll(used);
+    }
+
+    @ParameterizedTest
+    @MethodSource("shipped")
+    void everyScenarioIsDescribedInItsFolder(Path file) throws IOException {
+        assertThat(Files.readString(Scenarios.FOLDER.resolve("README.md")))
+                .contains(file.getFileName().toString());
+    }
+
+    static List<Path> shipped() {
+        return Scenarios.shipped();
+    }
+
+    private static String table() {
+        List<String> rows = new ArrayList<>();
+        rows.add("| key | value | meaning | typical | if left out |");
+        rows.add("|---|---|---|---|---|");
+        for (Block block : Block.values()) {
+            String before = block.path().isEmpty() ? "" : block.path() + ".";
+            for (Key key : block.keys()) {
+                rows.add("| `%s%s` | %s | %s | %s | %s |"
+                        .formatted(before, key.name(), key.unit(), key.meaning(), key.typical(), key.otherwise()));
+            }
+        }
+        return String.join("\n", rows) + "\n";
+    }
+}

@@ -1,0 +1,99 @@
+package lanetide.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.Writer;
+import lanetide.cli.Lanetide;
+import lanetide.cli.report.Cautions;
+import lanetide.cli.scenario.Scenarios;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class LanetideTest {
+    @ParameterizedTest
+    @ValueSource(strings = {"check", "simulate"})
+    void everyHelpHasExamplesExitCodesAndCautions(String command) {
+        Program.Outcome outcome = Program.run(command, "--help");
+
+        assertThat(outcome.exitCode()).isZero();
+        assertThat(unwrapped(outcome.out()))
+                .contains("Examples:", "lanetide " + command + " scenarios/", "Exit codes:");
+        assertThat(Cautions.ALL)
+                .allSatisfy(caution -> assertThat(unwrapped(outcome.out())).contains(caution));
+    }
+
+    @Test
+    void theProgramsHelpNamesItsCommandsAndTheCautions() {
+        String help = Program.run("--help").out();
+
+        assertThat(help).contains("check", "simulate");
+        assertThat(Cautions.ALL)
+                .allSatisfy(caution -> assertThat(unwrapped(help)).contains(caution));
+    }
+
+    @Test
+    void theVersionIsThatOfTheBuild() {
+        assertThat(Program.run("--version").out()).matches("lanetide \\d+\\.\\d+\\.\\d+\\s+");
+        assertThat(Program.run("check", "--version").out())
+                .isEqualTo(Program.run("--version").out());
+    }
+
+    @Test
+    void noCommandIsWrongUseAndSaysWhatToTry() {
+        Program.Outcome outcome = Program.run();
+
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.err()).contains("lanetide --help");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"chekc", "--frmat", "simulate", "check a.yaml b.yaml", "check a.yaml --format xml"})
+    void wrongUseEndsWithTwoAndOneSentence(String words) {
+        Program.Outcome outcome = Program.run((Object[]) words.split(" ", -1));
+
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.out()).isEmpty();
+        assertThat(outcome.err()).startsWith("lanetide: ").doesNotContain("Exception", "\tat ");
+        assertThat(outcome.err().lines()).hasSize(1);
+    }
+
+    @Test
+    void noColourIsAcceptedEverywhere() {
+        String help = Program.run("check", "--no-color", "--help").out();
+
+        assertThat(help).contains("Usage:").doesNotContain("\u001B");
+    }
+
+    @Test
+    void anOutputThatCannotBeWrittenIsFileTrouble() {
+        StringWriter err = new StringWriter();
+        PrintWriter full = new PrintWriter(new Writer() {
+            @Override
+            public void write(char[] buffer, int offset, int length) throws java.io.IOException {
+                throw new java.io.IOException("no space left");
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        });
+
+        int exitCode = Lanetide.run(
+                full,
+                new PrintWriter(err),
+                "check",
+                Scenarios.FOLDER.resolve("one-pair.yaml").toString());
+
+        assertThat(exitCode).isEqualTo(3);
+        assertThat(err.toString()).contains("standard output");
+    }
+
+    private static String unwrapped(String help) {
+        return help.replaceAll("\\s+", " ");
+    }
+}
