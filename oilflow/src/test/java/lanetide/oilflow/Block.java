@@ -28,6 +28,9 @@ final class Block {
     final OilFilm film;
     final List<Player> players;
     final List<Line> lines = new ArrayList<>();
+    /** Balls that crossed each board (index, from the right) ten feet down the lane. */
+    final int[] ballsAtTenFeet = new int[LaneGeometry.BOARDS + 1];
+
     private final List<BallOil> oils = new ArrayList<>();
     private final RowMarch march = new RowMarch(LaneGrid.USUAL);
     private final LineFinder finder = new LineFinder(march, new PinCarry());
@@ -77,6 +80,7 @@ final class Block {
         double launchRad = line.launchRad() + spread.launchRad() * random.nextGaussian();
         Delivery delivery = Delivery.of(release, player.contact().ball().radiusM(), laydownM, launchRad);
         march.wear(delivery, player.hand(), player.contact(), film, oils.get(i));
+        ballsAtTenFeet[(int) Math.round(LaneGeometry.metresToBoard(march.positionM(10 * LaneGeometry.FOOT_M)))]++;
         oils.get(i).rest(BETWEEN_SHOTS_S);
     }
 }

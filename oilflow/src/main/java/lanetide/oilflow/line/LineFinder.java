@@ -121,7 +121,10 @@ public final class LineFinder {
         for (double high = low + SCAN_BOARDS; high <= INNERMOST_LAYDOWN; high += SCAN_BOARDS) {
             double missHigh = miss.applyAsDouble(high);
             if (missLow <= 0 != missHigh <= 0) {
-                lines.add(new Line(root(miss, low, missLow, high, missHigh), launchRad));
+                double laydown = root(miss, low, missLow, high, missHigh);
+                if (!Double.isNaN(laydown)) {
+                    lines.add(new Line(laydown, launchRad));
+                }
             }
             low = high;
             missLow = missHigh;
@@ -181,7 +184,10 @@ public final class LineFinder {
             }
             double missFar = miss.applyAsDouble(far);
             if (missNear <= 0 != missFar <= 0) {
-                return Optional.of(from.moved(root(miss, near, missNear, far, missFar)));
+                double feet = root(miss, near, missNear, far, missFar);
+                if (!Double.isNaN(feet)) {
+                    return Optional.of(from.moved(feet));
+                }
             }
             near = far;
             missNear = missFar;
@@ -318,7 +324,10 @@ public final class LineFinder {
             }
             double missFar = miss.applyAsDouble(far);
             if (missNear <= 0 != missFar <= 0) {
-                return Optional.of(new Line(root(miss, near, missNear, far, missFar), launchRad));
+                double laydown = root(miss, near, missNear, far, missFar);
+                if (!Double.isNaN(laydown)) {
+                    return Optional.of(new Line(laydown, launchRad));
+                }
             }
             near = far;
             missNear = missFar;
@@ -326,7 +335,10 @@ public final class LineFinder {
         return Optional.empty();
     }
 
-    /** Illinois false position: bracketed like bisection, fast like the secant. */
+    /**
+     * Illinois false position: bracketed like bisection, fast like the secant. NaN where the sign changes by a jump, as
+     * between a ball that falls into one gutter and its neighbour that does not.
+     */
     private static double root(DoubleUnaryOperator f, double a, double fa, double b, double fb) {
         double from = a;
         double fFrom = fa;
@@ -335,7 +347,7 @@ public final class LineFinder {
         for (int i = 0; i < 30; i++) {
             double mid = (from * fTo - to * fFrom) / (fTo - fFrom);
             double fMid = f.applyAsDouble(mid);
-            if (Math.abs(fMid) < TOLERANCE_BOARDS || Math.abs(to - from) < 1e-6) {
+            if (Math.abs(fMid) < TOLERANCE_BOARDS) {
                 return mid;
             }
             if (fMid <= 0 != fTo <= 0) {
@@ -347,7 +359,7 @@ public final class LineFinder {
             to = mid;
             fTo = fMid;
         }
-        return to;
+        return Double.NaN;
     }
 
     private void roll(Player player, OilFilm film, Line line) {

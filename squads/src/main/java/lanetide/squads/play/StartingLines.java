@@ -71,7 +71,8 @@ public final class StartingLines {
         return player(bowler, bowler.hand(), event, physics);
     }
 
-    private static Player player(Bowler bowler, Hand hand, Event event, Physics physics) {
+    /** The same with another delivery side, for comparing bowlers of both hands. */
+    static Player player(Bowler bowler, Hand hand, Event event, Physics physics) {
         return new Player(
                 bowler.style(),
                 bowler.level().spread(),

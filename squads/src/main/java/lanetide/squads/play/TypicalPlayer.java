@@ -1,11 +1,12 @@
 package lanetide.squads.play;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.Player;
@@ -15,7 +16,8 @@ import lanetide.squads.model.Group;
 import lanetide.squads.model.Squad;
 
 /**
- * The commonest kind of bowler of a style and hand in an event: it stands for the style where windows are reported.
+ * The commonest kind of bowler of a style in an event: it stands for the style where windows are reported. Both hands of a
+ * style are the same kind, so that what differs between them is the lane.
  *
  * @param style style's name
  * @param hand delivery side
@@ -25,21 +27,27 @@ import lanetide.squads.model.Squad;
 record TypicalPlayer(String style, Hand hand, Player player, Line start) {
     /** One for each style and hand that plays, by style, then hand. */
     static List<TypicalPlayer> of(Event event, Physics physics, StartingLines lines) {
-        Map<Kind, Map<Player, Integer>> counts =
-                new TreeMap<>(Comparator.comparing(Kind::style).thenComparing(Kind::hand));
+        Map<String, Map<Player, Integer>> kinds = new TreeMap<>();
+        Map<String, SortedSet<Hand>> hands = new TreeMap<>();
         for (Squad squad : event.squads()) {
             for (Group group : squad.groups()) {
                 for (Bowler bowler : group.bowlers()) {
-                    counts.computeIfAbsent(new Kind(bowler.style().id(), bowler.hand()), k -> new LinkedHashMap<>())
-                            .merge(StartingLines.player(bowler, event, physics), 1, Integer::sum);
+                    Player kind = StartingLines.player(bowler, Hand.RIGHT, event, physics);
+                    kinds.computeIfAbsent(bowler.style().id(), style -> new LinkedHashMap<>())
+                            .merge(kind, 1, Integer::sum);
+                    hands.computeIfAbsent(bowler.style().id(), style -> new TreeSet<>())
+                            .add(bowler.hand());
                 }
             }
         }
         List<TypicalPlayer> typical = new ArrayList<>();
-        for (Map<Player, Integer> kinds : counts.values()) {
-            Player player = commonest(kinds);
-            typical.add(new TypicalPlayer(player.style().id(), player.hand(), player, lines.of(player)));
-        }
+        kinds.forEach((style, counts) -> {
+            Player kind = commonest(counts);
+            for (Hand hand : hands.get(style)) {
+                Player player = new Player(kind.style(), kind.spread(), hand, kind.contact());
+                typical.add(new TypicalPlayer(style, hand, player, lines.of(player)));
+            }
+        });
         return typical;
     }
 
@@ -49,6 +57,4 @@ record TypicalPlayer(String style, Hand hand, Player player, Line start) {
                 .orElseThrow()
                 .getKey();
     }
-
-    private record Kind(String style, Hand hand) {}
 }
