@@ -8,7 +8,7 @@ import lanetide.oilflow.lane.Hand;
 /**
  * One bowler.
  *
- * @param id name, alone in the event
+ * @param id name, alone in the squad
  * @param hand delivery side
  * @param style how he throws
  * @param level how good he is

@@ -3,6 +3,7 @@ package lanetide.squads.model;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import lanetide.oilflow.Require;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.squads.rotation.Rotation;
@@ -22,8 +23,9 @@ public record Event(
     /**
      * Copies the lists and checks that they fit together.
      *
-     * @throws IllegalArgumentException if there is no squad, squads are not in order of start, a rotation does not fit its
-     *     squad or the centre, the first squad finds bare lanes, or a bowler's name stands twice in a squad
+     * @throws IllegalArgumentException if there is no squad, a squad's name stands twice, squads are not in order of start,
+     *     a rotation does not fit its squad or the centre or sends two groups to one pair, the first squad finds bare lanes,
+     *     or a group's or a bowler's name stands twice in a squad
      */
     public Event {
         Require.named(name, "event");
@@ -37,9 +39,16 @@ public record Event(
             throw new IllegalArgumentException(
                     "the first squad, " + squads.get(0).id() + ", would find bare lanes");
         }
+        requireDistinct(squads.stream().map(Squad::id), "squad", "the event");
+        requireInOrder(squads);
         for (int i = 0; i < squads.size(); i++) {
             checkSquad(squads.get(i), rotations.get(i), centre);
-            if (i > 0 && squads.get(i).startMs() < squads.get(i - 1).startMs()) {
+        }
+    }
+
+    private static void requireInOrder(List<Squad> squads) {
+        for (int i = 1; i < squads.size(); i++) {
+            if (squads.get(i).startMs() < squads.get(i - 1).startMs()) {
                 throw new IllegalArgumentException("squad " + squads.get(i).id() + " starts before squad "
                         + squads.get(i - 1).id() + "; list squads in order of start");
             }
@@ -53,14 +62,33 @@ public record Event(
                     + squad.groups().size() + " groups on " + centre.pairs().size() + " pairs, its rotation "
                     + rotation.groups() + " on " + rotation.pairs());
         }
-        Set<String> names = new HashSet<>();
-        for (Group group : squad.groups()) {
-            for (Bowler bowler : group.bowlers()) {
-                if (!names.add(bowler.id())) {
-                    throw new IllegalArgumentException(
-                            "bowler " + bowler.id() + " stands twice in squad " + squad.id());
+        String where = "squad " + squad.id();
+        requireDistinct(squad.groups().stream().map(Group::id), "group", where);
+        requireDistinct(
+                squad.groups().stream()
+                        .flatMap(group -> group.bowlers().stream())
+                        .map(Bowler::id),
+                "bowler",
+                where);
+        requireOneGroupOnAPair(rotation, where);
+    }
+
+    private static void requireOneGroupOnAPair(Rotation rotation, String where) {
+        for (int game = 0; game < rotation.games(); game++) {
+            for (int pair = 0; pair < rotation.pairs(); pair++) {
+                List<Integer> groups = rotation.groupsOn(game, pair);
+                if (groups.size() > 1) {
+                    throw new IllegalArgumentException("the rotation of " + where + " sends " + groups.size()
+                            + " groups to pair " + (pair + 1) + " in game " + (game + 1) + "; send one");
                 }
             }
         }
+    }
+
+    private static void requireDistinct(Stream<String> names, String what, String where) {
+        Set<String> seen = new HashSet<>();
+        names.filter(name -> !seen.add(name)).findFirst().ifPresent(name -> {
+            throw new IllegalArgumentException(what + " " + name + " stands twice in " + where);
+        });
     }
 }

@@ -7,7 +7,7 @@ package lanetide.squads.model;
  * @param firstShotMs from the lane being free until the bowler whose turn it is releases a first ball (ms)
  * @param spareShotMs from the ball's return until the release of the next ball in the frame (ms)
  * @param resetMs from the ball's arrival until the pins are set and the ball is back (ms)
- * @param movePerPairMs walk to a neighbouring pair with the bags (ms)
+ * @param movePerPairMs walk past two lanes, that is to a neighbouring pair, with the bags (ms)
  * @param settleMs getting ready on a new pair before its first shot (ms)
  */
 public record PaceOfPlay(long firstShotMs, long spareShotMs, long resetMs, long movePerPairMs, long settleMs) {

@@ -19,7 +19,7 @@ public record BowlerResult(Bowler bowler, String group, List<Integer> scores) {
     /**
      * Mean over the games.
      *
-     * @return pins a game
+     * @return pins a game; NaN without games
      */
     public double meanScore() {
         return scores.stream().mapToInt(Integer::intValue).average().orElse(Double.NaN);

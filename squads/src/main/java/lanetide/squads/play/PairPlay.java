@@ -54,7 +54,10 @@ final class PairPlay {
         nextTurns();
     }
 
-    /** Practises until a time; {@code whenDone} runs when the last ball begun before it is back. */
+    /**
+     * Practises until a time; no ball is released at that time or later. {@code whenDone} runs then, or when the last ball
+     * is back.
+     */
     void practise(long untilMs) {
         for (int b = 0; b < group.size(); b++) {
             left.turns.add(new Turn(b, 0));
@@ -104,18 +107,18 @@ final class PairPlay {
 
     /** Fills the lanes, the given one first, so that a lone bowler practises on both. */
     private void nextPractice(Side first, long untilMs) {
-        if (simulator.nowMs() < untilMs) {
-            beginPractice(first, untilMs);
-            beginPractice(other(first), untilMs);
-        } else if (!left.busy && !right.busy) {
-            whenDone.run();
+        beginPractice(first, untilMs);
+        beginPractice(other(first), untilMs);
+        if (!left.busy && !right.busy) {
+            simulator.scheduleAt(Math.max(simulator.nowMs(), untilMs), Phase.MOVE, "practice over", whenDone);
         }
     }
 
-    /** A bowler steps up if his lane is free and he is not bowling on the other one. */
+    /** A bowler steps up if there is time, his lane is free and he is not bowling on the other one. */
     private void beginPractice(Side side, long untilMs) {
         int b = side.turns.get(side.next).bowler();
-        if (side.busy || bowling[b]) {
+        boolean tooLate = simulator.nowMs() + pace.spareShotMs() >= untilMs;
+        if (tooLate || side.busy || bowling[b]) {
             return;
         }
         side.busy = true;

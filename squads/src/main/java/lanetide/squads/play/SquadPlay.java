@@ -163,9 +163,15 @@ final class SquadPlay {
         long walkMs = 0;
         if (to != pair) {
             groups.get(group).forEach(bowler -> bowler.agent().moveOn());
-            walkMs = Math.abs(to - pair) * pace.movePerPairMs() + pace.settleMs();
+            walkMs = lanesApart(pair, to) * pace.movePerPairMs() / 2 + pace.settleMs();
         }
         simulator.schedule(walkMs, Phase.MOVE, "arrive", () -> arrive(group, game));
+    }
+
+    /** By lane numbers, since pairs of the list need not be neighbours. */
+    private int lanesApart(int pair, int other) {
+        return Math.abs(
+                lanes.get(pair).left().number() - lanes.get(other).left().number());
     }
 
     private void finish() {

@@ -19,7 +19,7 @@ public record SquadResult(String squad, long startMs, long endMs, List<BowlerRes
     /**
      * Mean over all bowlers and games.
      *
-     * @return pins a game
+     * @return pins a game; NaN without bowlers
      */
     public double meanScore() {
         return bowlers.stream().mapToDouble(BowlerResult::meanScore).average().orElse(Double.NaN);
@@ -29,7 +29,8 @@ public record SquadResult(String squad, long startMs, long endMs, List<BowlerRes
      * Mean over all bowlers of one game.
      *
      * @param game game from 0
-     * @return pins
+     * @return pins; NaN without bowlers
+     * @throws IndexOutOfBoundsException if {@code game} is not in {@code [0, games)}
      */
     public double meanScore(int game) {
         return bowlers.stream()

@@ -12,8 +12,11 @@ package lanetide.squads.play;
 public record TimetableEntry(String squad, Activity what, int game, long startMs, long endMs) {
     /** Kinds of entry. */
     public enum Activity {
+        /** Lane machines at work, from the first lane to the last. */
         CONDITIONING,
+        /** Practice, until the last ball is back. */
         PRACTICE,
+        /** A game, from the first pair's start to the last pair's end; games of different pairs overlap. */
         GAME
     }
 }

@@ -58,8 +58,12 @@ public final class TournamentSimulation {
      * Plays the event.
      *
      * @return what happened
+     * @throws IllegalStateException if called a second time
      */
     public EventResult play() {
+        if (simulator.executedEvents() > 0) {
+            throw new IllegalStateException("event " + event.name() + " has been played; make a new simulation");
+        }
         playSquad(0);
         simulator.run();
         return new EventResult(results, timetable, recorder.states(), account(), shots.shots());
