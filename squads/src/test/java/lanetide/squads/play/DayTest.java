@@ -1,0 +1,263 @@
+package lanetide.squads.play;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import lanetide.des.random.RandomStreams;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Squad;
+import lanetide.squads.play.TimetableEntry.Activity;
+import lanetide.squads.rotation.Ring;
+import lanetide.squads.rotation.Rotation;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Squads one after another: when they start, what the machines do, where the oil goes. */
+class DayTest {
+    private static final long LATE_MS = Events.START_MS + 8 * 60 * Events.MINUTE_MS;
+
+    @ParameterizedTest(name = "{0} pairs, {1} machines, {2}")
+    @CsvSource({
+        "1, 1, STRIP_AND_OIL, 180",
+        "3, 1, STRIP_AND_OIL, 540",
+        "3, 2, STRIP_AND_OIL, 270",
+        "3, 4, STRIP_AND_OIL, 180",
+        "3, 2, OIL_OVER, 150",
+        "2, 9, OIL_OVER, 50"
+    })
+    void conditioningEndsAtThePlannedStartAndTakesLanesTimesTimeOverMachines(
+            int pairs, int machines, Conditioning conditioning, long seconds) {
+        Event event = Events.event(
+                Events.centre(pairs, machines),
+                Events.stay(1, pairs, 1),
+                Events.squad("A", Events.START_MS, conditioning, Events.groups(1)));
+
+        TimetableEntry first = Events.play(event, 1).timetable().get(0);
+
+        assertThat(first)
+                .isEqualTo(new TimetableEntry(
+                        "A", Activity.CONDITIONING, 0, Events.START_MS - seconds * 1000, Events.START_MS));
+    }
+
+    @Test
+    void aSquadStartsAsPlannedWhenTheOneBeforeHasLeft() {
+        EventResult result = twoSquads(LATE_MS, Conditioning.STRIP_AND_OIL);
+
+        assertThat(result.squads()).extracting(SquadResult::startMs).containsExactly(Events.START_MS, LATE_MS);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aSquadStartsLateWhenTheOneBeforeOverruns(Conditioning conditioning) {
+        long plannedMs = Events.START_MS + 10 * Events.MINUTE_MS;
+
+        EventResult result = twoSquads(plannedMs, conditioning);
+
+        long machinesMs = switch (conditioning) {
+            case NONE -> 0;
+            case OIL_OVER -> 2 * Events.OIL_MS;
+            case STRIP_AND_OIL -> 2 * (Events.OIL_MS + Events.STRIP_MS);
+        };
+        long leftMs = result.squads().get(0).endMs();
+        assertThat(leftMs).isGreaterThan(plannedMs);
+        assertThat(result.squads().get(1).startMs()).isEqualTo(leftMs + machinesMs);
+    }
+
+    @Test
+    void aSquadThatCannotBeOiledInTimeAfterTheOneBeforeStartsLate() {
+        long leftMs = twoSquads(LATE_MS, Conditioning.OIL_OVER).squads().get(0).endMs();
+
+        EventResult result = twoSquads(leftMs + Events.OIL_MS, Conditioning.OIL_OVER);
+
+        assertThat(result.squads().get(1).startMs()).isEqualTo(leftMs + 2 * Events.OIL_MS);
+    }
+
+    @Test
+    void theTimetableRunsFromConditioningOverPracticeToTheGamesInOrder() {
+        EventResult result = twoSquads(LATE_MS, Conditioning.NONE);
+
+        assertThat(result.timetable())
+                .extracting(entry -> entry.squad() + " " + entry.what() + " " + entry.game())
+                .containsExactly(
+                        "A CONDITIONING 0",
+                        "A PRACTICE 0",
+                        "A GAME 1",
+                        "A GAME 2",
+                        "B PRACTICE 0",
+                        "B GAME 1",
+                        "B GAME 2");
+        assertThat(result.timetable())
+                .allSatisfy(entry -> assertThat(entry.startMs()).isLessThan(entry.endMs()));
+        assertThat(result.timetable()).isSortedAccordingTo((a, b) -> Long.compare(a.startMs(), b.startMs()));
+    }
+
+    @Test
+    void oilingOverAddsThePattern() {
+        EventResult result = twoSquads(LATE_MS, Conditioning.OIL_OVER);
+
+        for (int lane = 1; lane <= 4; lane++) {
+            assertThat(asFound(result, "B", lane).volumeMl())
+                    .isCloseTo(asLeft(result, lane).volumeMl() + Events.PATTERN.volumeMl(), within(1e-9));
+            assertThat(asFound(result, "B", lane).gamesOnOil()).isZero();
+        }
+    }
+
+    @Test
+    void strippingAndOilingBringsTheFreshPatternBack() {
+        EventResult result = twoSquads(LATE_MS, Conditioning.STRIP_AND_OIL);
+
+        for (int lane = 1; lane <= 4; lane++) {
+            assertThat(oilOf(asFound(result, "B", lane))).isEqualTo(oilOf(asFound(result, "A", lane)));
+            assertThat(asLeft(result, lane).volumeMl())
+                    .isLessThan(asFound(result, "B", lane).volumeMl());
+        }
+    }
+
+    @Test
+    void withoutConditioningTheNextSquadFindsWhatTheLastOneLeft() {
+        EventResult result = twoSquads(LATE_MS, Conditioning.NONE);
+
+        for (int lane = 1; lane <= 4; lane++) {
+            assertThat(oilOf(asFound(result, "B", lane))).isEqualTo(oilOf(asLeft(result, lane)));
+            assertThat(asFound(result, "B", lane).gamesOnOil()).isEqualTo(2);
+        }
+    }
+
+    private static List<Double> oilOf(LaneState state) {
+        return List.of(state.volumeMl(), state.headUnits(), state.headUnitsLow(), state.carrydownMl());
+    }
+
+    private static LaneState asFound(EventResult result, String squad, int lane) {
+        return result.lanes().stream()
+                .filter(state -> state.lane() == lane && state.squad().equals(squad) && state.afterGame() == 0)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static LaneState asLeft(EventResult result, int lane) {
+        return result.lanes().stream()
+                .filter(state -> state.lane() == lane && state.squad().equals("A"))
+                .reduce((first, second) -> second)
+                .orElseThrow();
+    }
+
+    /** Two squads on two pairs, two games, two machines. */
+    private static EventResult twoSquads(long secondStartMs, Conditioning second) {
+        Event event = Events.event(
+                Events.centre(2),
+                new Ring(1, 1).plan(2, 2, 2),
+                Events.squad("A", Events.START_MS, Conditioning.STRIP_AND_OIL, Events.groups(2, 2)),
+                Events.squad("B", secondStartMs, second, Events.groups(1, 2)));
+        return Events.play(event, 1);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    void theOilAccountOfAnyEventCloses(long seed) {
+        Event event = randomEvent(new Random(seed));
+
+        EventResult result = Events.play(event, seed);
+
+        long oilings = event.squads().stream()
+                .filter(squad -> squad.conditioning() != Conditioning.NONE)
+                .count();
+        assertThat(result.oil().relativeError()).as("seed %d", seed).isLessThan(1e-9);
+        assertThat(result.oil().appliedMl())
+                .as("seed %d", seed)
+                .isCloseTo(oilings * 2 * event.centre().pairs().size() * Events.PATTERN.volumeMl(), within(1e-6));
+        assertThat(result.oil().onBallsMl()).as("seed %d", seed).isGreaterThanOrEqualTo(0);
+        assertThat(result.oil().absorbedMl() + result.oil().wipedMl())
+                .as("seed %d", seed)
+                .isPositive();
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {21, 22, 23, 24, 25, 26, 27, 28})
+    void inAnyEventNobodyStartsBeforeThePlanAndEveryGameIsScored(long seed) {
+        Event event = randomEvent(new Random(seed));
+
+        EventResult result = Events.play(event, seed);
+
+        long endMs = 0;
+        for (int s = 0; s < event.squads().size(); s++) {
+            Squad planned = event.squads().get(s);
+            SquadResult played = result.squads().get(s);
+            assertThat(played.startMs()).as("seed %d", seed).isGreaterThanOrEqualTo(Math.max(planned.startMs(), endMs));
+            endMs = played.endMs();
+            int games = event.rotations().get(s).games();
+            assertThat(played.bowlers())
+                    .as("seed %d", seed)
+                    .hasSize(planned.groups().stream()
+                            .mapToInt(group -> group.bowlers().size())
+                            .sum());
+            assertThat(played.bowlers()).as("seed %d", seed).allSatisfy(bowler -> {
+                assertThat(bowler.scores()).hasSize(games);
+                assertThat(bowler.scores())
+                        .allSatisfy(score -> assertThat(score).isBetween(0, 300));
+            });
+        }
+    }
+
+    private static Event randomEvent(Random random) {
+        int pairs = 1 + random.nextInt(3);
+        int[] sizes = IntStream.range(0, 1 + random.nextInt(pairs))
+                .map(g -> 1 + random.nextInt(3))
+                .toArray();
+        Rotation rotation = Events.random(sizes.length, pairs, 1 + random.nextInt(3), random);
+        Squad[] squads = new Squad[1 + random.nextInt(3)];
+        long startMs = Events.START_MS;
+        for (int s = 0; s < squads.length; s++) {
+            Conditioning conditioning = s == 0 ? Conditioning.STRIP_AND_OIL : any(random);
+            squads[s] = new Squad(
+                    String.valueOf((char) ('A' + s)),
+                    startMs,
+                    conditioning,
+                    random.nextInt(3) * 2L * Events.MINUTE_MS,
+                    Events.groups(sizes));
+            startMs += random.nextInt(90) * Events.MINUTE_MS;
+        }
+        return Events.event(Events.centre(pairs, 1 + random.nextInt(3)), rotation, squads);
+    }
+
+    private static Conditioning any(Random random) {
+        return List.of(Conditioning.values()).get(random.nextInt(3));
+    }
+
+    @Test
+    void aLaneOnWhichNobodyPlaysStaysFreshToTheBit() {
+        Event event = Events.event(Events.centre(2), Events.stay(1, 2, 2), Events.groups(3));
+
+        WatchedSquad watched = WatchedSquad.play(event, 1);
+
+        double[] fresh = OilFilm.fresh(Events.PATTERN, Events.PHYSICS.grid()).cellsUm();
+        for (LaneInPlay lane : watched.lanes.get(1).both()) {
+            assertThat(lane.film().cellsUm()).containsExactly(fresh);
+        }
+        assertThat(watched.lanes.get(0).left().film().cellsUm()).isNotEqualTo(fresh);
+    }
+
+    @Test
+    void anEventIsPlayedOnceByOneSimulation() {
+        Event event = Events.onePair(1, Events.bowler("a"));
+        TournamentSimulation simulation = new TournamentSimulation(
+                event,
+                Events.PHYSICS,
+                new StartingLines(event, Events.PHYSICS),
+                new RandomStreams(1).forReplication(0),
+                false);
+        simulation.play();
+
+        assertThatIllegalStateException()
+                .isThrownBy(simulation::play)
+                .withMessage("event test has been played; make a new simulation");
+    }
+}

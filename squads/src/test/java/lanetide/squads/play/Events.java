@@ -1,0 +1,170 @@
+package lanetide.squads.play;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import lanetide.des.random.RandomStreams;
+import lanetide.oilflow.ball.ReleaseSpread;
+import lanetide.oilflow.catalogue.Catalogue;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.model.Adaptation;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Centre;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.LaneMachines;
+import lanetide.squads.model.LanePair;
+import lanetide.squads.model.Level;
+import lanetide.squads.model.Levels;
+import lanetide.squads.model.PaceOfPlay;
+import lanetide.squads.model.Squad;
+import lanetide.squads.rotation.Explicit;
+import lanetide.squads.rotation.Rotation;
+
+/** Small events for tests. Everything a test does not care about is the usual. */
+final class Events {
+    static final Catalogue CATALOGUE = Catalogue.shipped();
+    static final Physics PHYSICS = Physics.usual();
+    static final long MINUTE_MS = 60_000;
+    static final long START_MS = 9 * 60 * MINUTE_MS;
+    static final long PRACTICE_MS = 5 * MINUTE_MS;
+    static final long STRIP_MS = 40_000;
+    static final long OIL_MS = 50_000;
+    static final OilPattern PATTERN = OilPattern.of("test", 40 * LaneGeometry.FOOT_M, 25, 3);
+
+    private static final List<String> STYLES = List.of("straight", "stroker", "tweener", "power");
+    private static final List<String> COVERS =
+            List.of("urethane", "weak-reactive", "medium-reactive", "strong-reactive");
+    private static final List<String> LEVELS = List.of("elite", "scratch", "league", "casual");
+
+    private Events() {}
+
+    static Centre centre(int pairs) {
+        return centre(pairs, 2);
+    }
+
+    static Centre centre(int pairs, int machines) {
+        List<LanePair> lanes = IntStream.range(0, pairs)
+                .mapToObj(pair -> new LanePair(2 * pair + 1, 2 * pair + 2))
+                .toList();
+        return new Centre(
+                lanes, CATALOGUE.surfaces().get("hard-synthetic"), new LaneMachines(machines, STRIP_MS, OIL_MS));
+    }
+
+    static Level level(String id) {
+        return Levels.shipped().get(id);
+    }
+
+    /** A level with another adaptation. */
+    static Level level(String spreadOf, Adaptation adaptation) {
+        return new Level("test", level(spreadOf).spread(), adaptation, "assumption");
+    }
+
+    static Level withoutSpread() {
+        return new Level("exact", new ReleaseSpread(0, 0, 0, 0), new Adaptation(0, 0.5, 1, 1), "assumption");
+    }
+
+    static Bowler bowler(String id, Hand hand, String style, Level level, String cover) {
+        return new Bowler(
+                id,
+                hand,
+                CATALOGUE.styles().get(style),
+                level,
+                CATALOGUE.covers().get(cover),
+                CATALOGUE.covers().get("plastic"));
+    }
+
+    static Bowler bowler(String id) {
+        return bowler(id, Hand.RIGHT, "tweener", level("scratch"), "medium-reactive");
+    }
+
+    /** Bowler i is the same whatever the seed of the event: his attributes follow from his number. */
+    static Bowler mixed(String id, int i) {
+        return bowler(
+                id,
+                i % 7 == 6 ? Hand.LEFT : Hand.RIGHT,
+                STYLES.get(i % 4),
+                level(LEVELS.get(i / 2 % 3)),
+                COVERS.get(i / 3 % 4));
+    }
+
+    /** Groups {@code 1}, {@code 2}, ... of mixed bowlers, of the given sizes. */
+    static List<Group> groups(int... sizes) {
+        List<Group> groups = new ArrayList<>();
+        int next = 0;
+        for (int g = 0; g < sizes.length; g++) {
+            List<Bowler> bowlers = new ArrayList<>();
+            for (int b = 0; b < sizes[g]; b++) {
+                bowlers.add(mixed((g + 1) + "-" + (b + 1), next++));
+            }
+            groups.add(new Group(String.valueOf(g + 1), bowlers));
+        }
+        return groups;
+    }
+
+    static List<Group> oneGroup(Bowler... bowlers) {
+        return List.of(new Group("1", List.of(bowlers)));
+    }
+
+    static Squad squad(String id, long startMs, Conditioning conditioning, List<Group> groups) {
+        return new Squad(id, startMs, conditioning, PRACTICE_MS, groups);
+    }
+
+    static Event event(Centre centre, Rotation rotation, Squad... squads) {
+        return event(centre, rotation, PaceOfPlay.USUAL, squads);
+    }
+
+    static Event event(Centre centre, Rotation rotation, PaceOfPlay pace, Squad... squads) {
+        List<Rotation> rotations =
+                IntStream.range(0, squads.length).mapToObj(s -> rotation).toList();
+        return new Event("test", centre, PATTERN, List.of(squads), rotations, pace);
+    }
+
+    /** One squad on fresh oil. */
+    static Event event(Centre centre, Rotation rotation, List<Group> groups) {
+        return event(centre, rotation, squad("A", START_MS, Conditioning.STRIP_AND_OIL, groups));
+    }
+
+    /** One pair, one group, all games on it. */
+    static Event onePair(int games, Bowler... bowlers) {
+        return event(centre(1), stay(1, 1, games), oneGroup(bowlers));
+    }
+
+    static Rotation stay(int groups, int pairs, int games) {
+        List<Integer> row = IntStream.range(0, groups).boxed().toList();
+        return new Explicit(java.util.Collections.nCopies(games, row)).plan(groups, pairs, games);
+    }
+
+    /** Any rotation without collisions: every game is a random injection of groups into pairs. */
+    static Rotation random(int groups, int pairs, int games, Random random) {
+        List<List<Integer>> table = new ArrayList<>();
+        for (int game = 0; game < games; game++) {
+            List<Integer> row =
+                    new ArrayList<>(IntStream.range(0, pairs).boxed().toList());
+            java.util.Collections.shuffle(row, random);
+            table.add(row.subList(0, groups));
+        }
+        return new Explicit(table).plan(groups, pairs, games);
+    }
+
+    static EventResult play(Event event, long seed) {
+        return play(event, seed, false);
+    }
+
+    static EventResult play(Event event, long seed, boolean withWindows) {
+        StartingLines lines = new StartingLines(event, PHYSICS);
+        return new TournamentSimulation(event, PHYSICS, lines, new RandomStreams(seed).forReplication(0), withWindows)
+                .play();
+    }
+
+    static double mean(EventResult result) {
+        return result.squads().stream()
+                .mapToDouble(SquadResult::meanScore)
+                .average()
+                .orElseThrow();
+    }
+}
