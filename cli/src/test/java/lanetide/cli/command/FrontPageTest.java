@@ -19,7 +19,8 @@ class FrontPageTest {
     @Test
     void theOutputShownIsTheOutputOfTheCommandShown() throws IOException {
         String page = readme();
-        String sample = page.substring(page.indexOf("```text\n") + 8, page.indexOf("\n```"));
+        int start = page.indexOf("```text\n") + 8;
+        String sample = page.substring(start, page.indexOf("\n```", start));
         String printed = Program.run("simulate", ROOT.resolve("scenarios/championship.yaml"))
                 .out();
         int from = 0;
