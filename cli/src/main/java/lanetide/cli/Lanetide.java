@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.concurrent.CancellationException;
+import java.util.function.Function;
 import lanetide.cli.command.CheckCommand;
 import lanetide.cli.command.CommandFailure;
 import lanetide.cli.command.ExitCode;
@@ -73,11 +74,21 @@ public final class Lanetide {
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpWidth(100)
-                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler((e, wrong) -> wrongUse(err, e))
                 .setExecutionExceptionHandler((e, command, parsed) -> failed(err, e));
+        line.registerConverter(Long.class, text -> whole(text, Long::valueOf));
+        line.registerConverter(Integer.class, text -> whole(text, Integer::valueOf));
+        line.registerConverter(int.class, text -> whole(text, Integer::valueOf));
         addCautions(line);
         return line;
+    }
+
+    private static <T> T whole(String text, Function<String, T> parse) {
+        try {
+            return parse.apply(text);
+        } catch (NumberFormatException e) {
+            throw new CommandLine.TypeConversionException("`" + text + "` must be a whole number");
+        }
     }
 
     private static void addCautions(CommandLine line) {
@@ -92,9 +103,17 @@ public final class Lanetide {
     }
 
     private static int wrongUse(PrintWriter err, CommandLine.ParameterException e) {
-        CommandLine command = e.getCommandLine();
-        String name = command.getCommandSpec().qualifiedName();
-        return fail(err, e.getMessage() + ". See `" + name + " --help`.");
+        String name = e.getCommandLine().getCommandSpec().qualifiedName();
+        String problem = e instanceof CommandLine.UnmatchedArgumentException unmatched
+                ? "`" + unmatched.getUnmatched().get(0) + "` is not understood here." + nearest(unmatched)
+                : e.getMessage() + ".";
+        return fail(err, problem + " See `" + name + " --help`.");
+    }
+
+    private static String nearest(CommandLine.UnmatchedArgumentException e) {
+        return e.getSuggestions().isEmpty()
+                ? ""
+                : " Did you mean `" + e.getSuggestions().get(0) + "`?";
     }
 
     private static int failed(PrintWriter err, Exception e) {

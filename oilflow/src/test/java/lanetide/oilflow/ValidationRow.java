@@ -36,4 +36,9 @@ record ValidationRow(String check, String source, String published, String ours,
                 met ? "met" : "**OPEN**",
                 use.printed);
     }
+
+    /** Formats a value alike in every language. */
+    static String format(String format, Object... values) {
+        return String.format(Locale.ROOT, format, values);
+    }
 }

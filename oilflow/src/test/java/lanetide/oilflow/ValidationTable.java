@@ -1,30 +1,9 @@
 package lanetide.oilflow;
 
-import static lanetide.oilflow.Lanes.FOOT_M;
-
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import lanetide.oilflow.ValidationRow.Use;
-import lanetide.oilflow.ball.BallSpec;
-import lanetide.oilflow.ball.PlayingStyle;
-import lanetide.oilflow.ball.Release;
-import lanetide.oilflow.ball.ReleaseSpread;
-import lanetide.oilflow.film.BallOil;
-import lanetide.oilflow.film.OilFilm;
-import lanetide.oilflow.lane.Hand;
-import lanetide.oilflow.lane.LaneGeometry;
-import lanetide.oilflow.lane.LaneGrid;
-import lanetide.oilflow.line.ExitWindow;
-import lanetide.oilflow.line.Line;
-import lanetide.oilflow.line.LineFinder;
-import lanetide.oilflow.line.Player;
-import lanetide.oilflow.motion.BallPath;
-import lanetide.oilflow.motion.Delivery;
-import lanetide.oilflow.motion.RowMarch;
 import lanetide.oilflow.pocket.PinCarry;
-import org.apache.commons.math3.random.RandomGenerator;
-import org.apache.commons.math3.random.Well19937c;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 
 /**
@@ -32,353 +11,30 @@ import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
  * limits. Nothing here is tuned; a row that is out stays in the table as open.
  */
 final class ValidationTable {
-    private static final double MPH_MPS = 0.44704;
-    private static final long SEED = 20_261;
-
-    private final List<ValidationRow> rows = new ArrayList<>();
-    private final LineFinder finder = Lanes.finder();
-    private final RowMarch march = new RowMarch(LaneGrid.USUAL);
-
-    private ValidationTable() {
-        lengthRule();
-        shots();
-        window();
-        surfaces();
-        houseVersusSport();
-        heads();
-        reactiveBlock();
-        nonFlaringBlock();
-        oldOil();
-        pins();
-    }
-
-    static List<ValidationRow> rows() {
-        return new ValidationTable().rows;
-    }
+    private ValidationTable() {}
 
     static String markdown() {
-        StringBuilder table =
-                new StringBuilder("| Check | Source | Published | Model | | Used for |\n|---|---|---|---|---|---|\n");
-        rows().forEach(row -> table.append(row.markdown()).append('\n'));
+        List<ValidationRow> rows = new ArrayList<>(ShotRows.rows());
+        rows.addAll(TransitionRows.rows());
+        rows.add(carry());
+        StringBuilder table = new StringBuilder("| Check | Source | Published | Model | Status | Used for |\n");
+        table.append("|---|---|---|---|---|---|\n");
+        rows.forEach(row -> table.append(row.markdown()).append('\n'));
         return table.toString();
     }
 
-    private void lengthRule() {
-        for (int feet = 33; feet <= 45; feet += 3) {
-            OilFilm film = Lanes.fresh(Lanes.pattern(feet));
-            double sum = 0;
-            for (String style : Lanes.STYLES) {
-                Player player = Lanes.player(style);
-                sum += finder.exitBoard(player, film, Lanes.natural(player, film), feet * FOOT_M);
-            }
-            double mean = sum / Lanes.STYLES.size();
-            add(
-                    "Exit board at " + feet + " ft, mean of four styles on a fresh 26 mL 3:1 pattern",
-                    "length less 31 (USBC technique page, US Bowler, July 2011)",
-                    (feet - 31) + " ± 2",
-                    format("%.1f", mean),
-                    Math.abs(mean - (feet - 31)) <= 2,
-                    Use.CALIBRATION);
-        }
-    }
-
-    private void shots() {
-        OilFilm film = Lanes.fresh(Lanes.pattern(39));
-        for (String style : Lanes.STYLES) {
-            Player player = Lanes.player(style);
-            BallPath path = roll(player, film, Lanes.natural(player, film));
-            double lossMph = (player.style().release().speedMps() - path.speedAtPinsMps()) / MPH_MPS;
-            double entryDeg = Math.toDegrees(path.entryAngleRad());
-            add(
-                    "Speed lost to the pins, " + style + ", 39 ft",
-                    "Bowling This Month, Matching-up process, and two coaching pages",
-                    "2 to 3.5 mph",
-                    format("%.1f mph", lossMph),
-                    lossMph >= 2 && lossMph <= 3.5,
-                    Use.CHECK);
-            add(
-                    "Time to the pins, " + style + ", 39 ft",
-                    "the same",
-                    "2.0 to 2.6 s",
-                    format("%.2f s", path.timeS()),
-                    path.timeS() >= 2 && path.timeS() <= 2.6,
-                    Use.CHECK);
-            add(
-                    "Entry angle, " + style + ", 39 ft",
-                    "best strikers enter at 4 to 6 degrees (Ridenour, USBC)",
-                    "4 to 6°",
-                    format("%.1f°", entryDeg),
-                    entryDeg >= 4 && entryDeg <= 6,
-                    Use.CHECK);
-        }
-    }
-
-    private void window() {
-        OilFilm film = Lanes.fresh(Lanes.pattern(39, 23, 5));
-        double low = Double.POSITIVE_INFINITY;
-        double high = 0;
-        for (String style : Lanes.STYLES) {
-            Player player = Lanes.player(style);
-            ExitWindow window = finder.window(player, film, Lanes.natural(player, film), 39 * FOOT_M)
-                    .orElseThrow();
-            low = Math.min(low, window.lowBoard());
-            high = Math.max(high, window.highBoard());
-        }
-        add(
-                "Exit window of a mixed field, 39 ft, 23 mL, 5:1, fresh",
-                "boards 7 to 11 about the length rule's 8 (common practice, no source)",
-                "holds 7 to 11",
-                format("%.1f to %.1f", low, high),
-                low <= 7 && high >= 11,
-                Use.CHECK);
-    }
-
-    private void surfaces() {
-        OilFilm film = Lanes.fresh(Lanes.pattern(39));
-        double sum = 0;
-        for (String style : Lanes.STYLES) {
-            Line hard = Lanes.natural(Lanes.player(style), film);
-            Player textured = Lanes.player(style, Lanes.USUAL_COVER, "textured-synthetic");
-            sum += finder.moveToPocket(textured, film, hard).orElseThrow().laydownBoard() - hard.laydownBoard();
-        }
-        double mean = sum / Lanes.STYLES.size();
-        add(
-                "Feet from hard to textured synthetic, mean of four styles, 39 ft",
-                "common practice, no source",
-                "2 to 3 boards deeper",
-                format("%.1f deeper", mean),
-                mean >= 2 && mean <= 3,
-                Use.CALIBRATION);
-    }
-
-    /** Speeds, rev rates and results as printed; axis and scatter are not, so the styles' axis and the good player's scatter. */
-    private void houseVersusSport() {
-        houseVersusSport("220 rpm at 19 mph", Release.ofTradeUnits(19, 220, 45, 10), "stroker", 50, 1.45);
-        houseVersusSport("325 rpm at 18 mph", Release.ofTradeUnits(18, 325, 48, 12), "tweener", 55, 1.59);
-    }
-
-    private void houseVersusSport(
-            String band, Release release, String style, double publishedPocket, double publishedSpread) {
-        double launchRad = Lanes.CATALOGUE.styles().get(style).naturalLaunchRad();
-        PlayingStyle playing = new PlayingStyle(band, release, launchRad, "published band");
-        Player player = Lanes.player(playing, Lanes.USUAL_COVER, Lanes.USUAL_SURFACE);
-        OilFilm film = Lanes.fresh(Lanes.pattern(40, 23, 2));
-        Line line = Lanes.natural(player, film);
-        RandomGenerator random = new Well19937c(SEED);
-        SummaryStatistics at37Ft = new SummaryStatistics();
-        int pockets = 0;
-        int shots = 4000;
-        for (int i = 0; i < shots; i++) {
-            rollScattered(player, film, line, random);
-            at37Ft.addValue(LaneGeometry.metresToBoard(march.positionM(37 * FOOT_M)));
-            pockets += PinCarry.isPocket(march.arrivalBoard()) ? 1 : 0;
-        }
-        double pocket = 100.0 * pockets / shots;
-        double spread = at37Ft.getStandardDeviation();
-        String source = "House versus Sport, US Bowler, Winter 2010, p. 27";
-        add(
-                "Pocket hits, fresh 40 ft 2:1, " + band,
-                source,
-                format("%.0f ± 7 %%", publishedPocket),
-                format("%.0f %%", pocket),
-                Math.abs(pocket - publishedPocket) <= 7,
-                Use.CHECK);
-        add(
-                "Spread at 37 ft, fresh 40 ft 2:1, " + band,
-                source,
-                format("%.2f boards ± 10 %%", publishedSpread),
-                format("%.2f boards", spread),
-                Math.abs(spread / publishedSpread - 1) <= 0.10,
-                Use.CHECK);
-    }
-
-    private void heads() {
-        OilFilm film = Lanes.fresh(Lanes.pattern(39));
-        double units = film.meanOnBoardUm(20, 0, FOOT_M) / OilFilm.UNIT_UM;
-        add(
-                "Head film of the usual shape, first foot, middle board, 26 mL 3:1",
-                "Thompson, Bowlers Journal, August 2015, p. 17 (competitive patterns)",
-                "70 to 120 units",
-                format("%.0f units", units),
-                units >= 70 && units <= 120,
-                Use.CHECK);
-    }
-
-    private void reactiveBlock() {
-        OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
-        Block block = new Block(Lanes.field(Lanes.USUAL_COVER), fresh.copy(), SEED);
-        double[] first = feet(block);
-        double[] early = feet(block.play(9));
-        addFeetOfPower(9, early[3] - first[3]);
-        for (int games = 12; games <= 15; games += 3) {
-            block.play(3);
-            double left = 100 * leastLeft(block.film, fresh, 0, 20);
-            add(
-                    "Film left in the first 20 ft of the most used board after " + games + " games on the lane",
-                    "Thompson, Bowlers Journal, August 2015, p. 17",
-                    "50 ± 15 % after 12 to 15",
-                    format("%.0f %%", left),
-                    Math.abs(left - 50) <= 15,
-                    Use.CHECK);
-        }
-        double heads = 100 * (1 - leastLeft(block.film, fresh, 0, 20));
-        double middle = 100 * (1 - leastLeft(block.film, fresh, 20, 38));
-        add(
-                "Largest loss of a board, first 20 ft against 20 to 38 ft, after 15 games",
-                "patterns break down front to back (pro-shop article, October 2017)",
-                "more in the first 20 ft",
-                format("%.0f %% against %.0f %%", heads, middle),
-                heads > middle,
-                Use.CHECK);
-        double[] last = feet(block.play(9));
-        addFeetOfPower(24, last[3] - first[3]);
-    }
-
-    private void addFeetOfPower(int games, double deeper) {
-        add(
-                "Feet of the power player after " + games + " games on the lane (" + games * Block.FIRST_BALLS_A_GAME
-                        + " balls), medium reactive",
-                "high-rev players move deeper as heads thin (common practice, no source)",
-                "deeper",
-                format("%+.1f boards", deeper),
-                deeper > 0,
-                Use.CHECK);
-    }
-
-    private void nonFlaringBlock() {
-        OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
-        double endM = 39 * FOOT_M;
-        OilFilm reactive = new Block(Lanes.field(Lanes.USUAL_COVER), fresh.copy(), SEED).play(15).film;
-        for (String cover : List.of("urethane", "plastic")) {
-            OilFilm worn = new Block(Lanes.field(cover), fresh.copy(), SEED).play(15).film;
-            double ratio = worn.volumePastMl(endM) / reactive.volumePastMl(endM);
-            add(
-                    "Oil carried past the end in 15 games, " + cover + " over medium reactive",
-                    "Rose, Bowling This Month, September 2022 (direction; the factor is ours)",
-                    "at least 3",
-                    format("%.1f", ratio),
-                    ratio >= 3,
-                    Use.CHECK);
-            double head = takenBefore(fresh, worn, 16) / (fresh.volumeMl() - worn.volumeMl());
-            add(
-                    "Share of the net removal before 16 ft, " + cover,
-                    "Thompson, Breakdown and carrydown, then and now (2012): first 8 to 16 ft",
-                    "at least 80 %",
-                    format("%.0f %%", 100 * head),
-                    head >= 0.8,
-                    Use.CHECK);
-        }
-        Block block = new Block(Lanes.field("urethane"), fresh.copy(), SEED);
-        double[] first = feet(block);
-        double[] last = feet(block.play(24));
-        double middle = 100 * (1 - leastLeft(block.film, fresh, 20, 38));
-        add(
-                "Largest loss of a board between 20 and 38 ft in 24 games, urethane",
-                "Thompson (2012): the rest of the pattern unchanged until about 24 games",
-                "under 10 %",
-                format("%.0f %%", middle),
-                middle < 10,
-                Use.CHECK);
-        add(
-                "Feet of the straight player among urethane balls after 24 games",
-                "carrydown sends straighter players toward the gutter (common practice, no source)",
-                "toward the gutter",
-                format("%+.1f boards", last[0] - first[0]),
-                last[0] < first[0],
-                Use.CHECK);
-    }
-
-    /** The finder reads the lane with a clean ball; a ball in play still has some of its last shots' oil on it. */
-    private void oldOil() {
-        for (String style : List.of("straight", "power")) {
-            Player player = Lanes.player(style);
-            OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
-            Delivery delivery = delivery(player, Lanes.natural(player, fresh));
-            BallOil oil = new BallOil(player.contact().ball().cover(), BallOil.USUAL_WIPED_SHARE);
-            march.wear(delivery, Hand.RIGHT, player.contact(), fresh.copy(), oil);
-            double clean = march.arrivalBoard();
-            for (int shot = 0; shot < 10; shot++) {
-                oil.rest(60);
-                march.wear(delivery, Hand.RIGHT, player.contact(), fresh.copy(), oil);
-            }
-            double shift = march.arrivalBoard() - clean;
-            add(
-                    "Shift of a shot by the oil left from ten shots a minute apart, wiped, " + style
-                            + ", medium reactive",
-                    "our own demand: the line found with a clean ball must be the line in play",
-                    "within 0.5 board",
-                    format("%+.1f boards", shift),
-                    Math.abs(shift) <= 0.5,
-                    Use.CHECK);
-        }
-    }
-
-    private void pins() {
+    private static ValidationRow carry() {
         PinCarry carry = new PinCarry();
         SummaryStatistics carried = new SummaryStatistics();
         for (int i = -125; i <= 125; i++) {
             carried.addValue(100 * carry.strikeChance(PinCarry.POCKET_BOARD + 0.01 * i, Math.toRadians(5)));
         }
-        add(
+        return new ValidationRow(
                 "Strikes among pocket hits at 5°",
                 "40 of 54 in televised finals (Thomas)",
                 "74 ± 12 % (binomial)",
-                format("%.0f %%", carried.getMean()),
+                ValidationRow.format("%.0f %%", carried.getMean()),
                 Math.abs(carried.getMean() - 74) <= 12,
                 Use.CALIBRATION);
-    }
-
-    private double[] feet(Block block) {
-        block.moveAll();
-        return block.lines.stream().mapToDouble(Line::laydownBoard).toArray();
-    }
-
-    private BallPath roll(Player player, OilFilm film, Line line) {
-        march.read(delivery(player, line), Hand.RIGHT, player.contact(), film);
-        return march.path(39 * FOOT_M);
-    }
-
-    private static Delivery delivery(Player player, Line line) {
-        double laydownM = LaneGeometry.boardToMetres(line.laydownBoard());
-        BallSpec ball = player.contact().ball();
-        return Delivery.of(player.style().release(), ball.radiusM(), laydownM, line.launchRad());
-    }
-
-    private void rollScattered(Player player, OilFilm film, Line line, RandomGenerator random) {
-        ReleaseSpread spread = player.spread();
-        Release release = player.style()
-                .release()
-                .scaled(
-                        1 + spread.speedShare() * random.nextGaussian(),
-                        1 + spread.spinShare() * random.nextGaussian());
-        double laydownM = LaneGeometry.boardToMetres(line.laydownBoard()) + spread.laydownM() * random.nextGaussian();
-        double launchRad = line.launchRad() + spread.launchRad() * random.nextGaussian();
-        double radiusM = player.contact().ball().radiusM();
-        march.read(Delivery.of(release, radiusM, laydownM, launchRad), player.hand(), player.contact(), film);
-    }
-
-    /** Smallest share of its fresh film that a board has left over a stretch (feet). */
-    static double leastLeft(OilFilm worn, OilFilm fresh, int fromFt, int toFt) {
-        double least = Double.POSITIVE_INFINITY;
-        for (int board = 1; board <= LaneGeometry.BOARDS; board++) {
-            double left = worn.meanOnBoardUm(board, fromFt * FOOT_M, toFt * FOOT_M)
-                    / fresh.meanOnBoardUm(board, fromFt * FOOT_M, toFt * FOOT_M);
-            least = Math.min(least, left);
-        }
-        return least;
-    }
-
-    /** Oil that the stretch before a distance has lost (mL). */
-    static double takenBefore(OilFilm fresh, OilFilm worn, int feet) {
-        double freshMl = fresh.volumeMl() - fresh.volumePastMl(feet * FOOT_M);
-        return freshMl - (worn.volumeMl() - worn.volumePastMl(feet * FOOT_M));
-    }
-
-    private void add(String check, String source, String published, String ours, boolean met, Use use) {
-        rows.add(new ValidationRow(check, source, published, ours, met, use));
-    }
-
-    private static String format(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
     }
 }

@@ -26,14 +26,14 @@ public final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (options.format() == Format.csv) {
+        if (options.format() == Format.CSV) {
             throw CommandFailure.wrongUse("check has no table to give as csv; use --format text or json.");
         }
         Optional<AnswerFile> file = options.answerFile();
         Reading reading = ScenarioFile.read(options.scenario(), options.seed());
         options.answer(
                 file,
-                options.format() == Format.json
+                options.format() == Format.JSON
                         ? CheckReport.json(reading)
                         : CheckReport.text(options.scenario().toString(), reading, options.metric()));
         return reading.count(Severity.ERROR) == 0 ? ExitCode.DONE : ExitCode.CONDITION_FAILS;

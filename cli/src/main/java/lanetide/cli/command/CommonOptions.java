@@ -23,6 +23,7 @@ final class CommonOptions {
             names = "--format",
             paramLabel = "FORM",
             defaultValue = "text",
+            converter = Format.Converter.class,
             description = "Form of the answer: text, json or csv (default: text).")
     private Format format;
 
@@ -49,6 +50,7 @@ final class CommonOptions {
             names = "--units",
             paramLabel = "SYSTEM",
             defaultValue = "trade",
+            converter = Units.Converter.class,
             description =
                     "Units of text answers: trade (feet, units of oil) or metric (metres, micrometres). JSON and CSV"
                             + " name their units in the fields.")
@@ -56,14 +58,6 @@ final class CommonOptions {
 
     @Option(names = "--quiet", description = "No progress, warnings and remarks on standard error.")
     private boolean quiet;
-
-    /** Systems of units. */
-    enum Units {
-        /** The trade's. */
-        trade,
-        /** Metric. */
-        metric
-    }
 
     @Option(names = "--no-color", description = "No colours in help; the NO_COLOR convention is obeyed too.")
     void setNoColor(boolean noColor) {
@@ -97,7 +91,7 @@ final class CommonOptions {
     }
 
     boolean metric() {
-        return units == Units.metric;
+        return units == Units.METRIC;
     }
 
     boolean quiet() {

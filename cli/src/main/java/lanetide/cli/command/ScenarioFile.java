@@ -2,10 +2,12 @@ package lanetide.cli.command;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.channels.ClosedByInterruptException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.OptionalLong;
+import java.util.concurrent.CancellationException;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.ScenarioReader;
 
@@ -19,6 +21,8 @@ final class ScenarioFile {
         }
         try (InputStream in = Files.newInputStream(file)) {
             return new ScenarioReader(seed).read(file.toString(), in.readNBytes(ScenarioReader.MOST_BYTES + 1));
+        } catch (ClosedByInterruptException e) {
+            throw new CancellationException("interrupted while the scenario was read");
         } catch (NoSuchFileException e) {
             throw CommandFailure.fileTrouble("There is no scenario " + file + "; check the name and the folder.");
         } catch (IOException e) {

@@ -112,9 +112,9 @@ public final class SimulateCommand implements Callable<Integer> {
 
     private String render(Reading reading, Scenario scenario, StudyResult study, LaneChoice choice) {
         return switch (options.format()) {
-            case text -> SimulateText.write(scenario, study, choice, options.metric());
-            case json -> SimulateJson.write(reading, study);
-            case csv -> LanesCsv.write(study.first().lanes());
+            case TEXT -> SimulateText.write(scenario, study, choice, options.metric());
+            case JSON -> SimulateJson.write(reading, study);
+            case CSV -> LanesCsv.write(study.first().lanes());
         };
     }
 }

@@ -10,7 +10,12 @@ import lanetide.squads.play.LaneState;
 
 /** The lanes game by game: each squad's lanes together, what changed in words, and single lanes where they are asked for. */
 final class LanesText {
-    private static final int GAMES_IN_A_ROW = 8;
+    /** Columns of "game 12" with the gap before it. */
+    private static final int WINDOW_COLUMN = 9;
+
+    /** The lane as found and eight games: the commonest length of a squad in one row. */
+    private static final int MOST_COLUMNS = 9;
+
     private static final int MOST_WORN = 4;
 
     private final Page page;
@@ -81,11 +86,21 @@ final class LanesText {
         if (squad.kinds().isEmpty()) {
             return;
         }
-        for (int from = 0; from < games.size(); from += GAMES_IN_A_ROW + 1) {
-            List<Integer> shown = games.subList(from, Math.min(games.size(), from + GAMES_IN_A_ROW + 1));
+        int fitting = columnsBeside(squad);
+        for (int from = 0; from < games.size(); from += fitting) {
+            List<Integer> shown = games.subList(from, Math.min(games.size(), from + fitting));
             page.line("");
             page.table(windows(squad, shown), 1);
         }
+    }
+
+    /** Games that fit into the width of the page, beside the names of styles. */
+    private static int columnsBeside(SquadLanes squad) {
+        int names = squad.kinds().stream()
+                .mapToInt(kind -> kind.words().length())
+                .max()
+                .orElse(0);
+        return Math.min(MOST_COLUMNS, (Page.WIDTH - names - 2) / WINDOW_COLUMN);
     }
 
     private static List<List<String>> windows(SquadLanes squad, List<Integer> games) {

@@ -94,6 +94,9 @@ public final class SimulateText {
         }
         page.table(rows, 3);
         study.squads().forEach(this::byGame);
+        if (study.replications() > 1) {
+            page.paragraph("The interval covers the luck of play by these bowlers, not the choice of the bowlers.");
+        }
     }
 
     private void byGame(SquadStatistics squad) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.ball.PlayingStyle;
 import lanetide.oilflow.lane.Hand;
@@ -33,16 +32,9 @@ final class FieldReader {
         this.assumptions = assumptions;
     }
 
-    /**
-     * Reads a field.
-     *
-     * @param bowlers a squad's own number, in place of {@code perSquad}
-     */
-    Optional<FieldMix> read(Section section, OptionalInt bowlers) {
+    Optional<FieldMix> read(Section section) {
         int before = notices.errors();
-        int perSquad = bowlers.isPresent() && !section.has("perSquad")
-                ? bowlers.getAsInt()
-                : section.whole("perSquad", 1, MOST_BOWLERS);
+        int perSquad = section.whole("perSquad", 1, MOST_BOWLERS);
         List<Share<Hand>> hands = shares(section, "hands", Names.HANDS, "hand");
         List<Share<PlayingStyle>> styles = shares(section, "styles", names.styles(), "style");
         List<Share<Level>> levels = shares(section, "levels", names.levels(), "level");
@@ -52,7 +44,7 @@ final class FieldReader {
                 before,
                 section.place(),
                 section.path(),
-                () -> new FieldMix(bowlers.orElse(perSquad), hands, styles, levels, covers, spareCover.orElseThrow()));
+                () -> new FieldMix(perSquad, hands, styles, levels, covers, spareCover.orElseThrow()));
     }
 
     /** The cover of a spare ball, in a field or an entry. */

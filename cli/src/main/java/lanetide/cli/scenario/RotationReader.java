@@ -133,7 +133,7 @@ final class RotationReader {
     private List<Integer> row(Value row) {
         List<Integer> positions = new ArrayList<>();
         for (Value item : row.list().orElse(List.of())) {
-            CentreReader.pair(item).ifPresent(pair -> position(pair, item).ifPresent(positions::add));
+            PairsReader.pair(item).ifPresent(pair -> position(pair, item).ifPresent(positions::add));
         }
         return positions;
     }

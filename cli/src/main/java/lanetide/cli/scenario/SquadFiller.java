@@ -11,15 +11,12 @@ import lanetide.squads.model.Group;
 
 /** Finds every squad's bowlers, from its own field, the event's field or the entry list, and checks that they fit. */
 final class SquadFiller {
-    /** Most bowlers on a pair: two teams of five (common practice, no source). */
-    static final int MOST_ON_A_PAIR = 10;
-
-    private final Notices notices;
     private final FieldReader fields;
     private final EntriesReader entries;
+    private final GroupNotices remarks;
 
     SquadFiller(Notices notices, FieldReader fields, EntriesReader entries) {
-        this.notices = notices;
+        this.remarks = new GroupNotices(notices);
         this.fields = fields;
         this.entries = entries;
     }
@@ -33,7 +30,7 @@ final class SquadFiller {
                 .ifPresent(list ->
                         entries.read(list, squads.stream().map(SquadDraft::id).toList(), pairs));
         List<Optional<List<Group>>> groups = new ArrayList<>();
-        Optional<FieldMix> shared = field.flatMap(section -> fields.read(section, OptionalInt.empty()));
+        Optional<FieldMix> shared = field.flatMap(fields::read);
         for (SquadDraft squad : squads) {
             groups.add(
                     pairs == 0 || squad.id().isEmpty()
@@ -60,6 +57,7 @@ final class SquadFiller {
 
     private Optional<List<Group>> groups(
             SquadDraft squad, Optional<FieldMix> shared, Section scenario, int pairs, RandomStreams streams) {
+        refuseConflicts(squad, scenario);
         if (squad.hasOwnField()) {
             return own(squad).flatMap(mix -> drawn(squad, mix, squad.section().get("field"), pairs, streams));
         }
@@ -70,11 +68,36 @@ final class SquadFiller {
         return entries(squad, scenario, pairs);
     }
 
+    /** Nothing that a squad says of its bowlers may go unheard. */
+    private void refuseConflicts(SquadDraft squad, Section scenario) {
+        Optional<Value> bowlers = squad.section().get("bowlers");
+        if (squad.hasOwnField()) {
+            bowlers.ifPresent(
+                    value -> value.refuse(
+                            NoticeCode.CONFLICTING_KEYS,
+                            ", but the squad's own `field` has its number in `perSquad`; only one may be given. Remove `bowlers`."));
+        } else if (!scenario.has("field") && scenario.has("entries")) {
+            bowlers.ifPresent(value -> value.refuse(
+                    NoticeCode.CONFLICTING_KEYS,
+                    ", but the bowlers are listed under `entries`; only one may be given. Remove `bowlers`."));
+        }
+        if (squad.hasOwnField() && entries.hasBowlersOf(squad.id())) {
+            squad.section()
+                    .get("field")
+                    .ifPresent(value -> value.say(
+                            NoticeCode.CONFLICTING_KEYS,
+                            "",
+                            "Squad " + squad.id()
+                                    + " has a `field` of its own, but some `entries` belong to it too; its"
+                                    + " bowlers must come from one of the two. Remove the other."));
+        }
+    }
+
     private Optional<FieldMix> own(SquadDraft squad) {
         return squad.section()
                 .get("field")
                 .flatMap(value -> value.section(Block.FIELD))
-                .flatMap(section -> fields.read(section, squad.bowlers()));
+                .flatMap(fields::read);
     }
 
     private static FieldMix sized(FieldMix mix, OptionalInt bowlers) {
@@ -86,15 +109,15 @@ final class SquadFiller {
 
     private Optional<List<Group>> drawn(
             SquadDraft squad, FieldMix mix, Optional<Value> field, int pairs, RandomStreams streams) {
-        if (mix.bowlers() > pairs * MOST_ON_A_PAIR) {
+        if (mix.bowlers() > pairs * GroupNotices.MOST_ON_A_PAIR) {
             squad.section()
                     .get("bowlers")
                     .or(() -> field.flatMap(value -> value.child("perSquad")))
-                    .ifPresent(value -> tooMany(value, squad, mix.bowlers(), pairs));
+                    .ifPresent(value -> GroupNotices.tooMany(value, squad, mix.bowlers(), pairs));
             return Optional.empty();
         }
         List<Group> groups = mix.groups(squad.id(), pairs, streams);
-        remark(groups, pairs, squad);
+        remarks.remark(groups, pairs, squad);
         return Optional.of(groups);
     }
 
@@ -103,7 +126,7 @@ final class SquadFiller {
             return Optional.empty();
         }
         if (!entries.hasBowlersOf(squad.id())) {
-            nobody(squad);
+            remarks.nobody(squad);
             return Optional.empty();
         }
         Optional<List<Group>> groups = entries.groups(squad.id(), pairs);
@@ -112,60 +135,14 @@ final class SquadFiller {
                     .mapToInt(group -> group.bowlers().size())
                     .max()
                     .orElse(0);
-            if (fullest > MOST_ON_A_PAIR) {
+            if (fullest > GroupNotices.MOST_ON_A_PAIR) {
                 int bowlers =
                         known.stream().mapToInt(group -> group.bowlers().size()).sum();
-                scenario.get("entries").ifPresent(value -> tooMany(value, squad, bowlers, pairs));
+                scenario.get("entries").ifPresent(value -> GroupNotices.tooMany(value, squad, bowlers, pairs));
             } else {
-                remark(known, pairs, squad);
+                remarks.remark(known, pairs, squad);
             }
         });
         return groups;
-    }
-
-    private void nobody(SquadDraft squad) {
-        notices.add(
-                NoticeCode.SQUAD_WITHOUT_BOWLERS,
-                squad.section().place(),
-                squad.section().path(),
-                squad.id(),
-                "No entry belongs to squad " + squad.id() + "; a squad must have at least one bowler. Add entries with"
-                        + " `squad: " + squad.id() + "`, or remove the squad.");
-    }
-
-    private static void tooMany(Value at, SquadDraft squad, int bowlers, int pairs) {
-        at.say(
-                NoticeCode.TOO_MANY_BOWLERS,
-                String.valueOf(bowlers),
-                "Squad " + squad.id() + " has " + bowlers + " bowlers on " + pairs + " pairs; there must be at most "
-                        + MOST_ON_A_PAIR + " on a pair, so " + pairs * MOST_ON_A_PAIR
-                        + " in all. Use more lanes, or split them into more squads.");
-    }
-
-    private void remark(List<Group> groups, int pairs, SquadDraft squad) {
-        Section section = squad.section();
-        if (groups.size() < pairs) {
-            notices.add(
-                    NoticeCode.PAIRS_EMPTY,
-                    section.place(),
-                    section.path(),
-                    squad.id(),
-                    "Squad " + squad.id() + " has " + groups.size() + " groups on " + pairs + " pairs, so that "
-                            + (pairs - groups.size())
-                            + " pairs stay empty and their oil stays fresh. Use fewer lanes if that is not meant.");
-        }
-        int largest =
-                groups.stream().mapToInt(group -> group.bowlers().size()).max().orElse(0);
-        int smallest =
-                groups.stream().mapToInt(group -> group.bowlers().size()).min().orElse(0);
-        if (largest != smallest) {
-            notices.add(
-                    NoticeCode.GROUPS_UNEVEN,
-                    section.place(),
-                    section.path(),
-                    squad.id(),
-                    "Squad " + squad.id() + " has groups of " + smallest + " to " + largest
-                            + " bowlers: larger groups take longer and wear their lanes more. Even them out if you can.");
-        }
     }
 }

@@ -61,6 +61,16 @@ class LanetideTest {
     }
 
     @Test
+    void aMistypedCommandIsOfferedTheNearestOne() {
+        assertThat(Program.run("simulat").err()).contains("`simulat` is not understood here. Did you mean `simulate`?");
+    }
+
+    @Test
+    void aFormThatDoesNotExistIsToldTheOnesThatDo() {
+        assertThat(Program.run("check", "a.yaml", "--format", "xml").err()).contains("text", "json", "csv");
+    }
+
+    @Test
     void noColourIsAcceptedEverywhere() {
         String help = Program.run("check", "--no-color", "--help").out();
 

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import lanetide.cli.scenario.Scenarios;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -166,6 +168,20 @@ class SimulateCommandTest {
 
         assertThat(outcome.exitCode()).isEqualTo(2);
         assertThat(outcome.err()).contains(option + " is 0; it must be a whole number from 1 to ");
+    }
+
+    @Test
+    void anInterruptedRunEndsWith130AndLeavesAnOlderAnswerAsItWas() throws Exception {
+        Path answer = Files.writeString(folder.resolve("answer.json"), "older");
+        CompletableFuture<Program.Outcome> outcome = new CompletableFuture<>();
+        Thread run = new Thread(() -> outcome.complete(simulate("--replications", 100_000, "-o", answer)));
+        run.start();
+        Thread.sleep(300);
+        run.interrupt();
+
+        assertThat(outcome.get(30, TimeUnit.SECONDS).exitCode()).isEqualTo(130);
+        assertThat(outcome.get().err()).contains("Interrupted");
+        assertThat(answer).hasContent("older");
     }
 
     private static Program.Outcome simulate(Object... options) {

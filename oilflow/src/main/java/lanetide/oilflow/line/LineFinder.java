@@ -1,11 +1,11 @@
 package lanetide.oilflow.line;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Deque;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.film.OilFilm;
@@ -29,7 +29,6 @@ public final class LineFinder {
     private static final double OUTERMOST_LAYDOWN = 2;
     private static final double INNERMOST_LAYDOWN = 38;
     private static final double SCAN_BOARDS = 2;
-    private static final double TOLERANCE_BOARDS = 0.02;
     private static final double[] NATURAL_ANGLES_DEG = {0, -0.5, 0.5, -1, 1, -1.5, 1.5, -2, 2};
     /** A bowler leaves his natural angle for one that is twice as good (assumption). */
     private static final double WORKABLE_SHARE = 0.5;
@@ -113,19 +112,14 @@ public final class LineFinder {
 
     /** All lines at an angle whose average shot meets the pocket, from the outermost. */
     private List<Line> listAtAngle(Player player, OilFilm film, double launchRad) {
-        DoubleUnaryOperator miss =
-                laydown -> arrivalBoard(player, film, new Line(laydown, launchRad)) - PinCarry.POCKET_BOARD;
+        DoubleUnaryOperator miss = missByLaydown(player, film, launchRad);
         List<Line> lines = new ArrayList<>();
         double low = OUTERMOST_LAYDOWN;
         double missLow = miss.applyAsDouble(low);
         for (double high = low + SCAN_BOARDS; high <= INNERMOST_LAYDOWN; high += SCAN_BOARDS) {
             double missHigh = miss.applyAsDouble(high);
-            if (missLow <= 0 != missHigh <= 0) {
-                double laydown = root(miss, low, missLow, high, missHigh);
-                if (!Double.isNaN(laydown)) {
-                    lines.add(new Line(laydown, launchRad));
-                }
-            }
+            Crossing.between(miss, low, missLow, high, missHigh)
+                    .ifPresent(laydown -> lines.add(new Line(laydown, launchRad)));
             low = high;
             missLow = missHigh;
         }
@@ -171,28 +165,13 @@ public final class LineFinder {
      * @return the nearest such line; empty if there is none on the lane
      */
     public Optional<Line> moveToPocket(Player player, OilFilm film, Line from) {
-        // Moving the feet away from the gutter brings the ball back toward it, so the miss falls with the move.
-        DoubleUnaryOperator miss = feet -> PinCarry.POCKET_BOARD - arrivalBoard(player, film, from.moved(feet));
-        double missHere = miss.applyAsDouble(0);
-        double side = missHere <= 0 ? 1 : -1;
-        double near = 0;
-        double missNear = missHere;
-        for (double far = side; Math.abs(far) <= INNERMOST_LAYDOWN; far += side) {
-            double laydown = from.laydownBoard() + far;
-            if (laydown < OUTERMOST_LAYDOWN || laydown > INNERMOST_LAYDOWN) {
-                return Optional.empty();
-            }
-            double missFar = miss.applyAsDouble(far);
-            if (missNear <= 0 != missFar <= 0) {
-                double feet = root(miss, near, missNear, far, missFar);
-                if (!Double.isNaN(feet)) {
-                    return Optional.of(from.moved(feet));
-                }
-            }
-            near = far;
-            missNear = missFar;
-        }
-        return Optional.empty();
+        DoubleUnaryOperator miss = feet -> arrivalBoard(player, film, from.moved(feet)) - PinCarry.POCKET_BOARD;
+        // Moving the feet away from the gutter brings the ball back toward it: a ball that hits high asks for a move
+        // inward.
+        boolean inward = miss.applyAsDouble(0) > 0;
+        double room = inward ? INNERMOST_LAYDOWN - from.laydownBoard() : from.laydownBoard() - OUTERMOST_LAYDOWN;
+        OptionalDouble feet = Crossing.first(miss, 0, inward ? 1 : -1, (int) room);
+        return feet.isPresent() ? Optional.of(from.moved(feet.getAsDouble())) : Optional.empty();
     }
 
     /**
@@ -233,133 +212,47 @@ public final class LineFinder {
      * @return the window; empty if moving does not bring his average shot to the pocket
      */
     public Optional<ExitWindow> window(Player player, OilFilm film, Line near, double patternEndM) {
-        return moveToPocket(player, film, near).map(played -> {
-            List<ValleyLine> valley = valley(player, film, played, patternEndM);
-            return windowIn(valley, played);
-        });
+        return moveToPocket(player, film, near)
+                .map(played -> valley(player, film, played, patternEndM).window(GOOD_SHARE));
     }
 
-    /** Lines to the pocket at angles around the played one, from the outermost exit; the valley may end on either side. */
-    private List<ValleyLine> valley(Player player, OilFilm film, Line played, double patternEndM) {
-        Deque<ValleyLine> valley = new ArrayDeque<>();
-        valley.add(valleyLine(player, film, played, patternEndM));
-        for (int side = -1; side <= 1; side += 2) {
-            Optional<Line> line = Optional.of(played);
-            for (int i = 1; i <= VALLEY_STEPS && line.isPresent(); i++) {
-                line = neighbour(player, film, line.get(), side * VALLEY_STEP_RAD);
-                if (line.isPresent()) {
-                    ValleyLine found = valleyLine(player, film, line.get(), patternEndM);
-                    addAtEnd(valley, found, side);
-                }
-            }
-        }
-        return List.copyOf(valley);
+    /** Follows the lines to the pocket over angles around the played one, as far as there are any. */
+    private Valley valley(Player player, OilFilm film, Line played, double patternEndM) {
+        List<Line> lines = new ArrayList<>();
+        follow(player, film, played, -VALLEY_STEP_RAD, lines);
+        Collections.reverse(lines);
+        lines.add(played);
+        follow(player, film, played, VALLEY_STEP_RAD, lines);
+        List<Valley.ValleyLine> valley = lines.stream()
+                .map(line -> new Valley.ValleyLine(
+                        line, quality(player, film, line).strikeShare(), exitBoard(player, film, line, patternEndM)))
+                .toList();
+        return new Valley(valley, played);
     }
 
-    private static void addAtEnd(Deque<ValleyLine> valley, ValleyLine line, int side) {
-        if (side < 0) {
-            valley.addFirst(line);
-        } else {
-            valley.addLast(line);
+    private void follow(Player player, OilFilm film, Line played, double turnRad, List<Line> found) {
+        Optional<Line> line = neighbour(player, film, played, turnRad);
+        for (int i = 1; i <= VALLEY_STEPS && line.isPresent(); i++) {
+            found.add(line.get());
+            line = i < VALLEY_STEPS ? neighbour(player, film, line.get(), turnRad) : Optional.empty();
         }
-    }
-
-    private ValleyLine valleyLine(Player player, OilFilm film, Line line, double patternEndM) {
-        double share = quality(player, film, line).strikeShare();
-        return new ValleyLine(line, share, exitBoard(player, film, line, patternEndM));
-    }
-
-    private static ExitWindow windowIn(List<ValleyLine> valley, Line played) {
-        double enough = GOOD_SHARE
-                * valley.stream().mapToDouble(ValleyLine::strikeShare).max().orElseThrow();
-        int best = -1;
-        for (int i = 0; i < valley.size(); i++) {
-            boolean nearer =
-                    best < 0 || valley.get(i).offRad(played) < valley.get(best).offRad(played);
-            if (valley.get(i).strikeShare() >= enough && nearer) {
-                best = i;
-            }
-        }
-        int first = best;
-        while (first > 0 && valley.get(first - 1).strikeShare() >= enough) {
-            first--;
-        }
-        int last = best;
-        while (last < valley.size() - 1 && valley.get(last + 1).strikeShare() >= enough) {
-            last++;
-        }
-        double lower = first == 0 ? valley.get(0).exit() : edge(valley.get(first), valley.get(first - 1), enough);
-        double upper = last == valley.size() - 1
-                ? valley.get(last).exit()
-                : edge(valley.get(last), valley.get(last + 1), enough);
-        ValleyLine chosen = valley.get(best);
-        return new ExitWindow(
-                Math.min(lower, upper),
-                Math.max(lower, upper),
-                chosen.exit(),
-                chosen.line(),
-                played,
-                chosen.strikeShare());
-    }
-
-    /** Exit board at which the strike share falls to the limit between a good line and its worse neighbour. */
-    private static double edge(ValleyLine good, ValleyLine poor, double enough) {
-        double way = (good.strikeShare() - enough) / (good.strikeShare() - poor.strikeShare());
-        return good.exit() + way * (poor.exit() - good.exit());
     }
 
     /** The line to the pocket at a neighbouring angle, near where the valley leads. */
     private Optional<Line> neighbour(Player player, OilFilm film, Line from, double turnRad) {
         double launchRad = from.launchRad() + turnRad;
-        DoubleUnaryOperator miss =
-                laydown -> arrivalBoard(player, film, new Line(laydown, launchRad)) - PinCarry.POCKET_BOARD;
-        double near = from.laydownBoard() + turnRad * VALLEY_BOARDS_PER_RAD;
-        near = Math.max(OUTERMOST_LAYDOWN, Math.min(INNERMOST_LAYDOWN, near));
-        double missNear = miss.applyAsDouble(near);
-        double step = missNear > 0 ? -SCAN_BOARDS : SCAN_BOARDS;
-        for (int i = 0; i < SCANS_TO_NEIGHBOUR; i++) {
-            double far = near + step;
-            if (far < OUTERMOST_LAYDOWN || far > INNERMOST_LAYDOWN) {
-                return Optional.empty();
-            }
-            double missFar = miss.applyAsDouble(far);
-            if (missNear <= 0 != missFar <= 0) {
-                double laydown = root(miss, near, missNear, far, missFar);
-                if (!Double.isNaN(laydown)) {
-                    return Optional.of(new Line(laydown, launchRad));
-                }
-            }
-            near = far;
-            missNear = missFar;
-        }
-        return Optional.empty();
+        DoubleUnaryOperator miss = missByLaydown(player, film, launchRad);
+        double guess = from.laydownBoard() + turnRad * VALLEY_BOARDS_PER_RAD;
+        double start = Math.max(OUTERMOST_LAYDOWN, Math.min(INNERMOST_LAYDOWN, guess));
+        boolean outward = miss.applyAsDouble(start) > 0;
+        double room = outward ? start - OUTERMOST_LAYDOWN : INNERMOST_LAYDOWN - start;
+        int steps = Math.min(SCANS_TO_NEIGHBOUR, (int) (room / SCAN_BOARDS));
+        OptionalDouble laydown = Crossing.first(miss, start, outward ? -SCAN_BOARDS : SCAN_BOARDS, steps);
+        return laydown.isPresent() ? Optional.of(new Line(laydown.getAsDouble(), launchRad)) : Optional.empty();
     }
 
-    /**
-     * Illinois false position: bracketed like bisection, fast like the secant. NaN where the sign changes by a jump, as
-     * between a ball that falls into one gutter and its neighbour that does not.
-     */
-    private static double root(DoubleUnaryOperator f, double a, double fa, double b, double fb) {
-        double from = a;
-        double fFrom = fa;
-        double to = b;
-        double fTo = fb;
-        for (int i = 0; i < 30; i++) {
-            double mid = (from * fTo - to * fFrom) / (fTo - fFrom);
-            double fMid = f.applyAsDouble(mid);
-            if (Math.abs(fMid) < TOLERANCE_BOARDS) {
-                return mid;
-            }
-            if (fMid <= 0 != fTo <= 0) {
-                from = to;
-                fFrom = fTo;
-            } else {
-                fFrom = fFrom / 2;
-            }
-            to = mid;
-            fTo = fMid;
-        }
-        return Double.NaN;
+    private DoubleUnaryOperator missByLaydown(Player player, OilFilm film, double launchRad) {
+        return laydown -> arrivalBoard(player, film, new Line(laydown, launchRad)) - PinCarry.POCKET_BOARD;
     }
 
     private void roll(Player player, OilFilm film, Line line) {
@@ -370,12 +263,5 @@ public final class LineFinder {
     private void roll(Player player, OilFilm film, Release release, double laydownM, double launchRad) {
         double radiusM = player.contact().ball().radiusM();
         march.read(Delivery.of(release, radiusM, laydownM, launchRad), player.hand(), player.contact(), film);
-    }
-
-    /** A line of the valley, how good it is, and where it leaves the pattern. */
-    private record ValleyLine(Line line, double strikeShare, double exit) {
-        double offRad(Line other) {
-            return Math.abs(line.launchRad() - other.launchRad());
-        }
     }
 }

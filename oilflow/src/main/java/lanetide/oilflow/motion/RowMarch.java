@@ -26,27 +26,10 @@ import lanetide.oilflow.lane.LaneGrid;
  */
 public final class RowMarch {
     private static final double GRAVITY_MPS2 = 9.80665;
-    /** Width of the contact (m), an eighth of a board or 3.4 mm; estimates from contact mechanics are 2.6 to 4.2 mm. */
-    private static final double CONTACT_M = LaneGeometry.BOARD_M / 8;
-    /** Revolutions after which the track has run over the whole band of strips that old oil lies on. */
-    private static final int MOST_REVOLUTIONS = 24;
-
     private final LaneGrid grid;
     private final double[] xM;
-    /** Length of ball track that has run over the lane at each row's start (m). */
-    private final double[] trackM;
-    /** Oil on that length (um m). */
-    private final double[] trackOil;
-    /** Film laid on the track in each row (um). */
-    private final double[] trackFilmUm;
-
-    private final int stripColumns;
-    private final double stripShare;
-    /** Share of the strip of whole columns that the contact touches; 1 on the usual grid. */
-    private final double touchedShare;
-
-    private final double columnsPerM;
-    private final double mostStart;
+    private final ContactStrip strip;
+    private final BallTrack track;
 
     private double timeS;
     private double slipMps;
@@ -65,14 +48,8 @@ public final class RowMarch {
     public RowMarch(LaneGrid grid) {
         this.grid = grid;
         this.xM = new double[grid.rows() + 1];
-        this.trackM = new double[grid.rows() + 2];
-        this.trackOil = new double[grid.rows() + 2];
-        this.trackFilmUm = new double[grid.rows() + 2];
-        this.stripColumns = (int) Math.ceil(CONTACT_M / grid.columnWidthM() - 1e-9);
-        this.stripShare = 1.0 / stripColumns;
-        this.touchedShare = CONTACT_M / (stripColumns * grid.columnWidthM());
-        this.columnsPerM = 1 / grid.columnWidthM();
-        this.mostStart = (grid.columns() - stripColumns) * (1 - 1e-12);
+        this.strip = new ContactStrip(grid);
+        this.track = new BallTrack(grid.rows(), grid.rowLengthM());
     }
 
     /**
@@ -221,100 +198,60 @@ public final class RowMarch {
         double ux = delivery.vxMps() - delivery.sxMps();
         double uy = delivery.vyMps() - delivery.syMps();
         double slip = Math.sqrt(ux * ux + uy * uy);
-        double dirX = slip > 0 ? ux / slip : 0;
-        double dirY = slip > 0 ? uy / slip : 0;
         double rollX = delivery.vxMps() - share * ux;
-        double rollY = delivery.vyMps() - share * uy;
-        if (!(rollY > 0)) {
-            throw new IllegalArgumentException("speed of the ball once it rolls is " + rollY
-                    + " m/s; it must be above 0, or the ball never reaches the pins");
-        }
+        double rollY = rollSpeed(delivery.vyMps() - share * uy);
+        // What a metre per second of slip adds to the velocity, and what friction takes off the slip.
+        double addX = slip > 0 ? share * ux / slip : 0;
+        double addY = slip > 0 ? share * uy / slip : 0;
         double braking = GRAVITY_MPS2 * (1 + 1 / kappa);
         FrictionLaw friction = contact.friction();
         FilmSplit split = contact.split();
-
-        double[] cells = film.cellsUm();
         int rows = grid.rows();
-        int lastColumn = grid.columns() - 1;
-        int origin = hand == Hand.RIGHT ? 0 : lastColumn * rows;
-        int stride = hand == Hand.RIGHT ? rows : -rows;
         double rowM = grid.rowLengthM();
-        double rowsPerM = 1 / rowM;
-
-        double overlap = contact.ball().cover().flareOverlap();
-        double oneTurnM = 2 * Math.PI * contact.ball().radiusM();
-        double restUm = oilOnBallMl / bandM2(oneTurnM, overlap);
-        double bandTrackM = MOST_REVOLUTIONS * oneTurnM;
-        int turn = 0;
-        trackM[0] = 0;
-        trackOil[0] = 0;
-        double metOil = -oneTurnM * restUm;
 
         double x = delivery.xM();
         double vx = delivery.vxMps();
         double vy = delivery.vyMps();
         double slope = vx / vy;
-        // The ratio used in a row is that at the start of the row before (under 1 % off), again to keep the row's chain
-        // short.
-        double firstStart = stripStart(x + 0.5 * slope * rowM);
-        int firstColumn = (int) firstStart;
-        int nextCell = origin + firstColumn * stride;
-        double nextInLast = firstStart - firstColumn;
-        double nextRatio = speedRatio(vx, vy, ux, uy);
+        double nextRatio = speedRatio(vx, vy, slip, share, addX, addY);
         double time = 0;
         double gainedUm = 0;
+        strip.begin(film, hand, x + 0.5 * slope * rowM);
+        track.begin(contact.ball(), oilOnBallMl, ContactStrip.WIDTH_M);
         rollDistanceM = slip > 0 ? Double.NaN : 0;
         rollTimeS = slip > 0 ? Double.NaN : 0;
         xM[0] = x;
         int row = 0;
         while (row < rows && x >= 0 && x <= LaneGeometry.WIDTH_M) {
-            // Fetch the film of the next row now, where the path extrapolated to second order will cross its middle, to
-            // have it at hand when the speed of that row has been worked out.
-            int cell = nextCell;
-            double inLast = nextInLast;
-            double laneUm = stripMeanUm(cells, cell, stride, inLast);
+            // Two things are fetched ahead, so that a row need not wait for them: the film of the next row, where the
+            // path
+            // extrapolated to second order crosses its middle; and the ratio of speeds, taken a row late (under 1 %
+            // off).
             double inverseVy = 1 / vy;
             double bend = vx * inverseVy - slope;
             slope = vx * inverseVy;
-            double start = stripStart(x + (1.5 * slope + 1.125 * bend) * rowM);
-            int column = (int) start;
-            nextCell = origin + column * stride + row + 1;
-            nextInLast = start - column;
-
-            // Oil that the ball brings: what it took up one turn ago, where the track overlaps, and old oil where it is
-            // new.
+            strip.advance(x + (1.5 * slope + 1.125 * bend) * rowM, row + 1);
             double ratio = nextRatio;
-            nextRatio = speedRatio(vx, vy, slip * dirX, slip * dirY);
-            double arcM = ratio * rowM;
-            double trackEndM = trackM[row] + arcM;
-            double metM = trackEndM - oneTurnM;
-            while (trackM[turn + 1] <= metM && turn + 1 < row) {
-                turn++;
-            }
-            double metOilNow = metM <= 0 ? metM * restUm : trackOil[turn] + trackFilmUm[turn] * (metM - trackM[turn]);
-            double oldUm = trackEndM <= bandTrackM ? (1 - overlap) * restUm * ratio : 0;
-            double broughtUm = overlap * (metOilNow - metOil) * rowsPerM + oldUm;
-            metOil = metOilNow;
+            nextRatio = speedRatio(vx, vy, slip, share, addX, addY);
 
-            double leftUm = split.laneLeftUm(laneUm, broughtUm, ratio);
-            double liftedUm = laneUm - leftUm;
+            double laneUm = strip.meanUm();
+            double broughtUm = track.broughtUm(row, ratio);
+            double liftedUm = laneUm - split.laneLeftUm(laneUm, broughtUm, ratio);
+            track.carriedAway(row, broughtUm + liftedUm, ratio);
             gainedUm += liftedUm;
-            trackM[row + 1] = trackEndM;
-            trackOil[row + 1] = trackOil[row] + (broughtUm + liftedUm) * rowM;
-            trackFilmUm[row] = ratio > 0 ? (broughtUm + liftedUm) / ratio : 0;
             if (wearing) {
-                wearStrip(cells, cell, stride, inLast, laneUm, touchedShare * liftedUm);
+                strip.wear(laneUm, liftedUm);
             }
 
             double deceleration = braking * friction.coefficient(laneUm + broughtUm);
-            double change = share * dirY * deceleration * rowM * inverseVy * inverseVy;
+            double change = addY * deceleration * rowM * inverseVy * inverseVy;
             double rowS = rowM * inverseVy * (1 + 0.5 * change * (1 + change));
             double slipAfter = slip - deceleration * rowS;
             if (slipAfter > 0) {
-                double vxAfter = rollX + share * dirX * slipAfter;
+                double vxAfter = rollX + addX * slipAfter;
                 x += 0.5 * (vx + vxAfter) * rowS;
                 vx = vxAfter;
-                vy = rollY + share * dirY * slipAfter;
+                vy = rollY + addY * slipAfter;
                 slip = slipAfter;
             } else if (slip > 0) {
                 double untilRollS = slip / deceleration;
@@ -339,46 +276,22 @@ public final class RowMarch {
         slipMps = slip;
         vxMps = vx;
         vyMps = vy;
-        gainMl = gainedUm * touchedShare * stripColumns * grid.mlPerUm();
+        gainMl = gainedUm * ContactStrip.WIDTH_M * rowM;
     }
 
-    /** Column in which a strip starts that is centred at a position, with its fraction; strips stay on the lane. */
-    private double stripStart(double centreM) {
-        double start = centreM * columnsPerM - 0.5 * stripColumns;
-        return Math.max(0, Math.min(mostStart, start));
-    }
-
-    /** Mean film under a strip that covers its first column in part, its last by {@code inLast}, and those between. */
-    private double stripMeanUm(double[] cells, int firstCell, int stride, double inLast) {
-        double sumUm = (1 - inLast) * cells[firstCell] + inLast * cells[firstCell + stripColumns * stride];
-        for (int k = 1; k < stripColumns; k++) {
-            sumUm += cells[firstCell + k * stride];
+    /** Speed toward the pins once the ball rolls, which must bring it there. */
+    private static double rollSpeed(double rollYMps) {
+        if (!(rollYMps > 0)) {
+            throw new IllegalArgumentException("speed of the ball once it rolls is " + rollYMps
+                    + " m/s; it must be above 0, or the ball never reaches the pins");
         }
-        return sumUm * stripShare;
+        return rollYMps;
     }
 
     /** Speed of the ball's surface, v - u, over speed of the ball. */
-    private static double speedRatio(double vx, double vy, double ux, double uy) {
-        double sx = vx - ux;
-        double sy = vy - uy;
+    private static double speedRatio(double vx, double vy, double slip, double share, double addX, double addY) {
+        double sx = vx - slip * addX / share;
+        double sy = vy - slip * addY / share;
         return Math.sqrt((sx * sx + sy * sy) / (vx * vx + vy * vy));
-    }
-
-    /** Area of all the strips that the track can run over: old oil lies spread on it. */
-    private static double bandM2(double oneTurnM, double overlap) {
-        return oneTurnM * CONTACT_M * (1 + (1 - overlap) * (MOST_REVOLUTIONS - 1));
-    }
-
-    /** Takes the oil off the columns under the strip in proportion to what they hold, or lays it down evenly. */
-    private void wearStrip(double[] cells, int firstCell, int stride, double inLast, double laneUm, double liftedUm) {
-        double keep = liftedUm > 0 ? -liftedUm / laneUm : 0;
-        double lay = liftedUm > 0 ? 0 : -liftedUm;
-        cells[firstCell] += (1 - inLast) * (cells[firstCell] * keep + lay);
-        int lastCell = firstCell + stripColumns * stride;
-        cells[lastCell] += inLast * (cells[lastCell] * keep + lay);
-        for (int k = 1; k < stripColumns; k++) {
-            int cell = firstCell + k * stride;
-            cells[cell] += cells[cell] * keep + lay;
-        }
     }
 }

@@ -2,9 +2,12 @@ package lanetide.oilflow.catalogue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import lanetide.oilflow.ball.Coverstock;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CatalogueTest {
     private final Catalogue catalogue = Catalogue.shipped();
@@ -23,6 +26,20 @@ class CatalogueTest {
             assertThat(cover.roughnessUm()).as(cover.id()).isLessThanOrEqualTo(1.65);
             assertThat(cover.absorptionS()).as(cover.id()).isGreaterThanOrEqualTo(135);
         }
+    }
+
+    /** Rings of oil cross twice a turn: the overlap is the mean of max(0, 1 - g |sin a| / w) round the ball. */
+    @ParameterizedTest(name = "{0}: rings {1} mm apart")
+    @CsvSource({"plastic, 0.3", "urethane, 1", "weak-reactive, 5", "medium-reactive, 8", "strong-reactive, 10"})
+    void theFlareOverlapFollowsFromTheGapBetweenTheRings(String cover, double gapMm) {
+        double contactMm = 41.5 * 25.4 / 39 / 8;
+        int steps = 100_000;
+        double sum = 0;
+        for (int i = 0; i < steps; i++) {
+            double around = 2 * Math.PI * (i + 0.5) / steps;
+            sum += Math.max(0, 1 - gapMm * Math.abs(Math.sin(around)) / contactMm) / steps;
+        }
+        assertThat(catalogue.covers().get(cover).flareOverlap()).isCloseTo(sum, within(0.006));
     }
 
     @Test

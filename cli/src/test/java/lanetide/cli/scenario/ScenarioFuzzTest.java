@@ -1,0 +1,99 @@
+package lanetide.cli.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.stream.LongStream;
+import lanetide.des.random.RandomStreams;
+import org.apache.commons.rng.UniformRandomProvider;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Scenarios spoilt at random: whatever is written, the reader answers with notices and never with an exception. */
+class ScenarioFuzzTest {
+    private static final int SPOILT_PER_SEED = 100;
+    private static final List<String> PIECES = List.of(
+            ": ",
+            "- ",
+            "\n",
+            "  ",
+            "[",
+            "]",
+            "{",
+            "}",
+            "\"",
+            "'",
+            "#",
+            ",",
+            "%",
+            "|",
+            ">",
+            "0",
+            "-1",
+            "1e309",
+            ".nan",
+            "ft",
+            "mL",
+            "true",
+            "null",
+            "~",
+            "1-2",
+            "99999999999999999999",
+            "day 2 ",
+            "stay",
+            "\t",
+            "\u00e9",
+            "\ud83c\udfb3");
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void aSpoiltScenarioGivesNoticesOrAnEvent(long seed) {
+        UniformRandomProvider luck = new RandomStreams(seed).stream("fuzz");
+        for (int i = 0; i < SPOILT_PER_SEED; i++) {
+            String text = spoilt(luck);
+
+            Reading reading =
+                    new ScenarioReader(OptionalLong.empty()).read("spoilt.yaml", text.getBytes(StandardCharsets.UTF_8));
+
+            assertThat(reading.scenario().isEmpty())
+                    .as("seed %d, scenario %d:%n%s", seed, i, text)
+                    .isEqualTo(reading.count(Severity.ERROR) > 0);
+            assertThat(reading.notices())
+                    .as("seed %d, scenario %d:%n%s", seed, i, text)
+                    .allSatisfy(notice -> assertThat(notice.message()).endsWith("."));
+        }
+    }
+
+    static LongStream seeds() {
+        return LongStream.range(0, 20);
+    }
+
+    /** The sound scenario after one to four changes: a line left out, doubled or moved, a piece put in or a stretch cut. */
+    private static String spoilt(UniformRandomProvider luck) {
+        List<String> lines = new ArrayList<>(Scenarios.SOUND.lines().toList());
+        String text = String.join("\n", lines);
+        for (int change = luck.nextInt(4); change >= 0; change--) {
+            int at = luck.nextInt(text.length());
+            int to = Math.min(text.length(), at + luck.nextInt(8));
+            text = switch (luck.nextInt(4)) {
+                case 0 -> text.substring(0, at) + text.substring(to);
+                case 1 -> text.substring(0, at) + PIECES.get(luck.nextInt(PIECES.size())) + text.substring(at);
+                case 2 -> text.substring(0, at) + PIECES.get(luck.nextInt(PIECES.size())) + text.substring(to);
+                default -> withoutALine(text, luck);
+            };
+        }
+        return text;
+    }
+
+    private static String withoutALine(String text, UniformRandomProvider luck) {
+        List<String> lines = new ArrayList<>(text.lines().toList());
+        String moved = lines.remove(luck.nextInt(lines.size()));
+        if (luck.nextBoolean()) {
+            lines.add(luck.nextInt(lines.size() + 1), moved);
+        }
+        return String.join("\n", lines) + " ";
+    }
+}
