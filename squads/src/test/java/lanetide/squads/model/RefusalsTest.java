@@ -1,0 +1,234 @@
+package lanetide.squads.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.oilflow.catalogue.Catalogue;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.lane.Hand;
+import lanetide.squads.rotation.Explicit;
+import lanetide.squads.rotation.Ring;
+import lanetide.squads.rotation.Rotation;
+import lanetide.squads.rotation.Stay;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is refused when an event is put together, and in which words. */
+class RefusalsTest {
+    private static final Catalogue CATALOGUE = Catalogue.shipped();
+    private static final LaneMachines MACHINES = new LaneMachines(1, 45_000, 45_000);
+    private static final Centre CENTRE = centre(new LanePair(1, 2), new LanePair(3, 4));
+    private static final Rotation ROTATION = new Ring(1, 1).plan(2, 2, 2);
+
+    private static Centre centre(LanePair... pairs) {
+        return new Centre(List.of(pairs), CATALOGUE.surfaces().get("hard-synthetic"), MACHINES);
+    }
+
+    private static Bowler bowler(String id) {
+        return new Bowler(
+                id,
+                Hand.RIGHT,
+                CATALOGUE.styles().get("tweener"),
+                Levels.shipped().get("league"),
+                CATALOGUE.covers().get("urethane"),
+                CATALOGUE.covers().get("plastic"));
+    }
+
+    private static Group group(String id, String... bowlers) {
+        return new Group(id, List.of(bowlers).stream().map(RefusalsTest::bowler).toList());
+    }
+
+    private static Squad squad(String id, long startMs, Conditioning conditioning, Group... groups) {
+        return new Squad(id, startMs, conditioning, 0, List.of(groups));
+    }
+
+    private static Squad squad(String id, long startMs) {
+        return squad(id, startMs, Conditioning.STRIP_AND_OIL, group("1", "a"), group("2", "b"));
+    }
+
+    private static Event event(List<Squad> squads, List<Rotation> rotations) {
+        OilPattern pattern = OilPattern.of("p", 12, 24, 4);
+        return new Event("event", CENTRE, pattern, squads, rotations, PaceOfPlay.USUAL);
+    }
+
+    private static void assertRefused(ThrowingCallable making, String message) {
+        assertThatThrownBy(making).isInstanceOf(IllegalArgumentException.class).hasMessage(message);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 1", "1, 3", "4, 3", "5, 5"})
+    void lanesThatDoNotAdjoinAreNoPair(int left, int right) {
+        assertRefused(
+                () -> new LanePair(left, right),
+                "pair " + left + "-" + right + " is not two adjoining lanes, such as 7-8");
+    }
+
+    @Test
+    void aPairIsNamedAsTheTradeWritesIt() {
+        assertThat(new LanePair(7, 8).id()).isEqualTo("7-8");
+    }
+
+    @Test
+    void aCentreNeedsAPairAndNoLaneInTwo() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> centre(new LanePair(1, 2), new LanePair(2, 3)))
+                .withMessageContaining("no lane may stand in two of them");
+        assertThatIllegalArgumentException()
+                .isThrownBy(RefusalsTest::centre)
+                .withMessageContaining("must be at least one pair");
+    }
+
+    @Test
+    void machinesAreAtLeastOneAndTakeNoNegativeTime() {
+        assertRefused(
+                () -> new LaneMachines(0, 1, 2),
+                "lane machines: count 0 must be at least 1, times 1 ms and 2 ms at least 0");
+        assertThatIllegalArgumentException().isThrownBy(() -> new LaneMachines(1, -1, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> new LaneMachines(1, 0, -1));
+    }
+
+    @ParameterizedTest(name = "time {0} below zero")
+    @ValueSource(ints = {0, 1, 2, 3, 4})
+    void noTimeOfPlayIsNegative(int which) {
+        long[] ms = {1, 1, 1, 1, 1};
+        ms[which] = -1;
+
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new PaceOfPlay(ms[0], ms[1], ms[2], ms[3], ms[4]))
+                .withMessageStartingWith("pace of play: no time may be below 0 ms");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "-0.1, 1, 1, 1, reading error (boards)",
+        "5.1, 1, 1, 1, reading error (boards)",
+        "1, -0.1, 1, 1, dead band (boards)",
+        "1, 10.1, 1, 1, dead band (boards)",
+        "1, 1, -0.1, 1, gain",
+        "1, 1, 1.6, 1, gain",
+        "1, 1, 1, 0.9, memory (shots)",
+        "1, 1, 1, 50.1, memory (shots)",
+        "NaN, 1, 1, 1, reading error (boards)"
+    })
+    void anAdaptationOutsideItsRangesIsRefused(double sees, double deadBand, double gain, double memory, String name) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Adaptation(sees, deadBand, gain, memory))
+                .withMessageStartingWith(name + " is ")
+                .withMessageContaining("it must lie between");
+    }
+
+    @Test
+    void whatHasANameNeedsOne() {
+        assertRefused(() -> bowler(" "), "bowler is blank; give it a name");
+        assertRefused(() -> group("", "a"), "group is blank; give it a name");
+        assertRefused(() -> squad("", 0), "squad is blank; give it a name");
+        assertRefused(
+                () -> new Level("", Levels.spread(1, 0, 0), new Adaptation(0, 0, 0, 1), "x"),
+                "level is blank; give it a name");
+    }
+
+    @Test
+    void aGroupWithoutBowlersIsRefused() {
+        assertRefused(() -> group("7"), "group 7 has no bowler; leave the group out or add one");
+    }
+
+    @Test
+    void aSquadNeedsGroupsAndNoNegativeTimes() {
+        assertRefused(
+                () -> new Squad("A", -1, Conditioning.NONE, 5, List.of()),
+                "squad A: start -1 ms and practice 5 ms must be at least 0, groups 0 at least 1");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Squad("A", 0, Conditioning.NONE, -1, List.of(group("1", "a"))));
+    }
+
+    @Test
+    void aSoundEventIsTaken() {
+        Event event = event(List.of(squad("A", 0), squad("B", 0)), List.of(ROTATION, ROTATION));
+
+        assertThat(event.squads()).hasSize(2);
+    }
+
+    @Test
+    void anEventNeedsSquadsAndARotationForEach() {
+        assertRefused(() -> event(List.of(), List.of()), "an event needs squads, and a rotation for each: 0 and 0");
+        assertRefused(
+                () -> event(List.of(squad("A", 0)), List.of(ROTATION, ROTATION)),
+                "an event needs squads, and a rotation for each: 1 and 2");
+    }
+
+    @Test
+    void theFirstSquadMustFindOil() {
+        Squad first = squad("A", 0, Conditioning.NONE, group("1", "a"), group("2", "b"));
+
+        assertRefused(() -> event(List.of(first), List.of(ROTATION)), "the first squad, A, would find bare lanes");
+    }
+
+    @Test
+    void squadsStandInOrderOfStart() {
+        assertRefused(
+                () -> event(List.of(squad("A", 5), squad("B", 4)), List.of(ROTATION, ROTATION)),
+                "squad B starts before squad A; list squads in order of start");
+    }
+
+    @Test
+    void twoSquadsOfOneNameWouldShareTheirLuck() {
+        assertRefused(
+                () -> event(List.of(squad("A", 0), squad("A", 1)), List.of(ROTATION, ROTATION)),
+                "squad A stands twice in the event");
+    }
+
+    @Test
+    void groupsAndBowlersHaveNamesOfTheirOwnInASquad() {
+        Squad groups = squad("A", 0, Conditioning.OIL_OVER, group("1", "a"), group("1", "b"));
+        Squad bowlers = squad("A", 0, Conditioning.OIL_OVER, group("1", "a"), group("2", "a"));
+
+        assertRefused(() -> event(List.of(groups), List.of(ROTATION)), "group 1 stands twice in squad A");
+        assertRefused(() -> event(List.of(bowlers), List.of(ROTATION)), "bowler a stands twice in squad A");
+    }
+
+    @Test
+    void aRotationFitsItsSquadAndTheCentre() {
+        assertRefused(
+                () -> event(List.of(squad("A", 0)), List.of(new Stay().plan(1, 2, 3))),
+                "squad A has 2 groups on 2 pairs, its rotation 1 on 2");
+        assertRefused(
+                () -> event(List.of(squad("A", 0)), List.of(new Stay().plan(2, 3, 3))),
+                "squad A has 2 groups on 2 pairs, its rotation 2 on 3");
+    }
+
+    @Test
+    void aRotationThatSendsTwoGroupsToOnePairIsRefused() {
+        Rotation collision = new Explicit(List.of(List.of(0, 1), List.of(1, 1))).plan(2, 2, 2);
+
+        assertRefused(
+                () -> event(List.of(squad("A", 0)), List.of(collision)),
+                "the rotation of squad A sends 2 groups to pair 2 in game 2; send one");
+    }
+
+    @Test
+    void listsAreCopied() {
+        List<Bowler> bowlers = new ArrayList<>(List.of(bowler("a")));
+        Group group = new Group("1", bowlers);
+
+        bowlers.clear();
+
+        assertThat(group.bowlers()).hasSize(1);
+    }
+
+    /** O'Keefe, US Bowler, July 2012: ranges of ten shots of 2, 3, 4 and 4.5 boards; 3.078 is the mean range of ten normals. */
+    @ParameterizedTest
+    @CsvSource({"elite, 2", "scratch, 3", "league, 4", "casual, 4.5"})
+    void theShippedLevelsScatterAtTheArrowsAsPublished(String id, double rangeBoards) {
+        var spread = Levels.shipped().get(id).spread();
+        double arrowsM = Math.hypot(spread.laydownM(), spread.launchRad() * 15 * 0.3048);
+
+        assertThat(arrowsM / (41.5 * 0.0254 / 39))
+                .isCloseTo(rangeBoards / 3.078, org.assertj.core.api.Assertions.within(0.005));
+    }
+}

@@ -1,0 +1,36 @@
+package lanetide.squads.play;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Collectors;
+import lanetide.squads.model.PaceOfPlay;
+import org.junit.jupiter.api.Test;
+
+/** The README says what the program does now; a row that changes makes this test print the table as it should stand. */
+class ReadmeTest {
+    @Test
+    void theValidationTableIsWhatThePlayGives() throws IOException {
+        String table = Validation.all().stream().map(Validation.Check::row).collect(Collectors.joining("\n"));
+
+        assertThat(readme()).contains("\n" + table + "\n");
+    }
+
+    @Test
+    void theTimesOfPlayAreTheUsualOnes() throws IOException {
+        PaceOfPlay pace = PaceOfPlay.USUAL;
+
+        assertThat(readme())
+                .contains("| first ball | " + pace.firstShotMs() / 1000 + " s |")
+                .contains("| next ball | " + pace.spareShotMs() / 1000 + " s |")
+                .contains("| reset | " + pace.resetMs() / 1000 + " s |")
+                .contains("| walk | " + pace.movePerPairMs() / 1000 + " s |")
+                .contains("| settling | " + pace.settleMs() / 1000 + " s |");
+    }
+
+    private static String readme() throws IOException {
+        return Files.readString(Path.of("README.md"));
+    }
+}

@@ -1,0 +1,368 @@
+package lanetide.squads.play;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import lanetide.oilflow.film.BallOil;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.line.Line;
+import lanetide.oilflow.line.LineFinder;
+import lanetide.oilflow.line.Player;
+import lanetide.oilflow.motion.Delivery;
+import lanetide.oilflow.motion.RowMarch;
+import lanetide.squads.model.Adaptation;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.Level;
+import lanetide.squads.model.Squad;
+import lanetide.squads.rotation.Ring;
+
+/** Plays what was published and compares. Nothing here is tuned: what does not hold is reported as open. */
+final class Validation {
+    private static final int PLAYINGS = 8;
+    private static final int BLOCK_GAMES = 8;
+    private static final LineFinder FINDER =
+            new LineFinder(new RowMarch(Events.PHYSICS.grid()), Events.PHYSICS.carry());
+
+    private Validation() {}
+
+    /**
+     * A number and the range it should lie in.
+     *
+     * @param published the range in words
+     */
+    record Check(String what, String source, String published, double low, double high, double ours, String unit) {
+        boolean met() {
+            return ours >= low && ours <= high;
+        }
+
+        String row() {
+            return String.format(
+                    Locale.ROOT,
+                    "| %s | %s | %s | %.2f%s | %s |",
+                    what,
+                    source,
+                    published,
+                    ours,
+                    unit.isEmpty() ? "" : " " + unit,
+                    met() ? "met" : "OPEN");
+        }
+    }
+
+    static List<Check> all() {
+        List<Check> checks = new ArrayList<>();
+        checks.add(headsLeft());
+        checks.addAll(paces());
+        checks.add(squadWindow());
+        checks.addAll(fieldMeans());
+        checks.addAll(moves());
+        checks.add(oilyBall());
+        checks.add(pinsGained());
+        checks.addAll(strategies());
+        return checks;
+    }
+
+    /** Five mixed bowlers, six games on one pair: fifteen bowlers' games on each lane. */
+    private static Check headsLeft() {
+        Bowler[] bowlers =
+                IntStream.range(0, 5).mapToObj(i -> Events.mixed("m" + i, i)).toArray(Bowler[]::new);
+        double left = playings()
+                .mapToDouble(seed -> Events.play(Events.onePair(6, bowlers), seed).lanes().stream()
+                        .filter(lane -> lane.afterGame() == 6)
+                        .mapToDouble(lane -> lane.headUnitsLow() / freshHeadUnits())
+                        .average()
+                        .orElseThrow())
+                .average()
+                .orElseThrow();
+        return new Check(
+                "head film left on the most worn board after 15 games on each lane, mixed pair",
+                "Thompson, Bowlers Journal, August 2015, p. 17",
+                "50 ± 15 % after 12 to 15",
+                35,
+                65,
+                100 * left,
+                "%");
+    }
+
+    private static double freshHeadUnits() {
+        OilFilm fresh = OilFilm.fresh(Events.PATTERN, Events.PHYSICS.grid());
+        return fresh.meanOnBoardUm(20, 0, LaneGeometry.ARROWS_M) / OilFilm.UNIT_UM;
+    }
+
+    private static List<Check> paces() {
+        String source = "bowlingforbeginners.com, as quoted";
+        return List.of(
+                new Check("a game alone on a pair", source, "10 to 15 min", 10, 15, gameMinutes(1), "min"),
+                new Check(
+                        "four bowlers' games on one lane (four on a pair, times two lanes)",
+                        source,
+                        "40 to 50 min",
+                        40,
+                        50,
+                        2 * gameMinutes(4),
+                        "min"),
+                new Check(
+                        "lane time of a bowler's game, five on a pair",
+                        source,
+                        "10 to 13 min",
+                        10,
+                        13,
+                        2 * gameMinutes(5) / 5,
+                        "min"));
+    }
+
+    private static double gameMinutes(int bowlers) {
+        Event event = Events.event(Events.centre(1), Events.stay(1, 1, 3), Events.groups(bowlers));
+        return playings()
+                .mapToDouble(seed -> Events.play(event, seed).timetable().stream()
+                        .filter(entry -> entry.what() == TimetableEntry.Activity.GAME)
+                        .mapToDouble(entry -> (double) (entry.endMs() - entry.startMs()) / Events.MINUTE_MS)
+                        .average()
+                        .orElseThrow())
+                .average()
+                .orElseThrow();
+    }
+
+    /** From the first lane's oiling to the last ball: twelve pairs, two machines, ten minutes of practice, nobody moves. */
+    private static Check squadWindow() {
+        int pairs = 12;
+        List<Group> groups =
+                Events.groups(IntStream.generate(() -> 6).limit(pairs).toArray());
+        Squad squad = new Squad("A", Events.START_MS, Conditioning.STRIP_AND_OIL, 10 * Events.MINUTE_MS, groups);
+        Event event = Events.event(Events.centre(pairs, 2), Events.stay(pairs, pairs, 6), squad);
+        EventResult result = Events.play(event, 1);
+        double hours =
+                (result.squads().get(0).endMs() - result.timetable().get(0).startMs()) / (60.0 * Events.MINUTE_MS);
+        return new Check(
+                "six bowlers a pair, six games with oiling",
+                "USBC, release on the Open Championships 2013",
+                "at most 4 h",
+                0,
+                4,
+                hours,
+                "h");
+    }
+
+    /** Sixty scratch and elite bowlers, twelve games over twelve pairs. */
+    private static List<Check> fieldMeans() {
+        int pairs = 12;
+        List<Group> groups = new ArrayList<>();
+        for (int g = 0; g < pairs; g++) {
+            int first = 5 * g;
+            groups.add(new Group(
+                    String.valueOf(g + 1),
+                    IntStream.range(0, 5)
+                            .mapToObj(b -> better("b" + (first + b), first + b))
+                            .toList()));
+        }
+        Event event = Events.event(Events.centre(pairs), new Ring(1, 1).plan(pairs, pairs, 12), groups);
+        List<BowlerResult> bowlers = Events.play(event, 1).squads().get(0).bowlers();
+        double[] means = bowlers.stream().mapToDouble(BowlerResult::meanScore).toArray();
+        double mean = DoubleStream.of(means).average().orElseThrow();
+        double sd = Math.sqrt(DoubleStream.of(means)
+                        .map(score -> (score - mean) * (score - mean))
+                        .sum()
+                / (means.length - 1));
+        String source = "five patterns of a world-level event, 229 bowlers, forum.bowlingchat.net";
+        return List.of(
+                new Check(
+                        "mean of a field of elite and scratch bowlers",
+                        source,
+                        "196.5 to 215.9",
+                        196.5,
+                        215.9,
+                        mean,
+                        ""),
+                new Check("standard deviation of their 12-game means", source, "14 to 18", 14, 18, sd, ""));
+    }
+
+    private static Bowler better(String id, int i) {
+        Bowler mixed = Events.mixed(id, i);
+        return new Bowler(
+                id,
+                mixed.hand(),
+                mixed.style(),
+                Events.level(i % 2 == 0 ? "elite" : "scratch"),
+                mixed.cover(),
+                mixed.spareCover());
+    }
+
+    private static List<Check> moves() {
+        double[] power = feetAfterGames("power", "medium-reactive", "strong-reactive");
+        double[] straight = feetAfterGames("straight", "urethane", "urethane");
+        return List.of(
+                new Check(
+                        "high revs among flaring covers, games 2 to 8: feet deeper per game",
+                        "common practice, no source",
+                        "0.5 to 2 boards",
+                        0.5,
+                        2,
+                        (power[BLOCK_GAMES] - power[1]) / (BLOCK_GAMES - 1),
+                        "boards"),
+                new Check(
+                        "the same bowler from the line he brought to the end of game 1: feet deeper",
+                        "common practice, no source",
+                        "not toward the gutter",
+                        -0.5,
+                        2,
+                        power[1] - power[0],
+                        "boards"),
+                new Check(
+                        "straight player among non-flaring covers over eight games: feet toward the gutter",
+                        "common practice, no source",
+                        "above 0 boards",
+                        0.01,
+                        10,
+                        straight[0] - straight[BLOCK_GAMES],
+                        "boards"));
+    }
+
+    /** Mean laydown of one style at the start and after each game of a block of four styles on one pair. */
+    private static double[] feetAfterGames(String style, String cover, String powerCover) {
+        double[] feet = new double[BLOCK_GAMES + 1];
+        Event event = Events.onePair(
+                BLOCK_GAMES,
+                scratch("straight", cover),
+                scratch("stroker", cover),
+                scratch("tweener", cover),
+                scratch("power", powerCover));
+        StartingLines lines = new StartingLines(event, Events.PHYSICS);
+        playings()
+                .forEach(seed -> WatchedSquad.play(event, seed, (watched, bowler) -> {
+                    if (bowler.bowler().id().equals(style)) {
+                        feet[0] = lines.of(bowler.player()).laydownBoard();
+                        for (LaneInPlay lane : watched.lanes.get(0).both()) {
+                            feet[bowler.scores().size()] +=
+                                    bowler.agent().line(lane.number()).laydownBoard() / 2 / PLAYINGS;
+                        }
+                    }
+                }));
+        return feet;
+    }
+
+    private static Bowler scratch(String style, String cover) {
+        return Events.bowler(style, Hand.RIGHT, style, Events.level("scratch"), cover);
+    }
+
+    /** Windows and starting lines are worked out for a clean ball; bowlers play one that has been wiped. */
+    private static Check oilyBall() {
+        Event event = Events.onePair(1, scratch("power", "strong-reactive"));
+        BallOil oil = new BallOil(Events.CATALOGUE.covers().get("strong-reactive"), BallOil.USUAL_WIPED_SHARE);
+        RowMarch march = new RowMarch(Events.PHYSICS.grid());
+        Player player = StartingLines.player(scratch("power", "strong-reactive"), event, Events.PHYSICS);
+        Line line = new StartingLines(event, Events.PHYSICS).of(player);
+        double radiusM = player.contact().ball().radiusM();
+        double laydownM = LaneGeometry.boardToMetres(line.laydownBoard());
+        Delivery delivery = Delivery.of(player.style().release(), radiusM, laydownM, line.launchRad());
+        double[] arrivals = new double[10];
+        for (int shot = 0; shot < arrivals.length; shot++) {
+            OilFilm fresh = OilFilm.fresh(Events.PATTERN, Events.PHYSICS.grid());
+            oil.rest(90);
+            march.wear(delivery, player.hand(), player.contact(), fresh, oil);
+            arrivals[shot] = march.arrivalBoard();
+        }
+        return new Check(
+                "tenth ball less first ball on fresh oil, high revs: what the oil left on a wiped ball does",
+                "own check: windows and starting lines are for a clean ball",
+                "within 0.5 board",
+                -0.5,
+                0.5,
+                arrivals[arrivals.length - 1] - arrivals[0],
+                "boards");
+    }
+
+    private static Check pinsGained() {
+        return new Check(
+                "high revs in a mixed pair, six games: what moving gains over never moving",
+                "own check",
+                "above 0 pins a game",
+                0.01,
+                100,
+                powerMean(Events.level("scratch")) - powerMean(Events.level("scratch", new Adaptation(1, 0, 0, 3))),
+                "pins");
+    }
+
+    private static double powerMean(Level level) {
+        Event event = Events.onePair(
+                6,
+                Events.bowler("judged", Hand.RIGHT, "power", level, "medium-reactive"),
+                scratch("stroker", "weak-reactive"),
+                scratch("tweener", "medium-reactive"),
+                scratch("straight", "weak-reactive"));
+        return playings()
+                .mapToDouble(seed -> Events.play(event, seed)
+                        .squads()
+                        .get(0)
+                        .bowlers()
+                        .get(0)
+                        .meanScore())
+                .average()
+                .orElseThrow();
+    }
+
+    private static List<Check> strategies() {
+        List<Check> checks = new ArrayList<>();
+        for (String style : List.of("straight", "stroker", "tweener", "power")) {
+            double[] shares = strikeShares(style);
+            checks.add(new Check(
+                    String.format(
+                            Locale.ROOT,
+                            "%s: strikes on the adaptive bowler's line, between never moving (%.1f %%) and all-knowing (%.1f %%)",
+                            style,
+                            100 * shares[0],
+                            100 * shares[2]),
+                    "own check",
+                    "between",
+                    100 * shares[0],
+                    100 * shares[2],
+                    100 * shares[1],
+                    "%"));
+        }
+        return checks;
+    }
+
+    /** Share of strikes of a clean ball on the lanes of a mixed pair, over six games, on three bowlers' lines. */
+    private static double[] strikeShares(String style) {
+        int games = 6;
+        double[] shares = new double[3];
+        Event event = Events.onePair(
+                games,
+                Events.bowler("judged", Hand.RIGHT, style, Events.level("scratch"), "medium-reactive"),
+                scratch("stroker", "weak-reactive"),
+                scratch("tweener", "medium-reactive"),
+                scratch("power", "strong-reactive"),
+                scratch("straight", "weak-reactive"));
+        StartingLines lines = new StartingLines(event, Events.PHYSICS);
+        playings()
+                .forEach(seed -> WatchedSquad.play(event, seed, (watched, bowler) -> {
+                    if (bowler.bowler().id().equals("judged")) {
+                        Line start = lines.of(bowler.player());
+                        for (LaneInPlay lane : watched.lanes.get(0).both()) {
+                            Optional<Line> best = FINDER.moveToPocket(bowler.player(), lane.film(), start);
+                            double weight = 1.0 / (2 * games * PLAYINGS);
+                            shares[0] += weight * strikes(bowler, lane, start);
+                            shares[1] += weight
+                                    * strikes(bowler, lane, bowler.agent().line(lane.number()));
+                            shares[2] += weight * strikes(bowler, lane, best.orElseThrow());
+                        }
+                    }
+                }));
+        return shares;
+    }
+
+    private static double strikes(BowlerInPlay bowler, LaneInPlay lane, Line line) {
+        return FINDER.quality(bowler.player(), lane.film(), line).strikeShare();
+    }
+
+    private static LongStream playings() {
+        return LongStream.range(0, PLAYINGS);
+    }
+}
