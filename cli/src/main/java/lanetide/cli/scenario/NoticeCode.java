@@ -92,6 +92,8 @@ public enum NoticeCode {
     IMPOSSIBLE_COMBINATION(Severity.ERROR),
     /** A squad that starts before the one before it is expected to be done and the lanes made ready. */
     SQUAD_MAY_OVERLAP(Severity.WARNING),
+    /** A group comes back to a pair it has left. */
+    ROTATION_REPEATS_PAIRS(Severity.WARNING),
     /** Pairs on which nobody bowls. */
     PAIRS_EMPTY(Severity.WARNING),
     /** Shares that miss 100 % by rounding and are scaled. */
@@ -100,6 +102,8 @@ public enum NoticeCode {
     PAIR_STARTS_EVEN(Severity.WARNING),
     /** A ball rougher than the governing body lets one be made. */
     BEYOND_PUBLISHED_LIMIT(Severity.WARNING),
+    /** A group takes over pairs from one and the same group only. */
+    ROTATION_SAME_PREDECESSOR(Severity.INFO),
     /** Groups that are not all of one size. */
     GROUPS_UNEVEN(Severity.INFO),
     /** A scenario's own values under a shipped name. */

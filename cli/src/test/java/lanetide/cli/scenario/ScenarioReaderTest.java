@@ -414,4 +414,35 @@ class ScenarioReaderTest {
                 .map(Notice::message)
                 .toList();
     }
+
+    @Test
+    void aRotationThatComesBackToAPairIsNamedWithItsFirstReturn() {
+        Reading reading = Scenarios.readWith("rotation: stay", "rotation: right");
+
+        assertThat(reading.scenario()).isPresent();
+        assertThat(reading.notices())
+                .filteredOn(notice -> notice.code() == NoticeCode.ROTATION_REPEATS_PAIRS)
+                .singleElement()
+                .satisfies(notice -> {
+                    assertThat(notice.severity()).isEqualTo(Severity.WARNING);
+                    assertThat(notice.message())
+                            .startsWith(
+                                    "Game 3: group 1 is back on pair 1-2, where it bowled in game 1. And 1 more such");
+                });
+    }
+
+    @Test
+    void aGroupThatAlwaysFollowsTheSameGroupIsRemarkedOn() {
+        Reading reading = Scenarios.read(
+                Scenarios.SOUND.replace("lanes: 1 to 4", "lanes: 1 to 8").replace("rotation: stay", "rotation: right"));
+
+        assertThat(reading.scenario()).isPresent();
+        assertThat(reading.notices()).singleElement().satisfies(notice -> {
+            assertThat(notice.code()).isEqualTo(NoticeCode.ROTATION_SAME_PREDECESSOR);
+            assertThat(notice.severity()).isEqualTo(Severity.INFO);
+            assertThat(notice.message())
+                    .startsWith(
+                            "Each of the 2 times group 1 takes over a pair from another group, it is from group 2.");
+        });
+    }
 }
