@@ -15,6 +15,7 @@ final class ValidationTable {
 
     static String markdown() {
         List<ValidationRow> rows = new ArrayList<>(ShotRows.rows());
+        rows.addAll(LineRows.rows());
         rows.addAll(TransitionRows.rows());
         rows.add(carry());
         StringBuilder table = new StringBuilder("| Check | Source | Published | Model | Status | Used for |\n");

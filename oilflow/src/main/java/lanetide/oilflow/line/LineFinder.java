@@ -10,6 +10,7 @@ import java.util.function.DoubleUnaryOperator;
 import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.motion.BallPath;
 import lanetide.oilflow.motion.Delivery;
 import lanetide.oilflow.motion.RowMarch;
 import lanetide.oilflow.pocket.PinCarry;
@@ -26,8 +27,8 @@ public final class LineFinder {
     public static final double GOOD_SHARE = 0.9;
 
     private static final int NODES = 32;
-    private static final double OUTERMOST_LAYDOWN = 2;
-    private static final double INNERMOST_LAYDOWN = 38;
+    static final double OUTERMOST_LAYDOWN = 2;
+    static final double INNERMOST_LAYDOWN = 38;
     private static final double SCAN_BOARDS = 2;
     private static final double[] NATURAL_ANGLES_DEG = {0, -0.5, 0.5, -1, 1, -1.5, 1.5, -2, 2};
     /** A bowler leaves his natural angle for one that is twice as good (assumption). */
@@ -86,6 +87,20 @@ public final class LineFinder {
     }
 
     /**
+     * The whole way of an average shot on a line.
+     *
+     * @param player who throws
+     * @param film the lane
+     * @param line the line
+     * @param patternEndM where the pattern ends (m)
+     * @return its path
+     */
+    public BallPath path(Player player, OilFilm film, Line line, double patternEndM) {
+        roll(player, film, line);
+        return march.path(patternEndM);
+    }
+
+    /**
      * The line at one launch angle that meets the pocket. Where several do, a bowler keeps away from the gutter: it is the
      * innermost of those at least {@link #GOOD_SHARE} times as good as the best (assumption).
      *
@@ -95,7 +110,7 @@ public final class LineFinder {
      * @return that line; empty if no average shot meets board 17.5
      */
     public Optional<Line> atAngle(Player player, OilFilm film, double launchRad) {
-        List<Line> lines = listAtAngle(player, film, launchRad);
+        List<Line> lines = linesAtAngle(player, film, launchRad);
         if (lines.size() < 2) {
             return lines.stream().findFirst();
         }
@@ -111,7 +126,7 @@ public final class LineFinder {
     }
 
     /** All lines at an angle whose average shot meets the pocket, from the outermost. */
-    private List<Line> listAtAngle(Player player, OilFilm film, double launchRad) {
+    List<Line> linesAtAngle(Player player, OilFilm film, double launchRad) {
         DoubleUnaryOperator miss = missByLaydown(player, film, launchRad);
         List<Line> lines = new ArrayList<>();
         double low = OUTERMOST_LAYDOWN;
@@ -183,6 +198,11 @@ public final class LineFinder {
      * @return shares of strikes and of pocket hits
      */
     public LineQuality quality(Player player, OilFilm film, Line line) {
+        return quality(player, film, line, nodes);
+    }
+
+    /** The same over other points of the scatter. */
+    LineQuality quality(Player player, OilFilm film, Line line, ReleaseNodes nodes) {
         double laydownM = LaneGeometry.boardToMetres(line.laydownBoard());
         double strikes = 0;
         int pockets = 0;
@@ -212,8 +232,12 @@ public final class LineFinder {
      * @return the window; empty if moving does not bring his average shot to the pocket
      */
     public Optional<ExitWindow> window(Player player, OilFilm film, Line near, double patternEndM) {
-        return moveToPocket(player, film, near)
-                .map(played -> valley(player, film, played, patternEndM).window(GOOD_SHARE));
+        return moveToPocket(player, film, near).map(played -> windowAround(player, film, played, patternEndM));
+    }
+
+    /** The same around a line that meets the pocket. */
+    ExitWindow windowAround(Player player, OilFilm film, Line played, double patternEndM) {
+        return valley(player, film, played, patternEndM).window(GOOD_SHARE);
     }
 
     /** Follows the lines to the pocket over angles around the played one, as far as there are any. */
@@ -239,7 +263,7 @@ public final class LineFinder {
     }
 
     /** The line to the pocket at a neighbouring angle, near where the valley leads. */
-    private Optional<Line> neighbour(Player player, OilFilm film, Line from, double turnRad) {
+    Optional<Line> neighbour(Player player, OilFilm film, Line from, double turnRad) {
         double launchRad = from.launchRad() + turnRad;
         DoubleUnaryOperator miss = missByLaydown(player, film, launchRad);
         double guess = from.laydownBoard() + turnRad * VALLEY_BOARDS_PER_RAD;

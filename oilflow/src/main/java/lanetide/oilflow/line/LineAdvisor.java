@@ -1,0 +1,147 @@
+package lanetide.oilflow.line;
+
+import java.util.List;
+import java.util.Optional;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.motion.Contact;
+import lanetide.oilflow.pocket.PinCarry;
+
+/**
+ * Says where a player would start on a lane, where he could start if he were free to change his angle, where the best line
+ * within his reach is, and when another ball would help more than a move.
+ *
+ * <p>The natural line is one mechanism for two facts of the trade: a constant launch angle for a style gives the length rule,
+ * and moves of two boards with the feet to one at the arrows run along the valley of good lines (common practice, no source).
+ * The natural angles themselves are assumptions. One object serves one thread.
+ */
+public final class LineAdvisor {
+    /**
+     * Gain in the share of strikes from which a change of ball is advised: a third of a strike in a game of eleven first balls,
+     * three to four pins (assumption).
+     */
+    public static final double LEAST_GAIN = 0.03;
+
+    /**
+     * Balls flare alike if their overlaps lie on the same side of this. Only such balls are compared: the pins of this model do
+     * not know what hits them, and the gain it sees in balls that do not flare is larger than the 7.2 pins a game that a
+     * choice of balls was worth to elite players (World Bowling, limited-ball test, 2014; see the module's README).
+     */
+    static final double FLARES_BELOW_OVERLAP = 0.5;
+
+    /**
+     * Points of the scatter over which a described line's shares are averaged: strikes are then within 0.005 and pocket hits
+     * within 0.03 of the average over 8192 points; the 32 points that serve the searches give 0.04 and 0.12.
+     */
+    private static final int FINE_NODES = 256;
+
+    private final LineFinder finder;
+    private final LineSearch search;
+    private final ReleaseNodes fineNodes = new ReleaseNodes(FINE_NODES);
+    private final double patternEndM;
+
+    /**
+     * An advisor for lanes under one pattern.
+     *
+     * @param finder finds the lines
+     * @param patternEndM where the pattern ends (m)
+     */
+    public LineAdvisor(LineFinder finder, double patternEndM) {
+        this.finder = finder;
+        this.search = new LineSearch(finder);
+        this.patternEndM = patternEndM;
+    }
+
+    /**
+     * Where a player would start: his natural line on the lane he knows, moved two and one until it meets the pocket here.
+     *
+     * @param player who throws, with his ball on the lane at hand
+     * @param film the lane at hand
+     * @param reference his ball on the surface he knows
+     * @param known the film he expects there, as a rule the fresh pattern
+     * @return that line; empty if he has none there, or no move brings it to the pocket here
+     */
+    public Optional<PlayedLine> natural(Player player, OilFilm film, Contact reference, OilFilm known) {
+        Player atHome = new Player(player.style(), player.spread(), player.hand(), reference);
+        return finder.natural(atHome, known)
+                .flatMap(line -> finder.moveToPocket(player, film, line))
+                .map(line -> described(player, film, Basis.NATURAL, line));
+    }
+
+    /**
+     * The line that strikes most often at launch angles up to three degrees from the style's natural one.
+     *
+     * @param player who throws
+     * @param film the lane
+     * @return that line; empty if none of these angles meets the pocket
+     */
+    public Optional<PlayedLine> free(Player player, OilFilm film) {
+        return search.free(player, film).map(line -> described(player, film, Basis.FREE, line));
+    }
+
+    /**
+     * The line that strikes most often within two boards of the feet and half a degree of the present one.
+     *
+     * @param player who throws
+     * @param film the lane
+     * @param present the line he plays
+     * @return that line; empty if no line so near meets the pocket
+     */
+    public Optional<PlayedLine> near(Player player, OilFilm film, Line present) {
+        return search.near(player, film, present).map(line -> described(player, film, Basis.NEAR, line));
+    }
+
+    /**
+     * Whether another ball would help more than a move. Each ball is moved two and one from the present line to the pocket and
+     * then played on the best line within two boards of there, and so is the present one. Only balls that flare as the present
+     * one does are compared.
+     *
+     * @param player who throws, with his present ball
+     * @param film the lane
+     * @param present the line he plays
+     * @param others the other balls on this lane
+     * @return the best of them, if it gains at least {@link #LEAST_GAIN} on the best line of the present one, or on no strikes at
+     *     all where that finds no line to the pocket; empty if none does
+     */
+    public Optional<BallChange> ballChange(Player player, OilFilm film, Line present, List<Contact> others) {
+        double byMoving = movedBest(player, film, present)
+                .map(line -> shares(player, film, line).strikeShare())
+                .orElse(0.0);
+        return others.stream()
+                .filter(ball -> flares(ball) == flares(player.contact()))
+                .flatMap(ball -> change(player, film, present, ball, byMoving).stream())
+                .filter(change -> change.gain() >= LEAST_GAIN)
+                .reduce((most, next) -> next.gain() > most.gain() ? next : most);
+    }
+
+    private Optional<BallChange> change(Player player, OilFilm film, Line present, Contact ball, double byMoving) {
+        Player changed = new Player(player.style(), player.spread(), player.hand(), ball);
+        boolean stronger = ball.ball().cover().frictionFactor()
+                > player.contact().ball().cover().frictionFactor();
+        return movedBest(changed, film, present).map(line -> {
+            double share = shares(changed, film, line).strikeShare();
+            return new BallChange(ball.ball().cover(), stronger, line, share, share - byMoving);
+        });
+    }
+
+    private Optional<Line> movedBest(Player player, OilFilm film, Line present) {
+        return finder.moveToPocket(player, film, present).flatMap(line -> search.near(player, film, line));
+    }
+
+    private static boolean flares(Contact ball) {
+        return ball.ball().cover().flareOverlap() < FLARES_BELOW_OVERLAP;
+    }
+
+    private LineQuality shares(Player player, OilFilm film, Line line) {
+        return finder.quality(player, film, line, fineNodes);
+    }
+
+    private PlayedLine described(Player player, OilFilm film, Basis basis, Line line) {
+        return new PlayedLine(
+                basis,
+                line,
+                finder.path(player, film, line, patternEndM),
+                finder.windowAround(player, film, line, patternEndM),
+                shares(player, film, line),
+                MissRoom.around(line, missed -> PinCarry.isPocket(finder.arrivalBoard(player, film, missed))));
+    }
+}
