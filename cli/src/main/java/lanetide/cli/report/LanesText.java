@@ -18,6 +18,9 @@ final class LanesText {
 
     private static final int MOST_WORN = 4;
 
+    /** Squads whose three columns fit beside each other. */
+    private static final int SQUADS_ABREAST = 3;
+
     private final Page page;
     private final List<LaneState> states;
     private final OilUnits units;
@@ -38,6 +41,7 @@ final class LanesText {
             page.table(oil(squad), 1);
             windows(squad);
         }
+        laneByLane(squads);
         legend(squads);
         states.stream()
                 .collect(Collectors.groupingBy(LaneState::lane, TreeMap::new, Collectors.toList()))
@@ -113,6 +117,36 @@ final class LanesText {
             games.forEach(game -> row.add(span(squad.window(game, kind))));
             rows.add(row);
         }
+        return rows;
+    }
+
+    /** Every lane at the end of each squad, a few squads side by side. */
+    private void laneByLane(List<SquadLanes> squads) {
+        page.heading("Lane by lane, when each squad has left");
+        for (int from = 0; from < squads.size(); from += SQUADS_ABREAST) {
+            List<SquadLanes> shown = squads.subList(from, Math.min(squads.size(), from + SQUADS_ABREAST));
+            if (from > 0) {
+                page.line("");
+            }
+            page.table(laneRows(shown), 0);
+        }
+    }
+
+    private List<List<String>> laneRows(List<SquadLanes> squads) {
+        TreeMap<Integer, List<String>> byLane = new TreeMap<>();
+        List<String> head = new ArrayList<>(List.of("Lane"));
+        for (SquadLanes squad : squads) {
+            head.addAll(List.of(squad.squad() + ": mL", "worn board", "past mL"));
+            for (LaneState state : squad.atTheEnd()) {
+                byLane.computeIfAbsent(state.lane(), lane -> new ArrayList<>(List.of(String.valueOf(lane))))
+                        .addAll(List.of(
+                                Figures.fixed(state.volumeMl(), 1),
+                                units.film(state.headUnitsLow()),
+                                Figures.fixed(state.carrydownMl(), 2)));
+            }
+        }
+        List<List<String>> rows = new ArrayList<>(List.of(head));
+        rows.addAll(byLane.values());
         return rows;
     }
 

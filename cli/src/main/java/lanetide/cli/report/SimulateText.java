@@ -12,6 +12,9 @@ import lanetide.squads.play.TimetableEntry;
 
 /** What {@code simulate} answers, for people: a page that can be read aloud from top to bottom. */
 public final class SimulateText {
+    /** Relative error up to which the oil account counts as closed. */
+    private static final double CLOSED = 1e-9;
+
     private final Scenario scenario;
     private final StudyResult study;
     private final LaneChoice choice;
@@ -121,9 +124,11 @@ public final class SimulateText {
         entry(rows, "on balls", oil.onBallsMl(), oil);
         entry(rows, "cleaned off the lanes", oil.strippedMl(), oil);
         page.table(rows, 1);
-        double missing = oil.relativeError();
-        page.paragraph("The account closes "
-                + (missing < 1e-6 ? "exactly" : "within " + Figures.plain(100 * missing, 6) + " %") + ".");
+        page.paragraph(
+                oil.relativeError() <= CLOSED
+                        ? "Every millilitre laid is found again, to one part in a thousand million."
+                        : "Of what was laid, " + Figures.plain(100 * oil.relativeError(), 9)
+                                + " % is not found again: do not rely on this answer, and please report it.");
     }
 
     private static void entry(List<List<String>> rows, String what, double ml, OilAccount oil) {

@@ -64,6 +64,13 @@ final class SquadLanes {
         return byGame.get(game);
     }
 
+    /** Every lane of the squad as it was left. */
+    List<LaneState> atTheEnd() {
+        Map<Integer, LaneState> last = new TreeMap<>();
+        byGame.values().forEach(states -> states.forEach(state -> last.put(state.lane(), state)));
+        return new ArrayList<>(last.values());
+    }
+
     int lastGame() {
         return games().get(games().size() - 1);
     }

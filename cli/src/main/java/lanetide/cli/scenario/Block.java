@@ -48,10 +48,29 @@ public enum Block {
             required("volume", "mL", "oil on one lane", "20 mL to 30 mL"),
             required("ratio", "n:1", "film inside over outside", "2:1 (hard) to 10:1 (house)"),
             optional(
-                    "taperFrom", "boards", "from either gutter, where the film starts to rise", "5 boards", "5 boards"),
-            optional("taperTo", "boards", "from either gutter, where it stops rising", "14 boards", "14 boards"),
-            optional("decay", "number", "exponent of the fall along the lane", "1.2", "1.2"),
-            optional("floor", "%", "share of the foul-line film left at the pattern's end", "35 %", "35 %")),
+                    "taperFrom",
+                    "boards",
+                    "from either gutter, where the film starts to rise",
+                    Defaults.TAPER_FROM.text(),
+                    Defaults.TAPER_FROM.text()),
+            optional(
+                    "taperTo",
+                    "boards",
+                    "from either gutter, where it stops rising",
+                    Defaults.TAPER_TO.text(),
+                    Defaults.TAPER_TO.text()),
+            optional(
+                    "decay",
+                    "number",
+                    "exponent of the fall along the lane",
+                    Defaults.DECAY.text(),
+                    Defaults.DECAY.text()),
+            optional(
+                    "floor",
+                    "%",
+                    "share of the foul-line film left at the pattern's end",
+                    Defaults.FLOOR.text(),
+                    Defaults.FLOOR.text())),
     /** How groups move. */
     ROTATION(
             "rotation",

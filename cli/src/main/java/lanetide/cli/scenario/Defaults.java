@@ -1,5 +1,6 @@
 package lanetide.cli.scenario;
 
+import java.math.BigDecimal;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.squads.model.PaceOfPlay;
 
@@ -15,12 +16,11 @@ final class Defaults {
     static final Default OIL_TIME = new Default(45_000, "45 s", PRACTICE_OF_THE_TRADE);
     static final Default MOVE = new Default(1, "1 pair", PRACTICE_OF_THE_TRADE);
     static final Default EVERY = new Default(1, "1 game", PRACTICE_OF_THE_TRADE);
-    static final Default TAPER_FROM =
-            new Default(OilPattern.USUAL_TAPER_FROM_BOARD, "5 boards", "most published patterns");
-    static final Default TAPER_TO =
-            new Default(OilPattern.USUAL_TAPER_TO_BOARD, "14 boards", "most published patterns");
-    static final Default DECAY = new Default(OilPattern.USUAL_DECAY, "1.2", CHOSEN);
-    static final Default FLOOR = new Default(OilPattern.USUAL_FLOOR, "35 %", CHOSEN);
+    static final Default TAPER_FROM = boards(OilPattern.USUAL_TAPER_FROM_BOARD);
+    static final Default TAPER_TO = boards(OilPattern.USUAL_TAPER_TO_BOARD);
+    static final Default DECAY = new Default(OilPattern.USUAL_DECAY, plain(OilPattern.USUAL_DECAY), CHOSEN);
+    static final Default FLOOR =
+            new Default(OilPattern.USUAL_FLOOR, plain(100 * OilPattern.USUAL_FLOOR) + " %", CHOSEN);
     static final Default FIRST_SHOT = pace(PaceOfPlay.USUAL.firstShotMs());
     static final Default SPARE_SHOT = pace(PaceOfPlay.USUAL.spareShotMs());
     static final Default RESET = pace(PaceOfPlay.USUAL.resetMs());
@@ -31,6 +31,15 @@ final class Defaults {
     static final String PATTERN_NAME = "pattern";
 
     private Defaults() {}
+
+    private static Default boards(double board) {
+        return new Default(board, plain(board) + " boards", "most published patterns");
+    }
+
+    /** A number without the zeros that carry nothing. */
+    private static String plain(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
 
     private static Default pace(long timeMs) {
         return new Default(timeMs, timeMs / 1000 + " s", PRACTICE_OF_THE_TRADE);
