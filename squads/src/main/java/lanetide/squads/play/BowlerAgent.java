@@ -2,14 +2,13 @@ package lanetide.squads.play;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.pocket.PinCarry;
 import lanetide.squads.model.Adaptation;
 
 /**
  * How a bowler chooses his line. He knows no more than a bowler can: the line he meant to play, how far his ball missed it
- * at the arrows, and, with an error, where it met the pins. What he learns is kept per lane.
+ * at the arrows by his release alone, and, with an error, where it met the pins. What he learns is kept per lane.
  *
  * <p>After each ball at a full rack he updates a running belief of his miss on that lane; a ball that missed its arrow
  * teaches little. When the belief leaves the dead band he moves as many boards with the feet as he believes he misses, half
@@ -58,7 +57,7 @@ final class BowlerAgent {
      *
      * @param lane lane it was thrown on
      * @param seenArrivalBoard where he thinks it met the pins
-     * @param missAtArrowsBoards how far it missed its arrow
+     * @param missAtArrowsBoards how far his release missed the arrow; the ball's own early hook is none of his faults
      */
     void learn(int lane, double seenArrivalBoard, double missAtArrowsBoards) {
         OnLane here = onLane(lane);
@@ -87,11 +86,6 @@ final class BowlerAgent {
             here.line = moved;
             here.belief -= feet;
         }
-    }
-
-    /** Boards a shot missed its line by at the arrows. */
-    static double missAtArrows(Line meant, double arrowsM) {
-        return LaneGeometry.metresToBoard(arrowsM) - meant.arrowsBoard();
     }
 
     private static final class OnLane {

@@ -5,7 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.stream.Collectors;
+import lanetide.oilflow.ball.ReleaseSpread;
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.model.Adaptation;
+import lanetide.squads.model.Level;
+import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import org.junit.jupiter.api.Test;
 
@@ -28,6 +34,27 @@ class ReadmeTest {
                 .contains("| reset | " + pace.resetMs() / 1000 + " s |")
                 .contains("| walk | " + pace.movePerPairMs() / 1000 + " s |")
                 .contains("| settling | " + pace.settleMs() / 1000 + " s |");
+    }
+
+    @Test
+    void theLevelsAreTheShippedOnes() throws IOException {
+        for (Level level : Levels.shipped().values()) {
+            Adaptation adaptation = level.adaptation();
+            ReleaseSpread spread = level.spread();
+            double arrowsM = Math.hypot(spread.laydownM(), spread.launchRad() * LaneGeometry.ARROWS_M);
+            String row = String.format(
+                    Locale.ROOT,
+                    "| %s | %.2f | %.1f %% | %.0f %% | %.1f | %.1f | %.1f | %.0f |",
+                    level.id(),
+                    arrowsM / LaneGeometry.BOARD_M,
+                    100 * spread.speedShare(),
+                    100 * spread.spinShare(),
+                    adaptation.seesBoards(),
+                    adaptation.deadBandBoards(),
+                    adaptation.gain(),
+                    adaptation.memoryShots());
+            assertThat(readme()).contains(row);
+        }
     }
 
     private static String readme() throws IOException {
