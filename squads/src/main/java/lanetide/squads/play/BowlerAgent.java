@@ -2,20 +2,26 @@ package lanetide.squads.play;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.pocket.PinCarry;
 import lanetide.squads.model.Adaptation;
 
 /**
  * How a bowler chooses his line. He knows no more than a bowler can: the line he meant to play, how far his ball missed it
- * at the arrows, and, with an error, where it met the pins. What he learns is kept per lane.
+ * at the arrows by his release alone, and, with an error, where it met the pins. What he learns is kept per lane.
  *
- * <p>After each ball at a full rack he updates a running belief of his miss on that lane; a ball that missed its arrow
- * teaches little. When the belief leaves the dead band he moves as many boards with the feet as he believes he misses, half
- * as many at the arrows (common practice, no source).
+ * <p>After each ball at a full rack he updates a running belief of his miss on that lane. He allows for what his own release
+ * did to the ball, and a ball that missed its arrow widely teaches little. When the belief leaves the dead band he moves as many
+ * boards with the feet as he believes he misses, half as many at the arrows (common practice, no source).
  */
 final class BowlerAgent {
+    /**
+     * Boards at the pins that he puts down to himself for each board his release missed the arrow by. A miss at the arrows comes
+     * half from the laydown, which moves the hit by about as much, and half from the angle, which moves it by three to four
+     * times as much (assumption: bowlers know this from experience).
+     */
+    private static final double OWN_FAULT_AT_PINS = 2;
+
     /** A shot this many boards off at the arrows counts for exp(-1/2) of a good one (assumption). */
     private static final double POOR_SHOT_BOARDS = 1;
 
@@ -58,14 +64,15 @@ final class BowlerAgent {
      *
      * @param lane lane it was thrown on
      * @param seenArrivalBoard where he thinks it met the pins
-     * @param missAtArrowsBoards how far it missed its arrow
+     * @param missAtArrowsBoards how far his release missed the arrow; the ball's own early hook is none of his faults
      */
     void learn(int lane, double seenArrivalBoard, double missAtArrowsBoards) {
         OnLane here = onLane(lane);
         double poor = missAtArrowsBoards / POOR_SHOT_BOARDS;
         double trust = StrictMath.exp(-poor * poor / 2);
         double rate = Math.min(1, 2 / (adaptation.memoryShots() + 1)) * trust;
-        here.belief += rate * (seenArrivalBoard - PinCarry.POCKET_BOARD - here.belief);
+        double miss = seenArrivalBoard - PinCarry.POCKET_BOARD - OWN_FAULT_AT_PINS * missAtArrowsBoards;
+        here.belief += rate * (miss - here.belief);
         if (Math.abs(here.belief) > adaptation.deadBandBoards()) {
             move(here, adaptation.gain() * here.belief);
         }
@@ -87,11 +94,6 @@ final class BowlerAgent {
             here.line = moved;
             here.belief -= feet;
         }
-    }
-
-    /** Boards a shot missed its line by at the arrows. */
-    static double missAtArrows(Line meant, double arrowsM) {
-        return LaneGeometry.metresToBoard(arrowsM) - meant.arrowsBoard();
     }
 
     private static final class OnLane {

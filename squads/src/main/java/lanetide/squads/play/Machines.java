@@ -21,10 +21,10 @@ final class Machines {
         this.lanes = lanes;
     }
 
-    /** How long a conditioning takes when every machine is free (ms). */
-    static long durationMs(LaneMachines machines, int lanes, Conditioning conditioning) {
-        long rounds = (lanes - 1L) / machines.count() + 1;
-        return rounds * perLaneMs(machines, conditioning);
+    /** How long a conditioning takes (ms): rounds of all machines times the time of a lane. */
+    long durationMs(Conditioning conditioning) {
+        long rounds = (lanes.size() - 1L) / machines.count() + 1;
+        return rounds * perLaneMs(conditioning);
     }
 
     /** Conditions all lanes from now on; {@code whenDone} runs after the last. */
@@ -56,7 +56,7 @@ final class Machines {
         });
     }
 
-    private static long perLaneMs(LaneMachines machines, Conditioning conditioning) {
+    private long perLaneMs(Conditioning conditioning) {
         return switch (conditioning) {
             case NONE -> 0;
             case STRIP_AND_OIL -> machines.stripMsPerLane() + machines.oilMsPerLane();

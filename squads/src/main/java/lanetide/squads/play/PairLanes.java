@@ -1,9 +1,16 @@
 package lanetide.squads.play;
 
 import java.util.List;
+import lanetide.oilflow.lane.LaneGrid;
+import lanetide.squads.model.LanePair;
 
 /** The two lanes of a pair. */
 record PairLanes(LaneInPlay left, LaneInPlay right) {
+    /** A pair without oil. */
+    static PairLanes bare(LanePair pair, LaneGrid grid) {
+        return new PairLanes(new LaneInPlay(pair.left(), grid), new LaneInPlay(pair.right(), grid));
+    }
+
     List<LaneInPlay> both() {
         return List.of(left, right);
     }

@@ -45,8 +45,8 @@ final class ShotMaker {
 
     private int atFullRack(BowlerInPlay bowler, LaneInPlay lane, long timeMs) {
         Line meant = bowler.agent().line(lane.number());
-        roll(bowler, bowler.player().style().release(), meant, bowler.strikeBall(), lane, timeMs);
-        double missAtArrows = BowlerAgent.missAtArrows(meant, march.positionM(LaneGeometry.ARROWS_M));
+        Line thrown = roll(bowler, bowler.player().style().release(), meant, bowler.strikeBall(), lane, timeMs);
+        double missAtArrows = thrown.arrowsBoard() - meant.arrowsBoard();
         double arrival = march.arrivalBoard();
         double seenError = bowler.bowler().level().adaptation().seesBoards()
                 * bowler.sightLuck().sample();
@@ -66,7 +66,8 @@ final class ShotMaker {
                 : bowler.standing();
     }
 
-    private void roll(
+    /** Rolls a ball as well as the bowler can; answers the line on which it left his hand. */
+    private Line roll(
             BowlerInPlay bowler,
             Release release,
             Line meant,
@@ -83,5 +84,6 @@ final class ShotMaker {
         Delivery delivery = Delivery.of(
                 release.scaled(speedFactor, spinFactor), ball.contact().ball().radiusM(), laydownM, launchRad);
         march.wear(delivery, bowler.player().hand(), ball.contact(), lane.film(), ball.readyAt(timeMs));
+        return new Line(LaneGeometry.metresToBoard(laydownM), launchRad);
     }
 }

@@ -45,7 +45,10 @@ final class SpareLines {
         return known.computeIfAbsent(new Key(target, release, contact), this::solve);
     }
 
-    /** Corrects a straight aim by what it misses, a few times: the hook of a spare ball is small and steady. */
+    /**
+     * Corrects a straight aim by what it misses: the hook of a spare ball is small and steady. Where that does not settle, the bowler
+     * keeps his last aim.
+     */
     private Line solve(Key key) {
         double laydown = LaneGeometry.CENTRE_BOARD
                 + CROSS_LANE_SHARE * (LaneGeometry.CENTRE_BOARD - key.target().board());

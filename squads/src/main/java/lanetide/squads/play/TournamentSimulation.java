@@ -9,7 +9,6 @@ import lanetide.oilflow.film.OilFilm;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
-import lanetide.squads.model.LanePair;
 
 /**
  * Plays an event once: squads one after another on the same lanes, every ball on the film that the balls before it left.
@@ -22,12 +21,8 @@ public final class TournamentSimulation {
     private final Physics physics;
     private final StartingLines startingLines;
     private final RandomStreams streams;
-    private final Simulator simulator = new Simulator();
-    private final List<PairLanes> lanes = new ArrayList<>();
-    private final ShotMaker shots;
-    private final LaneRecorder recorder;
+    private final Day day;
     private final List<SquadResult> results = new ArrayList<>();
-    private final List<TimetableEntry> timetable = new ArrayList<>();
     private OilAccount oilOnBalls = OilAccount.EMPTY;
 
     /**
@@ -45,13 +40,13 @@ public final class TournamentSimulation {
         this.physics = physics;
         this.startingLines = startingLines;
         this.streams = streams;
-        for (LanePair pair : event.centre().pairs()) {
-            lanes.add(new PairLanes(
-                    new LaneInPlay(pair.left(), physics.grid()), new LaneInPlay(pair.right(), physics.grid())));
-        }
-        this.shots = new ShotMaker(physics, OilFilm.fresh(event.pattern(), physics.grid()));
+        List<PairLanes> lanes = event.centre().pairs().stream()
+                .map(pair -> PairLanes.bare(pair, physics.grid()))
+                .toList();
+        ShotMaker shots = new ShotMaker(physics, OilFilm.fresh(event.pattern(), physics.grid()));
         List<TypicalPlayer> players = withWindows ? TypicalPlayer.of(event, physics, startingLines) : List.of();
-        this.recorder = new LaneRecorder(event.pattern(), players, physics);
+        LaneRecorder recorder = new LaneRecorder(event.pattern(), players, physics);
+        this.day = new Day(event, new Simulator(), lanes, shots, recorder, new ArrayList<>());
     }
 
     /**
@@ -61,12 +56,17 @@ public final class TournamentSimulation {
      * @throws IllegalStateException if called a second time
      */
     public EventResult play() {
-        if (simulator.executedEvents() > 0) {
+        if (day.simulator().executedEvents() > 0) {
             throw new IllegalStateException("event " + event.name() + " has been played; make a new simulation");
         }
         playSquad(0);
-        simulator.run();
-        return new EventResult(results, timetable, recorder.states(), account(), shots.shots());
+        day.simulator().run();
+        return new EventResult(
+                results,
+                day.timetable(),
+                day.recorder().states(),
+                account(),
+                day.shots().shots());
     }
 
     private void playSquad(int index) {
@@ -79,11 +79,10 @@ public final class TournamentSimulation {
                     .map(bowler -> inPlay(bowler, event.squads().get(index).id()))
                     .toList());
         }
-        SquadPlay squad =
-                new SquadPlay(simulator, event, index, lanes, groups, shots, recorder, timetable, (startMs, endMs) -> {
-                    finishSquad(index, groups, startMs, endMs);
-                    playSquad(index + 1);
-                });
+        SquadPlay squad = new SquadPlay(day, index, groups, (startMs, endMs) -> {
+            finishSquad(index, groups, startMs, endMs);
+            playSquad(index + 1);
+        });
         squad.begin();
     }
 
@@ -112,10 +111,8 @@ public final class TournamentSimulation {
 
     private OilAccount account() {
         OilAccount sum = oilOnBalls;
-        for (PairLanes pair : lanes) {
-            for (LaneInPlay lane : pair.both()) {
-                sum = sum.plus(lane.account());
-            }
+        for (LaneInPlay lane : day.allLanes()) {
+            sum = sum.plus(lane.account());
         }
         return sum;
     }

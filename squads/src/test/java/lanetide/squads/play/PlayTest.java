@@ -314,6 +314,26 @@ class PlayTest {
     }
 
     @Test
+    void bowlersForgetTheirLanesOnlyWhenTheyMove() {
+        Rotation moving = new Explicit(List.of(List.of(0), List.of(1))).plan(1, 2, 2);
+
+        assertThat(linesOfLanesDifferAfterGameOne(Events.stay(1, 2, 2))).isTrue();
+        assertThat(linesOfLanesDifferAfterGameOne(moving)).isFalse();
+    }
+
+    private static boolean linesOfLanesDifferAfterGameOne(Rotation rotation) {
+        List<Boolean> differ = new ArrayList<>();
+        for (long seed = 0; seed < 10; seed++) {
+            WatchedSquad.play(Events.event(Events.centre(2), rotation, Events.groups(3)), seed, (watched, bowler) -> {
+                if (bowler.scores().size() == 1) {
+                    differ.add(!bowler.agent().line(1).equals(bowler.agent().line(2)));
+                }
+            });
+        }
+        return differ.contains(true);
+    }
+
+    @Test
     void aGameHasTenFramesOfOneToThreeBalls() {
         WatchedSquad watched =
                 WatchedSquad.play(Events.event(Events.centre(1), Events.stay(1, 1, 3), Events.groups(4)), 6);

@@ -5,17 +5,38 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.stream.Collectors;
+import lanetide.oilflow.ball.ReleaseSpread;
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.model.Adaptation;
+import lanetide.squads.model.Level;
+import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import org.junit.jupiter.api.Test;
 
-/** The README says what the program does now; a row that changes makes this test print the table as it should stand. */
+/**
+ * The README says what the program does now. After a change of the model, write its table anew with {@code mvn -pl squads -am
+ * test -Dtest='lanetide.squads.play.ReadmeTest' -Dsurefire.failIfNoSpecifiedTests=false -Dlanetide.writeReadme=true} and read
+ * what changed before committing it.
+ */
 class ReadmeTest {
+    private static final Path README = Path.of("README.md");
+    private static final String START = "| check | source | published | ours | |\n|---|---|---|---|---|\n";
+    private static final String END = "| oil applied";
+
     @Test
     void theValidationTableIsWhatThePlayGives() throws IOException {
-        String table = Validation.all().stream().map(Validation.Check::row).collect(Collectors.joining("\n"));
+        String table = Validation.all().stream().map(Validation.Check::row).collect(Collectors.joining("\n")) + "\n";
+        String text = readme();
+        int from = text.indexOf(START) + START.length();
+        int to = text.indexOf(END, from);
+        if (Boolean.getBoolean("lanetide.writeReadme")) {
+            Files.writeString(README, text.substring(0, from) + table + text.substring(to));
+            return;
+        }
 
-        assertThat(readme()).contains("\n" + table + "\n");
+        assertThat(text.substring(from, to)).isEqualTo(table);
     }
 
     @Test
@@ -30,7 +51,28 @@ class ReadmeTest {
                 .contains("| settling | " + pace.settleMs() / 1000 + " s |");
     }
 
+    @Test
+    void theLevelsAreTheShippedOnes() throws IOException {
+        for (Level level : Levels.shipped().values()) {
+            Adaptation adaptation = level.adaptation();
+            ReleaseSpread spread = level.spread();
+            double arrowsM = Math.hypot(spread.laydownM(), spread.launchRad() * LaneGeometry.ARROWS_M);
+            String row = String.format(
+                    Locale.ROOT,
+                    "| %s | %.2f | %.1f %% | %.0f %% | %.1f | %.1f | %.1f | %.0f |",
+                    level.id(),
+                    arrowsM / LaneGeometry.BOARD_M,
+                    100 * spread.speedShare(),
+                    100 * spread.spinShare(),
+                    adaptation.seesBoards(),
+                    adaptation.deadBandBoards(),
+                    adaptation.gain(),
+                    adaptation.memoryShots());
+            assertThat(readme()).contains(row);
+        }
+    }
+
     private static String readme() throws IOException {
-        return Files.readString(Path.of("README.md"));
+        return Files.readString(README);
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.BallOil;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.Hand;
@@ -28,6 +29,7 @@ import lanetide.squads.rotation.Ring;
 /** Plays what was published and compares. Nothing here is tuned: what does not hold is reported as open. */
 final class Validation {
     private static final int PLAYINGS = 8;
+    private static final int MANY_PLAYINGS = 100;
     private static final int BLOCK_GAMES = 8;
     private static final LineFinder FINDER =
             new LineFinder(new RowMarch(Events.PHYSICS.grid()), Events.PHYSICS.carry());
@@ -297,13 +299,11 @@ final class Validation {
                 scratch("stroker", "weak-reactive"),
                 scratch("tweener", "medium-reactive"),
                 scratch("straight", "weak-reactive"));
-        return playings()
-                .mapToDouble(seed -> Events.play(event, seed)
-                        .squads()
-                        .get(0)
-                        .bowlers()
-                        .get(0)
-                        .meanScore())
+        StartingLines lines = new StartingLines(event, Events.PHYSICS);
+        return LongStream.range(0, MANY_PLAYINGS)
+                .mapToObj(seed -> new RandomStreams(seed).forReplication(0))
+                .map(luck -> new TournamentSimulation(event, Events.PHYSICS, lines, luck, false).play())
+                .mapToDouble(result -> result.squads().get(0).bowlers().get(0).meanScore())
                 .average()
                 .orElseThrow();
     }

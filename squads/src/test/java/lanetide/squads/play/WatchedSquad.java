@@ -67,9 +67,7 @@ final class WatchedSquad {
         StartingLines lines = new StartingLines(event, Events.PHYSICS);
         RandomStreams streams = new RandomStreams(seed).forReplication(0);
         for (LanePair pair : event.centre().pairs()) {
-            lanes.add(new PairLanes(
-                    new LaneInPlay(pair.left(), Events.PHYSICS.grid()),
-                    new LaneInPlay(pair.right(), Events.PHYSICS.grid())));
+            lanes.add(PairLanes.bare(pair, Events.PHYSICS.grid()));
         }
         for (Group group : event.squads().get(0).groups()) {
             groups.add(group.bowlers().stream()
@@ -92,7 +90,8 @@ final class WatchedSquad {
         ShotMaker maker = new ShotMaker(Events.PHYSICS, OilFilm.fresh(event.pattern(), Events.PHYSICS.grid()));
         LaneRecorder recorder = new LaneRecorder(event.pattern(), List.of(), Events.PHYSICS);
         simulator.addTraceListener(trace::add);
-        new SquadPlay(simulator, event, 0, lanes, groups, maker, recorder, timetable, (startMs, lastMs) -> {
+        Day day = new Day(event, simulator, lanes, maker, recorder, timetable);
+        new SquadPlay(day, 0, groups, (startMs, lastMs) -> {
                     practiceStartMs = startMs;
                     endMs = lastMs;
                 })
