@@ -14,7 +14,8 @@ final class ValidationTable {
     private ValidationTable() {}
 
     static String markdown() {
-        List<ValidationRow> rows = new ArrayList<>(ShotRows.rows());
+        List<ValidationRow> rows = new ArrayList<>(LawRows.rows());
+        rows.addAll(ShotRows.rows());
         rows.addAll(LineRows.rows());
         rows.addAll(TransitionRows.rows());
         rows.add(carry());

@@ -61,7 +61,7 @@ public final class ForwardRollSplit implements FilmSplit {
     }
 
     private static double interpolate(double[] table, double position) {
-        double inside = Math.min(position, STEPS);
+        double inside = position < STEPS ? position : STEPS;
         int i = (int) inside;
         return table[i] + (inside - i) * (table[i + 1] - table[i]);
     }

@@ -17,6 +17,7 @@ final class ContactStrip {
     private final LaneGrid grid;
     private final int columns;
     private final double columnShare;
+    private final double halfColumns;
     private final double columnsPerM;
     private final double mostStart;
     /** Share of the strip's columns that the contact touches: below 1 where columns are wider than the contact. */
@@ -34,6 +35,7 @@ final class ContactStrip {
         this.grid = grid;
         this.columns = (int) Math.ceil(WIDTH_M / grid.columnWidthM() - 1e-9);
         this.columnShare = 1.0 / columns;
+        this.halfColumns = 0.5 * columns;
         this.columnsPerM = 1 / grid.columnWidthM();
         this.mostStart = (grid.columns() - columns) * (1 - 1e-12);
         this.touchedShare = WIDTH_M / (columns * grid.columnWidthM());
@@ -55,7 +57,9 @@ final class ContactStrip {
     }
 
     private void place(double centreM, int row) {
-        double start = Math.max(0, Math.min(mostStart, centreM * columnsPerM - 0.5 * columns));
+        double wanted = centreM * columnsPerM - halfColumns;
+        // Plain comparisons: Math.min and Math.max guard against NaN and cost a tenth of the whole march.
+        double start = wanted < 0 ? 0 : wanted > mostStart ? mostStart : wanted;
         int column = (int) start;
         nextCell = origin + column * stride + row;
         nextInLast = start - column;

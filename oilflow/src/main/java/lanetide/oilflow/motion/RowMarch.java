@@ -200,9 +200,11 @@ public final class RowMarch {
         double slip = Math.sqrt(ux * ux + uy * uy);
         double rollX = delivery.vxMps() - share * ux;
         double rollY = rollSpeed(delivery.vyMps() - share * uy);
-        // What a metre per second of slip adds to the velocity, and what friction takes off the slip.
-        double addX = slip > 0 ? share * ux / slip : 0;
-        double addY = slip > 0 ? share * uy / slip : 0;
+        // Direction of the slip, what a metre per second of it adds to the velocity, and what friction takes off it.
+        double dirX = slip > 0 ? ux / slip : 0;
+        double dirY = slip > 0 ? uy / slip : 0;
+        double addX = share * dirX;
+        double addY = share * dirY;
         double braking = GRAVITY_MPS2 * (1 + 1 / kappa);
         FrictionLaw friction = contact.friction();
         FilmSplit split = contact.split();
@@ -213,7 +215,7 @@ public final class RowMarch {
         double vx = delivery.vxMps();
         double vy = delivery.vyMps();
         double slope = vx / vy;
-        double nextRatio = speedRatio(vx, vy, slip, share, addX, addY);
+        double nextRatio = speedRatio(vx, vy, slip * dirX, slip * dirY);
         double time = 0;
         double gainedUm = 0;
         strip.begin(film, hand, x + 0.5 * slope * rowM);
@@ -232,7 +234,7 @@ public final class RowMarch {
             slope = vx * inverseVy;
             strip.advance(x + (1.5 * slope + 1.125 * bend) * rowM, row + 1);
             double ratio = nextRatio;
-            nextRatio = speedRatio(vx, vy, slip, share, addX, addY);
+            nextRatio = speedRatio(vx, vy, slip * dirX, slip * dirY);
 
             double laneUm = strip.meanUm();
             double broughtUm = track.broughtUm(row, ratio);
@@ -289,9 +291,9 @@ public final class RowMarch {
     }
 
     /** Speed of the ball's surface, v - u, over speed of the ball. */
-    private static double speedRatio(double vx, double vy, double slip, double share, double addX, double addY) {
-        double sx = vx - slip * addX / share;
-        double sy = vy - slip * addY / share;
+    private static double speedRatio(double vx, double vy, double ux, double uy) {
+        double sx = vx - ux;
+        double sy = vy - uy;
         return Math.sqrt((sx * sx + sy * sy) / (vx * vx + vy * vy));
     }
 }

@@ -13,6 +13,7 @@ import lanetide.oilflow.film.BallOil;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.film.WalkerFetskoSplit;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
@@ -126,6 +127,34 @@ class WearPropertyTest {
             assertThat(film.volumeMl() + oil.onBallMl()).isCloseTo(beforeMl, within(1e-12));
             assertNowhereNegative(film, "seed " + seed);
         }
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {71, 72, 73})
+    void coversWithOpenPoresKeepTheAccountToo(long seed) {
+        RandomGenerator random = new Well19937c(seed);
+        RowMarch march = new RowMarch(GRID);
+        OilFilm film = OilFilm.bare(GRID);
+        double appliedMl = film.lay(pattern(random));
+        OilAccount balls = OilAccount.EMPTY;
+        for (int i = 0; i < 60; i++) {
+            WalkerFetskoSplit split =
+                    new WalkerFetskoSplit(0.1 + 5 * random.nextDouble(), 2 * random.nextDouble(), random.nextDouble());
+            Coverstock cover = anyCover(random);
+            Contact contact = Contact.between(BallSpec.of(cover), SURFACE, split);
+            BallOil oil = new BallOil(cover, random.nextDouble());
+            for (int shot = 0; shot < 5; shot++) {
+                march.wear(anyDelivery(random), anyHand(random), contact, film, oil);
+                assertThat(oil.onBallMl())
+                        .as("oil on a ball, %s, seed %d", split, seed)
+                        .isNotNegative();
+                oil.rest(120);
+            }
+            balls = balls.plus(oil.account());
+        }
+        assertNowhereNegative(film, "seed " + seed);
+        OilAccount account = new OilAccount(appliedMl, film.volumeMl(), 0, 0, 0, 0).plus(balls);
+        assertThat(account.relativeError()).as("account, seed %d", seed).isLessThan(1e-9);
     }
 
     @ParameterizedTest(name = "seed {0}")
