@@ -28,15 +28,8 @@ public final class LineAdvisor {
      */
     static final double FLARES_BELOW_OVERLAP = 0.5;
 
-    /**
-     * Points of the scatter over which a described line's shares are averaged: strikes are then within 0.005 and pocket hits
-     * within 0.03 of the average over 8192 points; the 32 points that serve the searches give 0.04 and 0.12.
-     */
-    private static final int FINE_NODES = 256;
-
     private final LineFinder finder;
     private final LineSearch search;
-    private final ReleaseNodes fineNodes = new ReleaseNodes(FINE_NODES);
     private final double patternEndM;
 
     /**
@@ -104,7 +97,7 @@ public final class LineAdvisor {
      */
     public Optional<BallChange> ballChange(Player player, OilFilm film, Line present, List<Contact> others) {
         double byMoving = movedBest(player, film, present)
-                .map(line -> shares(player, film, line).strikeShare())
+                .map(line -> finder.fineQuality(player, film, line).strikeShare())
                 .orElse(0.0);
         return others.stream()
                 .filter(ball -> flares(ball) == flares(player.contact()))
@@ -118,21 +111,17 @@ public final class LineAdvisor {
         boolean stronger = ball.ball().cover().frictionFactor()
                 > player.contact().ball().cover().frictionFactor();
         return movedBest(changed, film, present).map(line -> {
-            double share = shares(changed, film, line).strikeShare();
+            double share = finder.fineQuality(changed, film, line).strikeShare();
             return new BallChange(ball.ball().cover(), stronger, line, share, share - byMoving);
         });
     }
 
     private Optional<Line> movedBest(Player player, OilFilm film, Line present) {
-        return finder.moveToPocket(player, film, present).flatMap(line -> search.near(player, film, line));
+        return finder.moveToPocket(player, film, present).flatMap(line -> search.nearFinely(player, film, line));
     }
 
     private static boolean flares(Contact ball) {
         return ball.ball().cover().flareOverlap() < FLARES_BELOW_OVERLAP;
-    }
-
-    private LineQuality shares(Player player, OilFilm film, Line line) {
-        return finder.quality(player, film, line, fineNodes);
     }
 
     private PlayedLine described(Player player, OilFilm film, Basis basis, Line line) {
@@ -141,7 +130,7 @@ public final class LineAdvisor {
                 line,
                 finder.path(player, film, line, patternEndM),
                 finder.windowAround(player, film, line, patternEndM),
-                shares(player, film, line),
+                finder.fineQuality(player, film, line),
                 MissRoom.around(line, missed -> PinCarry.isPocket(finder.arrivalBoard(player, film, missed))));
     }
 }

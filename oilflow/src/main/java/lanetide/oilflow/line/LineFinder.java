@@ -27,6 +27,13 @@ public final class LineFinder {
     public static final double GOOD_SHARE = 0.9;
 
     private static final int NODES = 32;
+
+    /**
+     * Points of the scatter for a line that is described: strikes are then within 0.005 and pocket hits within 0.03 of the
+     * average over 8192 points; the 32 points that serve the searches give 0.04 and 0.12.
+     */
+    private static final int FINE_NODES = 256;
+
     static final double OUTERMOST_LAYDOWN = 2;
     static final double INNERMOST_LAYDOWN = 38;
     private static final double SCAN_BOARDS = 2;
@@ -47,6 +54,7 @@ public final class LineFinder {
     private final RowMarch march;
     private final PinCarry carry;
     private final ReleaseNodes nodes = new ReleaseNodes(NODES);
+    private final ReleaseNodes fineNodes = new ReleaseNodes(FINE_NODES);
 
     /**
      * A finder.
@@ -201,8 +209,19 @@ public final class LineFinder {
         return quality(player, film, line, nodes);
     }
 
-    /** The same over other points of the scatter. */
-    LineQuality quality(Player player, OilFilm film, Line line, ReleaseNodes nodes) {
+    /**
+     * The same over eight times as many points of the scatter, for lines that are told to people.
+     *
+     * @param player who throws
+     * @param film the lane
+     * @param line the line
+     * @return shares of strikes and of pocket hits
+     */
+    public LineQuality fineQuality(Player player, OilFilm film, Line line) {
+        return quality(player, film, line, fineNodes);
+    }
+
+    private LineQuality quality(Player player, OilFilm film, Line line, ReleaseNodes nodes) {
         double laydownM = LaneGeometry.boardToMetres(line.laydownBoard());
         double strikes = 0;
         int pockets = 0;

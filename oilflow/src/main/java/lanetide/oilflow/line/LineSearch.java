@@ -1,10 +1,12 @@
 package lanetide.oilflow.line;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.pocket.PinCarry;
 
@@ -18,7 +20,9 @@ public final class LineSearch {
     private static final int REACH_STEPS = 12;
 
     private static final double STEP_RAD = StrictMath.toRadians(0.25);
-    private static final double FINEST_STEP_RAD = StrictMath.toRadians(0.03);
+    private static final double FINEST_STEP_RAD = StrictMath.toRadians(0.06);
+    /** Lines of the first look that are looked at more closely. */
+    private static final int FINALISTS = 5;
 
     /** Boards that the feet move without a new line to learn: the trade's small moves (assumption). */
     private static final int[] SMALL_MOVES = {0, -1, 1, -2, 2};
@@ -42,27 +46,27 @@ public final class LineSearch {
     private record Rated(Line line, double strikeShare) {}
 
     /**
-     * The best line at angles up to three degrees from the natural one: every quarter degree is looked at, then the step is
-     * halved around the best. Strikes are compared over 32 points of the scatter, so a better line may be missed by up to one
-     * strike in a hundred.
+     * The best line at angles up to three degrees from the natural one. Every quarter degree is looked at over few points of
+     * the scatter; the best five of these lines, and then neighbours an eighth and a sixteenth of a degree away, are compared
+     * over many.
      *
      * @param player who throws
      * @param film the lane
      * @return that line; empty if none of these angles meets the pocket
      */
     public Optional<Line> free(Player player, OilFilm film) {
-        List<Rated> rated = new ArrayList<>();
-        rate(player, film, outward(player, film, 0), rated);
-        for (int step = 1; step <= REACH_STEPS; step++) {
-            rate(player, film, outward(player, film, -step), rated);
-            rate(player, film, outward(player, film, step), rated);
-        }
-        return best(rated).map(coarse -> refined(player, film, coarse));
+        List<Line> finalists = rated(everyAngle(player, film), coarse(player, film)).stream()
+                .sorted(Comparator.comparingDouble(Rated::strikeShare).reversed())
+                .limit(FINALISTS)
+                .map(Rated::line)
+                .toList();
+        return best(rated(finalists, fine(player, film))).map(line -> refined(player, film, line));
     }
 
     /**
      * The best line within two boards of the feet and half a degree of the line he plays: for each whole board the nearest
-     * angle that meets the pocket.
+     * angle that meets the pocket. Strikes are compared over few points of the scatter, so that a line two strikes in a
+     * hundred better may be missed.
      *
      * @param player who throws
      * @param film the lane
@@ -70,39 +74,62 @@ public final class LineSearch {
      * @return that line; empty if none of these meets the pocket
      */
     public Optional<Line> near(Player player, OilFilm film, Line present) {
-        List<Rated> rated = new ArrayList<>();
+        return best(rated(nearby(player, film, present), coarse(player, film))).map(Rated::line);
+    }
+
+    /** The same, compared over many points: dearer, and fair between balls. */
+    Optional<Line> nearFinely(Player player, OilFilm film, Line present) {
+        return best(rated(nearby(player, film, present), fine(player, film))).map(Rated::line);
+    }
+
+    private ToDoubleFunction<Line> coarse(Player player, OilFilm film) {
+        return line -> finder.quality(player, film, line).strikeShare();
+    }
+
+    private ToDoubleFunction<Line> fine(Player player, OilFilm film) {
+        return line -> finder.fineQuality(player, film, line).strikeShare();
+    }
+
+    /** The lines to the pocket at all angles within reach, the natural angle first. */
+    private List<Line> everyAngle(Player player, OilFilm film) {
+        double naturalRad = player.style().naturalLaunchRad();
+        List<Line> lines = new ArrayList<>(finder.linesAtAngle(player, film, naturalRad));
+        for (int step = 1; step <= REACH_STEPS; step++) {
+            lines.addAll(finder.linesAtAngle(player, film, naturalRad - step * STEP_RAD));
+            lines.addAll(finder.linesAtAngle(player, film, naturalRad + step * STEP_RAD));
+        }
+        return lines;
+    }
+
+    private List<Line> nearby(Player player, OilFilm film, Line present) {
+        List<Line> lines = new ArrayList<>();
         for (int feet : SMALL_MOVES) {
             double laydown = present.laydownBoard() + feet;
             if (laydown >= LineFinder.OUTERMOST_LAYDOWN && laydown <= LineFinder.INNERMOST_LAYDOWN) {
-                turned(player, film, laydown, present.launchRad())
-                        .ifPresent(line -> rate(player, film, List.of(line), rated));
+                turned(player, film, laydown, present.launchRad()).ifPresent(lines::add);
             }
         }
-        return best(rated).map(Rated::line);
+        return lines;
     }
 
-    private List<Line> outward(Player player, OilFilm film, int steps) {
-        return finder.linesAtAngle(player, film, player.style().naturalLaunchRad() + steps * STEP_RAD);
-    }
-
-    private void rate(Player player, OilFilm film, List<Line> lines, List<Rated> rated) {
-        for (Line line : lines) {
-            rated.add(new Rated(line, finder.quality(player, film, line).strikeShare()));
-        }
+    private static List<Rated> rated(List<Line> lines, ToDoubleFunction<Line> strikeShare) {
+        return lines.stream()
+                .map(line -> new Rated(line, strikeShare.applyAsDouble(line)))
+                .toList();
     }
 
     private static Optional<Rated> best(List<Rated> rated) {
         return rated.stream().reduce((best, next) -> next.strikeShare() > best.strikeShare() ? next : best);
     }
 
-    private Line refined(Player player, OilFilm film, Rated coarse) {
-        Rated best = coarse;
+    private Line refined(Player player, OilFilm film, Rated start) {
+        Rated best = start;
         for (double step = STEP_RAD / 2; step > FINEST_STEP_RAD; step /= 2) {
+            List<Line> neighbours = new ArrayList<>();
+            finder.neighbour(player, film, best.line(), -step).ifPresent(neighbours::add);
+            finder.neighbour(player, film, best.line(), step).ifPresent(neighbours::add);
             List<Rated> around = new ArrayList<>(List.of(best));
-            finder.neighbour(player, film, best.line(), -step)
-                    .ifPresent(line -> rate(player, film, List.of(line), around));
-            finder.neighbour(player, film, best.line(), step)
-                    .ifPresent(line -> rate(player, film, List.of(line), around));
+            around.addAll(rated(neighbours, fine(player, film)));
             best = best(around).orElseThrow();
         }
         return best.line();

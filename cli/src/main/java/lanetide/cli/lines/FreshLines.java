@@ -1,0 +1,105 @@
+package lanetide.cli.lines;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lanetide.cli.scenario.Scenario;
+import lanetide.oilflow.catalogue.Catalogue;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.lane.LaneSurface;
+import lanetide.oilflow.line.BallChange;
+import lanetide.oilflow.line.Basis;
+import lanetide.oilflow.line.LineAdvisor;
+import lanetide.oilflow.line.LineFinder;
+import lanetide.oilflow.line.PlayedLine;
+import lanetide.oilflow.line.Player;
+import lanetide.oilflow.motion.Contact;
+import lanetide.oilflow.motion.RowMarch;
+import lanetide.squads.play.Physics;
+
+/** Finds where each kind of bowler starts on the fresh pattern, surface by surface. */
+public final class FreshLines {
+    /**
+     * Shipped surface that bowlers know their natural lines from (assumption): about 85 % of lanes were synthetic (governing
+     * body's count of 72,800 lanes, 2018-19), and a hard one is the smoothest.
+     */
+    public static final String REFERENCE_SURFACE = "hard-synthetic";
+
+    private final Scenario scenario;
+    private final Question question;
+    private final Physics physics = Physics.usual();
+    private final OilFilm fresh;
+    private final LineAdvisor advisor;
+    private final LaneSurface reference = Catalogue.shipped().surfaces().get(REFERENCE_SURFACE);
+
+    private FreshLines(Scenario scenario, Question question) {
+        this.scenario = scenario;
+        this.question = question;
+        this.fresh = OilFilm.fresh(scenario.event().pattern(), physics.grid());
+        this.advisor = new LineAdvisor(
+                new LineFinder(new RowMarch(physics.grid()), physics.carry()),
+                scenario.event().pattern().lengthM());
+    }
+
+    /**
+     * Finds the lines.
+     *
+     * @param scenario the scenario
+     * @param question whose lines
+     * @return by surface, the scenario's own first; then by style, from the fewest revs to the most; then by hand; the natural
+     *     line before the free one
+     */
+    public static List<StartLine> of(Scenario scenario, Question question) {
+        return new FreshLines(scenario, question).list();
+    }
+
+    private List<StartLine> list() {
+        List<StartLine> lines = new ArrayList<>();
+        for (LaneSurface surface : surfaces()) {
+            for (Kind kind : Kinds.of(scenario.event(), question)) {
+                Player player = player(kind, surface);
+                add(
+                        lines,
+                        surface,
+                        kind,
+                        Basis.NATURAL,
+                        advisor.natural(player, fresh, physics.contact(kind.cover(), reference), fresh));
+                add(lines, surface, kind, Basis.FREE, advisor.free(player, fresh));
+            }
+        }
+        return lines;
+    }
+
+    /** The scenario's surface, then the others from the least friction to the most. */
+    private List<LaneSurface> surfaces() {
+        Map<String, LaneSurface> surfaces = new LinkedHashMap<>();
+        if (question.surfaces().isEmpty()) {
+            LaneSurface own = scenario.event().centre().surface();
+            surfaces.put(own.id(), own);
+            scenario.names().surfaces().values().stream()
+                    .sorted(Comparator.comparingDouble(LaneSurface::dryFriction).thenComparing(LaneSurface::id))
+                    .forEach(surface -> surfaces.putIfAbsent(surface.id(), surface));
+        }
+        question.surfaces().forEach(surface -> surfaces.putIfAbsent(surface.id(), surface));
+        return List.copyOf(surfaces.values());
+    }
+
+    private void add(List<StartLine> lines, LaneSurface surface, Kind kind, Basis basis, Optional<PlayedLine> line) {
+        lines.add(new StartLine(surface, kind, basis, line, line.flatMap(played -> change(kind, surface, played))));
+    }
+
+    private Optional<BallChange> change(Kind kind, LaneSurface surface, PlayedLine played) {
+        List<Contact> others = scenario.names().covers().values().stream()
+                .filter(cover -> !cover.id().equals(kind.cover().id()))
+                .map(cover -> physics.contact(cover, surface))
+                .toList();
+        return advisor.ballChange(player(kind, surface), fresh, played.line(), others);
+    }
+
+    private Player player(Kind kind, LaneSurface surface) {
+        return new Player(kind.style(), kind.level().spread(), kind.hand(), physics.contact(kind.cover(), surface));
+    }
+}

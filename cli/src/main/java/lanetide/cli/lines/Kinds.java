@@ -1,0 +1,86 @@
+package lanetide.cli.lines;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.ball.PlayingStyle;
+import lanetide.oilflow.lane.Hand;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Level;
+
+/** The kinds of bowlers a question is about: one for each style and hand, from the fewest revs to the most. */
+final class Kinds {
+    private static final Comparator<PlayingStyle> BY_REVS = Comparator.<PlayingStyle>comparingDouble(
+                    style -> style.release().spinRadps())
+            .thenComparing(PlayingStyle::id);
+
+    private final List<Bowler> bowlers;
+    private final Question question;
+
+    private Kinds(Event event, Question question) {
+        this.bowlers = event.squads().stream()
+                .flatMap(squad -> squad.groups().stream())
+                .flatMap(group -> group.bowlers().stream())
+                .toList();
+        this.question = question;
+    }
+
+    /** A ball and a level that go together. */
+    private record Equipment(Coverstock cover, Level level) {}
+
+    static List<Kind> of(Event event, Question question) {
+        return new Kinds(event, question).list();
+    }
+
+    private List<Kind> list() {
+        List<Kind> kinds = new ArrayList<>();
+        styles().forEach((style, playing) -> {
+            Equipment usual = commonest(playing.isEmpty() ? bowlers : playing);
+            for (Hand hand : hands(playing.isEmpty() ? bowlers : playing)) {
+                kinds.add(new Kind(
+                        style,
+                        hand,
+                        question.cover().orElse(usual.cover()),
+                        question.level().orElse(usual.level())));
+            }
+        });
+        return kinds;
+    }
+
+    /** The styles asked for, each with the bowlers who play it. */
+    private SortedMap<PlayingStyle, List<Bowler>> styles() {
+        SortedMap<PlayingStyle, List<Bowler>> styles = new TreeMap<>(BY_REVS);
+        question.styles().forEach(style -> styles.put(style, new ArrayList<>()));
+        for (Bowler bowler : bowlers) {
+            if (question.styles().isEmpty()) {
+                styles.computeIfAbsent(bowler.style(), style -> new ArrayList<>());
+            }
+            if (styles.containsKey(bowler.style())) {
+                styles.get(bowler.style()).add(bowler);
+            }
+        }
+        return styles;
+    }
+
+    private List<Hand> hands(List<Bowler> playing) {
+        return question.hands().isEmpty()
+                ? playing.stream().map(Bowler::hand).distinct().sorted().toList()
+                : question.hands().stream().distinct().sorted().toList();
+    }
+
+    /** The commonest ball and level; of equally common ones the first in the field. */
+    private static Equipment commonest(List<Bowler> playing) {
+        Map<Equipment, Integer> counts = new LinkedHashMap<>();
+        playing.forEach(bowler -> counts.merge(new Equipment(bowler.cover(), bowler.level()), 1, Integer::sum));
+        return counts.entrySet().stream()
+                .reduce((most, next) -> next.getValue() > most.getValue() ? next : most)
+                .orElseThrow()
+                .getKey();
+    }
+}

@@ -1,0 +1,19 @@
+package lanetide.cli.lines;
+
+import java.util.Optional;
+import lanetide.oilflow.lane.LaneSurface;
+import lanetide.oilflow.line.BallChange;
+import lanetide.oilflow.line.Basis;
+import lanetide.oilflow.line.PlayedLine;
+
+/**
+ * Where a kind of bowler starts on a surface.
+ *
+ * @param surface the lane
+ * @param kind who
+ * @param basis how the line was chosen
+ * @param line the line; empty if none meets the pocket
+ * @param change the ball to take instead of moving; empty if none gains enough, or there is no line
+ */
+public record StartLine(
+        LaneSurface surface, Kind kind, Basis basis, Optional<PlayedLine> line, Optional<BallChange> change) {}

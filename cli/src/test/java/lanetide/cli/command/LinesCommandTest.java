@@ -1,0 +1,271 @@
+package lanetide.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.cli.scenario.Scenarios;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class LinesCommandTest {
+    private static final Path ONE_PAIR = Scenarios.FOLDER.resolve("one-pair.yaml");
+    private static final Path FAULTY = Scenarios.FOLDER.resolve("faulty").resolve("length-61-ft.yaml");
+
+    /** A ball without spin runs straight, and at such angles straight at the pocket from off the lane. */
+    private static final String DEAD_STYLE = """
+            styles:
+              dead:
+                speed: 18 mph
+                revRate: 0 rpm
+                axisRotation: 0 deg
+                axisTilt: 0 deg
+                naturalLaunch: 5.5 deg
+                source: test
+            """;
+
+    private static Program.Outcome json;
+
+    @TempDir
+    Path folder;
+
+    @BeforeAll
+    static void look() {
+        json = lines("--format", "json", "--threads", 1);
+    }
+
+    @Test
+    void theJsonHasTheAgreedFields() {
+        assertThat(json.exitCode()).isZero();
+        assertThat(json.err()).isEmpty();
+        JsonNode answer = JsonMapper.shared().readTree(json.out());
+
+        assertThat(answer.propertyNames())
+                .containsExactly(
+                        "schemaVersion", "version", "seed", "scenarioSha256", "lines", "assumptions", "cautions");
+        assertThat(answer.get("seed").asInt()).isEqualTo(3);
+        JsonNode line = answer.get("lines").get(0);
+        assertThat(line.propertyNames())
+                .contains(
+                        "pattern",
+                        "surface",
+                        "style",
+                        "hand",
+                        "cover",
+                        "basis",
+                        "laydownBoard",
+                        "arrowsBoard",
+                        "launchAngleDeg",
+                        "exitBoard",
+                        "exitWindow",
+                        "breakpoint",
+                        "entryAngleDeg",
+                        "speedAtPinsMph",
+                        "pocketShare",
+                        "strikeShare",
+                        "missRoomBoards");
+        assertThat(line.get("exitWindow").propertyNames()).containsExactly("low", "high");
+        assertThat(line.get("breakpoint").propertyNames()).containsExactly("board", "distanceFt");
+        assertThat(line.get("missRoomBoards").asDouble())
+                .isCloseTo(
+                        line.get("missRoom").get("outsideBoards").asDouble()
+                                + line.get("missRoom").get("insideBoards").asDouble(),
+                        org.assertj.core.data.Offset.offset(0.011));
+    }
+
+    /** A tweener from the right and a stroker from the left play this scenario; its surface is the hard one. */
+    @Test
+    void everyStyleOfTheScenarioIsShownOnEverySurfaceOnBothBases() {
+        List<String> shown = new ArrayList<>();
+        for (JsonNode line : JsonMapper.shared().readTree(json.out()).get("lines")) {
+            shown.add(line.get("surface").asString() + " " + line.get("style").asString() + " "
+                    + line.get("hand").asString() + " " + line.get("cover").asString() + " "
+                    + line.get("basis").asString());
+        }
+        List<String> expected = new ArrayList<>();
+        for (String surface : List.of("hard-synthetic", "textured-synthetic", "worn-synthetic", "wood")) {
+            expected.add(surface + " stroker left weak-reactive natural");
+            expected.add(surface + " stroker left weak-reactive free");
+            expected.add(surface + " tweener right medium-reactive natural");
+            expected.add(surface + " tweener right medium-reactive free");
+        }
+        assertThat(shown).isEqualTo(expected);
+    }
+
+    /** Order of friction: Bowlers Journal, November 2012, p. 25; that feet go deeper with it: common practice, no source. */
+    @Test
+    void theMoreFrictionTheDeeperTheFeet() {
+        JsonNode answer = JsonMapper.shared().readTree(json.out()).get("lines");
+        for (String style : List.of("stroker", "tweener")) {
+            double hard = naturalLaydown(answer, "hard-synthetic", style);
+            double textured = naturalLaydown(answer, "textured-synthetic", style);
+            assertThat(textured).isGreaterThan(hard);
+            assertThat(naturalLaydown(answer, "wood", style)).isGreaterThan(textured);
+        }
+    }
+
+    private static double naturalLaydown(JsonNode lines, String surface, String style) {
+        for (JsonNode line : lines) {
+            if (line.get("surface").asString().equals(surface)
+                    && line.get("style").asString().equals(style)
+                    && line.get("basis").asString().equals("natural")) {
+                return line.get("laydownBoard").asDouble();
+            }
+        }
+        throw new AssertionError("no natural line of " + style + " on " + surface);
+    }
+
+    @Test
+    void theBytesAreTheSameEveryTimeAndForAnyNumberOfThreads() {
+        assertThat(lines("--format", "json", "--threads", 8).out()).isEqualTo(json.out());
+    }
+
+    @ParameterizedTest
+    @MethodSource("shipped")
+    void theTextIsAPageThatACoachCanReadAloud(Path scenario) {
+        Program.Outcome outcome = Program.run("lines", scenario, "--quiet");
+
+        assertThat(outcome.exitCode()).isZero();
+        assertThat(outcome.err()).isEmpty();
+        assertThat(outcome.out())
+                .contains(
+                        "Where each style starts on the fresh pattern.",
+                        "the surface of this scenario",
+                        "Best line, for those who can change their launch angle",
+                        "What differs between the surfaces",
+                        "Room to miss at the arrows",
+                        "Another ball",
+                        "How to read it",
+                        "no lane inspection and no ruling");
+        assertThat(outcome.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+    }
+
+    static List<Path> shipped() {
+        return Scenarios.shipped();
+    }
+
+    @Test
+    void handsThatPlayTheSameNumbersShareARow() {
+        String page = lines("--style", "power", "--hand", "right,left", "--surface", "wood")
+                .out();
+
+        assertThat(page).contains("\n  power ").doesNotContain("(left)", "(right)", "What differs between");
+        JsonNode both = JsonMapper.shared()
+                .readTree(lines("--style", "power", "--hand", "right,left", "--surface", "wood", "--format", "json")
+                        .out())
+                .get("lines");
+        assertThat(both.get(0).get("hand").asString()).isEqualTo("right");
+        assertThat(both.get(2).get("hand").asString()).isEqualTo("left");
+        assertThat(both.get(2).get("laydownBoard")).isEqualTo(both.get(0).get("laydownBoard"));
+        assertThat(both).hasSize(4);
+    }
+
+    @Test
+    void levelAndCoverAreThoseAskedFor() {
+        String page = lines("--level", "casual", "--cover", "plastic", "--style", "tweener")
+                .out();
+
+        assertThat(page).contains("tweener: plastic ball, level casual.", "level casual: 1.46 boards of scatter");
+    }
+
+    /** 18.288 m is the whole lane (60 ft). */
+    @Test
+    void metricUnitsChangeDistancesAndNotBoards() {
+        String trade = lines("--style", "tweener", "--surface", "wood").out();
+        String metric = lines("--style", "tweener", "--surface", "wood", "--units", "metric")
+                .out();
+
+        assertThat(trade).contains("39 ft, 23 mL").containsPattern("at \\d+ ft");
+        assertThat(metric)
+                .contains("11.89 m, 23 mL")
+                .containsPattern("at \\d+\\.\\d m")
+                .doesNotContain(" ft");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "--style, tweenr, tweener",
+        "--hand, rigth, right",
+        "--cover, urethan, urethane",
+        "--level, eliet, elite",
+        "--surface, wod, wood"
+    })
+    void aMisspeltNameIsOfferedTheNearest(String option, String typed, String meant) {
+        Program.Outcome outcome = lines(option, typed);
+
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.out()).isEmpty();
+        assertThat(outcome.err())
+                .contains(option + " is `" + typed + "`, which this scenario does not know. Did you mean `" + meant
+                        + "`?");
+        assertThat(outcome.err().lines()).hasSize(1);
+    }
+
+    @Test
+    void whereNoLineMeetsThePocketThatIsSaid() throws Exception {
+        Path scenario = Files.writeString(folder.resolve("dead.yaml"), Scenarios.SOUND + DEAD_STYLE);
+
+        Program.Outcome text = Program.run("lines", scenario, "--style", "dead", "--surface", "wood");
+        JsonNode line = JsonMapper.shared()
+                .readTree(Program.run("lines", scenario, "--style", "dead", "--format", "json")
+                        .out())
+                .get("lines")
+                .get(0);
+
+        assertThat(text.exitCode()).isZero();
+        assertThat(text.out().replaceAll("\\s+", " "))
+                .contains("Moving two and one brings no average shot of dead to the pocket on wood")
+                .contains(" dead - - - - - - - - - ");
+        assertThat(line.get("laydownBoard").isNull()).isTrue();
+        assertThat(line.get("exitWindow").get("low").isNull()).isTrue();
+        assertThat(line.get("ballChange").isNull()).isTrue();
+    }
+
+    @Test
+    void theTableHasOneRowForEachLine() {
+        List<String> rows = lines("--format", "csv").out().lines().toList();
+
+        // 4 surfaces, 2 kinds of bowlers, 2 bases.
+        assertThat(rows).hasSize(1 + 4 * 2 * 2);
+        assertThat(rows.get(0)).startsWith("surface,style,hand,cover,level,basis,laydownBoard,arrowsBoard,");
+        assertThat(rows.get(1)).startsWith("hard-synthetic,stroker,left,weak-reactive,scratch,natural,");
+        assertThat(rows).allSatisfy(row -> assertThat(row.split(",", -1)).hasSize(20));
+    }
+
+    @Test
+    void aScenarioWithErrorsIsNotLookedAt() {
+        Program.Outcome outcome = Program.run("lines", FAULTY, "--quiet");
+
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.out()).isEmpty();
+        assertThat(outcome.err()).contains("cannot be played.", "[out_of_range]");
+    }
+
+    @Test
+    void filesAreReadAndWrittenAsByEveryCommand() throws Exception {
+        Path answer = Files.writeString(folder.resolve("lines.json"), "older");
+
+        assertThat(Program.run("lines", folder.resolve("none.yaml"), "-o", answer)
+                        .exitCode())
+                .isEqualTo(3);
+        assertThat(answer).hasContent("older");
+        assertThat(lines("--format", "json", "-o", answer).exitCode()).isZero();
+        assertThat(Files.readString(answer)).isEqualTo(json.out());
+    }
+
+    private static Program.Outcome lines(Object... options) {
+        Object[] args = new Object[options.length + 2];
+        args[0] = "lines";
+        args[1] = ONE_PAIR;
+        System.arraycopy(options, 0, args, 2, options.length);
+        return Program.run(args);
+    }
+}
