@@ -2,9 +2,15 @@ package lanetide.cli.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import lanetide.cli.report.CheckReport;
+import lanetide.cli.report.Page;
+import lanetide.cli.scenario.Notice;
+import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.ScenarioReader;
+import lanetide.cli.scenario.Severity;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -100,6 +106,19 @@ final class CommonOptions {
 
     PrintWriter err() {
         return command.commandLine().getErr();
+    }
+
+    /** Tells on standard error what was found in a scenario: errors always, the rest unless it is to be quiet. */
+    void tell(Reading reading) {
+        List<Notice> told = reading.notices().stream()
+                .filter(notice -> notice.severity() == Severity.ERROR || !quiet)
+                .toList();
+        if (!told.isEmpty()) {
+            Page page = new Page().line(scenario + (reading.scenario().isEmpty() ? " cannot be played." : ""));
+            CheckReport.notices(page, told);
+            err().print(page.text());
+            err().flush();
+        }
     }
 
     /** Where the answer goes, checked before a long run. */

@@ -54,7 +54,7 @@ final class ScenarioSummary {
                 + centre.surface().id() + ", " + machines + ".";
     }
 
-    private static String pattern(OilPattern pattern, boolean metric) {
+    static String pattern(OilPattern pattern, boolean metric) {
         String length = metric
                 ? Figures.plain(pattern.lengthM(), 2) + " m"
                 : Figures.plain(pattern.lengthM() / LaneGeometry.FOOT_M, 1) + " ft";

@@ -1,6 +1,7 @@
 package lanetide.cli.scenario;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,13 +13,16 @@ import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.ball.PlayingStyle;
 import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.lane.LaneSurface;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Level;
 
 /** Collects what an answer rests on and the scenario does not state. */
-final class Assumptions {
+public final class Assumptions {
     private final Set<Assumption> assumptions = new LinkedHashSet<>();
+
+    Assumptions() {}
 
     void add(String name, Default taken) {
         add(name, taken.text(), taken.source());
@@ -28,25 +32,50 @@ final class Assumptions {
         assumptions.add(new Assumption(name, value, source));
     }
 
+    /**
+     * What answers about some kinds of bowlers rest on.
+     *
+     * @param surfaces lane surfaces
+     * @param styles playing styles
+     * @param levels levels of skill
+     * @param covers ball covers
+     * @return one assumption for each, in the order given
+     */
+    public static List<Assumption> of(
+            Collection<LaneSurface> surfaces,
+            Collection<PlayingStyle> styles,
+            Collection<Level> levels,
+            Collection<Coverstock> covers) {
+        Assumptions assumptions = new Assumptions();
+        surfaces.forEach(assumptions::addSurface);
+        styles.forEach(assumptions::addStyle);
+        levels.forEach(assumptions::addLevel);
+        covers.forEach(assumptions::addCover);
+        return assumptions.list();
+    }
+
     /** Adds the surface, styles, levels and covers that an event uses, each once, in alphabetical order. */
     void addNamesOf(Event event) {
-        var surface = event.centre().surface();
-        add("surface " + surface.id(), "dry friction " + surface.dryFriction(), surface.source());
-        each(
-                event,
-                Bowler::style,
-                PlayingStyle::id,
-                style -> add("style " + style.id(), words(style.release()), style.source()));
-        each(
-                event,
-                Bowler::level,
-                Level::id,
-                level -> add(
-                        "level " + level.id(),
-                        Range.round(arrowsBoards(level)) + " boards of scatter at the arrows",
-                        level.source()));
+        addSurface(event.centre().surface());
+        each(event, Bowler::style, PlayingStyle::id, this::addStyle);
+        each(event, Bowler::level, Level::id, this::addLevel);
         each(event, Bowler::cover, Coverstock::id, this::addCover);
         each(event, Bowler::spareCover, Coverstock::id, this::addCover);
+    }
+
+    private void addSurface(LaneSurface surface) {
+        add("surface " + surface.id(), "dry friction " + surface.dryFriction(), surface.source());
+    }
+
+    private void addStyle(PlayingStyle style) {
+        add("style " + style.id(), words(style.release()), style.source());
+    }
+
+    private void addLevel(Level level) {
+        add(
+                "level " + level.id(),
+                Range.round(arrowsBoards(level)) + " boards of scatter at the arrows",
+                level.source());
     }
 
     private void addCover(Coverstock cover) {

@@ -26,8 +26,8 @@ final class EventReader {
         this.seed = seed;
     }
 
-    /** An event, the design of its rotations and the seed its field was drawn with. */
-    record Planned(Event event, RotationDesign design, long seed) {}
+    /** An event, the design of its rotations, the seed its field was drawn with and the names it could use. */
+    record Planned(Event event, RotationDesign design, long seed, Names names) {}
 
     Optional<Planned> read(Section scenario) {
         String name = scenario.text("name");
@@ -59,7 +59,8 @@ final class EventReader {
                                 rotations,
                                 pace.orElseThrow()),
                         design.orElseThrow(),
-                        chosenSeed));
+                        chosenSeed,
+                        names.unmodifiable()));
     }
 
     private static Optional<Section> block(Section scenario, String key, Block block) {

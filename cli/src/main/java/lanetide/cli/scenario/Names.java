@@ -1,5 +1,6 @@
 package lanetide.cli.scenario;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import lanetide.oilflow.ball.Coverstock;
@@ -19,13 +20,14 @@ import lanetide.squads.model.Levels;
  * @param styles playing styles by name
  * @param levels levels of skill by name
  */
-record Names(
+public record Names(
         Map<String, LaneSurface> surfaces,
         Map<String, Coverstock> covers,
         Map<String, PlayingStyle> styles,
         Map<String, Level> levels) {
     /** The delivery sides by name. */
-    static final Map<String, Hand> HANDS = inOrder("right", Hand.RIGHT, "left", Hand.LEFT);
+    public static final Map<String, Hand> HANDS =
+            Collections.unmodifiableMap(inOrder("right", Hand.RIGHT, "left", Hand.LEFT));
 
     /** What can be done to the lanes before a squad, by name. */
     static final Map<String, Conditioning> OIL = oil();
@@ -37,6 +39,15 @@ record Names(
                 new LinkedHashMap<>(catalogue.covers()),
                 new LinkedHashMap<>(catalogue.styles()),
                 new LinkedHashMap<>(Levels.shipped()));
+    }
+
+    /** The same names, to be looked at only. */
+    Names unmodifiable() {
+        return new Names(
+                Collections.unmodifiableMap(surfaces),
+                Collections.unmodifiableMap(covers),
+                Collections.unmodifiableMap(styles),
+                Collections.unmodifiableMap(levels));
     }
 
     private static Map<String, Conditioning> oil() {

@@ -6,11 +6,17 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the known name that a mistyped one was probably meant to be. */
-final class Nearest {
+public final class Nearest {
     private Nearest() {}
 
-    /** The nearest name, if it is near enough to be worth offering: at most half of its letters changed. */
-    static Optional<String> to(String typed, Collection<String> known) {
+    /**
+     * The nearest name.
+     *
+     * @param typed what was typed
+     * @param known the names there are
+     * @return the nearest of them, if it is near enough to be worth offering: at most half of its letters changed
+     */
+    public static Optional<String> to(String typed, Collection<String> known) {
         return known.stream()
                 .filter(name -> distance(typed, name) <= name.length() / 2)
                 .min(Comparator.comparingInt(name -> distance(typed, name)));

@@ -12,10 +12,17 @@ import lanetide.squads.rotation.RotationDesign;
  * @param seed seed of all its chance: the file's, unless another was asked for
  * @param event what is to be played
  * @param design how groups move, from which the event's rotations were planned
+ * @param names everything it can name: what ships with the program, and its own
  * @param assumptions what answers rest on and the file does not state
  */
 public record Scenario(
-        String file, String sha256, long seed, Event event, RotationDesign design, List<Assumption> assumptions) {
+        String file,
+        String sha256,
+        long seed,
+        Event event,
+        RotationDesign design,
+        Names names,
+        List<Assumption> assumptions) {
     /** Copies the list. */
     public Scenario {
         assumptions = List.copyOf(assumptions);

@@ -53,6 +53,7 @@ public final class ScenarioReader {
                         seeded.seed(),
                         seeded.event(),
                         seeded.design(),
+                        seeded.names(),
                         assumptions.list())),
                 notices.list());
     }

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class LanetideTest {
     @ParameterizedTest
-    @ValueSource(strings = {"check", "simulate"})
+    @ValueSource(strings = {"check", "lines", "simulate"})
     void everyHelpHasExamplesExitCodesAndCautions(String command) {
         Program.Outcome outcome = Program.run(command, "--help");
 
@@ -29,7 +29,7 @@ class LanetideTest {
     void theProgramsHelpNamesItsCommandsAndTheCautions() {
         String help = Program.run("--help").out();
 
-        assertThat(help).contains("check", "simulate");
+        assertThat(help).contains("check", "lines", "simulate");
         assertThat(Cautions.ALL)
                 .allSatisfy(caution -> assertThat(unwrapped(help)).contains(caution));
     }
