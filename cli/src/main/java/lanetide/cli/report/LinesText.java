@@ -204,6 +204,9 @@ public final class LinesText {
         page.item(
                 "Strikes and pocket hits count the scatter of the level's release. Styles are shown with the ball and level"
                         + " commonest in this field; to compare styles, give all the same with --cover and --level.");
+        page.item(
+                "The natural angles are assumptions, and a large gain of the best line may say no more than that one does not"
+                        + " fit: give your own under styles, as naturalLaunch.");
         page.item("A lane in play changes with every ball: these lines are for the start.");
     }
 }
