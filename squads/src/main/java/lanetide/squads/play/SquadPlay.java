@@ -73,7 +73,11 @@ final class SquadPlay {
                 lanes.stream().flatMap(pair -> pair.both().stream()).toList();
         long machinesMs = Machines.durationMs(event.centre().machines(), all.size(), squad.conditioning());
         long beginMs = Math.max(simulator.nowMs(), squad.startMs() - machinesMs);
+        long restMs = beginMs - simulator.nowMs();
         simulator.scheduleAt(beginMs, Phase.MACHINE, "squad " + squad.id() + " due", () -> {
+            if (squad.conditioning() != Conditioning.STRIP_AND_OIL) {
+                all.forEach(lane -> lane.rest(restMs));
+            }
             if (squad.conditioning() == Conditioning.NONE) {
                 practise();
             } else {
