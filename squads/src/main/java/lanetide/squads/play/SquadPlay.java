@@ -39,12 +39,19 @@ final class SquadPlay {
         this.gameEndMs = new long[rotation.games()];
     }
 
-    /** Plans the machines so that they end at the squad's start, or begins at once if that is past. */
+    /**
+     * Plans the machines so that they end at the squad's start, or begins at once if that is past. Until then lanes rest, and what
+     * no machine cleans off levels.
+     */
     void begin() {
         Machines machines = new Machines(
                 simulator, day.event().centre().machines(), day.event().pattern(), day.allLanes());
         long beginMs = Math.max(simulator.nowMs(), squad.startMs() - machines.durationMs(squad.conditioning()));
+        long restMs = beginMs - simulator.nowMs();
         simulator.scheduleAt(beginMs, Phase.MACHINE, "squad " + squad.id() + " due", () -> {
+            if (squad.conditioning() != Conditioning.STRIP_AND_OIL) {
+                day.allLanes().forEach(lane -> lane.rest(restMs));
+            }
             if (squad.conditioning() == Conditioning.NONE) {
                 practise();
             } else {

@@ -1,0 +1,147 @@
+package lanetide.oilflow;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import lanetide.oilflow.ball.BallSpec;
+import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.ball.PlayingStyle;
+import lanetide.oilflow.ball.Release;
+import lanetide.oilflow.film.BallOil;
+import lanetide.oilflow.film.ForwardRollSplit;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.friction.MixedLubrication;
+import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.lane.LaneSurface;
+import lanetide.oilflow.line.Player;
+import lanetide.oilflow.motion.Contact;
+
+/** What the uncertain values of the model do to what it says: each moved over its range by itself, the others as usual. */
+final class SensitivityTable {
+    private static final int GAMES = 15;
+    private static final int BLOCKS = 3;
+    private static final LaneSurface SURFACE = Lanes.CATALOGUE.surfaces().get(Lanes.USUAL_SURFACE);
+    private static final Coverstock COVER = Lanes.CATALOGUE.covers().get(Lanes.USUAL_COVER);
+
+    private SensitivityTable() {}
+
+    static String markdown() {
+        Effect usual = new Model(Uncertain.DRY, Uncertain.DRY.usual).effect();
+        String head = String.format(
+                Locale.ROOT,
+                "| Value | Usual | Range | Exit board, mean of four styles | Head film lost in %d games | Oil past the end |%n"
+                        + "|---|---|---|---|---|---|%n| all as usual | | | %.1f | %.0f %% | %.3f mL |%n",
+                GAMES,
+                usual.exitBoard,
+                usual.headLossPercent,
+                usual.carrydownMl);
+        return head + Arrays.stream(Uncertain.values()).map(Uncertain::row).collect(Collectors.joining());
+    }
+
+    /** A value that is not known well, with the range it may lie in: published where the README names a source, else assumed. */
+    private enum Uncertain {
+        DRY("dry friction", SURFACE.dryFriction(), 0.16, 0.24),
+        FLUID("friction under a thick film", MixedLubrication.USUAL_FLUID, 0.008, 0.02),
+        ROUGHNESS("share of the roughness that stands up", MixedLubrication.LOADED_ROUGHNESS_SHARE, 0.2, 0.8),
+        COVERAGE("coverage (1/um)", ForwardRollSplit.USUAL_COVERAGE_PER_UM, 1.5, 6),
+        OVERLAP("flare overlap", COVER.flareOverlap(), 0.06, 0.23),
+        WIPED("share wiped", BallOil.USUAL_WIPED_SHARE, 0.9, 1),
+        DECAY("lengthwise decay", OilPattern.USUAL_DECAY, 0.8, 3),
+        FLOOR("lengthwise floor", OilPattern.USUAL_FLOOR, 0.15, 0.35),
+        LAUNCH("natural launch, degrees more", 0, -0.5, 0.5),
+        ROTATION("axis rotation, degrees more", 0, -10, 10);
+
+        private final String words;
+        private final double usual;
+        private final double low;
+        private final double high;
+
+        Uncertain(String words, double usual, double low, double high) {
+            this.words = words;
+            this.usual = usual;
+            this.low = low;
+            this.high = high;
+        }
+
+        String row() {
+            Effect atLow = new Model(this, low).effect();
+            Effect atHigh = new Model(this, high).effect();
+            return String.format(
+                    Locale.ROOT,
+                    "| %s | %s | %s to %s | %.1f to %.1f | %.0f to %.0f %% | %.3f to %.3f mL |%n",
+                    words,
+                    usual,
+                    low,
+                    high,
+                    atLow.exitBoard,
+                    atHigh.exitBoard,
+                    atLow.headLossPercent,
+                    atHigh.headLossPercent,
+                    atLow.carrydownMl,
+                    atHigh.carrydownMl);
+        }
+    }
+
+    /** What the model says under some values. */
+    private record Effect(double exitBoard, double headLossPercent, double carrydownMl) {}
+
+    /** The usual model with one value moved. */
+    private record Model(Uncertain moved, double to) {
+        double value(Uncertain wanted) {
+            return wanted == moved ? to : wanted.usual;
+        }
+
+        Effect effect() {
+            OilPattern pattern = new OilPattern(
+                    "test", 39 * Lanes.FOOT_M, 26, 3, 5, 14, value(Uncertain.DECAY), value(Uncertain.FLOOR));
+            OilFilm fresh = Lanes.fresh(pattern);
+            List<Player> field = Lanes.STYLES.stream().map(this::player).toList();
+            double exit = field.stream()
+                    .mapToDouble(player ->
+                            Lanes.finder().exitBoard(player, fresh, Lanes.natural(player, fresh), pattern.lengthM()))
+                    .average()
+                    .orElseThrow();
+            double lost = 0;
+            double carried = 0;
+            for (long seed = 1; seed <= BLOCKS; seed++) {
+                OilFilm film = new Block(field, fresh.copy(), seed, value(Uncertain.WIPED)).play(GAMES).film;
+                lost += 100 * (1 - TransitionRows.leastLeft(film, fresh, 0, 20)) / BLOCKS;
+                carried += film.volumePastMl(pattern.lengthM()) / BLOCKS;
+            }
+            return new Effect(exit, lost, carried);
+        }
+
+        private Player player(String name) {
+            PlayingStyle style = Lanes.CATALOGUE.styles().get(name);
+            Release release = style.release();
+            PlayingStyle changed = new PlayingStyle(
+                    style.id(),
+                    new Release(
+                            release.speedMps(),
+                            release.spinRadps(),
+                            release.axisRotationRad() + Math.toRadians(value(Uncertain.ROTATION)),
+                            release.axisTiltRad()),
+                    style.naturalLaunchRad() + Math.toRadians(value(Uncertain.LAUNCH)),
+                    style.source());
+            return new Player(changed, Lanes.GOOD_SPREAD, Hand.RIGHT, contact());
+        }
+
+        private Contact contact() {
+            Coverstock cover = new Coverstock(
+                    COVER.id(),
+                    COVER.frictionFactor(),
+                    COVER.roughnessUm(),
+                    value(Uncertain.OVERLAP),
+                    COVER.absorptionS(),
+                    COVER.source());
+            double roughnessUm = Math.hypot(SURFACE.roughnessUm(), COVER.roughnessUm());
+            return new Contact(
+                    BallSpec.of(cover),
+                    new MixedLubrication(
+                            value(Uncertain.DRY), value(Uncertain.FLUID), value(Uncertain.ROUGHNESS) * roughnessUm),
+                    new ForwardRollSplit(value(Uncertain.COVERAGE)));
+        }
+    }
+}

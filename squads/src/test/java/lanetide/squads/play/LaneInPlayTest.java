@@ -1,0 +1,26 @@
+package lanetide.squads.play;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.lane.LaneGrid;
+import org.junit.jupiter.api.Test;
+
+class LaneInPlayTest {
+    private static final int TRACK = 156;
+    private static final long HOUR_MS = 3_600_000;
+
+    /** Orchard (1962) with gravity: a lone track on 20 um keeps about half its depth for an hour. */
+    @Test
+    void aTrackInThickHeadsFillsWhileTheLaneRestsAndNoOilIsLost() {
+        LaneInPlay lane = new LaneInPlay(1, LaneGrid.USUAL);
+        lane.oil(new OilPattern("heavy heads", 12, 60, 3, 5, 14, 2, 0.05));
+        double evenUm = lane.film().thicknessUm(TRACK, 0);
+        lane.film().cellsUm()[TRACK * LaneGrid.USUAL.rows()] -= 4;
+        double wornMl = lane.film().volumeMl();
+        lane.rest(HOUR_MS);
+        assertThat(evenUm - lane.film().thicknessUm(TRACK, 0)).isBetween(1.0, 3.0);
+        assertThat(lane.account().onLanesMl()).isCloseTo(wornMl, within(1e-9));
+    }
+}
