@@ -1,19 +1,14 @@
 package lanetide.cli.command;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
-import lanetide.cli.report.CheckReport;
 import lanetide.cli.report.LaneChoice;
 import lanetide.cli.report.LanesCsv;
-import lanetide.cli.report.Page;
 import lanetide.cli.report.SimulateJson;
 import lanetide.cli.report.SimulateText;
-import lanetide.cli.scenario.Notice;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
-import lanetide.cli.scenario.Severity;
 import lanetide.squads.play.EventStudy;
 import lanetide.squads.play.StudyResult;
 import picocli.CommandLine.Command;
@@ -63,7 +58,7 @@ public final class SimulateCommand implements Callable<Integer> {
         int threads = options.threads();
         Optional<AnswerFile> file = options.answerFile();
         Reading reading = ScenarioFile.read(options.scenario(), options.seed());
-        tell(reading);
+        Notes.tell(reading, options);
         if (reading.scenario().isEmpty()) {
             return ExitCode.CANNOT_RUN;
         }
@@ -72,19 +67,6 @@ public final class SimulateCommand implements Callable<Integer> {
         StudyResult study = play(scenario, threads);
         options.answer(file, render(reading, scenario, study, choice));
         return ExitCode.DONE;
-    }
-
-    private void tell(Reading reading) {
-        List<Notice> told = reading.notices().stream()
-                .filter(notice -> notice.severity() == Severity.ERROR || !options.quiet())
-                .toList();
-        if (!told.isEmpty()) {
-            Page page =
-                    new Page().line(options.scenario() + (reading.scenario().isEmpty() ? " cannot be played." : ""));
-            CheckReport.notices(page, told);
-            options.err().print(page.text());
-            options.err().flush();
-        }
     }
 
     private LaneChoice choice(Scenario scenario) {

@@ -1,6 +1,8 @@
 package lanetide.cli.scenario;
 
 import java.util.List;
+import lanetide.oilflow.catalogue.Catalogue;
+import lanetide.oilflow.film.PatternBands;
 import lanetide.squads.model.Event;
 import lanetide.squads.rotation.RotationDesign;
 
@@ -12,10 +14,19 @@ import lanetide.squads.rotation.RotationDesign;
  * @param seed seed of all its chance: the file's, unless another was asked for
  * @param event what is to be played
  * @param design how groups move, from which the event's rotations were planned
+ * @param bands the limits by which it sorts patterns
+ * @param catalogue the surfaces, covers and styles it can name: the shipped ones and its own
  * @param assumptions what answers rest on and the file does not state
  */
 public record Scenario(
-        String file, String sha256, long seed, Event event, RotationDesign design, List<Assumption> assumptions) {
+        String file,
+        String sha256,
+        long seed,
+        Event event,
+        RotationDesign design,
+        PatternBands bands,
+        Catalogue catalogue,
+        List<Assumption> assumptions) {
     /** Copies the list. */
     public Scenario {
         assumptions = List.copyOf(assumptions);
