@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import lanetide.cli.scenario.Assumption;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.TimeOfDay;
@@ -40,7 +41,7 @@ public final class SimulateJson {
         timetable(answer.putArray("timetable"), study.first().timetable());
         lanes(answer.putArray("lanes"), study.first().lanes());
         oil(answer.putObject("oil"), study.first().oil());
-        assumptions(answer.putArray("assumptions"), scenario);
+        assumptions(answer.putArray("assumptions"), scenario.assumptions());
         Cautions.ALL.forEach(answer.putArray("cautions")::add);
         return JsonAnswer.write(answer);
     }
@@ -124,8 +125,8 @@ public final class SimulateJson {
         JsonAnswer.put(node, "relativeError", oil.relativeError(), 9);
     }
 
-    private static void assumptions(ArrayNode assumptions, Scenario scenario) {
-        scenario.assumptions().forEach(taken -> {
+    static void assumptions(ArrayNode assumptions, List<Assumption> all) {
+        all.forEach(taken -> {
             ObjectNode node = assumptions.addObject();
             node.put("name", taken.name());
             node.put("value", taken.value());
