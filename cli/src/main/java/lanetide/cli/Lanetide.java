@@ -11,6 +11,7 @@ import lanetide.cli.command.CheckCommand;
 import lanetide.cli.command.CommandFailure;
 import lanetide.cli.command.ExitCode;
 import lanetide.cli.command.LinesCommand;
+import lanetide.cli.command.PatternCommand;
 import lanetide.cli.command.SimulateCommand;
 import lanetide.cli.report.Cautions;
 import lanetide.cli.report.ProgramVersion;
@@ -22,7 +23,13 @@ import picocli.CommandLine.IVersionProvider;
 @Command(
         name = "lanetide",
         description = "What the oil on tenpin lanes will be, game by game, and whether the schedule shares it fairly.",
-        subcommands = {CheckCommand.class, LinesCommand.class, SimulateCommand.class, CommandLine.HelpCommand.class},
+        subcommands = {
+            CheckCommand.class,
+            LinesCommand.class,
+            PatternCommand.class,
+            SimulateCommand.class,
+            CommandLine.HelpCommand.class
+        },
         versionProvider = Lanetide.Version.class,
         mixinStandardHelpOptions = true,
         scope = CommandLine.ScopeType.INHERIT,

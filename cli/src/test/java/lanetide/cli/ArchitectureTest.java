@@ -50,12 +50,20 @@ class ArchitectureTest {
             .resideInAPackage("picocli..");
 
     @ArchTest
-    static final ArchRule JSON_AND_CSV_STAY_IN_THE_REPORTS = noClasses()
+    static final ArchRule JSON_STAYS_IN_THE_REPORTS = noClasses()
             .that()
             .resideOutsideOfPackage("lanetide.cli.report..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("tools.jackson..", "org.apache.commons.csv..");
+            .resideInAPackage("tools.jackson..");
+
+    @ArchTest
+    static final ArchRule CSV_STAYS_IN_THE_REPORTS_AND_THE_READER = noClasses()
+            .that()
+            .resideOutsideOfPackages("lanetide.cli.report..", "lanetide.cli.scenario..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.apache.commons.csv..");
 
     @ArchTest
     static final ArchRule PACKAGES_FORM_NO_CIRCLE =

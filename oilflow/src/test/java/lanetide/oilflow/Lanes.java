@@ -8,6 +8,7 @@ import lanetide.oilflow.ball.ReleaseSpread;
 import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.film.SheetPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
@@ -56,11 +57,11 @@ final class Lanes {
     }
 
     /** The pattern of the length rule's rows. */
-    static OilPattern pattern(double feet) {
+    static SheetPattern pattern(double feet) {
         return pattern(feet, 26, 3);
     }
 
-    static OilPattern pattern(double feet, double volumeMl, double ratio) {
+    static SheetPattern pattern(double feet, double volumeMl, double ratio) {
         return OilPattern.of("test", feet * FOOT_M, volumeMl, ratio);
     }
 

@@ -94,8 +94,7 @@ final class SensitivityTable {
         }
 
         Effect effect() {
-            OilPattern pattern = new OilPattern(
-                    "test", 39 * Lanes.FOOT_M, 26, 3, 5, 14, value(Uncertain.DECAY), value(Uncertain.FLOOR));
+            OilPattern pattern = Lanes.pattern(39).falling(value(Uncertain.DECAY), value(Uncertain.FLOOR));
             OilFilm fresh = Lanes.fresh(pattern);
             List<Player> field = Lanes.STYLES.stream().map(this::player).toList();
             double exit = field.stream()

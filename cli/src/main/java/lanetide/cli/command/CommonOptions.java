@@ -115,7 +115,7 @@ final class CommonOptions {
                 .toList();
         if (!told.isEmpty()) {
             Page page = new Page().line(scenario + (reading.scenario().isEmpty() ? " cannot be played." : ""));
-            CheckReport.notices(page, told);
+            CheckReport.notices(page, scenario.toString(), told);
             err().print(page.text());
             err().flush();
         }

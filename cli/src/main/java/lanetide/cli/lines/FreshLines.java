@@ -22,18 +22,12 @@ import lanetide.squads.play.Physics;
 
 /** Finds where each kind of bowler starts on the fresh pattern, surface by surface. */
 public final class FreshLines {
-    /**
-     * Shipped surface that bowlers know their natural lines from (assumption): about 85 % of lanes were synthetic (governing
-     * body's count of 72,800 lanes, 2018-19), and a hard one is the smoothest.
-     */
-    public static final String REFERENCE_SURFACE = "hard-synthetic";
-
     private final Scenario scenario;
     private final Question question;
     private final Physics physics = Physics.usual();
     private final OilFilm fresh;
     private final LineAdvisor advisor;
-    private final LaneSurface reference = Catalogue.shipped().surfaces().get(REFERENCE_SURFACE);
+    private final LaneSurface reference = Catalogue.shipped().surfaces().get(Catalogue.REFERENCE_SURFACE);
 
     private FreshLines(Scenario scenario, Question question) {
         this.scenario = scenario;

@@ -24,7 +24,7 @@ public final class CheckReport {
     public static String text(String file, Reading reading, boolean metric) {
         Page page = new Page();
         page.line(file + ": " + verdict(reading));
-        notices(page, reading.notices());
+        notices(page, file, reading.notices());
         reading.scenario().ifPresent(scenario -> ScenarioSummary.add(page, scenario, metric));
         return page.text();
     }
@@ -33,16 +33,17 @@ public final class CheckReport {
      * Adds notices, grouped by severity, the most severe first.
      *
      * @param page where to add them
+     * @param file the scenario's name; notices of other files name theirs
      * @param notices the notices
      */
-    public static void notices(Page page, List<Notice> notices) {
+    public static void notices(Page page, String file, List<Notice> notices) {
         for (Severity severity : Severity.values()) {
             List<Notice> group = notices.stream()
                     .filter(notice -> notice.severity() == severity)
                     .toList();
             if (!group.isEmpty()) {
                 page.heading(counted(severity, group.size(), true));
-                group.forEach(notice -> page.item(sentence(notice)));
+                group.forEach(notice -> page.item(sentence(file, notice)));
             }
         }
     }
@@ -95,8 +96,9 @@ public final class CheckReport {
                 : (count == 0 ? "no" : String.valueOf(count)) + " " + plural;
     }
 
-    private static String sentence(Notice notice) {
-        return "Line " + notice.line() + ": " + notice.message() + " ["
+    private static String sentence(String file, Notice notice) {
+        String where = notice.file().equals(file) ? "Line " : notice.file() + " line ";
+        return where + notice.line() + ": " + notice.message() + " ["
                 + notice.code().code() + "]";
     }
 }

@@ -30,6 +30,10 @@ final class JsonAnswer {
             answer.putNull("seed");
         }
         answer.put("scenarioSha256", reading.sha256().orElse(null));
+        if (!reading.namedFiles().isEmpty()) {
+            ObjectNode files = answer.putObject("namedFilesSha256");
+            reading.namedFiles().forEach(files::put);
+        }
         return answer;
     }
 

@@ -154,7 +154,7 @@ final class LanesText {
         page.heading("How to read it");
         page.item("Heads: the first " + units.headsEnd()
                 + ". \"Heads\" is the thickest board there, the most worn board lies between the" + " tapers (board "
-                + Figures.plain(pattern.taperToBoard(), 1) + " and inside).");
+                + PatternWords.flatFrom(pattern) + " and inside).");
         page.item("Past the end: oil that balls have carried beyond the pattern.");
         if (!squads.isEmpty() && !squads.get(0).kinds().isEmpty()) {
             page.item(

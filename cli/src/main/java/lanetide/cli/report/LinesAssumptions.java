@@ -3,12 +3,12 @@ package lanetide.cli.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import lanetide.cli.lines.FreshLines;
 import lanetide.cli.lines.StartLine;
 import lanetide.cli.scenario.Assumption;
 import lanetide.cli.scenario.Assumptions;
 import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.ball.PlayingStyle;
+import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.line.LineAdvisor;
 import lanetide.oilflow.pocket.PinCarry;
 
@@ -33,7 +33,7 @@ final class LinesAssumptions {
                 style.source())));
         all.add(new Assumption(
                 "where natural lines are known from",
-                "the fresh pattern on " + FreshLines.REFERENCE_SURFACE,
+                "the fresh pattern on " + Catalogue.REFERENCE_SURFACE,
                 "assumption"));
         all.add(new Assumption(
                 "half width of the pocket",

@@ -3,10 +3,10 @@ package lanetide.cli.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import lanetide.cli.lines.FreshLines;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.lines.StartLine;
 import lanetide.cli.scenario.Scenario;
+import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.line.Basis;
 import lanetide.oilflow.line.PlayedLine;
@@ -44,7 +44,7 @@ public final class LinesText {
     private String write() {
         page.line(scenario.event().name());
         page.line("Where each style starts on the fresh pattern.");
-        page.item(ScenarioSummary.pattern(scenario.event().pattern(), metric) + rule());
+        page.item(PatternWords.named(scenario.event().pattern(), metric) + rule());
         page.item(
                 "Boards are counted from the bowler's own gutter; laydown and arrows are where the ball is, not the feet.");
         players();
@@ -188,7 +188,7 @@ public final class LinesText {
 
     private void howToRead() {
         page.heading("How to read it");
-        page.item("The first tables show natural lines: what a style plays on " + FreshLines.REFERENCE_SURFACE
+        page.item("The first tables show natural lines: what a style plays on " + Catalogue.REFERENCE_SURFACE
                 + " at its own launch angle, moved two boards with the feet to one at the arrows until an average shot"
                 + " meets the pocket here.");
         page.item(

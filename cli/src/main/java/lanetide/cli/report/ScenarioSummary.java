@@ -6,8 +6,6 @@ import lanetide.cli.scenario.Assumption;
 import lanetide.cli.scenario.PlayEstimate;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.TimeOfDay;
-import lanetide.oilflow.film.OilPattern;
-import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
@@ -22,7 +20,7 @@ final class ScenarioSummary {
         page.heading("What the scenario says");
         page.item(event.name() + ", seed " + scenario.seed() + ".");
         page.item(centre(event.centre()));
-        page.item(pattern(event.pattern(), metric));
+        page.item(PatternWords.named(event.pattern(), metric));
         page.item("Rotation: " + scenario.design().describe());
         page.heading("Squads (ends are estimates from the pace of play)");
         page.table(squads(event), 3);
@@ -52,14 +50,6 @@ final class ScenarioSummary {
         return "Lanes " + centre.pairs().get(0).left() + " to "
                 + centre.pairs().get(pairs - 1).right() + ": " + pairs + (pairs == 1 ? " pair, " : " pairs, ")
                 + centre.surface().id() + ", " + machines + ".";
-    }
-
-    static String pattern(OilPattern pattern, boolean metric) {
-        String length = metric
-                ? Figures.plain(pattern.lengthM(), 2) + " m"
-                : Figures.plain(pattern.lengthM() / LaneGeometry.FOOT_M, 1) + " ft";
-        return "Pattern: " + length + ", " + Figures.plain(pattern.volumeMl(), 1) + " mL, "
-                + Figures.plain(pattern.ratio(), 1) + ":1.";
     }
 
     private static List<List<String>> squads(Event event) {

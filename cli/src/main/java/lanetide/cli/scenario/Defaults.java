@@ -2,16 +2,19 @@ package lanetide.cli.scenario;
 
 import java.math.BigDecimal;
 import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.film.PatternBands;
+import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.model.PaceOfPlay;
 
 /** Every value that holds where a scenario says nothing, in one place. */
 final class Defaults {
     private static final String PRACTICE_OF_THE_TRADE = "common practice, no source";
+    private static final String ASSUMPTION = "assumption";
     private static final String CHOSEN = "chosen to fit the published length rule, not measured";
 
     static final Default SEED = new Default(1, "1", "any seed would do");
     static final Default PRACTICE = new Default(600_000, "10 min", PRACTICE_OF_THE_TRADE);
-    static final Default MACHINES = new Default(1, "1", "assumption");
+    static final Default MACHINES = new Default(1, "1", ASSUMPTION);
     static final Default STRIP_TIME = new Default(45_000, "45 s", PRACTICE_OF_THE_TRADE);
     static final Default OIL_TIME = new Default(45_000, "45 s", PRACTICE_OF_THE_TRADE);
     static final Default MOVE = new Default(1, "1 pair", PRACTICE_OF_THE_TRADE);
@@ -21,6 +24,15 @@ final class Defaults {
     static final Default DECAY = new Default(OilPattern.USUAL_DECAY, plain(OilPattern.USUAL_DECAY), CHOSEN);
     static final Default FLOOR =
             new Default(OilPattern.USUAL_FLOOR, plain(100 * OilPattern.USUAL_FLOOR) + " %", CHOSEN);
+    static final Default BUFF_TO =
+            new Default(OilPattern.USUAL_BUFF_TO, plain(100 * OilPattern.USUAL_BUFF_TO) + " %", ASSUMPTION);
+    static final Default TAPE_ERROR = new Default(2, "2 units", ASSUMPTION);
+    static final Default SHORT_TO = feet(PatternBands.PUBLISHED.shortToM());
+    static final Default LONG_FROM = feet(PatternBands.PUBLISHED.longFromM());
+    static final Default LOW_BELOW = millilitres(PatternBands.PUBLISHED.lowBelowMl());
+    static final Default HIGH_ABOVE = millilitres(PatternBands.PUBLISHED.highAboveMl());
+    static final Default SPORT_TO = ratio(PatternBands.PUBLISHED.sportTo());
+    static final Default HOUSE_FROM = ratio(PatternBands.PUBLISHED.houseFrom());
     static final Default FIRST_SHOT = pace(PaceOfPlay.USUAL.firstShotMs());
     static final Default SPARE_SHOT = pace(PaceOfPlay.USUAL.spareShotMs());
     static final Default RESET = pace(PaceOfPlay.USUAL.resetMs());
@@ -31,6 +43,18 @@ final class Defaults {
     static final String PATTERN_NAME = "pattern";
 
     private Defaults() {}
+
+    private static Default feet(double metres) {
+        return new Default(metres, Range.round(metres / LaneGeometry.FOOT_M) + " ft", PatternBands.LENGTH_SOURCE);
+    }
+
+    private static Default millilitres(double volumeMl) {
+        return new Default(volumeMl, plain(volumeMl) + " mL", PatternBands.VOLUME_SOURCE);
+    }
+
+    private static Default ratio(double ratio) {
+        return new Default(ratio, plain(ratio) + ":1", PatternBands.RATIO_SOURCE);
+    }
 
     private static Default boards(double board) {
         return new Default(board, plain(board) + " boards", "most published patterns");

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.film.PatternBands;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
@@ -19,15 +20,17 @@ final class EventReader {
     private final Notices notices;
     private final Assumptions assumptions;
     private final OptionalLong seed;
+    private final NamedFiles files;
 
-    EventReader(Notices notices, Assumptions assumptions, OptionalLong seed) {
+    EventReader(Notices notices, Assumptions assumptions, OptionalLong seed, NamedFiles files) {
         this.notices = notices;
         this.assumptions = assumptions;
         this.seed = seed;
+        this.files = files;
     }
 
-    /** An event, the design of its rotations, the seed its field was drawn with and the names it could use. */
-    record Planned(Event event, RotationDesign design, long seed, Names names) {}
+    /** An event, the design of its rotations, the seed its field was drawn with, and what it can name. */
+    record Planned(Event event, RotationDesign design, long seed, PatternBands bands, Names names) {}
 
     Optional<Planned> read(Section scenario) {
         String name = scenario.text("name");
@@ -35,8 +38,10 @@ final class EventReader {
         Names names = new OwnNamesReader(notices).read(scenario);
         Optional<Centre> centre =
                 block(scenario, "centre", Block.CENTRE).flatMap(new CentreReader(notices, names, assumptions)::read);
-        Optional<OilPattern> pattern =
-                block(scenario, "pattern", Block.PATTERN).flatMap(new PatternReader(notices, assumptions)::read);
+        PatternReader patterns = new PatternReader(notices, assumptions, files);
+        Optional<Section> patternBlock = block(scenario, "pattern", Block.PATTERN);
+        Optional<OilPattern> pattern = patternBlock.flatMap(patterns::read);
+        Optional<PatternBands> bands = patternBlock.flatMap(patterns::bands);
         Optional<PaceOfPlay> pace = new PaceReader(notices, assumptions).read(scenario);
         Optional<RotationDesign> design = new RotationReader(notices, centre, assumptions).read(scenario);
         List<SquadDraft> drafts = new SquadsReader(assumptions).read(scenario);
@@ -60,6 +65,7 @@ final class EventReader {
                                 pace.orElseThrow()),
                         design.orElseThrow(),
                         chosenSeed,
+                        bands.orElseThrow(),
                         names.unmodifiable()));
     }
 

@@ -3,6 +3,7 @@ package lanetide.cli.scenario;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGeometry;
 
 /** The kinds of quantity in a scenario, the units each may be written in, and the base unit it is turned into. */
@@ -26,6 +27,8 @@ enum Measure {
     ANGLE(Unit.of("deg", StrictMath.PI / 180, "degrees")),
     /** Base unit: micrometre. */
     ROUGHNESS(Unit.of("um", 1, "\u00b5m", "\u03bcm"), Unit.of("microinch", 0.0254)),
+    /** Base unit: unit of oil. */
+    FILM(Unit.of("units", 1, "unit"), Unit.of("um", 1 / OilFilm.UNIT_UM, "\u00b5m", "\u03bcm")),
     /** Base unit: board. */
     BOARDS(Unit.of("boards", 1, "board")),
     /** Base unit: lane pair. */

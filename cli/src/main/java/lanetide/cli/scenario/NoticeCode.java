@@ -64,6 +64,20 @@ public enum NoticeCode {
     SHARES_NOT_100(Severity.ERROR),
     /** A ratio that the pattern's taper cannot give. */
     TAPER_CANNOT_GIVE_RATIO(Severity.ERROR),
+    /** Fewer tape readings, or on fewer boards, than a pattern can be drawn from. */
+    TOO_FEW_READINGS(Severity.ERROR),
+    /** Tapes that have not one reading for every board at every distance. */
+    READINGS_INCOMPLETE(Severity.ERROR),
+    /** Two readings of one board at one distance. */
+    READING_TWICE(Severity.ERROR),
+    /** Tapes that cannot hold the stated volume, whatever their error bar. */
+    TAPES_CONTRADICT_VOLUME(Severity.ERROR),
+    /** Tapes that find oil past the stated length. */
+    TAPES_CONTRADICT_LENGTH(Severity.ERROR),
+    /** A file named in a scenario that is not beside it. */
+    NAMED_FILE_MISSING(Severity.ERROR),
+    /** A table without a column it must have. */
+    COLUMN_MISSING(Severity.ERROR),
     /** A lane in two pairs, or a pair named twice. */
     LANE_TWICE(Severity.ERROR),
     /** A pair of lanes that do not adjoin. */
@@ -106,6 +120,8 @@ public enum NoticeCode {
     ROTATION_SAME_PREDECESSOR(Severity.INFO),
     /** Groups that are not all of one size. */
     GROUPS_UNEVEN(Severity.INFO),
+    /** A column of a table that is not read. */
+    COLUMN_IGNORED(Severity.INFO),
     /** A scenario's own values under a shipped name. */
     SHIPPED_NAME_REPLACED(Severity.INFO);
 

@@ -11,28 +11,40 @@ final class Notices {
     private static final int LONGEST_QUOTE = 60;
 
     private final String file;
-    private final List<Notice> notices = new ArrayList<>();
-    private int errors;
+    private final List<Notice> notices;
 
     Notices(String file) {
+        this(file, new ArrayList<>());
+    }
+
+    private Notices(String file, List<Notice> notices) {
         this.file = file;
+        this.notices = notices;
+    }
+
+    /** The same collection, for what is found in a file that the scenario names. */
+    Notices in(String otherFile) {
+        return new Notices(otherFile, notices);
+    }
+
+    String file() {
+        return file;
     }
 
     void add(NoticeCode code, Place place, String field, String value, String message) {
         notices.add(new Notice(code, file, place.line(), place.column(), field, quote(value), message));
-        if (code.severity() == Severity.ERROR) {
-            errors++;
-        }
     }
 
     /** Number of errors so far: a reader remembers it, reads its values, and builds only if it has not grown. */
     int errors() {
-        return errors;
+        return (int) notices.stream()
+                .filter(notice -> notice.severity() == Severity.ERROR)
+                .count();
     }
 
     /** Builds a value if no error has come since, and turns a refusal by the value itself into a notice. */
     <T> Optional<T> build(int errorsBefore, Place place, String field, Supplier<T> value) {
-        if (errors > errorsBefore) {
+        if (errors() > errorsBefore) {
             return Optional.empty();
         }
         try {
@@ -43,10 +55,12 @@ final class Notices {
         }
     }
 
-    /** All notices in the order of the file. */
+    /** All notices in the order of the file, before those of files it names. */
     List<Notice> list() {
         return notices.stream()
-                .sorted(Comparator.comparingInt(Notice::line).thenComparingInt(Notice::column))
+                .sorted(Comparator.comparing((Notice notice) -> !notice.file().equals(file))
+                        .thenComparingInt(Notice::line)
+                        .thenComparingInt(Notice::column))
                 .toList();
     }
 

@@ -1,57 +1,81 @@
 package lanetide.cli.scenario;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.film.PatternBands;
 
-/** Reads the oil pattern. */
+/** Reads the oil pattern: by what its sheet states, or by tape readings. */
 final class PatternReader {
-    private static final double LEAST_RISE_BOARDS = 0.5;
+    static final Range LENGTHS = Range.between(OilPattern.SHORTEST_M, OilPattern.LONGEST_M);
+    static final Range VOLUMES = Range.above(0, OilPattern.MOST_ML);
+
+    private static final List<String> SHEET_KEYS =
+            List.of("ratio", "taperFrom", "taperTo", "decay", "floor", "buffFrom", "buffTo", "left");
 
     private final Notices notices;
     private final Assumptions assumptions;
+    private final NamedFiles files;
 
-    PatternReader(Notices notices, Assumptions assumptions) {
+    PatternReader(Notices notices, Assumptions assumptions, NamedFiles files) {
         this.notices = notices;
         this.assumptions = assumptions;
+        this.files = files;
     }
 
     Optional<OilPattern> read(Section section) {
-        int before = notices.errors();
         String name = section.has("name") ? section.text("name") : Defaults.PATTERN_NAME;
-        double lengthM = section.quantity("length", Measure.LENGTH, Range.between(6, 17.7));
-        double volumeMl = section.quantity("volume", Measure.VOLUME, Range.above(0, 60));
-        double ratio = section.quantity("ratio", Measure.RATIO, Range.between(1, 14));
-        double from = optional(section, "taperFrom", Measure.BOARDS, Range.between(2, 12), Defaults.TAPER_FROM);
-        double to = optional(section, "taperTo", Measure.BOARDS, Range.between(2.5, 17), Defaults.TAPER_TO);
-        double decay = optional(section, "decay", Measure.NUMBER, Range.between(0, 6), Defaults.DECAY);
-        double floor = optional(section, "floor", Measure.SHARE, Range.between(0, 1), Defaults.FLOOR);
-        if (to < from + LEAST_RISE_BOARDS) {
-            taperBackwards(section, from, to);
+        double lengthM = section.quantity("length", Measure.LENGTH, LENGTHS);
+        Optional<Value> tapes = section.get("tapes");
+        if (tapes.isEmpty()) {
+            return new SheetReader(notices, assumptions).read(section, name, lengthM);
         }
-        if (notices.errors() > before) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(new OilPattern(name, lengthM, volumeMl, ratio, from, to, decay, floor));
-        } catch (IllegalArgumentException e) {
-            section.get("ratio").ifPresent(value -> impossibleRatio(value, e.getMessage()));
-            return Optional.empty();
-        }
+        int before = notices.errors();
+        SHEET_KEYS.forEach(key -> section.get(key).ifPresent(PatternReader::besideTapes));
+        OptionalDouble volumeMl = section.get("volume")
+                .map(value -> value.quantity(Measure.VOLUME, VOLUMES))
+                .orElse(OptionalDouble.empty());
+        return new TapesReader(notices, assumptions, files)
+                .read(tapes.get(), lengthM)
+                .filter(table -> notices.errors() == before)
+                .flatMap(table -> new TapedPattern(section, name, lengthM, table).build(volumeMl));
     }
 
-    private double optional(Section section, String key, Measure measure, Range range, Default otherwise) {
+    /** The limits that sort patterns into bands and tiers: the scenario's own in place of the published ones. */
+    Optional<PatternBands> bands(Section section) {
+        return section.has("bands")
+                ? section.get("bands")
+                        .flatMap(value -> value.section(Block.BANDS))
+                        .flatMap(this::ownBands)
+                : Optional.of(PatternBands.PUBLISHED);
+    }
+
+    private Optional<PatternBands> ownBands(Section section) {
+        int before = notices.errors();
+        Range ratios = Range.between(1, 100);
+        double shortToM = band(section, "shortTo", Measure.LENGTH, LENGTHS, Defaults.SHORT_TO);
+        double longFromM = band(section, "longFrom", Measure.LENGTH, LENGTHS, Defaults.LONG_FROM);
+        double lowBelowMl = band(section, "lowBelow", Measure.VOLUME, VOLUMES, Defaults.LOW_BELOW);
+        double highAboveMl = band(section, "highAbove", Measure.VOLUME, VOLUMES, Defaults.HIGH_ABOVE);
+        double sportTo = band(section, "sportTo", Measure.RATIO, ratios, Defaults.SPORT_TO);
+        double houseFrom = band(section, "houseFrom", Measure.RATIO, ratios, Defaults.HOUSE_FROM);
+        return notices.build(
+                before,
+                section.place(),
+                section.path(),
+                () -> new PatternBands(shortToM, longFromM, lowBelowMl, highAboveMl, sportTo, houseFrom));
+    }
+
+    private double band(Section section, String key, Measure measure, Range range, Default otherwise) {
         return section.quantity(key, measure, range, otherwise, assumptions);
     }
 
-    private void taperBackwards(Section section, double from, double to) {
-        Optional<Value> at = section.get("taperTo").or(() -> section.get("taperFrom"));
-        at.ifPresent(value -> value.refuse(
-                NoticeCode.IMPOSSIBLE_COMBINATION,
-                "; taperTo (" + Range.round(to) + ") must lie at least half a board above taperFrom ("
-                        + Range.round(from) + "). Typical: 5 boards and 14 boards."));
-    }
-
-    private static void impossibleRatio(Value ratio, String reason) {
-        ratio.refuse(NoticeCode.TAPER_CANNOT_GIVE_RATIO, ", which this taper cannot give: " + reason + ".");
+    private static void besideTapes(Value value) {
+        value.say(
+                NoticeCode.CONFLICTING_KEYS,
+                value.plain(),
+                value.path() + (value.plain().isEmpty() ? "" : " (" + Notices.quote(value.plain()) + ")")
+                        + " stands beside pattern.tapes, and the tapes already say it. Remove one of the two.");
     }
 }

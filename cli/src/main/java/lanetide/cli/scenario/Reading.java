@@ -1,18 +1,24 @@
 package lanetide.cli.scenario;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What came of reading a file.
  *
  * @param sha256 SHA-256 of the file's bytes in lower-case hexadecimal; empty if the file is too large to be a scenario
+ * @param namedFiles SHA-256 of every file beside it that it names and that was read, by name in alphabetical order
  * @param scenario the scenario; empty if a notice is an error
  * @param notices everything found, in the order of the file
  */
-public record Reading(Optional<String> sha256, Optional<Scenario> scenario, List<Notice> notices) {
-    /** Copies the list. */
+public record Reading(
+        Optional<String> sha256, Map<String, String> namedFiles, Optional<Scenario> scenario, List<Notice> notices) {
+    /** Copies the map and the list. */
     public Reading {
+        namedFiles = Collections.unmodifiableMap(new TreeMap<>(namedFiles));
         notices = List.copyOf(notices);
     }
 

@@ -1,6 +1,7 @@
 package lanetide.cli.scenario;
 
 import java.util.List;
+import lanetide.oilflow.film.PatternBands;
 import lanetide.squads.model.Event;
 import lanetide.squads.rotation.RotationDesign;
 
@@ -12,6 +13,7 @@ import lanetide.squads.rotation.RotationDesign;
  * @param seed seed of all its chance: the file's, unless another was asked for
  * @param event what is to be played
  * @param design how groups move, from which the event's rotations were planned
+ * @param bands the limits by which it sorts patterns
  * @param names everything it can name: what ships with the program, and its own
  * @param assumptions what answers rest on and the file does not state
  */
@@ -21,6 +23,7 @@ public record Scenario(
         long seed,
         Event event,
         RotationDesign design,
+        PatternBands bands,
         Names names,
         List<Assumption> assumptions) {
     /** Copies the list. */

@@ -42,23 +42,26 @@ public final class ScenarioReader {
         Optional<Node> root = new SourceText(notices).read(bytes).flatMap(new YamlTree(notices)::compose);
         Optional<Section> section = root.flatMap(node -> new Value(node, "", "", notices).section(Block.SCENARIO));
         Assumptions assumptions = new Assumptions();
+        NamedFiles files = new NamedFiles(file);
         Optional<EventReader.Planned> event =
-                section.flatMap(scenario -> new EventReader(notices, assumptions, seed).read(scenario));
+                section.flatMap(scenario -> new EventReader(notices, assumptions, seed, files).read(scenario));
         event.ifPresent(planned -> assumptions.addNamesOf(planned.event()));
         return new Reading(
                 sha256,
+                files.sha256(),
                 event.map(seeded -> new Scenario(
                         file,
                         sha256.orElseThrow(),
                         seeded.seed(),
                         seeded.event(),
                         seeded.design(),
+                        seeded.bands(),
                         seeded.names(),
                         assumptions.list())),
                 notices.list());
     }
 
-    private static String sha256(byte[] bytes) {
+    static String sha256(byte[] bytes) {
         try {
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {

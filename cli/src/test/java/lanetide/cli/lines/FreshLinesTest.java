@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.Scenarios;
+import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.line.Basis;
 import lanetide.oilflow.line.PlayedLine;
@@ -47,7 +48,7 @@ class FreshLinesTest {
     @Test
     void onTheReferenceSurfaceEveryoneStartsAtHisOwnAngle() {
         Question question = new Question(
-                List.of(scenario.names().surfaces().get(FreshLines.REFERENCE_SURFACE)),
+                List.of(scenario.names().surfaces().get(Catalogue.REFERENCE_SURFACE)),
                 List.copyOf(scenario.names().styles().values()),
                 List.of(Hand.RIGHT),
                 Optional.empty(),

@@ -32,7 +32,7 @@ class FaultyScenarioTest {
                 .isEqualTo(expected.get(0));
         assertThat("# value: " + orNone(error.value())).isEqualTo(expected.get(1));
         assertThat(error.message()).contains(expected.get(2).substring("# says: ".length()));
-        assertThat(error.file()).isEqualTo(file.toString());
+        assertThat(error.file()).isEqualTo(reportedIn(expected, file).toString());
         assertThat(error.column()).isPositive();
         assertThat(reading.scenario()).isEmpty();
     }
@@ -71,6 +71,14 @@ class FaultyScenarioTest {
     private static List<String> expectation(Path file) throws IOException {
         Path beside = file.resolveSibling(file.getFileName().toString().replace(".yaml", ".expect"));
         return Files.readAllLines(Files.exists(beside) ? beside : file, StandardCharsets.UTF_8);
+    }
+
+    /** The file of the notice: the scenario, or the table named in the fifth line. */
+    private static Path reportedIn(List<String> expected, Path file) {
+        String beside = "# in: ";
+        return expected.size() > 4 && expected.get(4).startsWith(beside)
+                ? file.resolveSibling(expected.get(4).substring(beside.length()))
+                : file;
     }
 
     private static String orNone(String text) {

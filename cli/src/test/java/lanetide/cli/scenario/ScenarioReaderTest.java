@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalLong;
 import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.film.SheetPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
@@ -38,7 +39,9 @@ class ScenarioReaderTest {
         assertThat(event.centre().pairs()).containsExactly(new LanePair(1, 2), new LanePair(3, 4));
         assertThat(event.pattern().lengthM()).isCloseTo(39 * 0.3048, within(EXACT));
         assertThat(event.pattern().volumeMl()).isEqualTo(23);
-        assertThat(event.pattern().ratio()).isEqualTo(4);
+        assertThat(event.pattern())
+                .isInstanceOfSatisfying(
+                        SheetPattern.class, sheet -> assertThat(sheet.ratio()).isEqualTo(4));
         assertThat(event.pace()).isEqualTo(PaceOfPlay.USUAL);
         assertThat(event.squads()).hasSize(1);
         assertThat(event.squads().get(0).startMs()).isEqualTo(18 * 3_600_000L);

@@ -1,6 +1,7 @@
 package lanetide.oilflow.film;
 
 import java.util.Arrays;
+import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
 
@@ -91,19 +92,10 @@ public final class OilFilm {
      * @return oil laid (mL): the pattern's stated volume
      */
     public double lay(OilPattern pattern) {
-        double[] along = alongShares(pattern);
-        double[] across = new double[grid.columns()];
-        for (int column = 0; column < across.length; column++) {
-            // From the nearer gutter, so that both halves are alike to the last bit.
-            int fromGutter = Math.min(column, across.length - 1 - column);
-            across[column] = pattern.acrossShare(grid.boardOfColumn(fromGutter));
-        }
-        double peakUm = pattern.volumeMl()
-                / (Arrays.stream(along).sum() * Arrays.stream(across).sum() * grid.mlPerUm());
-        for (int column = 0; column < across.length; column++) {
-            for (int row = 0; row < along.length; row++) {
-                thicknessUm[column * along.length + row] += peakUm * across[column] * along[row];
-            }
+        double[] shares = shares(pattern);
+        double scaleUm = pattern.volumeMl() / (Arrays.stream(shares).sum() * grid.mlPerUm());
+        for (int cell = 0; cell < shares.length; cell++) {
+            thicknessUm[cell] += scaleUm * shares[cell];
         }
         return pattern.volumeMl();
     }
@@ -165,16 +157,37 @@ public final class OilFilm {
         return sumUm / (grid.columnsPerBoard() * (endRow - firstRow));
     }
 
+    /** Film on a board at a distance, between the middles of the two rows around it. */
+    double onBoardUm(int board, double distanceM) {
+        double place = Math.max(0, Math.min(grid.rows() - 1, distanceM / grid.rowLengthM() - 0.5));
+        int before = (int) place;
+        int after = Math.min(before + 1, grid.rows() - 1);
+        double rowM = grid.rowLengthM();
+        double beforeUm = meanOnBoardUm(board, before * rowM, (before + 1) * rowM);
+        double afterUm = meanOnBoardUm(board, after * rowM, (after + 1) * rowM);
+        return beforeUm + (afterUm - beforeUm) * (place - before);
+    }
+
     /** Shares at the middle of each row; the row in which the pattern ends counts by the share of it that is oiled. */
-    private double[] alongShares(OilPattern pattern) {
-        double[] along = new double[grid.rows()];
-        for (int row = 0; row < along.length; row++) {
+    private double[] shares(OilPattern pattern) {
+        double[] shares = new double[grid.cells()];
+        for (int row = 0; row < grid.rows(); row++) {
             double startM = row * grid.rowLengthM();
             double oiledM = Math.min(grid.rowLengthM(), pattern.lengthM() - startM);
             if (oiledM > 0) {
-                along[row] = pattern.alongShare(startM + oiledM / 2) * oiledM / grid.rowLengthM();
+                addRow(pattern.at(startM + oiledM / 2), row, oiledM / grid.rowLengthM(), shares);
             }
         }
-        return along;
+        return shares;
+    }
+
+    private void addRow(AcrossFilm film, int row, double oiledShare, double[] shares) {
+        int last = grid.columns() - 1;
+        for (int column = 0; column <= last; column++) {
+            // From the nearer gutter, so that both halves are alike to the last bit.
+            int fromGutter = Math.min(column, last - column);
+            Hand gutter = column == fromGutter ? Hand.RIGHT : Hand.LEFT;
+            shares[column * grid.rows() + row] = film.share(gutter, grid.boardOfColumn(fromGutter)) * oiledShare;
+        }
     }
 }

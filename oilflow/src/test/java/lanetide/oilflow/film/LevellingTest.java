@@ -179,7 +179,7 @@ class LevellingTest {
     /** From 20 um in the middle to 7 outside within nine boards: an afternoon does not move the pattern. */
     @Test
     void aPatternKeepsItsShapeAcrossTheLaneForAnAfternoon() {
-        OilFilm film = OilFilm.fresh(new OilPattern("heavy", 12, 60, 3, 5, 14, 2, 0.05), LaneGrid.USUAL);
+        OilFilm film = OilFilm.fresh(OilPattern.of("heavy", 12, 60, 3).falling(2, 0.05), LaneGrid.USUAL);
         assertThat(film.meanOnBoardUm(20, 0, LaneGeometry.FOOT_M)).isGreaterThan(15);
         OilFilm before = film.copy();
         TABLE.relax(film, 4 * HOUR_S);

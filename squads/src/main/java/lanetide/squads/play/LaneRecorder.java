@@ -38,7 +38,7 @@ final class LaneRecorder {
         for (int board = 1; board <= LaneGeometry.BOARDS; board++) {
             double meanUm = film.meanOnBoardUm(board, 0, HEADS_END_M);
             headUm = Math.max(headUm, meanUm);
-            if (Math.min(board, 40 - board) >= pattern.taperToBoard()) {
+            if (pattern.isInside(board)) {
                 lowUm = Math.min(lowUm, meanUm);
             }
         }

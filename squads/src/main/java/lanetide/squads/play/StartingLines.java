@@ -1,9 +1,12 @@
 package lanetide.squads.play;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.lane.LaneSurface;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.Player;
@@ -22,7 +25,10 @@ public final class StartingLines {
     /** Where no line meets the pocket, the bowler plays straight at it. */
     private static final Line STRAIGHT_AT_POCKET = new Line(PinCarry.POCKET_BOARD, 0);
 
+    private static final LaneSurface REFERENCE = Catalogue.shipped().surfaces().get(Catalogue.REFERENCE_SURFACE);
+
     private final Map<Player, Line> lines = new HashMap<>();
+    private final boolean handsShareLines;
 
     /**
      * Works out the lines.
@@ -31,28 +37,46 @@ public final class StartingLines {
      * @param physics the laws
      */
     public StartingLines(Event event, Physics physics) {
+        handsShareLines = event.pattern().isSymmetric();
+        // Both hands of every kind, because windows are reported for either hand of the commonest kind of a style.
+        List<Hand> hands = handsShareLines ? List.of(Hand.RIGHT) : List.of(Hand.values());
         OilFilm fresh = OilFilm.fresh(event.pattern(), physics.grid());
         LineFinder finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
         for (Squad squad : event.squads()) {
             for (Group group : squad.groups()) {
                 for (Bowler bowler : group.bowlers()) {
-                    lines.computeIfAbsent(
-                            player(bowler, Hand.RIGHT, event, physics),
-                            player -> finder.natural(player, fresh).orElse(STRAIGHT_AT_POCKET));
+                    for (Hand hand : hands) {
+                        lines.computeIfAbsent(
+                                player(bowler, hand, event, physics),
+                                player -> startingLine(player, finder, fresh, physics));
+                    }
                 }
             }
         }
     }
 
+    /** His natural line on the surface bowlers know, moved two and one until it meets the pocket on this one. */
+    private static Line startingLine(Player player, LineFinder finder, OilFilm fresh, Physics physics) {
+        Player atHome = new Player(
+                player.style(),
+                player.spread(),
+                player.hand(),
+                physics.contact(player.contact().ball().cover(), REFERENCE));
+        return finder.natural(atHome, fresh)
+                .flatMap(line -> finder.moveToPocket(player, fresh, line))
+                .orElse(STRAIGHT_AT_POCKET);
+    }
+
     /**
-     * The line of a player on the fresh pattern. A fresh pattern is the same from both gutters, so both hands share it.
+     * The line of a player on the fresh pattern. Where the pattern is the same from both gutters, both hands share it.
      *
      * @param player a player of the event
      * @return his line
      * @throws IllegalArgumentException if no bowler of the event plays like this
      */
     public Line of(Player player) {
-        Line line = lines.get(new Player(player.style(), player.spread(), Hand.RIGHT, player.contact()));
+        Hand hand = handsShareLines ? Hand.RIGHT : player.hand();
+        Line line = lines.get(new Player(player.style(), player.spread(), hand, player.contact()));
         if (line == null) {
             throw new IllegalArgumentException("no bowler of the event plays like " + player);
         }

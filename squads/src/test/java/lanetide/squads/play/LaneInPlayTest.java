@@ -15,7 +15,7 @@ class LaneInPlayTest {
     @Test
     void aTrackInThickHeadsFillsWhileTheLaneRestsAndNoOilIsLost() {
         LaneInPlay lane = new LaneInPlay(1, LaneGrid.USUAL);
-        lane.oil(new OilPattern("heavy heads", 12, 60, 3, 5, 14, 2, 0.05));
+        lane.oil(OilPattern.of("heavy heads", 12, 60, 3).falling(2, 0.05));
         double evenUm = lane.film().thicknessUm(TRACK, 0);
         lane.film().cellsUm()[TRACK * LaneGrid.USUAL.rows()] -= 4;
         double wornMl = lane.film().volumeMl();

@@ -1,0 +1,62 @@
+package lanetide.cli.scenario;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.channels.ClosedByInterruptException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
+import java.util.regex.Pattern;
+
+/** Files that a scenario names. They must lie beside it, and no more of one is read than a scenario itself may have. */
+final class NamedFiles {
+    private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_ -]{0,58}\\.[A-Za-z0-9]{1,5}");
+
+    private final Path scenario;
+    private final Map<String, String> sha256 = new TreeMap<>();
+
+    NamedFiles(String scenario) {
+        this.scenario = Path.of(scenario);
+    }
+
+    /** What was read: SHA-256 by name. */
+    Map<String, String> sha256() {
+        return sha256;
+    }
+
+    /** The path of a named file, as notices show it. */
+    String path(String name) {
+        return scenario.resolveSibling(name).toString();
+    }
+
+    /** The file's bytes, one more than allowed if it has more; empty, with a notice, if there is no such file. */
+    Optional<byte[]> read(Value value) {
+        Optional<String> name = value.text();
+        if (name.isEmpty()) {
+            return Optional.empty();
+        }
+        if (!NAME.matcher(name.get()).matches()) {
+            value.refuse(
+                    NoticeCode.BAD_TEXT,
+                    "; it must be the name of a file in the scenario's own folder: letters, digits, spaces, - and _, with"
+                            + " its ending." + value.advice());
+            return Optional.empty();
+        }
+        try (InputStream in = Files.newInputStream(scenario.resolveSibling(name.get()))) {
+            byte[] bytes = in.readNBytes(SourceText.MOST_BYTES + 1);
+            sha256.put(name.get(), ScenarioReader.sha256(bytes));
+            return Optional.of(bytes);
+        } catch (ClosedByInterruptException e) {
+            throw new CancellationException("interrupted while " + name.get() + " was read");
+        } catch (IOException e) {
+            value.refuse(
+                    NoticeCode.NAMED_FILE_MISSING,
+                    ", and no such file can be read beside the scenario. Check the name, and put the file into the same"
+                            + " folder.");
+            return Optional.empty();
+        }
+    }
+}
