@@ -80,7 +80,7 @@ public final class LinesText {
         page.heading("On " + surface + (own ? ", the surface of this scenario" : ""));
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(
-                "Style", "Laydown", "Arrows", "Leaves", "Window", "Turns at", "Enters", "Pocket", "Strikes", "Room"));
+                "Style", "Laydown", "Arrows", "Leaves", "Window", "Turns at", "Enters", "Pocket", "Strike", "Room"));
         labels.shown(surface, Basis.NATURAL).forEach(line -> rows.add(row(line)));
         page.table(rows, 1);
     }
@@ -93,7 +93,8 @@ public final class LinesText {
         row.add(cell(start, line -> Figures.fixed(line.path().exitBoard(), 1)));
         row.add(cell(start, LinesText::window));
         row.add(cell(start, this::breakpoint));
-        row.add(cell(start, line -> degrees(line.path().entryAngleRad())));
+        row.add(cell(
+                start, line -> Figures.fixed(StrictMath.toDegrees(line.path().entryAngleRad()), 1)));
         row.add(cell(start, line -> percent(line.quality().pocketShare())));
         row.add(cell(start, line -> percent(line.quality().strikeShare())));
         row.add(cell(start, LinesText::room));
@@ -116,14 +117,10 @@ public final class LinesText {
 
     private String breakpoint(PlayedLine line) {
         double distanceM = line.path().breakpointM();
-        return Figures.fixed(line.path().breakpointBoard(), 1) + " at "
+        return Figures.fixed(line.path().breakpointBoard(), 1) + ", "
                 + (metric
                         ? Figures.fixed(distanceM, 1) + " m"
                         : Figures.fixed(distanceM / LaneGeometry.FOOT_M, 0) + " ft");
-    }
-
-    private static String degrees(double angleRad) {
-        return Figures.fixed(StrictMath.toDegrees(angleRad), 1) + " deg";
     }
 
     /** How many of a hundred first balls. */
@@ -194,7 +191,7 @@ public final class LinesText {
         page.item(
                 "Leaves: the board at the end of the pattern. Window: from the outermost to the innermost such board on"
                         + " which the style strikes at least nine tenths as often as it could nearby. Turns at: the outermost board"
-                        + " and where; 0 from the foul line on.");
+                        + " and how far down the lane. Enters: the angle at the pins in degrees.");
         page.item(
                 "Room: by how many boards an average shot can miss its board at the arrows toward the gutter / toward the"
                         + " middle and still hit the pocket. Without the lane's help that would be 0.3 / 0.3.");

@@ -183,10 +183,10 @@ class LinesCommandTest {
         String metric = lines("--style", "tweener", "--surface", "wood", "--units", "metric")
                 .out();
 
-        assertThat(trade).contains("39 ft, 23 mL").containsPattern("at \\d+ ft");
+        assertThat(trade).contains("39 ft, 23 mL").containsPattern(", \\d+ ft");
         assertThat(metric)
                 .contains("11.89 m, 23 mL")
-                .containsPattern("at \\d+\\.\\d m")
+                .containsPattern(", \\d+\\.\\d m")
                 .doesNotContain(" ft");
     }
 
