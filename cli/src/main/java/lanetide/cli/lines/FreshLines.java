@@ -24,7 +24,7 @@ import lanetide.squads.play.Physics;
 public final class FreshLines {
     private final Scenario scenario;
     private final Question question;
-    private final Physics physics = Physics.usual();
+    private final Physics physics;
     private final OilFilm fresh;
     private final LineAdvisor advisor;
     private final LaneSurface reference = Catalogue.shipped().surfaces().get(Catalogue.REFERENCE_SURFACE);
@@ -32,6 +32,7 @@ public final class FreshLines {
     private FreshLines(Scenario scenario, Question question) {
         this.scenario = scenario;
         this.question = question;
+        this.physics = Physics.under(scenario.event().laws());
         this.fresh = OilFilm.fresh(scenario.event().pattern(), physics.grid());
         this.advisor = new LineAdvisor(
                 new LineFinder(new RowMarch(physics.grid()), physics.carry()),

@@ -76,7 +76,7 @@ public record PatternFacts(
      * @return the facts of its pattern
      */
     public static PatternFacts of(Scenario scenario) {
-        Physics physics = Physics.usual();
+        Physics physics = Physics.under(scenario.event().laws());
         OilPattern pattern = scenario.event().pattern();
         OilFilm film = OilFilm.fresh(pattern, physics.grid());
         LineFinder finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());

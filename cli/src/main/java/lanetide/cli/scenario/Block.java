@@ -26,6 +26,7 @@ public enum Block {
                     "entries, or each squad's own"),
             optional("entries", "list", "the bowlers one by one", "a list", "field"),
             optional("pace", "block", "how long things take", "a block", "the usual pace"),
+            optional("laws", "block", "laws of friction and oil", "a block", "the usual laws"),
             optional("surfaces", "block", "lane surfaces of your own, by name", "a block", "the shipped ones alone"),
             optional("covers", "block", "ball covers of your own, by name", "a block", "the shipped ones alone"),
             optional("styles", "block", "playing styles of your own, by name", "a block", "the shipped ones alone"),
@@ -190,6 +191,21 @@ public enum Block {
             optional("reset", "s", "from ball at the pins to pins set", "10 s to 20 s", "14 s"),
             optional("movePerPair", "s", "walk to the neighbouring pair", "10 s to 30 s", "20 s"),
             optional("settle", "min or s", "on a new pair before its first shot", "1 min to 3 min", "120 s")),
+    /** The laws. */
+    LAWS(
+            "laws",
+            optional(
+                    "friction",
+                    "name",
+                    "mixed-lubrication or exponential-stribeck",
+                    "mixed-lubrication",
+                    "mixed-lubrication"),
+            optional(
+                    "split",
+                    "name",
+                    "forward-roll, walker-fetsko, or none (balls move no oil)",
+                    "forward-roll",
+                    "forward-roll")),
     /** A lane surface. */
     SURFACE(
             "surfaces.NAME",

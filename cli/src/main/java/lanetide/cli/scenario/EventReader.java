@@ -10,6 +10,7 @@ import lanetide.oilflow.film.PatternBands;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
+import lanetide.squads.model.Laws;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.Rotation;
@@ -43,6 +44,7 @@ final class EventReader {
         Optional<OilPattern> pattern = patternBlock.flatMap(patterns::read);
         Optional<PatternBands> bands = patternBlock.flatMap(patterns::bands);
         Optional<PaceOfPlay> pace = new PaceReader(notices, assumptions).read(scenario);
+        Optional<Laws> laws = new LawsReader(assumptions).read(scenario);
         Optional<RotationDesign> design = new RotationReader(notices, centre, assumptions).read(scenario);
         List<SquadDraft> drafts = new SquadsReader(assumptions).read(scenario);
         List<Optional<List<Group>>> groups =
@@ -62,7 +64,8 @@ final class EventReader {
                                 pattern.orElseThrow(),
                                 squads,
                                 rotations,
-                                pace.orElseThrow()),
+                                pace.orElseThrow(),
+                                laws.orElseThrow()),
                         design.orElseThrow(),
                         chosenSeed,
                         bands.orElseThrow(),

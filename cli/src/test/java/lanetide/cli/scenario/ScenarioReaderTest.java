@@ -12,11 +12,14 @@ import java.util.List;
 import java.util.OptionalLong;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.SheetPattern;
+import lanetide.oilflow.film.SplitModel;
+import lanetide.oilflow.friction.FrictionModel;
 import lanetide.oilflow.lane.Hand;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
+import lanetide.squads.model.Laws;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.rotation.Explicit;
 import lanetide.squads.rotation.Ring;
@@ -447,5 +450,28 @@ class ScenarioReaderTest {
                     .startsWith(
                             "Each of the 2 times group 1 takes over a pair from another group, it is from group 2.");
         });
+    }
+
+    @Test
+    void lawsAreChosenByName() {
+        Reading reading =
+                Scenarios.read(Scenarios.SOUND + "laws: {friction: exponential-stribeck, split: walker-fetsko}\n");
+
+        assertThat(reading.notices()).isEmpty();
+        assertThat(reading.scenario().orElseThrow().event().laws())
+                .isEqualTo(new Laws(FrictionModel.EXPONENTIAL_STRIBECK, SplitModel.WALKER_FETSKO));
+    }
+
+    @Test
+    void aLawThatIsNotChosenIsTheUsualOneAndSaidSo() {
+        Scenario scenario = Scenarios.read(Scenarios.SOUND + "laws: {split: none}\n")
+                .scenario()
+                .orElseThrow();
+
+        assertThat(scenario.event().laws()).isEqualTo(new Laws(FrictionModel.MIXED_LUBRICATION, SplitModel.NONE));
+        assertThat(scenario.assumptions())
+                .extracting(Assumption::name)
+                .contains("laws.friction")
+                .doesNotContain("laws.split");
     }
 }

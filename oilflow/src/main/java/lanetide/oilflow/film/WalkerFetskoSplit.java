@@ -35,6 +35,18 @@ public record WalkerFetskoSplit(double coveragePerUm, double immobilisedUm, doub
         Require.inRange(freeSplit, "free split", 0, 1);
     }
 
+    /**
+     * The law with values for a ball on a lane. No constants for such a pair are published, so these are assumptions: the usual
+     * coverage; nothing held fast, since soaking in is the cover's own; and the free split that forward-roll splitting has where the
+     * ball's surface runs half as fast as the ball.
+     *
+     * @return the law
+     */
+    public static WalkerFetskoSplit usual() {
+        return new WalkerFetskoSplit(
+                ForwardRollSplit.USUAL_COVERAGE_PER_UM, 0, 1 - ForwardRollSplit.exactLaneShare(0.5));
+    }
+
     @Override
     public double laneLeftUm(double laneUm, double broughtUm, double speedRatio) {
         double totalUm = laneUm + broughtUm;

@@ -17,9 +17,16 @@ import lanetide.squads.rotation.Rotation;
  * @param squads in order of start, at least one
  * @param rotations one for each squad: which group plays which pair in which game
  * @param pace how long things take
+ * @param laws the laws of friction and oil it is played under
  */
 public record Event(
-        String name, Centre centre, OilPattern pattern, List<Squad> squads, List<Rotation> rotations, PaceOfPlay pace) {
+        String name,
+        Centre centre,
+        OilPattern pattern,
+        List<Squad> squads,
+        List<Rotation> rotations,
+        PaceOfPlay pace,
+        Laws laws) {
     /**
      * Copies the lists and checks that they fit together.
      *
@@ -44,6 +51,26 @@ public record Event(
         for (int i = 0; i < squads.size(); i++) {
             checkSquad(squads.get(i), rotations.get(i), centre);
         }
+    }
+
+    /**
+     * An event under the usual laws.
+     *
+     * @param name what the director calls it
+     * @param centre the lanes
+     * @param pattern the oil pattern laid on every lane
+     * @param squads in order of start, at least one
+     * @param rotations one for each squad
+     * @param pace how long things take
+     */
+    public Event(
+            String name,
+            Centre centre,
+            OilPattern pattern,
+            List<Squad> squads,
+            List<Rotation> rotations,
+            PaceOfPlay pace) {
+        this(name, centre, pattern, squads, rotations, pace, Laws.USUAL);
     }
 
     private static void requireInOrder(List<Squad> squads) {

@@ -32,7 +32,7 @@ public final class EventStudy {
             throw new IllegalArgumentException(
                     "replications (" + replications + ") and threads (" + threads + ") must be at least 1");
         }
-        Physics physics = Physics.usual();
+        Physics physics = Physics.under(event.laws());
         StartingLines lines = new StartingLines(event, physics);
         RandomStreams streams = new RandomStreams(seed);
         List<EventResult> playings = Replications.run(

@@ -1,0 +1,48 @@
+package lanetide.oilflow.film;
+
+/** The film-splitting laws a scenario can choose from, with their usual values. */
+public enum SplitModel {
+    /** {@link ForwardRollSplit}, the usual one. */
+    FORWARD_ROLL("forward-roll") {
+        @Override
+        public FilmSplit law() {
+            return new ForwardRollSplit(ForwardRollSplit.USUAL_COVERAGE_PER_UM);
+        }
+    },
+    /** {@link WalkerFetskoSplit}. */
+    WALKER_FETSKO("walker-fetsko") {
+        @Override
+        public FilmSplit law() {
+            return WalkerFetskoSplit.usual();
+        }
+    },
+    /** No oil moves: lanes stay as they were laid. For asking what the oil itself does. */
+    NONE("none") {
+        @Override
+        public FilmSplit law() {
+            return FilmSplit.NONE;
+        }
+    };
+
+    private final String id;
+
+    SplitModel(String id) {
+        this.id = id;
+    }
+
+    /**
+     * The name scenarios use.
+     *
+     * @return the name
+     */
+    public String id() {
+        return id;
+    }
+
+    /**
+     * The law.
+     *
+     * @return a law with its usual values
+     */
+    public abstract FilmSplit law();
+}

@@ -1,0 +1,46 @@
+package lanetide.oilflow.friction;
+
+import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.lane.LaneSurface;
+
+/** The friction laws a scenario can choose from. Each takes its values from the cover and the surface. */
+public enum FrictionModel {
+    /** {@link MixedLubrication}, the usual one. */
+    MIXED_LUBRICATION("mixed-lubrication") {
+        @Override
+        public FrictionLaw between(LaneSurface surface, Coverstock cover) {
+            return MixedLubrication.between(surface, cover);
+        }
+    },
+    /** {@link ExponentialStribeck}. */
+    EXPONENTIAL_STRIBECK("exponential-stribeck") {
+        @Override
+        public FrictionLaw between(LaneSurface surface, Coverstock cover) {
+            return ExponentialStribeck.between(surface, cover);
+        }
+    };
+
+    private final String id;
+
+    FrictionModel(String id) {
+        this.id = id;
+    }
+
+    /**
+     * The name scenarios use.
+     *
+     * @return the name
+     */
+    public String id() {
+        return id;
+    }
+
+    /**
+     * The law of a contact.
+     *
+     * @param surface the lane
+     * @param cover the ball
+     * @return the law
+     */
+    public abstract FrictionLaw between(LaneSurface surface, Coverstock cover);
+}
