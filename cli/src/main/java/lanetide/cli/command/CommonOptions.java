@@ -62,7 +62,7 @@ final class CommonOptions {
                             + " name their units in the fields.")
     private Units units;
 
-    @Option(names = "--quiet", description = "No progress, warnings and remarks on standard error.")
+    @Option(names = "--quiet", description = "No progress and no warnings on standard error.")
     private boolean quiet;
 
     @Option(names = "--no-color", description = "No colours in help; the NO_COLOR convention is obeyed too.")
@@ -108,10 +108,11 @@ final class CommonOptions {
         return command.commandLine().getErr();
     }
 
-    /** Tells on standard error what was found in a scenario: errors always, the rest unless it is to be quiet. */
+    /** Tells on standard error what was found in a scenario: errors always, warnings unless it is to be quiet; remarks are for check. */
     void tell(Reading reading) {
         List<Notice> told = reading.notices().stream()
-                .filter(notice -> notice.severity() == Severity.ERROR || !quiet)
+                .filter(notice ->
+                        notice.severity() == Severity.ERROR || (notice.severity() == Severity.WARNING && !quiet))
                 .toList();
         if (!told.isEmpty()) {
             Page page = new Page().line(scenario + (reading.scenario().isEmpty() ? " cannot be played." : ""));
