@@ -122,7 +122,8 @@ public final class SimulateJson {
         JsonAnswer.put(node, "absorbedMl", oil.absorbedMl(), 3);
         JsonAnswer.put(node, "wipedMl", oil.wipedMl(), 3);
         JsonAnswer.put(node, "strippedMl", oil.strippedMl(), 3);
-        JsonAnswer.put(node, "relativeError", oil.relativeError(), 9);
+        // Not rounded: what matters is how small it is.
+        node.put("relativeError", oil.relativeError());
     }
 
     static void assumptions(ArrayNode assumptions, List<Assumption> all) {
