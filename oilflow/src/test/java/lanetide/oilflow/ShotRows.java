@@ -37,6 +37,7 @@ final class ShotRows {
 
     private ShotRows() {
         lengthRule();
+        gridAfterManyGames();
         shots();
         window();
         surfaces();
@@ -49,7 +50,7 @@ final class ShotRows {
     }
 
     private void lengthRule() {
-        for (int feet = 33; feet <= 45; feet += 3) {
+        for (int feet : new int[] {33, 35, 36, 37, 38, 39, 40, 41, 42, 43, 45}) {
             OilFilm film = Lanes.fresh(Lanes.pattern(feet));
             double sum = 0;
             for (String style : Lanes.STYLES) {
@@ -65,6 +66,52 @@ final class ShotRows {
                     Math.abs(mean - (feet - 31)) <= 2,
                     Use.CALIBRATION);
         }
+    }
+
+    /** The same 1200 balls on grids of both fineness; then where the average shot of each style leaves the pattern. */
+    private void gridAfterManyGames() {
+        double worst = 0;
+        OilFilm usual = wornOn(LaneGrid.USUAL);
+        OilFilm fine = wornOn(new LaneGrid(2 * LaneGrid.USUAL.columnsPerBoard(), 2 * LaneGrid.USUAL.rowsPerFoot()));
+        for (String style : Lanes.STYLES) {
+            Player player = Lanes.player(style);
+            Line line = Lanes.natural(player, Lanes.fresh(Lanes.pattern(39)));
+            worst = Math.max(worst, Math.abs(exitOn(usual, player, line) - exitOn(fine, player, line)));
+        }
+        add(
+                "Exit board after 100 games on a lane (1200 balls), rows and columns halved against usual, worst of four styles",
+                "our own demand",
+                "within 0.05 board",
+                ValidationRow.format("%.3f board", worst),
+                worst < 0.05,
+                Use.CHECK);
+    }
+
+    private static double exitOn(OilFilm film, Player player, Line line) {
+        LineFinder finder = new LineFinder(new RowMarch(film.grid()), new PinCarry());
+        return finder.exitBoard(player, film, line, 39 * FOOT_M);
+    }
+
+    private static OilFilm wornOn(LaneGrid grid) {
+        RandomGenerator random = new Well19937c(1);
+        RowMarch march = new RowMarch(grid);
+        OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
+        List<Player> players = Lanes.field(Lanes.USUAL_COVER);
+        List<Line> lines =
+                players.stream().map(player -> Lanes.natural(player, fresh)).toList();
+        OilFilm film = OilFilm.fresh(Lanes.pattern(39), grid);
+        for (int ball = 0; ball < 1200; ball++) {
+            Player player = players.get(ball % players.size());
+            Line line = lines.get(ball % players.size());
+            double laydownM = LaneGeometry.boardToMetres(line.laydownBoard())
+                    + player.spread().laydownM() * random.nextGaussian();
+            double launchRad = line.launchRad() + player.spread().launchRad() * random.nextGaussian();
+            BallOil clean = new BallOil(player.contact().ball().cover(), 0);
+            Delivery delivery = Delivery.of(
+                    player.style().release(), player.contact().ball().radiusM(), laydownM, launchRad);
+            march.wear(delivery, player.hand(), player.contact(), film, clean);
+        }
+        return film;
     }
 
     private void shots() {
