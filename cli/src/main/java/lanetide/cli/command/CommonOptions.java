@@ -5,10 +5,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.BiFunction;
 import lanetide.cli.report.CheckReport;
 import lanetide.cli.report.Page;
 import lanetide.cli.scenario.Notice;
 import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.ScenarioReader;
 import lanetide.cli.scenario.Severity;
 import picocli.CommandLine;
@@ -108,8 +110,23 @@ final class CommonOptions {
         return command.commandLine().getErr();
     }
 
+    /**
+     * Reads the scenario, tells what was found in it, and writes an answer to it if it can be played. Where the answer goes is
+     * checked first, before a long run.
+     */
+    int answer(BiFunction<Reading, Scenario, String> answer) {
+        Optional<AnswerFile> file = answerFile();
+        Reading reading = ScenarioFile.read(scenario, seed());
+        tell(reading);
+        if (reading.scenario().isEmpty()) {
+            return ExitCode.CANNOT_RUN;
+        }
+        answer(file, answer.apply(reading, reading.scenario().get()));
+        return ExitCode.DONE;
+    }
+
     /** Tells on standard error what was found in a scenario: errors always, warnings unless it is to be quiet; remarks are for check. */
-    void tell(Reading reading) {
+    private void tell(Reading reading) {
         List<Notice> told = reading.notices().stream()
                 .filter(notice ->
                         notice.severity() == Severity.ERROR || (notice.severity() == Severity.WARNING && !quiet))

@@ -72,16 +72,8 @@ public final class LinesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<AnswerFile> file = options.answerFile();
-        Reading reading = ScenarioFile.read(options.scenario(), options.seed());
-        options.tell(reading);
-        if (reading.scenario().isEmpty()) {
-            return ExitCode.CANNOT_RUN;
-        }
-        Scenario scenario = reading.scenario().get();
-        List<StartLine> lines = FreshLines.of(scenario, question(scenario.names()));
-        options.answer(file, render(reading, scenario, lines));
-        return ExitCode.DONE;
+        return options.answer(
+                (reading, scenario) -> render(reading, scenario, FreshLines.of(scenario, question(scenario.names()))));
     }
 
     private Question question(Names names) {

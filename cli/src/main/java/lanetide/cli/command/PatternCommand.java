@@ -1,6 +1,5 @@
 package lanetide.cli.command;
 
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanetide.cli.report.PatternCsv;
 import lanetide.cli.report.PatternFacts;
@@ -32,15 +31,7 @@ public final class PatternCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<AnswerFile> file = options.answerFile();
-        Reading reading = ScenarioFile.read(options.scenario(), options.seed());
-        options.tell(reading);
-        if (reading.scenario().isEmpty()) {
-            return ExitCode.CANNOT_RUN;
-        }
-        Scenario scenario = reading.scenario().get();
-        options.answer(file, render(reading, scenario, PatternFacts.of(scenario)));
-        return ExitCode.DONE;
+        return options.answer((reading, scenario) -> render(reading, scenario, PatternFacts.of(scenario)));
     }
 
     private String render(Reading reading, Scenario scenario, PatternFacts facts) {

@@ -1,6 +1,5 @@
 package lanetide.cli.command;
 
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import lanetide.cli.report.LaneChoice;
@@ -56,17 +55,10 @@ public final class SimulateCommand implements Callable<Integer> {
     public Integer call() {
         CommonOptions.requireRange("--replications", replications, 1, MOST_REPLICATIONS);
         int threads = options.threads();
-        Optional<AnswerFile> file = options.answerFile();
-        Reading reading = ScenarioFile.read(options.scenario(), options.seed());
-        options.tell(reading);
-        if (reading.scenario().isEmpty()) {
-            return ExitCode.CANNOT_RUN;
-        }
-        Scenario scenario = reading.scenario().get();
-        LaneChoice choice = choice(scenario);
-        StudyResult study = play(scenario, threads);
-        options.answer(file, render(reading, scenario, study, choice));
-        return ExitCode.DONE;
+        return options.answer((reading, scenario) -> {
+            LaneChoice choice = choice(scenario);
+            return render(reading, scenario, play(scenario, threads), choice);
+        });
     }
 
     private LaneChoice choice(Scenario scenario) {
