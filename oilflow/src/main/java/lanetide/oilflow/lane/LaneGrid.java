@@ -13,8 +13,6 @@ public record LaneGrid(int columnsPerBoard, int rowsPerFoot) {
     /** The grid used unless a caller studies its fineness. */
     public static final LaneGrid USUAL = new LaneGrid(8, 1);
 
-    private static final double UM_M2_PER_ML = 1.0;
-
     /**
      * Checks the ranges above.
      *
@@ -78,7 +76,7 @@ public record LaneGrid(int columnsPerBoard, int rowsPerFoot) {
      * @return millilitres; a micrometre on a square metre is one millilitre
      */
     public double mlPerUm() {
-        return UM_M2_PER_ML * columnWidthM() * rowLengthM();
+        return columnWidthM() * rowLengthM();
     }
 
     /**

@@ -34,6 +34,9 @@ public final class LineFinder {
      */
     private static final int FINE_NODES = 256;
 
+    /** The searches use the first of the same points. */
+    private static final ReleaseNodes POINTS = new ReleaseNodes(FINE_NODES);
+
     static final double OUTERMOST_LAYDOWN = 2;
     static final double INNERMOST_LAYDOWN = 38;
     private static final double SCAN_BOARDS = 2;
@@ -53,8 +56,6 @@ public final class LineFinder {
 
     private final RowMarch march;
     private final PinCarry carry;
-    private final ReleaseNodes nodes = new ReleaseNodes(NODES);
-    private final ReleaseNodes fineNodes = new ReleaseNodes(FINE_NODES);
 
     /**
      * A finder.
@@ -206,7 +207,7 @@ public final class LineFinder {
      * @return shares of strikes and of pocket hits
      */
     public LineQuality quality(Player player, OilFilm film, Line line) {
-        return quality(player, film, line, nodes);
+        return quality(player, film, line, NODES);
     }
 
     /**
@@ -218,26 +219,26 @@ public final class LineFinder {
      * @return shares of strikes and of pocket hits
      */
     public LineQuality fineQuality(Player player, OilFilm film, Line line) {
-        return quality(player, film, line, fineNodes);
+        return quality(player, film, line, FINE_NODES);
     }
 
-    private LineQuality quality(Player player, OilFilm film, Line line, ReleaseNodes nodes) {
+    private LineQuality quality(Player player, OilFilm film, Line line, int nodes) {
         double laydownM = LaneGeometry.boardToMetres(line.laydownBoard());
         double strikes = 0;
         int pockets = 0;
-        for (int node = 0; node < nodes.count(); node++) {
+        for (int node = 0; node < nodes; node++) {
             Release release = player.style()
                     .release()
                     .scaled(
-                            1 + player.spread().speedShare() * nodes.at(node, 2),
-                            1 + player.spread().spinShare() * nodes.at(node, 3));
-            double atM = laydownM + player.spread().laydownM() * nodes.at(node, 0);
-            double launchRad = line.launchRad() + player.spread().launchRad() * nodes.at(node, 1);
+                            1 + player.spread().speedShare() * POINTS.at(node, 2),
+                            1 + player.spread().spinShare() * POINTS.at(node, 3));
+            double atM = laydownM + player.spread().laydownM() * POINTS.at(node, 0);
+            double launchRad = line.launchRad() + player.spread().launchRad() * POINTS.at(node, 1);
             roll(player, film, release, atM, launchRad);
             strikes += carry.strikeChance(march.arrivalBoard(), march.entryAngleRad());
             pockets += PinCarry.isPocket(march.arrivalBoard()) ? 1 : 0;
         }
-        return new LineQuality(strikes / nodes.count(), (double) pockets / nodes.count());
+        return new LineQuality(strikes / nodes, (double) pockets / nodes);
     }
 
     /**

@@ -2,9 +2,9 @@ package lanetide.oilflow.motion;
 
 import lanetide.oilflow.ball.BallSpec;
 import lanetide.oilflow.film.FilmSplit;
-import lanetide.oilflow.film.ForwardRollSplit;
+import lanetide.oilflow.film.SplitModel;
 import lanetide.oilflow.friction.FrictionLaw;
-import lanetide.oilflow.friction.MixedLubrication;
+import lanetide.oilflow.friction.FrictionModel;
 import lanetide.oilflow.lane.LaneSurface;
 
 /**
@@ -16,18 +16,6 @@ import lanetide.oilflow.lane.LaneSurface;
  */
 public record Contact(BallSpec ball, FrictionLaw friction, FilmSplit split) {
     /**
-     * The contact of a ball with a surface under mixed lubrication.
-     *
-     * @param ball the ball
-     * @param surface the lane
-     * @param split how oil parts
-     * @return the contact
-     */
-    public static Contact between(BallSpec ball, LaneSurface surface, FilmSplit split) {
-        return new Contact(ball, MixedLubrication.between(surface, ball.cover()), split);
-    }
-
-    /**
      * The contact of a ball with a surface under the usual laws.
      *
      * @param ball the ball
@@ -35,6 +23,7 @@ public record Contact(BallSpec ball, FrictionLaw friction, FilmSplit split) {
      * @return the contact
      */
     public static Contact between(BallSpec ball, LaneSurface surface) {
-        return between(ball, surface, new ForwardRollSplit(ForwardRollSplit.USUAL_COVERAGE_PER_UM));
+        return new Contact(
+                ball, FrictionModel.MIXED_LUBRICATION.between(surface, ball.cover()), SplitModel.FORWARD_ROLL.law());
     }
 }
