@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import lanetide.cli.lines.StartLine;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
+import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.PlayedLine;
@@ -16,7 +17,6 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** What {@code lines} answers, for programs. Where no line meets the pocket, its numbers are null. */
 public final class LinesJson {
-    private static final double MPH_MPS = 0.44704;
 
     private LinesJson() {}
 
@@ -67,7 +67,7 @@ public final class LinesJson {
                 line,
                 played -> StrictMath.toDegrees(played.path().entryAngleRad()),
                 2);
-        put(node, "speedAtPinsMph", line, played -> played.path().speedAtPinsMps() / MPH_MPS, 2);
+        put(node, "speedAtPinsMph", line, played -> played.path().speedAtPinsMps() / Release.MPH_MPS, 2);
         put(node, "pocketShare", line, played -> played.quality().pocketShare(), 4);
         put(node, "strikeShare", line, played -> played.quality().strikeShare(), 4);
         put(node, "missRoomBoards", line, played -> played.missRoom().totalBoards(), 2);

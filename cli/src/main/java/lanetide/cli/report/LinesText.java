@@ -2,6 +2,7 @@ package lanetide.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.lines.StartLine;
@@ -13,9 +14,6 @@ import lanetide.oilflow.line.PlayedLine;
 
 /** What {@code lines} answers, for people: a page a coach can read aloud from top to bottom. */
 public final class LinesText {
-    /** The published length rule: exit board = length in feet less this (USBC technique page, US Bowler, July 2011). */
-    private static final double LENGTH_RULE_FT = 31;
-
     private final Scenario scenario;
     private final List<StartLine> lines;
     private final KindLabels labels;
@@ -62,8 +60,10 @@ public final class LinesText {
     }
 
     private String rule() {
-        double board = scenario.event().pattern().lengthM() / LaneGeometry.FOOT_M - LENGTH_RULE_FT;
-        return board < 1 ? "" : " By the length rule shots leave it at board " + Figures.plain(board, 1) + ".";
+        OptionalDouble board = LengthRule.exitBoard(scenario.event().pattern());
+        return board.isEmpty()
+                ? ""
+                : " By the length rule shots leave it at board " + Figures.plain(board.getAsDouble(), 1) + ".";
     }
 
     private void players() {

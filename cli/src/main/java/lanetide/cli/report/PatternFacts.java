@@ -15,7 +15,6 @@ import lanetide.oilflow.film.SheetPattern;
 import lanetide.oilflow.film.TapeReading;
 import lanetide.oilflow.film.VirtualTapes;
 import lanetide.oilflow.lane.Hand;
-import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneSurface;
 import lanetide.oilflow.line.ExitWindow;
 import lanetide.oilflow.line.Line;
@@ -47,9 +46,6 @@ public record PatternFacts(
 
     /** Level of skill whose scatter the windows are for. */
     static final String LEVEL = "scratch";
-
-    /** The length rule: board is length in feet less this (USBC technique page, US Bowler, July 2011). */
-    private static final double RULE_FT = 31;
 
     /** Copies the lists. */
     public PatternFacts {
@@ -135,8 +131,7 @@ public record PatternFacts(
 
     /** The exit board by the length rule; empty where it names none on the lane's outer half. */
     OptionalDouble exitBoardByRule() {
-        double board = pattern.lengthM() / LaneGeometry.FOOT_M - RULE_FT;
-        return board < 1 || board > LaneGeometry.CENTRE_BOARD ? OptionalDouble.empty() : OptionalDouble.of(board);
+        return LengthRule.exitBoard(pattern);
     }
 
     PatternBands.Length lengthBand() {

@@ -3,6 +3,7 @@ package lanetide.cli.scenario;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGeometry;
 
@@ -20,9 +21,9 @@ enum Measure {
     /** Base unit: one (100 %). */
     SHARE(Unit.of("%", 0.01)),
     /** Base unit: metre a second. */
-    SPEED(Unit.of("mph", 0.44704), Unit.of("m/s", 1), Unit.of("km/h", 1 / 3.6)),
+    SPEED(Unit.of("mph", Release.MPH_MPS), Unit.of("m/s", 1), Unit.of("km/h", 1 / 3.6)),
     /** Base unit: radian a second. */
-    REV_RATE(Unit.of("rpm", StrictMath.PI / 30)),
+    REV_RATE(Unit.of("rpm", Release.RPM_RADPS)),
     /** Base unit: radian. */
     ANGLE(Unit.of("deg", StrictMath.PI / 180, "degrees")),
     /** Base unit: micrometre. */

@@ -1,6 +1,5 @@
 package lanetide.cli.scenario;
 
-import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.PaceOfPlay;
 
 /**
@@ -48,19 +47,6 @@ public record PlayEstimate(PaceOfPlay pace) {
     public long usualMs(int bowlers, int games, long practiceMs) {
         long walkMs = (games - 1) * (pace.movePerPairMs() + pace.settleMs());
         return practiceMs + games * gameMs(bowlers, USUAL_FURTHER, Math.min(bowlers, 2), RIDE_MS) + walkMs;
-    }
-
-    /**
-     * The time to make all lanes ready.
-     *
-     * @param machines the lane machines
-     * @param lanes number of lanes
-     * @param strips whether they are cleaned before they are oiled
-     * @return the time (ms)
-     */
-    static long conditioningMs(LaneMachines machines, int lanes, boolean strips) {
-        long laneMs = machines.oilMsPerLane() + (strips ? machines.stripMsPerLane() : 0);
-        return laneMs * ((lanes + machines.count() - 1) / machines.count());
     }
 
     private long gameMs(int bowlers, int further, int lanesInUse, long rideMs) {

@@ -2,7 +2,6 @@ package lanetide.cli.scenario;
 
 import java.util.List;
 import lanetide.squads.model.Centre;
-import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
 
@@ -31,7 +30,8 @@ final class TimetableCheck {
                 .orElse(0);
         long possibleMs = before.startMs() + estimate.fastestMs(fullest, games, before.practiceMs());
         long expectedMs = before.startMs() + estimate.usualMs(fullest, games, before.practiceMs());
-        long readyMs = expectedMs + conditioningMs(squad.conditioning());
+        long readyMs =
+                expectedMs + centre.machines().durationMs(2 * centre.pairs().size(), squad.conditioning());
         if (squad.startMs() < possibleMs) {
             refuse(
                     draft,
@@ -47,13 +47,6 @@ final class TimetableCheck {
                             + " and the lanes ready about " + TimeOfDay.write(readyMs)
                             + ": the squad would start late. Start at " + TimeOfDay.write(readyMs) + " or later.");
         }
-    }
-
-    private long conditioningMs(Conditioning conditioning) {
-        return conditioning == Conditioning.NONE
-                ? 0
-                : PlayEstimate.conditioningMs(
-                        centre.machines(), 2 * centre.pairs().size(), conditioning == Conditioning.STRIP_AND_OIL);
     }
 
     private static void refuse(SquadDraft draft, NoticeCode code, String problem) {

@@ -2,6 +2,7 @@ package lanetide.cli.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.PaceOfPlay;
 import org.junit.jupiter.api.Test;
@@ -29,9 +30,9 @@ class PlayEstimateTest {
 
     @Test
     void twoMachinesHalveTheTimeToOil() {
-        assertThat(PlayEstimate.conditioningMs(new LaneMachines(1, 40_000, 50_000), 8, true))
+        assertThat(new LaneMachines(1, 40_000, 50_000).durationMs(8, Conditioning.STRIP_AND_OIL))
                 .isEqualTo(8 * 90_000);
-        assertThat(PlayEstimate.conditioningMs(new LaneMachines(2, 40_000, 50_000), 8, false))
+        assertThat(new LaneMachines(2, 40_000, 50_000).durationMs(8, Conditioning.OIL_OVER))
                 .isEqualTo(4 * 50_000);
     }
 }

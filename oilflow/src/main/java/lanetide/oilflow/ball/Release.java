@@ -12,11 +12,15 @@ import lanetide.oilflow.Require;
  * @param axisTiltRad tilt of the axis out of the horizontal (rad), 0 to 1.2; it takes cos(tilt) of the spin's drive
  */
 public record Release(double speedMps, double spinRadps, double axisRotationRad, double axisTiltRad) {
+    /** Metres per second in a mile per hour, exact. */
+    public static final double MPH_MPS = 0.44704;
+
+    /** Radians per second in a revolution per minute. */
+    public static final double RPM_RADPS = StrictMath.PI / 30;
+
     private static final double LEAST_SPEED_MPS = 4;
     private static final double MOST_SPEED_MPS = 13;
     private static final double MOST_SPIN_RADPS = 75;
-    private static final double MPH_MPS = 0.44704;
-    private static final double RPM_RADPS = StrictMath.PI / 30;
 
     /**
      * Checks the ranges above.

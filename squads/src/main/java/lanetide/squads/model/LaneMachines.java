@@ -20,4 +20,20 @@ public record LaneMachines(int count, long stripMsPerLane, long oilMsPerLane) {
                     + stripMsPerLane + " ms and " + oilMsPerLane + " ms at least 0");
         }
     }
+
+    /**
+     * How long they take over some lanes: rounds of all machines times the time of a lane.
+     *
+     * @param lanes number of lanes, at least 1
+     * @param conditioning what is done to them
+     * @return the time (ms); 0 for nothing done
+     */
+    public long durationMs(int lanes, Conditioning conditioning) {
+        long rounds = (lanes - 1L) / count + 1;
+        return switch (conditioning) {
+            case NONE -> 0;
+            case STRIP_AND_OIL -> rounds * (stripMsPerLane + oilMsPerLane);
+            case OIL_OVER -> rounds * oilMsPerLane;
+        };
+    }
 }

@@ -21,12 +21,6 @@ final class Machines {
         this.lanes = lanes;
     }
 
-    /** How long a conditioning takes (ms): rounds of all machines times the time of a lane. */
-    long durationMs(Conditioning conditioning) {
-        long rounds = (lanes.size() - 1L) / machines.count() + 1;
-        return rounds * perLaneMs(conditioning);
-    }
-
     /** Conditions all lanes from now on; {@code whenDone} runs after the last. */
     void condition(Conditioning conditioning, Runnable whenDone) {
         for (int machine = 0; machine < machines.count(); machine++) {
@@ -54,13 +48,5 @@ final class Machines {
                 next(index + machines.count(), conditioning, whenDone);
             });
         });
-    }
-
-    private long perLaneMs(Conditioning conditioning) {
-        return switch (conditioning) {
-            case NONE -> 0;
-            case STRIP_AND_OIL -> machines.stripMsPerLane() + machines.oilMsPerLane();
-            case OIL_OVER -> machines.oilMsPerLane();
-        };
     }
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import lanetide.des.Simulator;
 import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.Rotation;
@@ -44,13 +45,15 @@ final class SquadPlay {
      * no machine cleans off levels.
      */
     void begin() {
-        Machines machines = new Machines(
-                simulator, day.event().centre().machines(), day.event().pattern(), day.allLanes());
-        long beginMs = Math.max(simulator.nowMs(), squad.startMs() - machines.durationMs(squad.conditioning()));
+        List<LaneInPlay> lanes = day.allLanes();
+        LaneMachines fleet = day.event().centre().machines();
+        long machinesMs = fleet.durationMs(lanes.size(), squad.conditioning());
+        Machines machines = new Machines(simulator, fleet, day.event().pattern(), lanes);
+        long beginMs = Math.max(simulator.nowMs(), squad.startMs() - machinesMs);
         long restMs = beginMs - simulator.nowMs();
         simulator.scheduleAt(beginMs, Phase.MACHINE, "squad " + squad.id() + " due", () -> {
             if (squad.conditioning() != Conditioning.STRIP_AND_OIL) {
-                day.allLanes().forEach(lane -> lane.rest(restMs));
+                lanes.forEach(lane -> lane.rest(restMs));
             }
             if (squad.conditioning() == Conditioning.NONE) {
                 practise();
