@@ -12,6 +12,7 @@ import lanetide.cli.report.LinesText;
 import lanetide.cli.scenario.Names;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
+import lanetide.oilflow.catalogue.Grits;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -21,13 +22,14 @@ import picocli.CommandLine.Option;
         name = "lines",
         description =
                 "Where each style starts on the fresh pattern, on each surface: laydown, arrows, exit window, room to"
-                        + " miss, another ball.",
+                        + " miss, another ball. Several covers or finishes stand side by side.",
         footer = {
             "",
             "Examples:",
             "  lanetide lines scenarios/club-night.yaml",
             "  lanetide lines scenarios/club-night.yaml --style straight,power --surface wood",
             "  lanetide lines scenarios/one-pair.yaml --level league --cover urethane",
+            "  lanetide lines scenarios/one-pair.yaml --style tweener --grit 500,3000 --surface hard-synthetic",
             "  lanetide lines scenarios/championship.yaml --format json -o lines.json",
             "",
             "Boards are counted from the bowler's own gutter.",
@@ -54,8 +56,16 @@ public final class LinesCommand implements Callable<Integer> {
     @Option(
             names = "--cover",
             paramLabel = "NAME",
-            description = "Cover of everybody's ball (default: the commonest of each style).")
-    private String cover;
+            split = ",",
+            description = "Covers of everybody's ball, side by side (default: the commonest of each style).")
+    private List<String> covers = List.of();
+
+    @Option(
+            names = "--grit",
+            paramLabel = "N",
+            split = ",",
+            description = "Abrasives with which the ball is sanded, side by side (default: its own finish).")
+    private List<Integer> grits = List.of();
 
     @Option(
             names = "--level",
@@ -81,8 +91,21 @@ public final class LinesCommand implements Callable<Integer> {
                 NamedOption.all("--surface", surfaces, names.surfaces()),
                 NamedOption.all("--style", styles, names.styles()),
                 NamedOption.all("--hand", hands, Names.HANDS),
-                Optional.ofNullable(cover).map(name -> NamedOption.of("--cover", name, names.covers())),
+                NamedOption.all("--cover", covers, names.covers()),
+                knownGrits(),
                 Optional.ofNullable(level).map(name -> NamedOption.of("--level", name, names.levels())));
+    }
+
+    /** The grits, each of a roughness that is known. */
+    private List<Integer> knownGrits() {
+        Grits known = Grits.shipped();
+        for (int grit : grits) {
+            if (grit < known.coarsest() || grit > known.finest()) {
+                throw CommandFailure.wrongUse("--grit is " + grit + "; it must be a whole number from "
+                        + (int) known.coarsest() + " to " + (int) known.finest() + ". Typical: 500 to 4000.");
+            }
+        }
+        return grits;
     }
 
     private String render(Reading reading, Scenario scenario, List<StartLine> lines) {

@@ -9,12 +9,13 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.ball.PlayingStyle;
+import lanetide.oilflow.catalogue.Grits;
 import lanetide.oilflow.lane.Hand;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Level;
 
-/** The kinds of bowlers a question is about: one for each style and hand, from the fewest revs to the most. */
+/** The kinds of bowlers a question is about: one for each style, hand and ball, from the fewest revs to the most. */
 final class Kinds {
     private static final Comparator<PlayingStyle> BY_REVS = Comparator.<PlayingStyle>comparingDouble(
                     style -> style.release().spinRadps())
@@ -43,14 +44,24 @@ final class Kinds {
         styles().forEach((style, playing) -> {
             Equipment usual = commonest(playing.isEmpty() ? bowlers : playing);
             for (Hand hand : hands(playing.isEmpty() ? bowlers : playing)) {
-                kinds.add(new Kind(
-                        style,
-                        hand,
-                        question.cover().orElse(usual.cover()),
-                        question.level().orElse(usual.level())));
+                for (Coverstock ball : balls(usual.cover())) {
+                    kinds.add(new Kind(style, hand, ball, question.level().orElse(usual.level())));
+                }
             }
         });
         return kinds;
+    }
+
+    /** The balls asked for, each with every finish asked for. */
+    private List<Coverstock> balls(Coverstock usual) {
+        List<Coverstock> covers = question.covers().isEmpty() ? List.of(usual) : question.covers();
+        if (question.grits().isEmpty()) {
+            return covers;
+        }
+        Grits grits = Grits.shipped();
+        return covers.stream()
+                .flatMap(cover -> question.grits().stream().map(grit -> grits.sanded(cover, grit)))
+                .toList();
     }
 
     /** The styles asked for, each with the bowlers who play it. */

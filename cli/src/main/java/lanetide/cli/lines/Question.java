@@ -14,19 +14,23 @@ import lanetide.squads.model.Level;
  * @param surfaces surfaces to look at; none for the scenario's and the shipped ones
  * @param styles styles to look at; none for the scenario's
  * @param hands delivery sides to look at; none for those on which the scenario's bowlers play
- * @param cover cover of everybody's ball; empty for the commonest of the style
+ * @param covers covers of everybody's ball, one after the other; none for the commonest of the style
+ * @param grits abrasives with which the ball is sanded, one after the other; none for its own finish
  * @param level everybody's level; empty for the commonest of the style
  */
 public record Question(
         List<LaneSurface> surfaces,
         List<PlayingStyle> styles,
         List<Hand> hands,
-        Optional<Coverstock> cover,
+        List<Coverstock> covers,
+        List<Integer> grits,
         Optional<Level> level) {
     /** Copies the lists. */
     public Question {
         surfaces = List.copyOf(surfaces);
         styles = List.copyOf(styles);
         hands = List.copyOf(hands);
+        covers = List.copyOf(covers);
+        grits = List.copyOf(grits);
     }
 }

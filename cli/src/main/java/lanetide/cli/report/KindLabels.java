@@ -1,6 +1,7 @@
 package lanetide.cli.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,21 +12,27 @@ import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.line.Basis;
 import lanetide.oilflow.line.PlayedLine;
 
-/** How a page names the kinds of bowlers: by style alone, if both hands play the same numbers everywhere. */
+/**
+ * How a page names the kinds of bowlers: by style alone, if both hands play the same numbers everywhere and each style has one
+ * ball.
+ */
 final class KindLabels {
     private final List<StartLine> lines;
     private final boolean handsDiffer;
+    private final boolean ballsDiffer;
 
     KindLabels(List<StartLine> lines) {
         this.lines = lines;
         this.handsDiffer = differ(lines);
+        this.ballsDiffer =
+                lines.stream().map(KindLabels::withoutBall).distinct().count()
+                        < lines.stream().map(KindLabels::key).distinct().count();
     }
 
     private static boolean differ(List<StartLine> lines) {
         Map<String, Optional<PlayedLine>> first = new LinkedHashMap<>();
         for (StartLine line : lines) {
-            String key = line.surface().id() + "/" + line.kind().style().id() + "/" + line.basis();
-            Optional<PlayedLine> known = first.putIfAbsent(key, line.line());
+            Optional<PlayedLine> known = first.putIfAbsent(key(line), line.line());
             if (known != null && !known.equals(line.line())) {
                 return true;
             }
@@ -33,8 +40,45 @@ final class KindLabels {
         return false;
     }
 
+    private static String withoutBall(StartLine line) {
+        return line.surface().id() + "/" + line.kind().style().id() + "/" + line.basis();
+    }
+
+    private static String key(StartLine line) {
+        return withoutBall(line) + "/" + line.kind().cover().id();
+    }
+
     String of(Kind kind) {
+        return ofBowler(kind) + (ballsDiffer ? ", " + kind.cover().id().substring(sameStart()) : "");
+    }
+
+    /** How many characters all balls' names begin with, to the end of a word: they need not stand in every row. */
+    private int sameStart() {
+        String same = lines.stream()
+                .map(line -> line.kind().cover().id())
+                .reduce(KindLabels::sameStart)
+                .orElse("");
+        return same.lastIndexOf(' ') + 1;
+    }
+
+    private static String sameStart(String one, String other) {
+        int mismatch = Arrays.mismatch(one.toCharArray(), other.toCharArray());
+        return mismatch < 0 ? one : one.substring(0, mismatch);
+    }
+
+    /** The name without the ball. */
+    String ofBowler(Kind kind) {
         return kind.style().id() + (handsDiffer ? kind.hand() == Hand.RIGHT ? " (right)" : " (left)" : "");
+    }
+
+    /** The balls, if there are several for one style. */
+    List<String> balls() {
+        return ballsDiffer
+                ? lines.stream()
+                        .map(line -> line.kind().cover().id())
+                        .distinct()
+                        .toList()
+                : List.of();
     }
 
     List<String> surfaces() {

@@ -50,6 +50,7 @@ public final class LinesText {
         free();
         LinesWords words = new LinesWords(labels);
         section("What differs between the surfaces", words.surfaces());
+        section("What differs between the balls", words.comparedBalls());
         section("Worth a look", words.remarks());
         section("Another ball", words.balls());
         howToRead();
@@ -70,7 +71,7 @@ public final class LinesText {
         page.heading("Players");
         for (StartLine line : labels.shown(labels.surfaces().get(0), Basis.NATURAL)) {
             Kind kind = line.kind();
-            page.item(labels.of(kind) + ": " + kind.cover().id() + " ball, level "
+            page.item(labels.ofBowler(kind) + ": " + kind.cover().id() + " ball, level "
                     + kind.level().id() + ".");
         }
     }

@@ -40,6 +40,30 @@ final class LinesWords {
         return "On " + surface + " against " + first + ", with the feet: " + String.join(", ", moves) + ".";
     }
 
+    /** Where the feet go with each ball, against the first, on each surface. */
+    List<String> comparedBalls() {
+        List<String> sentences = new ArrayList<>();
+        labels.balls().stream()
+                .skip(1)
+                .forEach(ball -> labels.surfaces()
+                        .forEach(surface ->
+                                sentences.add(against(ball, labels.balls().get(0), surface))));
+        return sentences;
+    }
+
+    private String against(String ball, String first, String surface) {
+        List<StartLine> shown = labels.shown(surface, Basis.NATURAL);
+        List<String> moves = shown.stream()
+                .filter(line -> line.kind().cover().id().equals(ball))
+                .flatMap(line -> shown.stream()
+                        .filter(other -> other.kind().cover().id().equals(first)
+                                && labels.ofBowler(other.kind()).equals(labels.ofBowler(line.kind())))
+                        .map(other -> labels.ofBowler(line.kind()) + " " + move(line.line(), other.line())))
+                .toList();
+        return "With " + ball + " against " + first + " on " + surface + ", with the feet: " + String.join(", ", moves)
+                + ".";
+    }
+
     private static String move(Optional<PlayedLine> here, Optional<PlayedLine> there) {
         if (here.isEmpty() || there.isEmpty()) {
             return "cannot be compared, as a line is missing";

@@ -216,9 +216,24 @@ public enum Block {
     COVER(
             "covers.NAME",
             required("frictionFactor", "number", "dry friction relative to a medium cover", "0.6 to 1.1"),
-            required("roughness", "um", "roughness Ra", "0.15 um to 1 um"),
+            optional("roughness", "um", "roughness Ra", "0.15 um to 1 um", "grit"),
+            optional(
+                    "grit",
+                    "number",
+                    "abrasive with which the ball was sanded all over until its finish changed no more",
+                    "500 to 4000",
+                    "roughness"),
             required("flareOverlap", "%", "share of a revolution's strip the next runs over again", "15 % to 90 %"),
             required("absorption", "min or s, or none", "time to take in 63 % of the oil on it", "300 s to 600 s"),
+            optional("rg", "in or cm", "radius of gyration", "2.48 in to 2.70 in", "2.55 in"),
+            optional(
+                    "differential",
+                    "in or cm",
+                    "difference of radii of gyration; held to the rules, while the flare itself is flareOverlap",
+                    "0.020 in to 0.055 in",
+                    "within the rules"),
+            optional("diameter", "in or cm", "of the ball", "8.5 in to 8.595 in", "8.54 in"),
+            optional("weight", "lb or kg", "of the ball", "12 lb to 16 lb", "15 lb"),
             required("source", "text", "where the values come from, or assumption", "assumption")),
     /** A playing style. */
     STYLE(

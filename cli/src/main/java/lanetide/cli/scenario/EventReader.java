@@ -36,9 +36,10 @@ final class EventReader {
     Optional<Planned> read(Section scenario) {
         String name = scenario.text("name");
         long chosenSeed = seed(scenario);
-        Names names = new OwnNamesReader(notices).read(scenario);
+        Names names = new OwnNamesReader(notices, assumptions).read(scenario);
         Optional<Centre> centre =
                 block(scenario, "centre", Block.CENTRE).flatMap(new CentreReader(notices, names, assumptions)::read);
+        centre.ifPresent(known -> FrictionCheck.check(scenario, known.surface(), names));
         PatternReader patterns = new PatternReader(notices, assumptions, files);
         Optional<Section> patternBlock = block(scenario, "pattern", Block.PATTERN);
         Optional<OilPattern> pattern = patternBlock.flatMap(patterns::read);

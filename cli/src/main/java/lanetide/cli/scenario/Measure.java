@@ -28,6 +28,8 @@ enum Measure {
     ANGLE(Unit.of("deg", StrictMath.PI / 180, "degrees")),
     /** Base unit: micrometre. */
     ROUGHNESS(Unit.of("um", 1, "\u00b5m", "\u03bcm"), Unit.of("microinch", 0.0254)),
+    /** Base unit: kilogram. */
+    WEIGHT(Unit.of("lb", 0.45359237), Unit.of("kg", 1)),
     /** Base unit: unit of oil. */
     FILM(Unit.of("units", 1, "unit"), Unit.of("um", 1 / OilFilm.UNIT_UM, "\u00b5m", "\u03bcm")),
     /** Base unit: board. */

@@ -102,6 +102,8 @@ public enum NoticeCode {
     ROTATION_IMPOSSIBLE(Severity.ERROR),
     /** Two groups on one pair in one game. */
     ROTATION_COLLISION(Severity.ERROR),
+    /** A ball that the governing body's rules do not allow. */
+    BALL_BEYOND_RULES(Severity.ERROR),
     /** Values that are each allowed but not together. */
     IMPOSSIBLE_COMBINATION(Severity.ERROR),
     /** A squad that starts before the one before it is expected to be done and the lanes made ready. */
@@ -114,7 +116,7 @@ public enum NoticeCode {
     SHARES_ROUNDED(Severity.WARNING),
     /** A pair whose left lane has an even number. */
     PAIR_STARTS_EVEN(Severity.WARNING),
-    /** A ball rougher than the governing body lets one be made. */
+    /** A ball beyond a limit that the governing body sets for another state or test of it. */
     BEYOND_PUBLISHED_LIMIT(Severity.WARNING),
     /** A group takes over pairs from one and the same group only. */
     ROTATION_SAME_PREDECESSOR(Severity.INFO),

@@ -2,9 +2,7 @@ package lanetide.cli.scenario;
 
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.BiFunction;
-import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.ball.PlayingStyle;
 import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.lane.LaneSurface;
@@ -14,25 +12,21 @@ import lanetide.squads.model.Levels;
 
 /** Reads the surfaces, covers, styles and levels that a scenario defines itself. */
 final class OwnNamesReader {
-    /** Absorption time of a cover that takes in none (s): 30 years. */
-    private static final double NEVER_S = 1e9;
-
-    /** Roughest ball that may be made (um): 65 microinch (USBC, specification in force from April 2009). */
-    private static final double ROUGHEST_MADE_UM = 1.65;
-
     private static final double RIGHT_ANGLE = StrictMath.PI / 2;
 
     private final Notices notices;
+    private final Assumptions assumptions;
 
-    OwnNamesReader(Notices notices) {
+    OwnNamesReader(Notices notices, Assumptions assumptions) {
         this.notices = notices;
+        this.assumptions = assumptions;
     }
 
     /** The shipped names with the scenario's own in front of them. */
     Names read(Section scenario) {
         Names names = Names.shipped();
         addAll(scenario, "surfaces", Block.SURFACE, names.surfaces(), this::surface);
-        addAll(scenario, "covers", Block.COVER, names.covers(), this::cover);
+        addAll(scenario, "covers", Block.COVER, names.covers(), new CoverReader(notices, assumptions)::read);
         addAll(scenario, "styles", Block.STYLE, names.styles(), this::style);
         addAll(scenario, "levels", Block.LEVEL, names.levels(), this::level);
         return names;
@@ -82,36 +76,6 @@ final class OwnNamesReader {
         double roughnessUm = section.quantity("roughness", Measure.ROUGHNESS, Range.between(0.05, 3));
         String source = section.text("source");
         return build(before, section, () -> new LaneSurface(id, friction, roughnessUm, source));
-    }
-
-    private Optional<Coverstock> cover(String id, Section section) {
-        int before = notices.errors();
-        double friction = section.quantity("frictionFactor", Measure.NUMBER, Range.between(0.3, 1.6));
-        double roughnessUm = section.quantity("roughness", Measure.ROUGHNESS, Range.between(0.05, 4));
-        double overlap = section.quantity("flareOverlap", Measure.SHARE, Range.between(0, 1));
-        double absorptionS = absorptionS(section);
-        String source = section.text("source");
-        if (roughnessUm > ROUGHEST_MADE_UM) {
-            section.get("roughness").ifPresent(OwnNamesReader::rougherThanMade);
-        }
-        return build(before, section, () -> new Coverstock(id, friction, roughnessUm, overlap, absorptionS, source));
-    }
-
-    private static double absorptionS(Section section) {
-        return section.require("absorption")
-                        .map(value -> value.written().equals("none")
-                                ? OptionalDouble.of(NEVER_S * 1000)
-                                : value.quantity(Measure.TIME, Range.above(0, NEVER_S * 1000)))
-                        .orElse(OptionalDouble.empty())
-                        .orElse(Double.NaN)
-                / 1000;
-    }
-
-    private static void rougherThanMade(Value value) {
-        value.refuse(
-                NoticeCode.BEYOND_PUBLISHED_LIMIT,
-                ", and the governing body lets no ball be made rougher than 1.65 um (65 microinch); a ball sanded later"
-                        + " may be. Check the reading.");
     }
 
     private Optional<PlayingStyle> style(String id, Section section) {

@@ -176,6 +176,33 @@ class LinesCommandTest {
         assertThat(page).contains("tweener: plastic ball, level casual.", "level casual: 1.46 boards of scatter");
     }
 
+    /** A rougher ball has more friction in the oil: from the same feet it hooks more, so that the feet go deeper. */
+    @Test
+    void aBallAtTwoGritsIsComparedWithItself() {
+        String page = lines("--grit", "3000,500", "--style", "tweener", "--surface", "hard-synthetic")
+                .out();
+
+        assertThat(page)
+                .contains(
+                        "tweener: medium-reactive at 3000-grit ball",
+                        "tweener: medium-reactive at 500-grit ball",
+                        "What differs between the balls",
+                        "deeper.",
+                        "tweener, 500-grit",
+                        "ISO 6344");
+        assertThat(page.replaceAll("\\s+", " "))
+                .containsPattern("against medium-reactive at 3000-grit on hard-synthetic, with the feet: tweener \\d");
+        assertThat(page.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+    }
+
+    @Test
+    void aGritWithoutAKnownRoughnessIsRefused() {
+        Program.Outcome outcome = lines("--grit", "500,40");
+
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.err()).contains("--grit is 40; it must be a whole number from 180 to 5000.");
+    }
+
     /** 18.288 m is the whole lane (60 ft). */
     @Test
     void metricUnitsChangeDistancesAndNotBoards() {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.Scenarios;
 import lanetide.oilflow.catalogue.Catalogue;
+import lanetide.oilflow.catalogue.Grits;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.line.Basis;
 import lanetide.oilflow.line.PlayedLine;
@@ -14,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 class FreshLinesTest {
     private static final Question ALL_OF_THE_SCENARIO =
-            new Question(List.of(), List.of(), List.of(), Optional.empty(), Optional.empty());
+            new Question(List.of(), List.of(), List.of(), List.of(), List.of(), Optional.empty());
 
     private final Scenario scenario = Scenarios.read(Scenarios.SOUND).scenario().orElseThrow();
 
@@ -33,7 +34,8 @@ class FreshLinesTest {
                 List.of(),
                 List.of(scenario.names().styles().get("power")),
                 List.of(),
-                Optional.empty(),
+                List.of(),
+                List.of(),
                 Optional.empty());
 
         List<Kind> kinds = Kinds.of(scenario.event(), question);
@@ -44,6 +46,31 @@ class FreshLinesTest {
         assertThat(kinds.get(0).cover().id()).isEqualTo("medium-reactive");
     }
 
+    @Test
+    void everyBallAskedForIsShownWithEveryFinishAskedFor() {
+        Question question = new Question(
+                List.of(),
+                List.of(scenario.names().styles().get("tweener")),
+                List.of(Hand.RIGHT),
+                List.of(
+                        scenario.names().covers().get("urethane"),
+                        scenario.names().covers().get("medium-reactive")),
+                List.of(500, 3000),
+                Optional.empty());
+
+        List<Kind> kinds = Kinds.of(scenario.event(), question);
+
+        assertThat(kinds.stream().map(kind -> kind.cover().id()))
+                .containsExactly(
+                        "urethane at 500-grit",
+                        "urethane at 3000-grit",
+                        "medium-reactive at 500-grit",
+                        "medium-reactive at 3000-grit");
+        assertThat(kinds.get(2).cover().roughnessUm()).isEqualTo(Grits.shipped().roughnessUm(500));
+        assertThat(kinds.get(2).cover().flareOverlap())
+                .isEqualTo(scenario.names().covers().get("medium-reactive").flareOverlap());
+    }
+
     /** On the surface he knows no move is needed: he starts at his own angle (the design of the natural line). */
     @Test
     void onTheReferenceSurfaceEveryoneStartsAtHisOwnAngle() {
@@ -51,7 +78,8 @@ class FreshLinesTest {
                 List.of(scenario.names().surfaces().get(Catalogue.REFERENCE_SURFACE)),
                 List.copyOf(scenario.names().styles().values()),
                 List.of(Hand.RIGHT),
-                Optional.empty(),
+                List.of(),
+                List.of(),
                 Optional.empty());
 
         List<StartLine> natural = FreshLines.of(scenario, question).stream()

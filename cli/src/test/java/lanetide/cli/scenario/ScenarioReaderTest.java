@@ -10,6 +10,8 @@ import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalLong;
+import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.catalogue.Grits;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.SheetPattern;
 import lanetide.oilflow.film.SplitModel;
@@ -391,15 +393,55 @@ class ScenarioReaderTest {
         assertThat(reading.notices()).extracting(Notice::code).containsExactly(NoticeCode.SQUAD_MAY_OVERLAP);
     }
 
-    @Test
-    void aCoverRougherThanABallMayBeMadeIsAWarning() {
-        Reading reading = Scenarios.read(Scenarios.SOUND + """
+    /** USBC: Ra 1.27 um for the mean of a model and 1.65 um for a ball (2009), friction 0.32 (2012), absorption 135 s (2020). */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "roughness: 1.4 um, absorption: 420 s | 1 | on average at most 1.27 um (50 microinch) (USBC, from April 2009)",
+                "roughness: 2 um, absorption: 420 s   | 1 | at most 1.65 um (65 microinch) (USBC, from April 2009)",
+                "grit: 240, absorption: 420 s         | 1 | a roughness Ra of 2.34 um",
+                "roughness: 0.7 um, absorption: 100 s | 1 | at least 2 min 15 s (USBC, from August 2020)",
+                "roughness: 0.7 um, absorption: 420 s | 1.6 | makes the friction of this cover on dry own-lane 0.3248;"
+            })
+    void aBallBeyondALimitThatItMayStillKeepIsAWarning(String values, double factor, String says) {
+        Reading reading =
+                Scenarios.read(Scenarios.SOUND.replace("hard-synthetic", "own-lane") + """
                 covers:
-                  sanded: {frictionFactor: 1, roughness: 2 um, flareOverlap: 30 %, absorption: 420 s, source: assumption}
-                """);
+                  mine: {frictionFactor: %s, %s, flareOverlap: 30 %%, source: assumption}
+                surfaces:
+                  own-lane: {dryFriction: 0.203, roughness: 0.3 um, source: assumption}
+                """.formatted(factor, values));
 
         assertThat(reading.scenario()).isPresent();
         assertThat(reading.notices()).extracting(Notice::code).containsExactly(NoticeCode.BEYOND_PUBLISHED_LIMIT);
+        assertThat(reading.notices().get(0).message()).contains(says);
+    }
+
+    @Test
+    void aCoverMayStateItsFinishByGritAndTheBallBeneath() {
+        Reading reading = Scenarios.read(Scenarios.SOUND + """
+                covers:
+                  mine:
+                    frictionFactor: 1
+                    grit: 2000
+                    flareOverlap: 30 %
+                    absorption: 420 s
+                    rg: 2.48 in
+                    differential: 0.060 in
+                    diameter: 8.59 in
+                    weight: 14 lb
+                    source: assumption
+                """);
+
+        assertThat(reading.notices()).isEmpty();
+        Coverstock cover = reading.scenario().orElseThrow().names().covers().get("mine");
+        assertThat(cover.roughnessUm()).isEqualTo(Grits.shipped().roughnessUm(2000));
+        assertThat(cover.core().gyrationRadiusM()).isCloseTo(2.48 * 0.0254, within(1e-12));
+        assertThat(cover.core().radiusM()).isCloseTo(8.59 / 2 * 0.0254, within(1e-12));
+        assertThat(cover.core().massKg()).isCloseTo(6.350, within(0.001));
+        assertThat(reading.scenario().orElseThrow().assumptions())
+                .contains(new Assumption("covers.mine.roughness", "0.412 um by grit 2000", Grits.SOURCE));
     }
 
     @Test

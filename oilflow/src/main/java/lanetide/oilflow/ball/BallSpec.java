@@ -1,39 +1,40 @@
 package lanetide.oilflow.ball;
 
-import lanetide.oilflow.Require;
-
 /**
- * A ball as the rules measure it.
+ * A whole ball.
  *
  * @param cover its shell
- * @param radiusM radius (m); circumference 26.704 to 27.002 in, so 0.10795 to 0.10916 m (USBC specification of 2012)
- * @param gyrationRadiusM radius of gyration (m); 2.46 to 2.80 in, so 0.0625 to 0.0712 m (USBC, approvals from July 2010)
+ * @param core what lies beneath
  */
-public record BallSpec(Coverstock cover, double radiusM, double gyrationRadiusM) {
-    /** Radius of the ball (m) that the worked examples use: 27 in round. */
-    public static final double USUAL_RADIUS_M = 0.1085;
-
-    /** Usual radius of gyration (m): 2.55 in. */
-    public static final double USUAL_GYRATION_M = 2.55 * 0.0254;
-
+public record BallSpec(Coverstock cover, BallCore core) {
     /**
-     * Checks the ranges above.
+     * A ball of usual mass.
      *
-     * @throws IllegalArgumentException if a value lies outside its range
+     * @param cover its shell
+     * @param radiusM radius (m), within {@link BallCore}'s limits
+     * @param gyrationRadiusM radius of gyration (m), within {@link BallCore}'s limits
      */
-    public BallSpec {
-        Require.inRange(radiusM, "ball radius (m)", 0.1079, 0.1092);
-        Require.inRange(gyrationRadiusM, "radius of gyration (m)", 2.46 * 0.0254 - 1e-9, 2.80 * 0.0254 + 1e-9);
+    public BallSpec(Coverstock cover, double radiusM, double gyrationRadiusM) {
+        this(cover, new BallCore(radiusM, gyrationRadiusM, BallCore.USUAL.massKg()));
     }
 
     /**
-     * A ball of usual size and core.
+     * The ball a cover is cast on.
      *
      * @param cover its shell
      * @return the ball
      */
     public static BallSpec of(Coverstock cover) {
-        return new BallSpec(cover, USUAL_RADIUS_M, USUAL_GYRATION_M);
+        return new BallSpec(cover, cover.core());
+    }
+
+    /**
+     * Radius.
+     *
+     * @return metres
+     */
+    public double radiusM() {
+        return core.radiusM();
     }
 
     /**
@@ -42,7 +43,7 @@ public record BallSpec(Coverstock cover, double radiusM, double gyrationRadiusM)
      * @return the dimensionless moment of inertia
      */
     public double inertiaRatio() {
-        double ratio = gyrationRadiusM / radiusM;
+        double ratio = core.gyrationRadiusM() / core.radiusM();
         return ratio * ratio;
     }
 }

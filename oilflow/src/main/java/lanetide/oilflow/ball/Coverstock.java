@@ -7,16 +7,23 @@ import lanetide.oilflow.Require;
  *
  * @param id name by which scenarios choose it
  * @param frictionFactor dry friction relative to a medium cover, 0.3 to 1.6
- * @param roughnessUm roughness Ra (um), 0.05 to 4. The governing body limits a ball to 1.65 um (65 microinch) when made
- *     (USBC specification in force from April 2009); a ball sanded later may be rougher
+ * @param roughnessUm roughness Ra (um), 0.05 to 4. {@link BallLimit#ROUGHNESS} holds for a ball as it is made; a bowler may
+ *     sand it later, and 4 um is what a grain of 100 um leaves, rougher than any pad for balls
  * @param flareOverlap share of a revolution's contact strip that the next revolution runs over again, 0 (full flare) to 1
  *     (none)
  * @param absorptionS time in which the cover takes in 63 % of the oil on it (s), above 0; {@code Double.MAX_VALUE} for
- *     none. The governing body asks for at least 135 s from a drop's laying to its vanishing (USBC, from August 2020)
+ *     none. See {@link BallLimit#ABSORPTION}
  * @param source where the values come from, or {@code assumption}
+ * @param core the ball it is cast on
  */
 public record Coverstock(
-        String id, double frictionFactor, double roughnessUm, double flareOverlap, double absorptionS, String source) {
+        String id,
+        double frictionFactor,
+        double roughnessUm,
+        double flareOverlap,
+        double absorptionS,
+        String source,
+        BallCore core) {
     /**
      * Checks the ranges above.
      *
@@ -29,5 +36,38 @@ public record Coverstock(
         Require.inRange(flareOverlap, "flare overlap of cover " + id, 0, 1);
         Require.positive(absorptionS, "absorption time (s) of cover " + id);
         Require.named(source, "source of cover " + id);
+    }
+
+    /**
+     * A cover on a ball of usual size and core.
+     *
+     * @param id name by which scenarios choose it
+     * @param frictionFactor as above
+     * @param roughnessUm as above
+     * @param flareOverlap as above
+     * @param absorptionS as above
+     * @param source as above
+     */
+    public Coverstock(
+            String id,
+            double frictionFactor,
+            double roughnessUm,
+            double flareOverlap,
+            double absorptionS,
+            String source) {
+        this(id, frictionFactor, roughnessUm, flareOverlap, absorptionS, source, BallCore.USUAL);
+    }
+
+    /**
+     * The same ball with another finish.
+     *
+     * @param newId name of the ball so finished
+     * @param newRoughnessUm its roughness Ra (um), 0.05 to 4
+     * @param newSource where that comes from, beside the ball's own source
+     * @return the ball
+     */
+    public Coverstock finished(String newId, double newRoughnessUm, String newSource) {
+        String sources = source.equals(newSource) ? source : source + "; finish: " + newSource;
+        return new Coverstock(newId, frictionFactor, newRoughnessUm, flareOverlap, absorptionS, sources, core);
     }
 }

@@ -28,7 +28,23 @@ class BallSpecTest {
         double radiusM = circumferenceIn * INCH_M / (2 * Math.PI);
         assertThatThrownBy(() -> new BallSpec(COVER, radiusM, gyrationIn * INCH_M))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("must lie between");
+                .hasMessageContaining("must be")
+                .hasMessageContaining("USBC");
+    }
+
+    /** USBC specification of 2012: at most 16.00 lb. */
+    @Test
+    void aBallOfSixteenPoundsIsTheHeaviest() {
+        assertThat(new BallCore(0.1085, 0.065, 16 * 0.45359237).massKg()).isCloseTo(7.257, within(0.001));
+        assertThatThrownBy(() -> new BallCore(0.1085, 0.065, 16.01 * 0.45359237))
+                .hasMessageContaining("16.00 lb");
+        assertThatThrownBy(() -> new BallCore(0.1085, 0.065, 2)).hasMessageContaining("mass (kg)");
+    }
+
+    @Test
+    void anotherFinishChangesTheRoughnessAlone() {
+        Coverstock sanded = COVER.finished("sanded", 1.2, "pad");
+        assertThat(sanded).isEqualTo(new Coverstock("sanded", 1, 1.2, 0.2, 400, "test; finish: pad"));
     }
 
     /** A uniform sphere has 2/5; in a 27 in ball that is a radius of gyration of 2.72 in (textbook). */

@@ -3,6 +3,7 @@ package lanetide.oilflow.motion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import lanetide.oilflow.ball.BallCore;
 import lanetide.oilflow.ball.BallSpec;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.ball.PlayingStyle;
@@ -80,7 +81,7 @@ public final class RefereeMatch {
             Coverstock cover = any(List.copyOf(CATALOGUE.covers().values()), random);
             LaneSurface surface = any(List.copyOf(CATALOGUE.surfaces().values()), random);
             double gyrationM = (2.46 + 0.34 * random.nextDouble()) * 0.0254;
-            BallSpec ball = new BallSpec(cover, BallSpec.USUAL_RADIUS_M, gyrationM);
+            BallSpec ball = new BallSpec(cover, BallCore.USUAL.radiusM(), gyrationM);
             Contact contact = new Contact(ball, MixedLubrication.between(surface, cover), FilmSplit.NONE);
             Hand hand = random.nextBoolean() ? Hand.RIGHT : Hand.LEFT;
             Delivery delivery = delivery(random);
@@ -116,7 +117,7 @@ public final class RefereeMatch {
         Release release = style.release().scaled(0.9 + 0.2 * random.nextDouble(), 0.8 + 0.4 * random.nextDouble());
         double laydownM = LaneGeometry.boardToMetres(10 + 18 * random.nextDouble());
         double launchRad = Math.toRadians(4 * random.nextDouble() - 1);
-        return Delivery.of(release, BallSpec.USUAL_RADIUS_M, laydownM, launchRad);
+        return Delivery.of(release, BallCore.USUAL.radiusM(), laydownM, launchRad);
     }
 
     /** The same film with every row cut into several of equal thickness. */

@@ -3,6 +3,7 @@ package lanetide.oilflow.motion;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import lanetide.oilflow.ball.BallCore;
 import lanetide.oilflow.ball.BallSpec;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.film.BallOil;
@@ -23,7 +24,7 @@ class SplitUnderTheBallTest {
     private static final LaneGrid FINE = new LaneGrid(8, 8);
     private static final double MIDDLE_M = 156.5 * FINE.columnWidthM();
     private static final int MIDDLE_COLUMN = 156;
-    private static final double TURN_M = 2 * Math.PI * BallSpec.USUAL_RADIUS_M;
+    private static final double TURN_M = 2 * Math.PI * BallCore.USUAL.radiusM();
 
     @Test
     void aBallWithoutFlareLeaves758Then942Then986ThousandthsBehindIt() {
