@@ -11,6 +11,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 
@@ -49,6 +50,24 @@ public final class Replications {
         } finally {
             stop(workers);
         }
+    }
+
+    /**
+     * Runs the model for the numbers 0, 1, 2 and so on until the mean of every measure is known well enough. Results and
+     * failures do not depend on the number of threads; a few more replications may be run than are kept.
+     *
+     * @param rule when it is enough
+     * @param threads how many replications to run at a time at most, at least 1
+     * @param model as for {@link #run}
+     * @param measures what of a result is averaged; as many values for each result, at least one
+     * @param onDone as for {@link #run}
+     * @return the replications up to the first that is enough, or up to the cap
+     * @throws IllegalArgumentException if {@code threads < 1}, or if results have no or unequal numbers of measures
+     * @throws CancellationException if the calling thread is interrupted
+     */
+    public static <T> StoppedRun<T> runUntil(
+            StoppingRule rule, int threads, IntFunction<T> model, Function<T, double[]> measures, IntConsumer onDone) {
+        return new SequentialRun<>(rule, measures).run(threads, model, onDone);
     }
 
     /** Waits in the order of the replications, so that the failure met first is the one with the lowest number. */

@@ -19,4 +19,42 @@ final class Checks {
         }
         return level;
     }
+
+    static double notNegative(double value, String name) {
+        if (!(value >= 0 && Double.isFinite(value))) {
+            throw new IllegalArgumentException(name + " is " + value + ", but must be finite and at least 0");
+        }
+        return value;
+    }
+
+    static double probability(double value, String name) {
+        if (!(value >= 0 && value <= 1)) {
+            throw new IllegalArgumentException(name + " is " + value + ", but must be at least 0 and at most 1");
+        }
+        return value;
+    }
+
+    /** The error that one of two one-sided tests may make. */
+    static double alpha(double alpha) {
+        if (!(alpha > 0 && alpha < 0.5)) {
+            throw new IllegalArgumentException(
+                    "alpha is " + alpha + ", but must lie between 0 and 0.5, such as 0.05 for 5 %");
+        }
+        return alpha;
+    }
+
+    /** The number of treatments of a table with something to compare. */
+    static int table(int blocks, int treatments) {
+        if (blocks < 2 || treatments < 2) {
+            throw new IllegalArgumentException(
+                    "there are " + blocks + " blocks of " + treatments + " treatments, but must be at least 2 of each");
+        }
+        return treatments;
+    }
+
+    static void row(int length, int treatments) {
+        if (length != treatments) {
+            throw new IllegalArgumentException("a block has " + length + " values, but the first has " + treatments);
+        }
+    }
 }

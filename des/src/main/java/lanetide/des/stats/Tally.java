@@ -1,7 +1,5 @@
 package lanetide.des.stats;
 
-import org.apache.commons.math3.distribution.TDistribution;
-
 /**
  * Mean, spread and range of observations, taken one at a time and not kept.
  *
@@ -151,9 +149,16 @@ public final class Tally {
     public ConfidenceInterval meanInterval(double level) {
         Checks.level(level);
         requireCount(2, "confidence interval");
-        double upperQuantile = -new TDistribution(null, count - 1).inverseCumulativeProbability((1 - level) / 2);
-        double halfWidth = upperQuantile * standardError();
-        return new ConfidenceInterval(mean() - halfWidth, mean() + halfWidth, level);
+        return MeanEstimate.of(sample()).interval(level);
+    }
+
+    /**
+     * What is needed of the observations to compare their mean with others.
+     *
+     * @throws IllegalStateException if {@code count() < 2}
+     */
+    public Sample sample() {
+        return new Sample(count, mean(), standardDeviation());
     }
 
     private void requireCount(long least, String statistic) {
