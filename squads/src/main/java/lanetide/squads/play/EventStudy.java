@@ -28,6 +28,23 @@ public final class EventStudy {
      * @throws IllegalArgumentException if {@code replications < 1} or {@code threads < 1}
      */
     public static StudyResult run(Event event, long seed, int replications, int threads, IntConsumer onDone) {
+        return run(event, seed, replications, threads, onDone, LaneObserver.NONE);
+    }
+
+    /**
+     * Plays an event while the lanes of the first playing are looked at.
+     *
+     * @param event the event
+     * @param seed master seed of all chance
+     * @param replications how often it is played, at least 1
+     * @param threads threads to play on, at least 1
+     * @param onDone told the number of playings done so far
+     * @param observer is shown the lanes of the first playing, by one thread
+     * @return statistics, with the first playing as the example
+     * @throws IllegalArgumentException if {@code replications < 1} or {@code threads < 1}
+     */
+    public static StudyResult run(
+            Event event, long seed, int replications, int threads, IntConsumer onDone, LaneObserver observer) {
         if (replications < 1 || threads < 1) {
             throw new IllegalArgumentException(
                     "replications (" + replications + ") and threads (" + threads + ") must be at least 1");
@@ -38,13 +55,18 @@ public final class EventStudy {
         List<EventResult> playings = Replications.run(
                 replications,
                 threads,
-                r -> new TournamentSimulation(event, physics, lines, streams.forReplication(r), r == 0).play(),
+                r -> playing(event, physics, lines, streams.forReplication(r), r == 0, observer),
                 onDone);
         List<SquadStatistics> squads = new ArrayList<>();
         for (int s = 0; s < event.squads().size(); s++) {
             squads.add(statistics(playings, s));
         }
         return new StudyResult(playings.get(0), squads, replications);
+    }
+
+    private static EventResult playing(
+            Event event, Physics physics, StartingLines lines, RandomStreams streams, boolean first, LaneObserver eye) {
+        return new TournamentSimulation(event, physics, lines, streams, first, first ? eye : LaneObserver.NONE).play();
     }
 
     private static SquadStatistics statistics(List<EventResult> playings, int squad) {

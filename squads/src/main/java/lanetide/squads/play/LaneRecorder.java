@@ -21,14 +21,16 @@ final class LaneRecorder {
     private final OilPattern pattern;
     private final List<TypicalPlayer> players;
     private final LineFinder finder;
+    private final LaneObserver observer;
     private final Map<String, Line> lastLines = new HashMap<>();
     private final List<LaneState> states = new ArrayList<>();
 
     /** Records windows for the given players; for none, films only. */
-    LaneRecorder(OilPattern pattern, List<TypicalPlayer> players, Physics physics) {
+    LaneRecorder(OilPattern pattern, List<TypicalPlayer> players, Physics physics, LaneObserver observer) {
         this.pattern = pattern;
         this.players = players;
         this.finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
+        this.observer = observer;
     }
 
     void record(LaneInPlay lane, String squad, int afterGame) {
@@ -42,7 +44,9 @@ final class LaneRecorder {
                 lowUm = Math.min(lowUm, meanUm);
             }
         }
-        states.add(new LaneState(
+        List<TypicalLine> lines =
+                players.stream().map(player -> line(player, lane)).toList();
+        LaneState state = new LaneState(
                 lane.number(),
                 squad,
                 afterGame,
@@ -51,7 +55,9 @@ final class LaneRecorder {
                 headUm / OilFilm.UNIT_UM,
                 lowUm / OilFilm.UNIT_UM,
                 film.volumePastMl(pattern.lengthM()),
-                players.stream().map(player -> window(player, lane)).toList()));
+                lines.stream().map(TypicalLine::window).toList());
+        states.add(state);
+        observer.onLane(state, film, lines);
     }
 
     /** All states by lane, then in order of time. */
@@ -61,13 +67,17 @@ final class LaneRecorder {
         return sorted;
     }
 
-    private StyleWindow window(TypicalPlayer typical, LaneInPlay lane) {
+    private TypicalLine line(TypicalPlayer typical, LaneInPlay lane) {
         String key = lane.number() + "/" + typical.style() + "/" + typical.hand();
         Line near = lastLines.getOrDefault(key, typical.start());
         Optional<ExitWindow> window = finder.window(typical.player(), lane.film(), near, pattern.lengthM());
         window.ifPresent(found -> lastLines.put(key, found.played()));
-        return window.map(found -> new StyleWindow(
-                        typical.style(), typical.hand(), found.lowBoard(), found.highBoard(), found.bestBoard()))
-                .orElseGet(() -> new StyleWindow(typical.style(), typical.hand(), Double.NaN, Double.NaN, Double.NaN));
+        return new TypicalLine(
+                window.map(found -> new StyleWindow(
+                                typical.style(), typical.hand(), found.lowBoard(), found.highBoard(), found.bestBoard()))
+                        .orElseGet(() ->
+                                new StyleWindow(typical.style(), typical.hand(), Double.NaN, Double.NaN, Double.NaN)),
+                typical.player(),
+                window.map(ExitWindow::best));
     }
 }

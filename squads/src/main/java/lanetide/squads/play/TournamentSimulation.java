@@ -36,6 +36,26 @@ public final class TournamentSimulation {
      */
     public TournamentSimulation(
             Event event, Physics physics, StartingLines startingLines, RandomStreams streams, boolean withWindows) {
+        this(event, physics, startingLines, streams, withWindows, LaneObserver.NONE);
+    }
+
+    /**
+     * Prepares a playing that is looked at.
+     *
+     * @param event what is played
+     * @param physics under which laws
+     * @param startingLines the lines bowlers bring
+     * @param streams source of all chance
+     * @param withWindows whether exit windows are worked out after every game
+     * @param observer is shown the lanes
+     */
+    public TournamentSimulation(
+            Event event,
+            Physics physics,
+            StartingLines startingLines,
+            RandomStreams streams,
+            boolean withWindows,
+            LaneObserver observer) {
         this.event = event;
         this.physics = physics;
         this.startingLines = startingLines;
@@ -45,7 +65,7 @@ public final class TournamentSimulation {
                 .toList();
         ShotMaker shots = new ShotMaker(physics, OilFilm.fresh(event.pattern(), physics.grid()));
         List<TypicalPlayer> players = withWindows ? TypicalPlayer.of(event, physics, startingLines) : List.of();
-        LaneRecorder recorder = new LaneRecorder(event.pattern(), players, physics);
+        LaneRecorder recorder = new LaneRecorder(event.pattern(), players, physics, observer);
         this.day = new Day(event, new Simulator(), lanes, shots, recorder, new ArrayList<>());
     }
 
