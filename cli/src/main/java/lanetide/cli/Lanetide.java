@@ -12,6 +12,7 @@ import lanetide.cli.command.CommandFailure;
 import lanetide.cli.command.ExitCode;
 import lanetide.cli.command.LinesCommand;
 import lanetide.cli.command.PatternCommand;
+import lanetide.cli.command.ReportCommand;
 import lanetide.cli.command.SimulateCommand;
 import lanetide.cli.report.Cautions;
 import lanetide.cli.report.ProgramVersion;
@@ -27,6 +28,7 @@ import picocli.CommandLine.IVersionProvider;
             CheckCommand.class,
             LinesCommand.class,
             PatternCommand.class,
+            ReportCommand.class,
             SimulateCommand.class,
             CommandLine.HelpCommand.class
         },

@@ -31,7 +31,8 @@ class ArchitectureTest {
                     .or(resideInAPackage("picocli.."))
                     .or(resideInAPackage("org.snakeyaml.engine.."))
                     .or(resideInAPackage("org.apache.commons.csv.."))
-                    .or(resideInAPackage("tools.jackson..")));
+                    .or(resideInAPackage("tools.jackson.."))
+                    .or(resideInAPackage("gg.jte..")));
 
     @ArchTest
     static final ArchRule YAML_STAYS_IN_THE_READER = noClasses()

@@ -31,7 +31,7 @@ import picocli.CommandLine.Option;
             "130 interrupted."
         })
 public final class SimulateCommand implements Callable<Integer> {
-    private static final int MOST_REPLICATIONS = 100_000;
+    static final int MOST_REPLICATIONS = 100_000;
 
     @Mixin
     private CommonOptions options;

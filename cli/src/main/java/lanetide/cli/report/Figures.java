@@ -4,11 +4,11 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /** Numbers as a report writes them. */
-final class Figures {
+public final class Figures {
     private Figures() {}
 
     /** A number with so many decimals; {@code -} for NaN. */
-    static String fixed(double value, int decimals) {
+    public static String fixed(double value, int decimals) {
         if (Double.isNaN(value)) {
             return "-";
         }
@@ -18,7 +18,7 @@ final class Figures {
     }
 
     /** A number with at most so many decimals, without trailing zeros. */
-    static String plain(double value, int decimals) {
+    public static String plain(double value, int decimals) {
         return BigDecimal.valueOf(value)
                 .setScale(decimals, RoundingMode.HALF_EVEN)
                 .stripTrailingZeros()

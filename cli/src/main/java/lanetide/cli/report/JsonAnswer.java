@@ -11,7 +11,7 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The common form of every JSON answer: the same bytes for the same scenario, seed and version. */
-final class JsonAnswer {
+public final class JsonAnswer {
     /** Grows when a field changes its meaning or goes. */
     private static final int SCHEMA_VERSION = 1;
 
@@ -20,7 +20,8 @@ final class JsonAnswer {
 
     private JsonAnswer() {}
 
-    static ObjectNode opening(Reading reading, OptionalLong seed) {
+    /** What every answer opens with: versions, seed, and the hashes of what was read. */
+    public static ObjectNode opening(Reading reading, OptionalLong seed) {
         ObjectNode answer = JsonNodeFactory.instance.objectNode();
         answer.put("schemaVersion", SCHEMA_VERSION);
         answer.put("version", ProgramVersion.text());
@@ -37,14 +38,23 @@ final class JsonAnswer {
         return answer;
     }
 
-    static String write(ObjectNode answer) {
+    /** The text of an answer, indented. */
+    public static String write(ObjectNode answer) {
         DefaultPrettyPrinter printer =
                 new DefaultPrettyPrinter().withObjectIndenter(LINES).withArrayIndenter(LINES);
         return MAPPER.writer().with(printer).writeValueAsString(answer) + "\n";
     }
 
+    /**
+     * The text of an answer on one line, which can stand in a script element of a page: nothing in it ends the element (HTML
+     * Living Standard, restrictions for contents of script elements).
+     */
+    public static String inPage(ObjectNode answer) {
+        return MAPPER.writeValueAsString(answer).replace("<", "\\u003c");
+    }
+
     /** Puts a number rounded to so many decimals, or null for NaN. */
-    static void put(ObjectNode node, String field, double value, int decimals) {
+    public static void put(ObjectNode node, String field, double value, int decimals) {
         if (Double.isNaN(value)) {
             node.putNull(field);
         } else {
@@ -53,7 +63,7 @@ final class JsonAnswer {
     }
 
     /** Rounds half to even; never gives a negative zero. */
-    static double rounded(double value, int decimals) {
+    public static double rounded(double value, int decimals) {
         return BigDecimal.valueOf(value)
                 .setScale(decimals, RoundingMode.HALF_EVEN)
                 .doubleValue();

@@ -5,19 +5,21 @@ import java.util.List;
 import lanetide.squads.play.LaneState;
 
 /** What play does to the lanes, in sentences. */
-final class LaneChanges {
+public final class LaneChanges {
     /** A window that moves less than this has stayed, as far as a bowler could notice (boards). */
     private static final double NOTICED_BOARDS = 1;
 
     private final List<SquadLanes> squads;
     private final OilUnits units;
 
-    LaneChanges(List<SquadLanes> squads, OilUnits units) {
+    /** Changes of the lanes of some squads, in some units. */
+    public LaneChanges(List<SquadLanes> squads, OilUnits units) {
         this.squads = squads;
         this.units = units;
     }
 
-    List<String> sentences() {
+    /** The changes, two sentences a squad. */
+    public List<String> sentences() {
         List<String> sentences = new ArrayList<>();
         for (SquadLanes squad : squads) {
             sentences.add(oil(squad));

@@ -24,12 +24,14 @@ final class LanesText {
     private final Page page;
     private final List<LaneState> states;
     private final OilUnits units;
+    private final LaneTables tables;
     private final OilPattern pattern;
 
     LanesText(Page page, List<LaneState> states, OilUnits units, OilPattern pattern) {
         this.page = page;
         this.states = states;
         this.units = units;
+        this.tables = new LaneTables(units);
         this.pattern = pattern;
     }
 
@@ -38,7 +40,7 @@ final class LanesText {
         changes(squads);
         for (SquadLanes squad : squads) {
             page.heading("Squad " + squad.squad() + ": oil by game, means over its lanes");
-            page.table(oil(squad), 1);
+            page.table(tables.oil(squad), 1);
             windows(squad);
         }
         laneByLane(squads);
@@ -71,20 +73,6 @@ final class LanesText {
                 + ": lane " + worn + ".";
     }
 
-    private List<List<String>> oil(SquadLanes squad) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("After", "Volume mL", "Heads " + units.shortName(), "Most worn board", "Past the end mL"));
-        for (int game : squad.games()) {
-            rows.add(List.of(
-                    name(game),
-                    Figures.fixed(squad.mean(game, LaneState::volumeMl), 1),
-                    units.film(squad.mean(game, LaneState::headUnits)),
-                    units.film(squad.mean(game, LaneState::headUnitsLow)),
-                    Figures.fixed(squad.mean(game, LaneState::carrydownMl), 2)));
-        }
-        return rows;
-    }
-
     private void windows(SquadLanes squad) {
         List<Integer> games = squad.games();
         if (squad.kinds().isEmpty()) {
@@ -94,7 +82,7 @@ final class LanesText {
         for (int from = 0; from < games.size(); from += fitting) {
             List<Integer> shown = games.subList(from, Math.min(games.size(), from + fitting));
             page.line("");
-            page.table(windows(squad, shown), 1);
+            page.table(LaneTables.windows(squad, shown), 1);
         }
     }
 
@@ -107,19 +95,6 @@ final class LanesText {
         return Math.min(MOST_COLUMNS, (Page.WIDTH - names - 2) / WINDOW_COLUMN);
     }
 
-    private static List<List<String>> windows(SquadLanes squad, List<Integer> games) {
-        List<List<String>> rows = new ArrayList<>();
-        List<String> head = new ArrayList<>(List.of("Exit board"));
-        games.forEach(game -> head.add(game == 0 ? "start" : "game " + game));
-        rows.add(head);
-        for (SquadLanes.Kind kind : squad.kinds()) {
-            List<String> row = new ArrayList<>(List.of(kind.words()));
-            games.forEach(game -> row.add(span(squad.window(game, kind))));
-            rows.add(row);
-        }
-        return rows;
-    }
-
     /** Every lane at the end of each squad, a few squads side by side. */
     private void laneByLane(List<SquadLanes> squads) {
         page.heading("Lane by lane, when each squad has left");
@@ -128,26 +103,8 @@ final class LanesText {
             if (from > 0) {
                 page.line("");
             }
-            page.table(laneRows(shown), 0);
+            page.table(tables.laneByLane(shown), 0);
         }
-    }
-
-    private List<List<String>> laneRows(List<SquadLanes> squads) {
-        TreeMap<Integer, List<String>> byLane = new TreeMap<>();
-        List<String> head = new ArrayList<>(List.of("Lane"));
-        for (SquadLanes squad : squads) {
-            head.addAll(List.of(squad.squad() + ": mL", "worn board", "past mL"));
-            for (LaneState state : squad.atTheEnd()) {
-                byLane.computeIfAbsent(state.lane(), lane -> new ArrayList<>(List.of(String.valueOf(lane))))
-                        .addAll(List.of(
-                                Figures.fixed(state.volumeMl(), 1),
-                                units.film(state.headUnitsLow()),
-                                Figures.fixed(state.carrydownMl(), 2)));
-            }
-        }
-        List<List<String>> rows = new ArrayList<>(List.of(head));
-        rows.addAll(byLane.values());
-        return rows;
     }
 
     private void legend(List<SquadLanes> squads) {
@@ -174,7 +131,7 @@ final class LanesText {
         for (LaneState state : games) {
             rows.add(List.of(
                     state.squad(),
-                    name(state.afterGame()),
+                    LaneTables.name(state.afterGame()),
                     String.valueOf(state.gamesOnOil()),
                     Figures.fixed(state.volumeMl(), 1),
                     units.film(state.headUnits()),
@@ -187,18 +144,5 @@ final class LanesText {
             page.line("  Squad " + squad.squad() + " on lane " + lane);
             windows(squad);
         }
-    }
-
-    private static String name(int game) {
-        return game == 0 ? "as found" : "game " + game;
-    }
-
-    private static String span(SquadLanes.Window window) {
-        if (!window.exists()) {
-            return "-";
-        }
-        String low = Figures.fixed(window.low(), 0);
-        String high = Figures.fixed(window.high(), 0);
-        return low.equals(high) ? low : low + "-" + high;
     }
 }

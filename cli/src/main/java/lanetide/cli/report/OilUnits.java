@@ -7,12 +7,14 @@ import lanetide.oilflow.film.OilFilm;
  *
  * @param metric micrometres if true, units of oil if false
  */
-record OilUnits(boolean metric) {
-    String film(double units) {
+public record OilUnits(boolean metric) {
+    /** A film given in units of oil. */
+    public String film(double units) {
         return metric ? Figures.fixed(units * OilFilm.UNIT_UM, 1) : Figures.fixed(units, 0);
     }
 
-    String name() {
+    /** Name of the unit. */
+    public String name() {
         return metric ? "micrometres" : "units of oil";
     }
 

@@ -7,20 +7,20 @@ import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 
 /** A pattern as a report names it. */
-final class PatternWords {
+public final class PatternWords {
     /** What a pattern is called whose scenario does not name it. */
     private static final String UNNAMED = "pattern";
 
     private PatternWords() {}
 
     /** The pattern with its name, if it has one of its own. */
-    static String named(OilPattern pattern, boolean metric) {
+    public static String named(OilPattern pattern, boolean metric) {
         String name = pattern.id().equals(UNNAMED) ? "" : " \"" + pattern.id() + "\"";
         return "Pattern" + name + ": " + of(pattern, metric) + ".";
     }
 
     /** Length, volume, and the ratio or the tapes it was given by. */
-    static String of(OilPattern pattern, boolean metric) {
+    public static String of(OilPattern pattern, boolean metric) {
         String start = distance(pattern.lengthM(), metric) + ", " + Figures.plain(pattern.volumeMl(), 1) + " mL, ";
         return start
                 + (pattern instanceof TapePattern taped
@@ -29,12 +29,12 @@ final class PatternWords {
                         : ratio((SheetPattern) pattern));
     }
 
-    static String distance(double metres, boolean metric) {
+    public static String distance(double metres, boolean metric) {
         return metric ? Figures.plain(metres, 2) + " m" : Figures.plain(metres / LaneGeometry.FOOT_M, 1) + " ft";
     }
 
     /** Where the inside begins, such as {@code 14}, or {@code 14 from the right and 12 from the left}. */
-    static String flatFrom(OilPattern pattern) {
+    public static String flatFrom(OilPattern pattern) {
         String right = Figures.plain(pattern.flatFromBoard(Hand.RIGHT), 1);
         return pattern.isSymmetric()
                 ? right

@@ -12,7 +12,7 @@ import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;
 
 /** A scenario in words, so that its author sees what was understood. */
-final class ScenarioSummary {
+public final class ScenarioSummary {
     private ScenarioSummary() {}
 
     static void add(Page page, Scenario scenario, boolean metric) {
@@ -34,7 +34,8 @@ final class ScenarioSummary {
         }
     }
 
-    static String oil(Conditioning conditioning) {
+    /** What is done to the lanes, in words. */
+    public static String oil(Conditioning conditioning) {
         return switch (conditioning) {
             case STRIP_AND_OIL -> "cleaned and oiled";
             case OIL_OVER -> "oiled over";

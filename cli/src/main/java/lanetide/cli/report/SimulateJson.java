@@ -33,6 +33,17 @@ public final class SimulateJson {
      * @return the JSON text
      */
     public static String write(Reading reading, StudyResult study) {
+        return JsonAnswer.write(tree(reading, study));
+    }
+
+    /**
+     * The answer, to stand in something larger.
+     *
+     * @param reading the scenario as it was read, without errors
+     * @param study what came of playing it
+     * @return the JSON object
+     */
+    public static ObjectNode tree(Reading reading, StudyResult study) {
         Scenario scenario = reading.scenario().orElseThrow();
         ObjectNode answer = JsonAnswer.opening(reading, OptionalLong.of(scenario.seed()));
         answer.put("replications", study.replications());
@@ -43,7 +54,7 @@ public final class SimulateJson {
         oil(answer.putObject("oil"), study.first().oil());
         assumptions(answer.putArray("assumptions"), scenario.assumptions());
         Cautions.ALL.forEach(answer.putArray("cautions")::add);
-        return JsonAnswer.write(answer);
+        return answer;
     }
 
     private static void squads(ArrayNode squads, StudyResult study) {

@@ -11,7 +11,7 @@ import lanetide.squads.play.LaneState;
 import lanetide.squads.play.StyleWindow;
 
 /** The lanes of one squad, brought together over the lanes: means of what each lane was after each of its games. */
-final class SquadLanes {
+public final class SquadLanes {
     private final String squad;
     private final Map<Integer, List<LaneState>> byGame = new TreeMap<>();
 
@@ -20,7 +20,7 @@ final class SquadLanes {
     }
 
     /** One for each squad, in order of time. */
-    static List<SquadLanes> of(List<LaneState> states) {
+    public static List<SquadLanes> of(List<LaneState> states) {
         Map<String, SquadLanes> squads = new LinkedHashMap<>();
         for (LaneState state : states) {
             squads.computeIfAbsent(state.squad(), SquadLanes::new)
@@ -32,31 +32,35 @@ final class SquadLanes {
     }
 
     /** A style and the side it is thrown from. */
-    record Kind(String style, Hand hand) {
-        String words() {
+    public record Kind(String style, Hand hand) {
+        /** For example {@code tweener (right)}. */
+        public String words() {
             return style + (hand == Hand.RIGHT ? " (right)" : " (left)");
         }
     }
 
     /** A window brought together over lanes (boards); NaN if no lane has one. */
-    record Window(double low, double high, double best) {
+    public record Window(double low, double high, double best) {
         static final Window NONE = new Window(Double.NaN, Double.NaN, Double.NaN);
 
-        boolean exists() {
+        /** Whether any lane has a window. */
+        public boolean exists() {
             return !Double.isNaN(best);
         }
 
-        double middle() {
+        /** The board in the middle of it. */
+        public double middle() {
             return (low + high) / 2;
         }
     }
 
-    String squad() {
+    /** The squad's name. */
+    public String squad() {
         return squad;
     }
 
     /** Games after which a lane was looked at; 0 is as the squad found it. */
-    List<Integer> games() {
+    public List<Integer> games() {
         return new ArrayList<>(byGame.keySet());
     }
 
@@ -71,7 +75,8 @@ final class SquadLanes {
         return new ArrayList<>(last.values());
     }
 
-    int lastGame() {
+    /** The last game after which a lane was looked at. */
+    public int lastGame() {
         return games().get(games().size() - 1);
     }
 
@@ -79,14 +84,15 @@ final class SquadLanes {
         return after(game).stream().mapToDouble(quantity).average().orElse(Double.NaN);
     }
 
-    List<Kind> kinds() {
+    /** The styles and hands whose windows are known. */
+    public List<Kind> kinds() {
         return byGame.values().iterator().next().get(0).windows().stream()
                 .map(window -> new Kind(window.style(), window.hand()))
                 .toList();
     }
 
     /** The middle window: medians over the lanes on which the style can meet the pocket. */
-    Window window(int game, Kind kind) {
+    public Window window(int game, Kind kind) {
         List<StyleWindow> found = after(game).stream()
                 .flatMap(state -> state.windows().stream())
                 .filter(window -> window.style().equals(kind.style()) && window.hand() == kind.hand())

@@ -105,7 +105,7 @@ final class EntriesReader {
     private void entry(Section section, List<String> squads, int pairs) {
         int before = notices.errors();
         Optional<Value> idValue = section.require("id");
-        String id = idValue.flatMap(Value::id).orElse("");
+        String id = idValue.flatMap(Value::text).orElse("");
         Optional<Hand> hand = oneOf(section, "hand", Names.HANDS);
         Optional<PlayingStyle> style = oneOf(section, "style", names.styles());
         Optional<Level> level = oneOf(section, "level", names.levels());

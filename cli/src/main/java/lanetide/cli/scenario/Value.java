@@ -21,7 +21,7 @@ import org.snakeyaml.engine.v2.nodes.Tag;
  * empty.
  */
 final class Value {
-    private static final int LONGEST_TEXT = 80;
+    private static final int LONGEST_TEXT = 200;
     private static final int LONGEST_NAME = 24;
 
     /** What a name must be, to follow the name. */

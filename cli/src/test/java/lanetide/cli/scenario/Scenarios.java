@@ -63,6 +63,23 @@ public final class Scenarios {
         return read(SOUND.replace(passage, replacement));
     }
 
+    /** Names that a page, a table, a calendar or a graph could take for something else. */
+    public static List<String> hostileNames() {
+        return List.of(
+                "<script>alert(1)</script><img src=x onerror=alert(1)> & </title>",
+                "\"; =HYPERLINK(\"file:///etc/passwd\")",
+                "=1+1",
+                "@SUM(A1), -2 + 3",
+                "\u05de\u05d5\u05e2\u05d3\u05d5\u05df \u0628\u0637\u0648\u0644\u0629 2 // A-1",
+                "BEGIN:VEVENT\\nDTSTART;x=y,z \\ end",
+                "Long ".repeat(39) + "Cup 1");
+    }
+
+    /** A text as a double-quoted scalar of YAML. */
+    public static String quoted(String text) {
+        return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+    }
+
     private static List<Path> yamlIn(Path folder) {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> file.toString().endsWith(".yaml"))

@@ -74,7 +74,11 @@ final class LaneRecorder {
         window.ifPresent(found -> lastLines.put(key, found.played()));
         return new TypicalLine(
                 window.map(found -> new StyleWindow(
-                                typical.style(), typical.hand(), found.lowBoard(), found.highBoard(), found.bestBoard()))
+                                typical.style(),
+                                typical.hand(),
+                                found.lowBoard(),
+                                found.highBoard(),
+                                found.bestBoard()))
                         .orElseGet(() ->
                                 new StyleWindow(typical.style(), typical.hand(), Double.NaN, Double.NaN, Double.NaN)),
                 typical.player(),

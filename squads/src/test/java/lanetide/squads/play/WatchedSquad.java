@@ -88,7 +88,7 @@ final class WatchedSquad {
         allLanes.forEach(lane -> films.add(lane.film().cellsUm().clone()));
         groups.forEach(group -> group.forEach(this::note));
         ShotMaker maker = new ShotMaker(Events.PHYSICS, OilFilm.fresh(event.pattern(), Events.PHYSICS.grid()));
-        LaneRecorder recorder = new LaneRecorder(event.pattern(), List.of(), Events.PHYSICS);
+        LaneRecorder recorder = new LaneRecorder(event.pattern(), List.of(), Events.PHYSICS, LaneObserver.NONE);
         simulator.addTraceListener(trace::add);
         Day day = new Day(event, simulator, lanes, maker, recorder, timetable);
         new SquadPlay(day, 0, groups, (startMs, lastMs) -> {

@@ -1,0 +1,89 @@
+package lanetide.cli.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.cli.scenario.TimeOfDay;
+import lanetide.des.stats.ConfidenceInterval;
+import lanetide.oilflow.film.OilAccount;
+import lanetide.squads.play.SquadStatistics;
+import lanetide.squads.play.StudyResult;
+import lanetide.squads.play.TimetableEntry;
+
+/** Tables about a whole event, as text answers and pages show them: rows of cells, the first of them the head. */
+public final class StudyTables {
+    /** Relative error up to which the oil account counts as closed. */
+    private static final double CLOSED = 1e-9;
+
+    private StudyTables() {}
+
+    /** What happens when in the first playing. */
+    public static List<List<String>> timetable(StudyResult study) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Squad", "What", "From", "To"));
+        for (TimetableEntry entry : study.first().timetable()) {
+            rows.add(List.of(
+                    entry.squad(), what(entry), TimeOfDay.write(entry.startMs()), TimeOfDay.write(entry.endMs())));
+        }
+        return rows;
+    }
+
+    /** When a squad is done over all playings, in a sentence. */
+    public static String ends(SquadStatistics squad) {
+        String earliest = TimeOfDay.write(squad.earliestEndMs());
+        String latest = TimeOfDay.write(squad.latestEndMs());
+        return "Squad " + squad.squad() + " was done "
+                + (earliest.equals(latest) ? "at " + earliest : "between " + earliest + " and " + latest)
+                + " in all playings.";
+    }
+
+    /** What squads score. */
+    public static List<List<String>> scores(StudyResult study) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Squad", "Mean", "95 % interval"));
+        for (SquadStatistics squad : study.squads()) {
+            rows.add(List.of(
+                    squad.squad(),
+                    Figures.fixed(squad.meanScore(), 1),
+                    squad.meanScoreCi95().map(StudyTables::words).orElse("not known from one playing")));
+        }
+        return rows;
+    }
+
+    /** Where the oil went. */
+    public static List<List<String>> oil(OilAccount oil) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("", "mL", "share"));
+        entry(rows, "laid by the lane machines", oil.appliedMl(), oil);
+        entry(rows, "still on the lanes", oil.onLanesMl(), oil);
+        entry(rows, "wiped off balls", oil.wipedMl(), oil);
+        entry(rows, "taken in by ball covers", oil.absorbedMl(), oil);
+        entry(rows, "on balls", oil.onBallsMl(), oil);
+        entry(rows, "cleaned off the lanes", oil.strippedMl(), oil);
+        return rows;
+    }
+
+    /** Whether the oil account closes, in a sentence. */
+    public static String oilCloses(OilAccount oil) {
+        return oil.relativeError() <= CLOSED
+                ? "Every millilitre laid is found again, to one part in a thousand million."
+                : "Of what was laid, " + Figures.plain(100 * oil.relativeError(), 9)
+                        + " % is not found again: do not rely on this answer, and please report it.";
+    }
+
+    /** What an entry of the timetable is called. */
+    static String what(TimetableEntry entry) {
+        return switch (entry.what()) {
+            case CONDITIONING -> "lanes made ready";
+            case PRACTICE -> "practice";
+            case GAME -> "game " + entry.game();
+        };
+    }
+
+    private static String words(ConfidenceInterval interval) {
+        return Figures.fixed(interval.low(), 1) + " to " + Figures.fixed(interval.high(), 1);
+    }
+
+    private static void entry(List<List<String>> rows, String what, double ml, OilAccount oil) {
+        rows.add(List.of(what, Figures.fixed(ml, 1), Figures.fixed(100 * ml / oil.appliedMl(), 1) + " %"));
+    }
+}

@@ -1,0 +1,114 @@
+package lanetide.cli.report.page;
+
+import java.util.List;
+
+/**
+ * All that a page shows, section by section, in the order of the page.
+ *
+ * @param event what the event is called
+ * @param subtitle what the page is, in one sentence
+ * @param verdict the answer in words, one thing a sentence
+ * @param timetable when what happens
+ * @param scores what squads score
+ * @param lane the lane from above
+ * @param windows the oil and the exit windows by game
+ * @param rotation who bowls where
+ * @param basis what it rests on
+ * @param assets style, scripts and data, ready to stand in the page
+ */
+public record PageModel(
+        String event,
+        String subtitle,
+        List<String> verdict,
+        Timetable timetable,
+        Scores scores,
+        Lane lane,
+        Windows windows,
+        Rotations rotation,
+        Basis basis,
+        Assets assets) {
+    /**
+     * When what happens.
+     *
+     * @param table the timetable
+     * @param notes how much it varies, one sentence a squad
+     */
+    public record Timetable(Table table, List<String> notes) {}
+
+    /**
+     * What squads score.
+     *
+     * @param squads mean and interval by squad
+     * @param byGame means by squad and game
+     * @param note what the interval covers
+     */
+    public record Scores(Table squads, Table byGame, String note) {}
+
+    /**
+     * The lane from above.
+     *
+     * @param filmUnit name of the unit of the film
+     * @param laneByLane every lane when each squad has left
+     * @param notes how to read it
+     */
+    public record Lane(String filmUnit, Table laneByLane, List<String> notes) {}
+
+    /**
+     * The oil and the exit windows by game.
+     *
+     * @param squads one for each squad
+     */
+    public record Windows(List<SquadWindows> squads) {}
+
+    /**
+     * The same of one squad.
+     *
+     * @param squad its name
+     * @param oil means over its lanes
+     * @param windows middle windows over its lanes
+     */
+    public record SquadWindows(String squad, Table oil, Table windows) {}
+
+    /**
+     * Who bowls where.
+     *
+     * @param design how groups move, in words
+     * @param squads one for squads that move alike
+     */
+    public record Rotations(String design, List<SquadRotation> squads) {}
+
+    /**
+     * The rotation of squads that move alike.
+     *
+     * @param squads their names, as a heading
+     * @param table the pair of every group in every game
+     * @param findings what a director should know of it
+     */
+    public record SquadRotation(String squads, Table table, List<String> findings) {}
+
+    /**
+     * What the page rests on.
+     *
+     * @param assumptions values that the scenario does not state, with their sources
+     * @param oil where the oil went
+     * @param marks seed, version, hash and playings
+     * @param cautions what every reader must keep in mind
+     */
+    public record Basis(Table assumptions, Table oil, Table marks, List<String> cautions) {}
+
+    /**
+     * Style, scripts and data.
+     *
+     * @param style style sheet
+     * @param charts the chart library
+     * @param script what moves the page
+     * @param answer the answer of {@code simulate}, as JSON that can stand in a page
+     * @param data what charts and pictures need besides, likewise
+     */
+    public record Assets(String style, String charts, String script, String answer, String data) {}
+
+    /** Copies the list. */
+    public PageModel {
+        verdict = List.copyOf(verdict);
+    }
+}

@@ -1,0 +1,164 @@
+package lanetide.cli.browser;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** A Chromium without a window, with the network shut off, that opens pages from files. */
+final class Browser implements AutoCloseable {
+    /** A small phone, in CSS pixels. */
+    static final int PHONE = 360;
+
+    static final int LAPTOP = 1280;
+
+    /** A4 at 96 pixels an inch, less the margins of the page. */
+    static final int A4 = 688;
+
+    private static final Path PICTURES = Path.of("target", "pictures");
+
+    private final ChromeDriver driver;
+
+    private Browser(ChromeDriver driver) {
+        this.driver = driver;
+    }
+
+    static Browser open() {
+        LoggingPreferences logs = new LoggingPreferences();
+        logs.enable(LogType.BROWSER, Level.ALL);
+        logs.enable(LogType.PERFORMANCE, Level.ALL);
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(program("chromium").toFile());
+        options.setCapability("goog:loggingPrefs", logs);
+        options.addArguments(
+                "--headless",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-quic",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--hide-scrollbars");
+        ChromeDriverService service = new ChromeDriverService.Builder()
+                .usingDriverExecutable(program("chromedriver").toFile())
+                .build();
+        return new Browser(new ChromeDriver(service, options));
+    }
+
+    /** Fails where the browser is missing: a page that nobody has opened is not tested. */
+    private static Path program(String name) {
+        return List.of(System.getenv("PATH").split(":")).stream()
+                .map(folder -> Path.of(folder, name))
+                .filter(Files::isExecutable)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException(
+                        name + " is missing; on Debian: apt-get install chromium chromium-driver"));
+    }
+
+    ChromeDriver driver() {
+        return driver;
+    }
+
+    Browser size(int width, int height) {
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
+        return this;
+    }
+
+    Browser colours(String scheme) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+        return this;
+    }
+
+    Browser printing() {
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+        return this;
+    }
+
+    /** Opens a page and waits until its script has drawn everything. */
+    Browser show(Path page) {
+        driver.get(page.toUri().toString());
+        new WebDriverWait(driver, Duration.ofSeconds(20))
+                .until(any -> "true".equals(run("return document.documentElement.dataset.ready")));
+        return this;
+    }
+
+    Object run(String script, Object... arguments) {
+        return ((JavascriptExecutor) driver).executeScript(script, arguments);
+    }
+
+    WebElement find(String css) {
+        return driver.findElement(org.openqa.selenium.By.cssSelector(css));
+    }
+
+    List<WebElement> all(String css) {
+        return driver.findElements(org.openqa.selenium.By.cssSelector(css));
+    }
+
+    List<String> log(String type) {
+        return driver.manage().logs().get(type).getAll().stream()
+                .map(LogEntry::getMessage)
+                .toList();
+    }
+
+    byte[] pdf(double widthInches, double heightInches) {
+        Map<String, Object> answer = driver.executeCdpCommand(
+                "Page.printToPDF",
+                Map.of("paperWidth", widthInches, "paperHeight", heightInches, "preferCSSPageSize", false));
+        return Base64.getDecoder().decode((String) answer.get("data"));
+    }
+
+    /** Takes a picture of the whole page, for people to look at. */
+    void picture(String name) {
+        Map<String, Object> answer =
+                driver.executeCdpCommand("Page.captureScreenshot", Map.of("captureBeyondViewport", true));
+        write(name, answer);
+    }
+
+    /** Takes a picture of one part of the page. */
+    void picture(String name, String css) {
+        Map<?, ?> place = (Map<?, ?>) run(
+                "const r = document.querySelector(arguments[0]).getBoundingClientRect();"
+                        + " return {x: 0, y: r.top + scrollY - 8, width: innerWidth, height: r.height + 16}",
+                css);
+        Map<String, Object> clip = new java.util.HashMap<>();
+        place.forEach((key, value) -> clip.put((String) key, value));
+        clip.put("scale", 1);
+        write(
+                name,
+                driver.executeCdpCommand(
+                        "Page.captureScreenshot", Map.of("captureBeyondViewport", true, "clip", clip)));
+    }
+
+    private static void write(String name, Map<String, Object> answer) {
+        try {
+            Files.createDirectories(PICTURES);
+            Files.write(PICTURES.resolve(name + ".png"), Base64.getDecoder().decode((String) answer.get("data")));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+    }
+}

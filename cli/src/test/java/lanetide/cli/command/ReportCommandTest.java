@@ -1,0 +1,79 @@
+package lanetide.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.OptionalLong;
+import java.util.stream.Stream;
+import lanetide.cli.report.page.FilmReel;
+import lanetide.cli.report.page.ReportPage;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.ScenarioReader;
+import lanetide.cli.scenario.Scenarios;
+import lanetide.squads.play.EventStudy;
+import lanetide.squads.play.StudyResult;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReportCommandTest {
+    private static final Path ONE_PAIR = Scenarios.FOLDER.resolve("one-pair.yaml");
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void thePageIsTheSameWhateverTheThreads() throws IOException {
+        Path one = folder.resolve("one.html");
+        Path four = folder.resolve("four.html");
+
+        assertThat(Program.run("report", ONE_PAIR, "--replications", 3, "--threads", 1, "-o", one)
+                        .exitCode())
+                .isZero();
+        assertThat(Program.run("report", ONE_PAIR, "--replications", 3, "--threads", 4, "-o", four)
+                        .exitCode())
+                .isZero();
+
+        assertThat(one).hasSameBinaryContentAs(four);
+        assertThat(Files.readString(one)).startsWith("<!doctype html>").contains("Two bowlers on one pair");
+    }
+
+    @Test
+    void aFolderThatIsMissingIsToldBeforeTheRunAndNothingIsLeft() throws IOException {
+        Program.Outcome outcome = Program.run("report", ONE_PAIR, "-o", folder.resolve("missing/page.html"));
+
+        assertThat(outcome.exitCode()).isEqualTo(3);
+        assertThat(outcome.err()).contains("there is no folder").hasLineCount(1);
+        try (Stream<Path> files = Files.list(folder)) {
+            assertThat(files).isEmpty();
+        }
+    }
+
+    @Test
+    void anotherFormIsRefusedWithAdvice() {
+        Program.Outcome outcome = Program.run("report", ONE_PAIR, "--format", "json");
+
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.err()).contains("lanetide simulate");
+    }
+
+    /** What a mail carries, and what a person waits for. */
+    @Test
+    @Tag("slow")
+    void thePageOfTheChampionshipIsSmallAndQuickToWrite() throws IOException {
+        Path file = Scenarios.FOLDER.resolve("championship.yaml");
+        Reading reading = new ScenarioReader(OptionalLong.empty()).read(file.toString(), Files.readAllBytes(file));
+        FilmReel reel = new FilmReel();
+        StudyResult study = EventStudy.run(reading.scenario().orElseThrow().event(), 1, 1, 1, done -> {}, reel);
+
+        long beforeNs = System.nanoTime();
+        String page = ReportPage.write(reading, study, reel, false);
+        double seconds = (System.nanoTime() - beforeNs) / 1e9;
+
+        assertThat(page.getBytes(StandardCharsets.UTF_8)).hasSizeLessThanOrEqualTo(3_000_000);
+        assertThat(seconds).isLessThan(2);
+    }
+}

@@ -1,0 +1,212 @@
+package lanetide.cli.report.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.cli.report.SimulateJson;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.Scenarios;
+import lanetide.squads.play.EventStudy;
+import lanetide.squads.play.StudyResult;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** What stands on the page, without a browser. */
+class ReportPageTest {
+    private static final String TWO_SQUADS =
+            "  - {id: A, start: \"18:00\", oil: fresh}\n" + "  - {id: B, start: \"21:00\", oil: none}";
+
+    private static Document page;
+    private static JsonNode json;
+
+    @BeforeAll
+    static void write() {
+        Reading reading = Scenarios.readWith("  - {id: A, start: \"18:00\", oil: fresh}", TWO_SQUADS);
+        FilmReel reel = new FilmReel();
+        StudyResult study = play(reading.scenario().orElseThrow(), 2, reel);
+        page = Jsoup.parse(ReportPage.write(reading, study, reel, false));
+        json = JsonMapper.shared().readTree(SimulateJson.write(reading, study));
+    }
+
+    private static StudyResult play(Scenario scenario, int replications, FilmReel reel) {
+        return EventStudy.run(scenario.event(), scenario.seed(), replications, 1, done -> {}, reel);
+    }
+
+    @Test
+    void theAnswerInsideThePageIsTheAnswerOfSimulate() {
+        assertThat(JsonMapper.shared().readTree(page.selectFirst("#answer").data()))
+                .isEqualTo(json);
+    }
+
+    @Test
+    void everyScoreIsThatOfTheAnswer() {
+        List<List<String>> rows = rows("scores");
+        for (int s = 0; s < json.get("squads").size(); s++) {
+            JsonNode squad = json.get("squads").get(s);
+            assertThat(rows.get(s).get(0)).isEqualTo(squad.get("id").asString());
+            same(rows.get(s).get(1), squad.get("meanScore"));
+            String[] interval = rows.get(s).get(2).split(" to ", -1);
+            same(interval[0], squad.get("meanScoreCi95").get("low"));
+            same(interval[1], squad.get("meanScoreCi95").get("high"));
+            for (int game = 0; game < squad.get("games").asInt(); game++) {
+                same(
+                        rows("scores-by-game").get(game).get(s + 1),
+                        squad.get("meanScoreByGame").get(game));
+            }
+        }
+    }
+
+    @Test
+    void everyTimeIsThatOfTheAnswer() {
+        List<List<String>> rows = rows("timetable-table");
+        assertThat(rows).hasSize(json.get("timetable").size());
+        for (int i = 0; i < rows.size(); i++) {
+            JsonNode entry = json.get("timetable").get(i);
+            assertThat(rows.get(i).get(0)).isEqualTo(entry.get("squad").asString());
+            assertThat(rows.get(i).get(2)).isEqualTo(entry.get("start").asString());
+            assertThat(rows.get(i).get(3)).isEqualTo(entry.get("end").asString());
+        }
+    }
+
+    @Test
+    void everyNumberAboutLanesIsThatOfTheAnswer() {
+        List<List<String>> lanes = rows("lane-by-lane");
+        for (int l = 0; l < json.get("lanes").size(); l++) {
+            JsonNode lane = json.get("lanes").get(l);
+            assertThat(lanes.get(l).get(0)).isEqualTo(lane.get("lane").asString());
+            for (int s = 0; s < 2; s++) {
+                JsonNode last = game(lane, s == 0 ? "A" : "B", 3);
+                same(lanes.get(l).get(3 * s + 1), last.get("volumeMl"));
+                same(lanes.get(l).get(3 * s + 2), last.get("headUnitsLow"));
+                same(lanes.get(l).get(3 * s + 3), last.get("carrydownMl"));
+            }
+        }
+        for (int game = 0; game <= 3; game++) {
+            List<String> oil = rows("oil-2").get(game);
+            same(oil.get(1), mean(game, "volumeMl"));
+            same(oil.get(2), mean(game, "headUnits"));
+            same(oil.get(3), mean(game, "headUnitsLow"));
+            same(oil.get(4), mean(game, "carrydownMl"));
+        }
+    }
+
+    @Test
+    void everyMillilitreOfTheAccountIsThatOfTheAnswer() {
+        List<String> fields = List.of("appliedMl", "onLanesMl", "wipedMl", "absorbedMl", "onBallsMl", "strippedMl");
+        List<List<String>> rows = rows("oil-account");
+        for (int i = 0; i < fields.size(); i++) {
+            same(rows.get(i).get(1), json.get("oil").get(fields.get(i)));
+        }
+    }
+
+    /** The middle windows over the lanes that the charts draw and the tables list, from the windows of the answer. */
+    @Test
+    void everyWindowIsTheMedianOfTheAnswersWindows() {
+        JsonNode data = JsonMapper.shared().readTree(page.selectFirst("#data").data());
+        int kind = 0;
+        for (JsonNode drawn : data.get("windows")) {
+            for (JsonNode point : drawn.get("points")) {
+                List<Double> lows = new ArrayList<>();
+                for (JsonNode lane : json.get("lanes")) {
+                    JsonNode window = game(
+                                    lane,
+                                    point.get("squad").asString(),
+                                    point.get("game").asInt())
+                            .get("windows")
+                            .get(kind);
+                    if (!window.get("low").isNull()) {
+                        lows.add(window.get("low").asDouble());
+                    }
+                }
+                lows.sort(null);
+                double median = (lows.get((lows.size() - 1) / 2) + lows.get(lows.size() / 2)) / 2;
+                assertThat(point.get("low").asDouble()).isEqualTo(median, within(0.0101));
+                if (point.get("squad").asString().equals("B")) {
+                    String cell = rows("windows-2")
+                            .get(kind)
+                            .get(1 + point.get("game").asInt())
+                            .split("-", -1)[0];
+                    same(cell, point.get("low"));
+                }
+            }
+            kind++;
+        }
+    }
+
+    @Test
+    void thePageNamesWhatItWasMadeFromAndWhatToKeepInMind() {
+        assertThat(page.select("#marks").text())
+                .contains(
+                        json.get("scenarioSha256").asString(),
+                        json.get("version").asString());
+        for (JsonNode caution : json.get("cautions")) {
+            assertThat(page.select("#basis").text()).contains(caution.asString());
+        }
+        for (JsonNode assumption : json.get("assumptions")) {
+            assertThat(page.select("#assumptions").text())
+                    .contains(
+                            assumption.get("value").asString(),
+                            assumption.get("source").asString());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("lanetide.cli.scenario.Scenarios#hostileNames")
+    void aHostileNameStandsOnThePageAsText(String name) {
+        Reading reading = Scenarios.readWith("name: Practice night", "name: " + Scenarios.quoted(name));
+        FilmReel reel = new FilmReel();
+        StudyResult study = play(reading.scenario().orElseThrow(), 1, reel);
+
+        Document hostile = Jsoup.parse(ReportPage.write(reading, study, reel, false));
+
+        assertThat(hostile.selectFirst("h1").text()).isEqualTo(name);
+        assertThat(hostile.title()).startsWith(name);
+        assertThat(hostile.select("script")).hasSameSizeAs(page.select("script"));
+        assertThat(hostile.select("img, iframe, object, b")).isEmpty();
+    }
+
+    private static JsonNode game(JsonNode lane, String squad, int afterGame) {
+        for (JsonNode game : lane.get("games")) {
+            if (game.get("squad").asString().equals(squad)
+                    && game.get("afterGame").asInt() == afterGame) {
+                return game;
+            }
+        }
+        throw new AssertionError("no game " + afterGame + " of " + squad);
+    }
+
+    private static JsonNode mean(int game, String field) {
+        double sum = 0;
+        for (JsonNode lane : json.get("lanes")) {
+            sum += game(lane, "B", game).get(field).asDouble();
+        }
+        return JsonMapper.shared().valueToTree(sum / json.get("lanes").size());
+    }
+
+    /** A cell is the number rounded once more: it may be off by half of the last place of both. */
+    private static void same(String cell, JsonNode number) {
+        int point = cell.indexOf('.');
+        int decimals = point < 0 ? 0 : cell.length() - point - 1;
+        assertThat(Double.parseDouble(cell))
+                .isEqualTo(number.asDouble(), within(0.5 * Math.pow(10, -decimals) + 0.006));
+    }
+
+    private static List<List<String>> rows(String table) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Element row : page.select("#" + table + " tbody tr")) {
+            rows.add(row.select("th, td").eachText());
+        }
+        assertThat(rows).as(table).isNotEmpty();
+        return rows;
+    }
+}
