@@ -15,6 +15,8 @@ import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.friction.MixedLubrication;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneSurface;
+import lanetide.oilflow.lane.LaneSurvey;
+import lanetide.oilflow.lane.LaneSurvey.Station;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Contact;
 
@@ -22,6 +24,7 @@ import lanetide.oilflow.motion.Contact;
 final class SensitivityTable {
     private static final int GAMES = 15;
     private static final int BLOCKS = 3;
+    private static final double THOUSANDTH_M = 0.001 * 0.0254;
     private static final LaneSurface SURFACE = Lanes.CATALOGUE.surfaces().get(Lanes.USUAL_SURFACE);
     private static final Coverstock COVER = Lanes.CATALOGUE.covers().get(Lanes.USUAL_COVER);
 
@@ -51,7 +54,9 @@ final class SensitivityTable {
         DECAY("lengthwise decay", OilPattern.USUAL_DECAY, 0.8, 3),
         FLOOR("lengthwise floor", OilPattern.USUAL_FLOOR, 0.15, 0.35),
         LAUNCH("natural launch, degrees more", 0, -0.5, 0.5),
-        ROTATION("axis rotation, degrees more", 0, -10, 10);
+        ROTATION("axis rotation, degrees more", 0, -10, 10),
+        TILT("cross tilt up to the left, thousandths of an inch", 0, -40, 40),
+        CROWN("crown, thousandths of an inch", 0, -40, 40);
 
         private final String words;
         private final double usual;
@@ -96,16 +101,18 @@ final class SensitivityTable {
         Effect effect() {
             OilPattern pattern = Lanes.pattern(39).falling(value(Uncertain.DECAY), value(Uncertain.FLOOR));
             OilFilm fresh = Lanes.fresh(pattern);
+            OilFilm shaped = fresh.on(new LaneSurvey(List.of(
+                    new Station(0, THOUSANDTH_M * value(Uncertain.TILT), THOUSANDTH_M * value(Uncertain.CROWN)))));
             List<Player> field = Lanes.STYLES.stream().map(this::player).toList();
             double exit = field.stream()
                     .mapToDouble(player ->
-                            Lanes.finder().exitBoard(player, fresh, Lanes.natural(player, fresh), pattern.lengthM()))
+                            Lanes.finder().exitBoard(player, shaped, Lanes.natural(player, fresh), pattern.lengthM()))
                     .average()
                     .orElseThrow();
             double lost = 0;
             double carried = 0;
             for (long seed = 1; seed <= BLOCKS; seed++) {
-                OilFilm film = new Block(field, fresh.copy(), seed, value(Uncertain.WIPED)).play(GAMES).film;
+                OilFilm film = new Block(field, shaped.copy(), seed, value(Uncertain.WIPED)).play(GAMES).film;
                 lost += 100 * (1 - TransitionRows.leastLeft(film, fresh, 0, 20)) / BLOCKS;
                 carried += film.volumePastMl(pattern.lengthM()) / BLOCKS;
             }

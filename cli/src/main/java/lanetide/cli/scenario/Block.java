@@ -40,7 +40,41 @@ public enum Block {
             required("surface", "name", "what the lanes are made of", "hard-synthetic"),
             optional("machines", "whole number", "lane machines that work side by side", "1", "1"),
             optional("stripTime", "min or s", "to clean one lane", "30 s to 60 s", "45 s"),
-            optional("oilTime", "min or s", "to oil one lane", "30 s to 60 s", "45 s")),
+            optional("oilTime", "min or s", "to oil one lane", "30 s to 60 s", "45 s"),
+            optional("topography", "block", "how far the lanes are from level", "{spread: 0.01 in}", "level lanes")),
+    /** How far the lanes are from level. */
+    TOPOGRAPHY(
+            "centre.topography",
+            optional(
+                    "limit",
+                    "in or cm",
+                    "most that a tilt, crown or depression may be",
+                    "0.040 in (the rules) or 0.050 in (an inspector, for tilt)",
+                    Defaults.TOPOGRAPHY_LIMIT.text()),
+            optional(
+                    "spread",
+                    "in or cm",
+                    "standard deviation of tilt and crown on lanes without readings, drawn by the seed",
+                    "0.005 in to 0.02 in",
+                    Defaults.TOPOGRAPHY_SPREAD.text() + ": level"),
+            optional("readings", "list", "what was measured", "- {lane: 1, at: 20 ft, tilt: 0.01 in}", "none")),
+    /** One reading of a lane's shape. */
+    SHAPE(
+            "centre.topography.readings",
+            required("lane", "whole number", "the lane", "1"),
+            optional("at", "ft or m", "distance from the foul line", "0 ft to 60 ft", "the whole lane"),
+            optional(
+                    "tilt",
+                    "in or cm",
+                    "left edge above the right one; below 0 under it",
+                    "-0.02 in to 0.02 in",
+                    "0 in"),
+            optional(
+                    "crown",
+                    "in or cm",
+                    "middle above the edges; below 0 a depression",
+                    "-0.02 in to 0.02 in",
+                    "0 in")),
     /** The oil pattern. */
     PATTERN(
             "pattern",

@@ -1,8 +1,11 @@
 package lanetide.cli.scenario;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.lane.LaneSurface;
+import lanetide.oilflow.lane.Topography;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.LanePair;
@@ -15,8 +18,10 @@ final class CentreReader {
     private final Notices notices;
     private final Names names;
     private final Assumptions assumptions;
+    private final RandomStreams streams;
 
-    CentreReader(Notices notices, Names names, Assumptions assumptions) {
+    CentreReader(Notices notices, Names names, Assumptions assumptions, RandomStreams streams) {
+        this.streams = streams;
         this.notices = notices;
         this.names = names;
         this.assumptions = assumptions;
@@ -32,11 +37,15 @@ final class CentreReader {
         int machines = machines(section);
         long stripMs = laneTimeMs(section, "stripTime", Defaults.STRIP_TIME);
         long oilMs = laneTimeMs(section, "oilTime", Defaults.OIL_TIME);
+        Map<Integer, Topography> shapes = section.get("topography")
+                .flatMap(value -> value.section(Block.TOPOGRAPHY))
+                .map(block -> new TopographyReader(assumptions, pairs, streams).read(block))
+                .orElse(Map.of());
         return notices.build(
                 before,
                 section.place(),
                 section.path(),
-                () -> new Centre(pairs, surface.orElseThrow(), new LaneMachines(machines, stripMs, oilMs)));
+                () -> new Centre(pairs, surface.orElseThrow(), new LaneMachines(machines, stripMs, oilMs), shapes));
     }
 
     private int machines(Section section) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.PatternBands;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.lane.LaneSurvey;
 import lanetide.squads.model.PaceOfPlay;
 
 /** Every value that holds where a scenario says nothing, in one place. */
@@ -17,6 +18,9 @@ final class Defaults {
     static final Default MACHINES = new Default(1, "1", ASSUMPTION);
     static final Default STRIP_TIME = new Default(45_000, "45 s", PRACTICE_OF_THE_TRADE);
     static final Default OIL_TIME = new Default(45_000, "45 s", PRACTICE_OF_THE_TRADE);
+    static final Default TOPOGRAPHY_LIMIT =
+            new Default(LaneSurvey.LIMIT_M, "0.040 in", "USBC, as quoted by several pages");
+    static final Default TOPOGRAPHY_SPREAD = new Default(0, "0 in", ASSUMPTION);
     static final Default MOVE = new Default(1, "1 pair", PRACTICE_OF_THE_TRADE);
     static final Default EVERY = new Default(1, "1 game", PRACTICE_OF_THE_TRADE);
     static final Default TAPER_FROM = boards(OilPattern.USUAL_TAPER_FROM_BOARD);

@@ -37,8 +37,8 @@ final class EventReader {
         String name = scenario.text("name");
         long chosenSeed = seed(scenario);
         Names names = new OwnNamesReader(notices, assumptions).read(scenario);
-        Optional<Centre> centre =
-                block(scenario, "centre", Block.CENTRE).flatMap(new CentreReader(notices, names, assumptions)::read);
+        Optional<Centre> centre = block(scenario, "centre", Block.CENTRE)
+                .flatMap(new CentreReader(notices, names, assumptions, new RandomStreams(chosenSeed))::read);
         centre.ifPresent(known -> FrictionCheck.check(scenario, known.surface(), names));
         PatternReader patterns = new PatternReader(notices, assumptions, files);
         Optional<Section> patternBlock = block(scenario, "pattern", Block.PATTERN);

@@ -68,7 +68,7 @@ public enum NoticeCode {
     TOO_FEW_READINGS(Severity.ERROR),
     /** Tapes that have not one reading for every board at every distance. */
     READINGS_INCOMPLETE(Severity.ERROR),
-    /** Two readings of one board at one distance. */
+    /** Two readings of one place. */
     READING_TWICE(Severity.ERROR),
     /** Tapes that cannot hold the stated volume, whatever their error bar. */
     TAPES_CONTRADICT_VOLUME(Severity.ERROR),
@@ -86,6 +86,8 @@ public enum NoticeCode {
     LANES_ODD(Severity.ERROR),
     /** A pair that is not among the centre's pairs. */
     UNKNOWN_PAIR(Severity.ERROR),
+    /** A lane that is not in use. */
+    UNKNOWN_LANE(Severity.ERROR),
     /** More bowlers than the pairs hold. */
     TOO_MANY_BOWLERS(Severity.ERROR),
     /** A squad in which nobody bowls. */

@@ -17,6 +17,9 @@ import lanetide.oilflow.film.SheetPattern;
 import lanetide.oilflow.film.SplitModel;
 import lanetide.oilflow.friction.FrictionModel;
 import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.lane.LaneSurvey;
+import lanetide.oilflow.lane.LaneSurvey.Station;
+import lanetide.oilflow.lane.Topography;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
@@ -442,6 +445,28 @@ class ScenarioReaderTest {
         assertThat(cover.core().massKg()).isCloseTo(6.350, within(0.001));
         assertThat(reading.scenario().orElseThrow().assumptions())
                 .contains(new Assumption("covers.mine.roughness", "0.412 um by grit 2000", Grits.SOURCE));
+    }
+
+    @Test
+    void lanesAreShapedAsMeasuredAndElsewhereByTheSeed() {
+        String shaped = """
+                  topography:
+                    limit: 0.050 in
+                    spread: 0.01 in
+                    readings:
+                      - {lane: 2, at: 40 ft, crown: -0.1 cm}
+                      - {lane: 2, at: 20 ft, tilt: 0.050 in}
+                """;
+        String passage = "surface: hard-synthetic\n";
+        Event event = event(passage, passage + shaped);
+
+        assertThat(event.centre().topography(2))
+                .isEqualTo(new LaneSurvey(
+                        List.of(new Station(20 * 0.3048, 0.050 * 0.0254, 0), new Station(40 * 0.3048, 0, -0.001))));
+        assertThat(event.centre().topography(1))
+                .isEqualTo(event(passage, passage + shaped).centre().topography(1))
+                .isNotEqualTo(event.centre().topography(3));
+        assertThat(event("seed: 1", "seed: 2").centre().topography(1)).isEqualTo(Topography.FLAT);
     }
 
     @Test

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
+import lanetide.oilflow.lane.Topography;
 
 /**
  * The oil on one lane: a film thickness in every cell of a grid. It changes as balls run over it, so it is the one mutable
@@ -17,21 +18,34 @@ public final class OilFilm {
     public static final double UNIT_UM = 0.0167 / (LaneGeometry.FOOT_M * LaneGeometry.FOOT_M);
 
     private final LaneGrid grid;
+    private final Topography topography;
     private final double[] thicknessUm;
 
-    private OilFilm(LaneGrid grid, double[] thicknessUm) {
+    private OilFilm(LaneGrid grid, Topography topography, double[] thicknessUm) {
         this.grid = grid;
+        this.topography = topography;
         this.thicknessUm = thicknessUm;
     }
 
     /**
-     * A lane without oil.
+     * A level lane without oil.
      *
      * @param grid its grid
      * @return the bare film
      */
     public static OilFilm bare(LaneGrid grid) {
-        return new OilFilm(grid, new double[grid.cells()]);
+        return bare(grid, Topography.FLAT);
+    }
+
+    /**
+     * A lane of some shape without oil.
+     *
+     * @param grid its grid
+     * @param topography how far the lane is from level; balls feel it, the oil stays where it is
+     * @return the bare film
+     */
+    public static OilFilm bare(LaneGrid grid, Topography topography) {
+        return new OilFilm(grid, topography, new double[grid.cells()]);
     }
 
     /**
@@ -53,7 +67,26 @@ public final class OilFilm {
      * @return the copy
      */
     public OilFilm copy() {
-        return new OilFilm(grid, thicknessUm.clone());
+        return on(topography);
+    }
+
+    /**
+     * The same oil on a lane of another shape.
+     *
+     * @param shape how far that lane is from level
+     * @return a film that changes on its own
+     */
+    public OilFilm on(Topography shape) {
+        return new OilFilm(grid, shape, thicknessUm.clone());
+    }
+
+    /**
+     * The lane beneath.
+     *
+     * @return how far it is from level
+     */
+    public Topography topography() {
+        return topography;
     }
 
     /**

@@ -11,7 +11,9 @@ import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 /**
  * The referee of {@link RowMarch}: the equations of motion in full, dv/dt = -mu g u/|u| and dS/dt = (mu g/kappa) u/|u| with
  * u = v - S, integrated over time with an adaptive step (Dormand and Prince 8(5,3), Hairer, Norsett and Wanner, Solving Ordinary
- * Differential Equations I). It does not use that the slip keeps its direction, nor that a row holds one coefficient: friction
+ * Differential Equations I), and with the pull of gravity down a lane that is not level, -g times its rise, on the ball's centre
+ * alone; a ball that rolls keeps v = S, which needs friction kappa/(1+kappa) against the pull. It does not use that the slip keeps
+ * its direction on a level lane, nor that a row holds one coefficient: friction
  * is read from the film under the ball at every evaluation, as the mean over the width of the contact, while the ball crosses
  * from column to column. The film is constant along a row, so the integration stops at each row's edge and keeps its order.
  *
@@ -107,14 +109,20 @@ final class AdaptivePath {
         stopAt(integrator, s -> slip(s) - ROLLS_BELOW_MPS);
         stopAt(integrator, s -> s[X]);
         stopAt(integrator, s -> LaneGeometry.WIDTH_M - s[X]);
-        timeS = integrator.integrate(new Sliding(), timeS, state, timeS + LONGEST_S, state);
+        timeS = integrator.integrate(new Moving(true), timeS, state, timeS + LONGEST_S, state);
         if (slip(state) <= 2 * ROLLS_BELOW_MPS) {
             rollDistanceM = state[Y];
         }
     }
 
-    /** Straight on; past the edge of the lane the ball stays where it went over. */
+    /** Straight on, on a level lane; past the edge of the lane the ball stays where it went over. */
     private void rollTo(double edgeM) {
+        if (!film.topography().isFlat()) {
+            DormandPrince853Integrator integrator = new DormandPrince853Integrator(1e-14, 1, TOLERANCE, TOLERANCE);
+            stopAt(integrator, s -> s[Y] - edgeM);
+            timeS = integrator.integrate(new Moving(false), timeS, state, timeS + LONGEST_S, state);
+            return;
+        }
         double forS = (edgeM - state[Y]) / state[VY];
         timeS += forS;
         state[X] += state[VX] * forS;
@@ -170,8 +178,14 @@ final class AdaptivePath {
         double value(double[] state);
     }
 
-    /** The motion of a sliding ball. */
-    private final class Sliding implements FirstOrderDifferentialEquations {
+    /** The motion of a ball that slides or rolls. */
+    private final class Moving implements FirstOrderDifferentialEquations {
+        private final boolean sliding;
+
+        Moving(boolean sliding) {
+            this.sliding = sliding;
+        }
+
         @Override
         public int getDimension() {
             return 6;
@@ -183,12 +197,18 @@ final class AdaptivePath {
             double uy = s[VY] - s[SY];
             double slip = Math.hypot(ux, uy);
             double brakingMps2 = friction.coefficient(filmUm(s[X])) * GRAVITY_MPS2;
+            double fromRightM = hand == Hand.RIGHT ? s[X] : LaneGeometry.WIDTH_M - s[X];
+            double riseAcross = film.topography().riseAcross(fromRightM, s[Y]);
+            double pullX = -GRAVITY_MPS2 * (hand == Hand.RIGHT ? riseAcross : -riseAcross);
+            double pullY = -GRAVITY_MPS2 * film.topography().riseAlong(fromRightM, s[Y]);
+            double frictionX = sliding ? -brakingMps2 * ux / slip : -kappa / (1 + kappa) * pullX;
+            double frictionY = sliding ? -brakingMps2 * uy / slip : -kappa / (1 + kappa) * pullY;
             rate[X] = s[VX];
             rate[Y] = s[VY];
-            rate[VX] = -brakingMps2 * ux / slip;
-            rate[VY] = -brakingMps2 * uy / slip;
-            rate[SX] = brakingMps2 / kappa * ux / slip;
-            rate[SY] = brakingMps2 / kappa * uy / slip;
+            rate[VX] = pullX + frictionX;
+            rate[VY] = pullY + frictionY;
+            rate[SX] = -frictionX / kappa;
+            rate[SY] = -frictionY / kappa;
         }
     }
 }

@@ -18,6 +18,8 @@ import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.lane.LaneSurface;
+import lanetide.oilflow.lane.LaneSurvey;
+import lanetide.oilflow.lane.Topography;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 
@@ -39,7 +41,17 @@ public final class RefereeMatch {
     private final List<Difference> differences = new ArrayList<>();
     private final List<RowMarch> marches = new ArrayList<>();
 
-    private RefereeMatch() {
+    private final Kind kind;
+
+    /** What the shots run on. */
+    private enum Kind {
+        FRESH,
+        WORN,
+        SHAPED
+    }
+
+    private RefereeMatch(Kind kind) {
+        this.kind = kind;
         for (int rows : ROWS_PER_FOOT) {
             differences.add(new Difference());
             marches.add(new RowMarch(grid(rows)));
@@ -52,7 +64,7 @@ public final class RefereeMatch {
      * @return a difference for each of {@link #ROWS_PER_FOOT}
      */
     public static List<Difference> onFreshFilms() {
-        return play(false, 1_001);
+        return play(Kind.FRESH, 1_001);
     }
 
     /**
@@ -61,21 +73,30 @@ public final class RefereeMatch {
      * @return a difference for each of {@link #ROWS_PER_FOOT}
      */
     public static List<Difference> onWornFilms() {
-        return play(true, 2_001);
+        return play(Kind.WORN, 2_001);
+    }
+
+    /**
+     * Plays the shots on fresh patterns, each on a lane of its own shape.
+     *
+     * @return a difference for each of {@link #ROWS_PER_FOOT}
+     */
+    public static List<Difference> onShapedLanes() {
+        return play(Kind.SHAPED, 3_001);
     }
 
     /** The first film and its shots have the first seed, the others the seeds after it. */
-    private static List<Difference> play(boolean worn, long firstSeed) {
-        RefereeMatch match = new RefereeMatch();
+    private static List<Difference> play(Kind kind, long firstSeed) {
+        RefereeMatch match = new RefereeMatch(kind);
         for (int film = 0; film < SHOTS / SHOTS_A_FILM; film++) {
-            match.playFilm(worn, firstSeed + film);
+            match.playFilm(firstSeed + film);
         }
         return match.differences;
     }
 
-    private void playFilm(boolean worn, long seed) {
+    private void playFilm(long seed) {
         RandomGenerator random = new Well19937c(seed);
-        OilFilm film = film(worn, random);
+        OilFilm film = film(kind == Kind.WORN, random).on(shape(random));
         List<OilFilm> cut = ROWS_PER_FOOT.stream().map(rows -> cut(film, rows)).toList();
         for (int shot = 0; shot < SHOTS_A_FILM; shot++) {
             Coverstock cover = any(List.copyOf(CATALOGUE.covers().values()), random);
@@ -91,6 +112,12 @@ public final class RefereeMatch {
                 differences.get(i).add(marches.get(i), referee, "seed " + seed + ", shot " + shot);
             }
         }
+    }
+
+    private Topography shape(RandomGenerator random) {
+        return kind == Kind.SHAPED
+                ? LaneSurvey.drawn(LaneSurvey.LIMIT_M, LaneSurvey.LIMIT_M, random::nextGaussian)
+                : Topography.FLAT;
     }
 
     private static OilFilm film(boolean worn, RandomGenerator random) {
@@ -122,7 +149,7 @@ public final class RefereeMatch {
 
     /** The same film with every row cut into several of equal thickness. */
     private static OilFilm cut(OilFilm film, int rowsPerFoot) {
-        OilFilm cut = OilFilm.bare(grid(rowsPerFoot));
+        OilFilm cut = OilFilm.bare(grid(rowsPerFoot), film.topography());
         int rows = cut.grid().rows();
         for (int column = 0; column < cut.grid().columns(); column++) {
             for (int row = 0; row < rows; row++) {

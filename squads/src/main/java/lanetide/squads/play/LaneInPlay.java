@@ -5,6 +5,7 @@ import lanetide.oilflow.film.OilAccount;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.LaneGrid;
+import lanetide.oilflow.lane.Topography;
 
 /** One lane through the day: its film, and what machines did to it. */
 final class LaneInPlay {
@@ -14,9 +15,15 @@ final class LaneInPlay {
     private double strippedMl;
     private int gamesOnOil;
 
+    /** A level lane without oil. */
     LaneInPlay(int number, LaneGrid grid) {
+        this(number, grid, Topography.FLAT);
+    }
+
+    /** A lane of some shape without oil. */
+    LaneInPlay(int number, LaneGrid grid, Topography topography) {
         this.number = number;
-        this.film = OilFilm.bare(grid);
+        this.film = OilFilm.bare(grid, topography);
     }
 
     int number() {

@@ -2,6 +2,7 @@ package lanetide.squads.play;
 
 import java.util.List;
 import lanetide.oilflow.lane.LaneGrid;
+import lanetide.squads.model.Centre;
 import lanetide.squads.model.LanePair;
 
 /** The two lanes of a pair. */
@@ -9,6 +10,15 @@ record PairLanes(LaneInPlay left, LaneInPlay right) {
     /** A pair without oil. */
     static PairLanes bare(LanePair pair, LaneGrid grid) {
         return new PairLanes(new LaneInPlay(pair.left(), grid), new LaneInPlay(pair.right(), grid));
+    }
+
+    /** A centre's pair without oil. */
+    static PairLanes bare(LanePair pair, Centre centre, LaneGrid grid) {
+        return new PairLanes(bare(pair.left(), centre, grid), bare(pair.right(), centre, grid));
+    }
+
+    private static LaneInPlay bare(int lane, Centre centre, LaneGrid grid) {
+        return new LaneInPlay(lane, grid, centre.topography(lane));
     }
 
     List<LaneInPlay> both() {

@@ -61,7 +61,7 @@ public final class TournamentSimulation {
         this.startingLines = startingLines;
         this.streams = streams;
         List<PairLanes> lanes = event.centre().pairs().stream()
-                .map(pair -> PairLanes.bare(pair, physics.grid()))
+                .map(pair -> PairLanes.bare(pair, event.centre(), physics.grid()))
                 .toList();
         ShotMaker shots = new ShotMaker(physics, OilFilm.fresh(event.pattern(), physics.grid()));
         List<TypicalPlayer> players = withWindows ? TypicalPlayer.of(event, physics, startingLines) : List.of();
