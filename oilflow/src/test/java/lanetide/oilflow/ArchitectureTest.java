@@ -58,7 +58,7 @@ class ArchitectureTest {
             .whereLayer("motion")
             .mayOnlyAccessLayers("lane", "ball", "film", "friction")
             .whereLayer("pocket")
-            .mayOnlyAccessLayers("lane", "catalogue")
+            .mayOnlyAccessLayers("lane", "ball", "catalogue")
             .whereLayer("line")
             .mayOnlyAccessLayers("lane", "ball", "film", "motion", "pocket");
 

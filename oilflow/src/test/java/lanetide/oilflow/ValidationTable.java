@@ -2,9 +2,6 @@ package lanetide.oilflow;
 
 import java.util.ArrayList;
 import java.util.List;
-import lanetide.oilflow.ValidationRow.Use;
-import lanetide.oilflow.pocket.PinCarry;
-import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 
 /**
  * The validation table of the module's README: what is published, what the model gives, and whether that is within the stated
@@ -19,25 +16,10 @@ final class ValidationTable {
         rows.addAll(LineRows.rows());
         rows.addAll(TopographyRows.rows());
         rows.addAll(TransitionRows.rows());
-        rows.add(carry());
+        rows.addAll(CarryRows.rows());
         StringBuilder table = new StringBuilder("| Check | Source | Published | Model | Status | Used for |\n");
         table.append("|---|---|---|---|---|---|\n");
         rows.forEach(row -> table.append(row.markdown()).append('\n'));
         return table.toString();
-    }
-
-    private static ValidationRow carry() {
-        PinCarry carry = new PinCarry();
-        SummaryStatistics carried = new SummaryStatistics();
-        for (int i = -125; i <= 125; i++) {
-            carried.addValue(100 * carry.strikeChance(PinCarry.POCKET_BOARD + 0.01 * i, Math.toRadians(5)));
-        }
-        return new ValidationRow(
-                "Strikes among pocket hits at 5°",
-                "40 of 54 in televised finals (Thomas)",
-                "74 ± 12 % (binomial)",
-                ValidationRow.format("%.0f %%", carried.getMean()),
-                Math.abs(carried.getMean() - 74) <= 12,
-                Use.CALIBRATION);
     }
 }

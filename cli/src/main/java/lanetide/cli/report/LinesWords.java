@@ -149,7 +149,7 @@ final class LinesWords {
                         : "Otherwise no ball that flares alike strikes clearly more often than moves with the present one do.");
         advice.add(
                 "Balls that flare otherwise (reactive against urethane or plastic) are not compared: the pins of this model"
-                        + " do not know what hits them.");
+                        + " do not know which cover hits them.");
         return advice;
     }
 

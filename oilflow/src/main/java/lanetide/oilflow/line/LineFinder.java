@@ -235,7 +235,11 @@ public final class LineFinder {
             double atM = laydownM + player.spread().laydownM() * POINTS.at(node, 0);
             double launchRad = line.launchRad() + player.spread().launchRad() * POINTS.at(node, 1);
             roll(player, film, release, atM, launchRad);
-            strikes += carry.strikeChance(march.arrivalBoard(), march.entryAngleRad());
+            strikes += carry.strikeChance(
+                    march.arrivalBoard(),
+                    march.entryAngleRad(),
+                    march.speedMps(),
+                    player.contact().ball().core().massKg());
             pockets += PinCarry.isPocket(march.arrivalBoard()) ? 1 : 0;
         }
         return new LineQuality(strikes / nodes, (double) pockets / nodes);

@@ -1,15 +1,20 @@
 package lanetide.oilflow.pocket;
 
+import lanetide.oilflow.ball.BallCore;
 import lanetide.oilflow.lane.LaneGeometry;
 
 /**
- * What the pins do, given where and at which angle a ball meets them. It draws nothing itself: callers hand in a uniform
- * number, so that the luck of the pins has a stream of its own.
+ * What the pins do, given where, at which angle and how fast a ball of some mass meets them. It draws nothing itself: callers
+ * hand in a uniform number, so that the luck of the pins has a stream of its own.
  *
- * <p><b>Held to published aggregates:</b> the best place is board 17.5 at 4 to 6 degrees (USBC research as reported by
- * Ridenour; Hooper, Physics Today 78(10), 2025); professionals carried 74 % of pocket hits (40 of 54, Thomas); the 3-10 split
- * was made 17 times in 35, the 7-10 never in 53 (ESPN study of televised finals, 2005-06 to 2009-10). <b>Guesses:</b> the
- * fall of the chance away from that place, the leaves by zone, and the chance that one pin takes out another.
+ * <p>Constants whose names begin with FITTED are held to published aggregates: the best place is board 17.5 at 4 to 6 degrees
+ * (USBC research as reported by Ridenour; Hooper, Physics Today 78(10), 2025); professionals carried 74 % of pocket hits (40 of
+ * 54, Thomas); the 3-10 split was made 17 times in 35, the 7-10 never in 53 (ESPN study of televised finals, 2005-06 to 2009-10).
+ * Those that begin with GUESS are guesses: the fall of the chance away from that place, what speed and deflection do, and the
+ * chance that one pin takes out another; so are the leaves by zone. How far a ball is deflected is mechanics
+ * ({@link Deflection}); that position at the back row and little deflection widen the pocket, speed and angle less, is published
+ * (Hooper, International Journal of Sports Science and Coaching, 2024). A ball of 15 lb at the speeds that professionals bring to
+ * the pins keeps the fitted chances.
  */
 public final class PinCarry {
     /** Board at which the ball's centre meets the pins for the best hit. */
@@ -20,21 +25,35 @@ public final class PinCarry {
 
     private static final double BALL_RADIUS_M = 0.1085;
     private static final double REACH_BOARDS = (BALL_RADIUS_M + Rack.PIN_RADIUS_M) / LaneGeometry.BOARD_M;
-    private static final double BEST_STRIKE_CHANCE = 0.88;
-    private static final double FALL_BOARDS = 2.0;
-    private static final double FALL_POWER = 2.5;
-    private static final double FLATTEST_BEST_DEG = 4;
-    private static final double STEEPEST_BEST_DEG = 6;
-    private static final double FLAT_LOSS_PER_DEG2 = 0.025;
-    private static final double STEEP_LOSS_PER_DEG2 = 0.02;
+    private static final double FITTED_BEST_CHANCE = 0.88;
+    private static final double GUESS_FALL_BOARDS = 2.0;
+    /**
+     * Speeds at the pins (m/s) within which speed does nothing: 13 to 20 mph. Balls thrown at 18 to 21 mph come in at 16 to 18
+     * (Bowling This Month and two coaching pages), so that the fitted chances hold for those they were fitted to.
+     */
+    private static final double GUESS_SLOWEST_MPS = 13 * 0.44704;
+
+    private static final double GUESS_FASTEST_MPS = 20 * 0.44704;
+    /** Share of the strikes lost outside, for each metre a second squared: one in a hundred for a mile an hour. */
+    private static final double GUESS_SPEED_LOSS = 0.05;
+    /** Share of the strikes lost for each board that a ball is deflected further than one of 15 lb. */
+    private static final double GUESS_DEFLECTION_LOSS = 0.04;
+    /** Most boards of further and of less deflection that count. */
+    private static final double GUESS_MOST_FURTHER_BOARDS = 4;
+
+    private static final double GUESS_MOST_LESS_BOARDS = 1;
+    private static final double FITTED_FLATTEST_DEG = 4;
+    private static final double FITTED_STEEPEST_DEG = 6;
+    private static final double GUESS_FLAT_LOSS_PER_DEG2 = 0.025;
+    private static final double GUESS_STEEP_LOSS_PER_DEG2 = 0.02;
     /** Chance on the far side, where the ball comes with the wrong angle, relative to the pocket's. */
-    private static final double FAR_SIDE_SHARE = 0.5;
+    private static final double GUESS_FAR_SIDE_SHARE = 0.5;
     /** Chance that a struck pin takes out a neighbour 12 in away behind it. */
-    private static final double NEIGHBOUR_CHANCE = 0.8;
+    private static final double GUESS_NEIGHBOUR_CHANCE = 0.8;
     /** The same for the next but one, as in the 3-10: published 17 of 35. */
-    private static final double GAP_CHANCE = 0.5;
+    private static final double FITTED_GAP_CHANCE = 0.5;
     /** The same for pins further apart or side by side: published 0 of 53 for the 7-10. */
-    private static final double WIDE_CHANCE = 0.02;
+    private static final double FITTED_WIDE_CHANCE = 0.02;
 
     private final Leaves leaves = new Leaves();
     private final SpareTarget[] targets = new SpareTarget[Rack.FULL + 1];
@@ -51,6 +70,22 @@ public final class PinCarry {
      *
      * @param arrivalBoard where the ball's centre meets the pins, from the gutter on the delivery side
      * @param entryRad entry angle (rad), positive away from the delivery side
+     * @param speedMps speed at the pins (m/s)
+     * @param massKg mass of the ball (kg)
+     * @return probability, 0 to 1; 0 where the ball misses the head pin
+     */
+    public double strikeChance(double arrivalBoard, double entryRad, double speedMps, double massKg) {
+        double chance = strikeChance(arrivalBoard, entryRad) * speedShare(speedMps);
+        // Only on the pocket's side is a ball driven on by its angle; and only other masses are deflected otherwise.
+        boolean usual = massKg == BallCore.USUAL.massKg() || arrivalBoard > LaneGeometry.CENTRE_BOARD || chance == 0;
+        return usual ? chance : Math.min(1, chance * deflectionShare(arrivalBoard, entryRad, massKg));
+    }
+
+    /**
+     * Chance of a strike for a ball of 15 lb at a professional's speed.
+     *
+     * @param arrivalBoard where the ball's centre meets the pins, from the gutter on the delivery side
+     * @param entryRad entry angle (rad), positive away from the delivery side
      * @return probability, 0 to 1; 0 where the ball misses the head pin
      */
     public double strikeChance(double arrivalBoard, double entryRad) {
@@ -59,10 +94,10 @@ public final class PinCarry {
             return 0;
         }
         double nearSide = LaneGeometry.CENTRE_BOARD - Math.abs(offCentre);
-        double miss = Math.abs(nearSide - POCKET_BOARD) / FALL_BOARDS;
-        double place = StrictMath.exp(-StrictMath.pow(miss, FALL_POWER));
-        double side = offCentre <= 0 ? angleShare(entryRad) : FAR_SIDE_SHARE;
-        return BEST_STRIKE_CHANCE * place * side;
+        double miss = Math.abs(nearSide - POCKET_BOARD) / GUESS_FALL_BOARDS;
+        double place = StrictMath.exp(-miss * miss * Math.sqrt(miss));
+        double side = offCentre <= 0 ? angleShare(entryRad) : GUESS_FAR_SIDE_SHARE;
+        return FITTED_BEST_CHANCE * place * side;
     }
 
     /**
@@ -76,7 +111,7 @@ public final class PinCarry {
     }
 
     /**
-     * What a ball at a full rack leaves.
+     * What a ball of 15 lb at a professional's speed leaves of a full rack.
      *
      * @param arrivalBoard where the ball's centre meets the pins
      * @param entryRad entry angle (rad)
@@ -84,11 +119,25 @@ public final class PinCarry {
      * @return pins left standing; 0 for a strike
      */
     public int leaveOfFirstBall(double arrivalBoard, double entryRad, double u) {
+        return leaveOfFirstBall(arrivalBoard, entryRad, GUESS_SLOWEST_MPS, BallCore.USUAL.massKg(), u);
+    }
+
+    /**
+     * What a ball at a full rack leaves.
+     *
+     * @param arrivalBoard where the ball's centre meets the pins
+     * @param entryRad entry angle (rad)
+     * @param speedMps speed at the pins (m/s)
+     * @param massKg mass of the ball (kg)
+     * @param u uniform number in [0, 1)
+     * @return pins left standing; 0 for a strike
+     */
+    public int leaveOfFirstBall(double arrivalBoard, double entryRad, double speedMps, double massKg, double u) {
         double offCentre = arrivalBoard - LaneGeometry.CENTRE_BOARD;
         if (!(Math.abs(offCentre) < REACH_BOARDS)) {
             return leaveOfSpareBall(Rack.FULL, arrivalBoard, entryRad, u);
         }
-        double strike = strikeChance(arrivalBoard, entryRad);
+        double strike = strikeChance(arrivalBoard, entryRad, speedMps, massKg);
         if (u < strike) {
             return 0;
         }
@@ -139,9 +188,24 @@ public final class PinCarry {
     /** Share of the best strike chance that an entry angle gives. */
     private static double angleShare(double entryRad) {
         double entryDeg = StrictMath.toDegrees(entryRad);
-        double flat = Math.max(0, FLATTEST_BEST_DEG - entryDeg);
-        double steep = Math.max(0, entryDeg - STEEPEST_BEST_DEG);
-        return Math.max(0, 1 - FLAT_LOSS_PER_DEG2 * flat * flat - STEEP_LOSS_PER_DEG2 * steep * steep);
+        double flat = Math.max(0, FITTED_FLATTEST_DEG - entryDeg);
+        double steep = Math.max(0, entryDeg - FITTED_STEEPEST_DEG);
+        return Math.max(0, 1 - GUESS_FLAT_LOSS_PER_DEG2 * flat * flat - GUESS_STEEP_LOSS_PER_DEG2 * steep * steep);
+    }
+
+    /** Share of the strikes that a speed at the pins leaves. */
+    private static double speedShare(double speedMps) {
+        double slow = Math.max(0, GUESS_SLOWEST_MPS - speedMps);
+        double fast = Math.max(0, speedMps - GUESS_FASTEST_MPS);
+        return Math.max(0, 1 - GUESS_SPEED_LOSS * (slow * slow + fast * fast));
+    }
+
+    /** The same for a mass, by how much further than the usual ball the pins turn it aside. */
+    private static double deflectionShare(double arrivalBoard, double entryRad, double massKg) {
+        double usual = new Deflection(BallCore.USUAL.massKg()).exitBoard(arrivalBoard, entryRad);
+        double further = usual - new Deflection(massKg).exitBoard(arrivalBoard, entryRad);
+        double counted = Math.max(-GUESS_MOST_LESS_BOARDS, Math.min(GUESS_MOST_FURTHER_BOARDS, further));
+        return 1 - GUESS_DEFLECTION_LOSS * counted;
     }
 
     private static int struck(int standing, double arrivalBoard, double slope) {
@@ -162,7 +226,9 @@ public final class PinCarry {
             if (Rack.has(struck, front)) {
                 double apart = Rack.distanceM(front, pin) / 0.3048;
                 boolean behind = Rack.depthM(pin) > Rack.depthM(front);
-                double chance = !behind || apart > 2.1 ? WIDE_CHANCE : apart < 1.1 ? NEIGHBOUR_CHANCE : GAP_CHANCE;
+                double chance = !behind || apart > 2.1
+                        ? FITTED_WIDE_CHANCE
+                        : apart < 1.1 ? GUESS_NEIGHBOUR_CHANCE : FITTED_GAP_CHANCE;
                 best = Math.max(best, chance);
             }
         }

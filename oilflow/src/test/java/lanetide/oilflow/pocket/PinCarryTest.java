@@ -3,6 +3,7 @@ package lanetide.oilflow.pocket;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import lanetide.oilflow.ball.BallCore;
 import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
@@ -11,6 +12,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PinCarryTest {
     private static final PinCarry CARRY = new PinCarry();
+    private static final double MPH_MPS = 0.44704;
+    private static final double USUAL_KG = BallCore.USUAL.massKg();
     /** Scatter of a straight spare ball at the pins (boards): between 0.65 board at the arrows and that carried to 60 ft. */
     private static final double SPARE_SPREAD_BOARDS = 1.3;
 
@@ -54,6 +57,48 @@ class PinCarryTest {
             places++;
         }
         assertPlausible(sum / places, 40, 54);
+    }
+
+    /** At 16 to 18 mph, where professionals' balls come in, a ball of 15 lb keeps the chances held to their results. */
+    @ParameterizedTest(name = "{0} mph")
+    @ValueSource(doubles = {16, 17, 18})
+    void atProfessionalSpeedsTheFittedChancesHold(double mph) {
+        for (double board = 14; board <= 20; board += 0.25) {
+            assertThat(CARRY.strikeChance(board, Math.toRadians(5), mph * MPH_MPS, USUAL_KG))
+                    .isEqualTo(CARRY.strikeChance(board, Math.toRadians(5)));
+        }
+    }
+
+    @Test
+    void tooSlowAndTooFastBallsStrikeLessButSpeedMattersLittle() {
+        double best = CARRY.strikeChance(17.5, Math.toRadians(5));
+        double slow = CARRY.strikeChance(17.5, Math.toRadians(5), 10 * MPH_MPS, USUAL_KG);
+        double fast = CARRY.strikeChance(17.5, Math.toRadians(5), 23 * MPH_MPS, USUAL_KG);
+        assertThat(slow).isBetween(0.85 * best, 0.95 * best);
+        assertThat(fast).isBetween(0.85 * best, 0.95 * best);
+        assertThat(CARRY.strikeChance(17.5, Math.toRadians(5), 0.1, USUAL_KG)).isBetween(0.0, 1.0);
+    }
+
+    /** Little deflection widens the pocket (Hooper, International Journal of Sports Science and Coaching, 2024). */
+    @Test
+    void lightBallsAreTurnedAsideAndStrikeLess() {
+        double share12 = pocketShare(12);
+        double share14 = pocketShare(14);
+        double share16 = pocketShare(16);
+        assertThat(share12).isLessThan(share14);
+        assertThat(share14).isLessThan(pocketShare(15));
+        assertThat(pocketShare(15)).isLessThan(share16);
+        assertThat(share16).isLessThan(1.05 * pocketShare(15));
+        assertThat(share12).isGreaterThan(0.8 * pocketShare(15));
+    }
+
+    private static double pocketShare(double pounds) {
+        double sum = 0;
+        for (int i = -100; i <= 100; i++) {
+            double kg = pounds == 15 ? USUAL_KG : pounds * 0.45359237;
+            sum += CARRY.strikeChance(17.5 + 0.0125 * i, Math.toRadians(5), 17 * MPH_MPS, kg) / 201;
+        }
+        return sum;
     }
 
     @Test

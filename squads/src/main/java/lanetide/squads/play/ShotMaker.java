@@ -52,7 +52,10 @@ final class ShotMaker {
                 * bowler.sightLuck().sample();
         double luck = bowler.pinLuck().nextDouble();
         bowler.agent().learn(lane.number(), arrival + seenError, missAtArrows);
-        return march.reachedPins() ? carry.leaveOfFirstBall(arrival, march.entryAngleRad(), luck) : Rack.FULL;
+        double massKg = bowler.strikeBall().contact().ball().core().massKg();
+        return march.reachedPins()
+                ? carry.leaveOfFirstBall(arrival, march.entryAngleRad(), march.speedMps(), massKg, luck)
+                : Rack.FULL;
     }
 
     private int atSpare(BowlerInPlay bowler, LaneInPlay lane, long timeMs) {
