@@ -13,6 +13,7 @@ import lanetide.cli.command.ExitCode;
 import lanetide.cli.command.LinesCommand;
 import lanetide.cli.command.PatternCommand;
 import lanetide.cli.command.ReportCommand;
+import lanetide.cli.command.RotateCommand;
 import lanetide.cli.command.SimulateCommand;
 import lanetide.cli.report.Cautions;
 import lanetide.cli.report.ProgramVersion;
@@ -29,6 +30,7 @@ import picocli.CommandLine.IVersionProvider;
             LinesCommand.class,
             PatternCommand.class,
             ReportCommand.class,
+            RotateCommand.class,
             SimulateCommand.class,
             CommandLine.HelpCommand.class
         },

@@ -37,6 +37,8 @@ public enum Block {
             optional("lanes", "lane range", "lanes in use, paired from the left", "1 to 24", "pairs"),
             optional("pairs", "list of pairs", "pairs in use, from left to right", "[1-2, 5-6]", "lanes"),
             optional("closed", "list of pairs", "pairs of `lanes` that are not in use", "[3-4]", "none"),
+            optional(
+                    "spare", "list of pairs", "pairs in use that no group is sent to, for breakdowns", "[3-4]", "none"),
             required("surface", "name", "what the lanes are made of", "hard-synthetic"),
             optional("machines", "whole number", "lane machines that work side by side", "1", "1"),
             optional("stripTime", "min or s", "to clean one lane", "30 s to 60 s", "45 s"),
@@ -178,15 +180,26 @@ public enum Block {
     /** How groups move. */
     ROTATION(
             "rotation",
-            required("design", "name", "stay, right, left, apart, balanced or listed", "right"),
-            optional("move", "pairs", "how far at each move (right, left, apart)", "1 pair or 2 pairs", "1 pair"),
+            required(
+                    "design",
+                    "name",
+                    "stay, right, left, turning, apart, balanced, part-balanced, drawn, searched or listed",
+                    "right"),
+            optional(
+                    "move",
+                    "pairs",
+                    "how far at each move (right, left, turning, apart)",
+                    "1 pair or 2 pairs",
+                    "1 pair; turning 2 pairs"),
             optional("every", "games", "games on a pair before the next move (right, left)", "1 game", "1 game"),
             optional(
-                    "table",
-                    "list of lists",
-                    "one row a game, in it each group's pair (listed)",
-                    "[1-2, 3-4]",
-                    "none")),
+                    "table", "list of lists", "one row a game, in it each group's pair (listed)", "[1-2, 3-4]", "none"),
+            optional(
+                    "repeats",
+                    "name",
+                    "whether a group may come back to a pair: allowed or forbidden",
+                    "forbidden",
+                    "allowed")),
     /** One squad. */
     SQUAD(
             "squads",

@@ -22,6 +22,7 @@ final class Defaults {
             new Default(LaneSurvey.LIMIT_M, "0.040 in", "USBC, as quoted by several pages");
     static final Default TOPOGRAPHY_SPREAD = new Default(0, "0 in", ASSUMPTION);
     static final Default MOVE = new Default(1, "1 pair", PRACTICE_OF_THE_TRADE);
+    static final Default TURNING_MOVE = new Default(2, "2 pairs", PRACTICE_OF_THE_TRADE);
     static final Default EVERY = new Default(1, "1 game", PRACTICE_OF_THE_TRADE);
     static final Default TAPER_FROM = boards(OilPattern.USUAL_TAPER_FROM_BOARD);
     static final Default TAPER_TO = boards(OilPattern.USUAL_TAPER_TO_BOARD);

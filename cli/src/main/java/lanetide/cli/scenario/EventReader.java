@@ -37,21 +37,25 @@ final class EventReader {
         String name = scenario.text("name");
         long chosenSeed = seed(scenario);
         Names names = new OwnNamesReader(notices, assumptions).read(scenario);
-        Optional<Centre> centre = block(scenario, "centre", Block.CENTRE)
-                .flatMap(new CentreReader(notices, names, assumptions, new RandomStreams(chosenSeed))::read);
+        Optional<Section> centreBlock = block(scenario, "centre", Block.CENTRE);
+        Optional<Centre> centre =
+                centreBlock.flatMap(new CentreReader(notices, names, assumptions, new RandomStreams(chosenSeed))::read);
         centre.ifPresent(known -> FrictionCheck.check(scenario, known.surface(), names));
+        Lanes lanes = centre.map(known -> PairsReader.lanes(centreBlock.orElseThrow(), known.pairs()))
+                .orElse(Lanes.UNKNOWN);
         PatternReader patterns = new PatternReader(notices, assumptions, files);
         Optional<Section> patternBlock = block(scenario, "pattern", Block.PATTERN);
         Optional<OilPattern> pattern = patternBlock.flatMap(patterns::read);
         Optional<PatternBands> bands = patternBlock.flatMap(patterns::bands);
         Optional<PaceOfPlay> pace = new PaceReader(notices, assumptions).read(scenario);
         Optional<Laws> laws = new LawsReader(assumptions).read(scenario);
-        Optional<RotationDesign> design = new RotationReader(notices, centre, assumptions).read(scenario);
+        Optional<RotationReader.Choice> choice =
+                new RotationReader(notices, lanes, assumptions, chosenSeed).read(scenario);
         List<SquadDraft> drafts = new SquadsReader(assumptions).read(scenario);
         List<Optional<List<Group>>> groups =
-                filler(names).fill(scenario, drafts, centre, new RandomStreams(chosenSeed));
+                filler(names).fill(scenario, drafts, lanes.inUse().size(), new RandomStreams(chosenSeed));
         List<Squad> squads = squads(drafts, groups);
-        List<Rotation> rotations = centre.map(known -> rotations(scenario, design, drafts, squads, known))
+        List<Rotation> rotations = centre.map(known -> rotations(scenario, choice, drafts, squads, known))
                 .orElse(List.of());
         checkTimetable(drafts, squads, centre, pace);
         return notices.build(
@@ -67,7 +71,7 @@ final class EventReader {
                                 rotations,
                                 pace.orElseThrow(),
                                 laws.orElseThrow()),
-                        design.orElseThrow(),
+                        choice.orElseThrow().design(),
                         chosenSeed,
                         bands.orElseThrow(),
                         names.unmodifiable()));
@@ -94,11 +98,11 @@ final class EventReader {
 
     private List<Rotation> rotations(
             Section scenario,
-            Optional<RotationDesign> design,
+            Optional<RotationReader.Choice> choice,
             List<SquadDraft> drafts,
             List<Squad> squads,
             Centre centre) {
-        RotationPlanner planner = new RotationPlanner(notices, scenario, design);
+        RotationPlanner planner = new RotationPlanner(notices, scenario, choice);
         List<Rotation> rotations = new ArrayList<>();
         for (int i = 0; i < squads.size(); i++) {
             planner.plan(squads.get(i), drafts.get(i).games(), centre).ifPresent(rotations::add);

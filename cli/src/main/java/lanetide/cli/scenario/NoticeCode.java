@@ -88,6 +88,8 @@ public enum NoticeCode {
     UNKNOWN_PAIR(Severity.ERROR),
     /** A lane that is not in use. */
     UNKNOWN_LANE(Severity.ERROR),
+    /** A pair that is closed or kept spare, and yet to be used. */
+    PAIR_NOT_IN_USE(Severity.ERROR),
     /** More bowlers than the pairs hold. */
     TOO_MANY_BOWLERS(Severity.ERROR),
     /** A squad in which nobody bowls. */
@@ -106,6 +108,8 @@ public enum NoticeCode {
     ROTATION_COLLISION(Severity.ERROR),
     /** A ball that the governing body's rules do not allow. */
     BALL_BEYOND_RULES(Severity.ERROR),
+    /** A group would come back to a pair, and the scenario forbids it. */
+    ROTATION_REPEATS_FORBIDDEN(Severity.ERROR),
     /** Values that are each allowed but not together. */
     IMPOSSIBLE_COMBINATION(Severity.ERROR),
     /** A squad that starts before the one before it is expected to be done and the lanes made ready. */

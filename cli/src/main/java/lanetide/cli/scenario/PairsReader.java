@@ -48,6 +48,55 @@ final class PairsReader {
         return section.get("closed").map(PairsReader::pairList).orElse(Set.of());
     }
 
+    /** Which of the centre's pairs are in use; with a notice if a spare pair is none of them. */
+    static Lanes lanes(Section section, List<LanePair> pairs) {
+        Set<LanePair> closed =
+                section.get("closed").map(PairsReader::quietPairs).orElse(Set.of());
+        Set<LanePair> spare = section.get("spare").map(PairsReader::pairList).orElse(Set.of());
+        section.get("spare").ifPresent(value -> checkSpare(value, spare, closed, pairs));
+        return new Lanes(pairs, closed, spare);
+    }
+
+    private static void checkSpare(Value value, Set<LanePair> spare, Set<LanePair> closed, List<LanePair> pairs) {
+        for (LanePair pair : spare) {
+            if (closed.contains(pair)) {
+                value.say(
+                        NoticeCode.PAIR_NOT_IN_USE,
+                        pair.id(),
+                        value.path() + " names " + pair.id()
+                                + ", but that pair is closed; a spare pair must be in use. Remove it from one of the two.");
+            } else if (!pairs.contains(pair)) {
+                value.say(
+                        NoticeCode.UNKNOWN_PAIR,
+                        pair.id(),
+                        value.path() + " names " + pair.id() + ", which is no pair of the centre. Its pairs are "
+                                + pairs.stream().map(LanePair::id).collect(Collectors.joining(", ")) + ".");
+            }
+        }
+        if (spare.containsAll(pairs)) {
+            value.say(
+                    NoticeCode.BAD_LANES,
+                    "",
+                    value.path() + " keeps all pairs spare; at least one must have a group. Leave one out.");
+        }
+    }
+
+    /** A list that has been read before, without its notices again. */
+    private static Set<LanePair> quietPairs(Value value) {
+        Set<LanePair> pairs = new LinkedHashSet<>();
+        for (Value item : value.list().orElse(List.of())) {
+            Matcher matcher = PAIR.matcher(item.plain());
+            if (matcher.matches()) {
+                int left = Integer.parseInt(matcher.group(1));
+                int right = Integer.parseInt(matcher.group(2));
+                if (left >= 1 && right == left + 1) {
+                    pairs.add(new LanePair(left, right));
+                }
+            }
+        }
+        return pairs;
+    }
+
     private static List<LanePair> range(Value lanes, Set<LanePair> closed) {
         Matcher matcher = LANES.matcher(lanes.text().orElse(""));
         if (!matcher.matches()) {

@@ -1,15 +1,18 @@
 package lanetide.cli.scenario;
 
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.ImpossibleRotationException;
+import lanetide.squads.rotation.RepeatedVisit;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.RotationCheck;
-import lanetide.squads.rotation.RotationDesign;
 import lanetide.squads.rotation.RotationFinding;
 import lanetide.squads.rotation.RotationNames;
 import lanetide.squads.rotation.RotationReport;
@@ -17,24 +20,25 @@ import lanetide.squads.rotation.RotationReport;
 /** Plans each squad's rotation, and says once why it cannot be had. */
 final class RotationPlanner {
     private final Section scenario;
-    private final Optional<RotationDesign> design;
+    private final Optional<RotationReader.Choice> choice;
     private final Notices notices;
     private final Set<String> said = new HashSet<>();
+    private final Map<List<Integer>, Rotation> planned = new HashMap<>();
 
-    RotationPlanner(Notices notices, Section scenario, Optional<RotationDesign> design) {
+    RotationPlanner(Notices notices, Section scenario, Optional<RotationReader.Choice> choice) {
         this.notices = notices;
         this.scenario = scenario;
-        this.design = design;
+        this.choice = choice;
     }
 
     Optional<Rotation> plan(Squad squad, int games, Centre centre) {
-        if (design.isEmpty()) {
+        if (choice.isEmpty()) {
             return Optional.empty();
         }
         try {
-            Rotation rotation =
-                    design.get().plan(squad.groups().size(), centre.pairs().size(), games);
-            if (hasCollision(rotation, squad, centre)) {
+            Rotation rotation = planned(squad.groups().size(), centre.pairs().size(), games);
+            if (hasCollision(rotation, squad, centre)
+                    || (!choice.get().mayRepeat() && comesBack(rotation, squad, centre))) {
                 return Optional.empty();
             }
             remark(rotation, squad, centre);
@@ -43,6 +47,29 @@ final class RotationPlanner {
             say(NoticeCode.ROTATION_IMPOSSIBLE, squad, e.getMessage());
             return Optional.empty();
         }
+    }
+
+    /** Squads of one size share a rotation: a search need not be made twice. */
+    private Rotation planned(int groups, int pairs, int games) {
+        return planned.computeIfAbsent(
+                List.of(groups, pairs, games),
+                size -> choice.orElseThrow().design().plan(groups, pairs, games));
+    }
+
+    private boolean comesBack(Rotation rotation, Squad squad, Centre centre) {
+        int inUse = centre.pairs().size()
+                - RotationDesigns.spareOf(choice.orElseThrow().design()).size();
+        Optional<RepeatedVisit> first = RotationCheck.of(rotation).firstRepeatedVisit();
+        first.ifPresent(visit -> say(
+                NoticeCode.ROTATION_REPEATS_FORBIDDEN,
+                squad,
+                rotation.games() > inUse
+                        ? "Repeats are forbidden, but its %d games must be at most its pairs in use (%d) for a rotation without any. Use more pairs or fewer games, or write `repeats: allowed`."
+                                .formatted(rotation.games(), inUse)
+                        : visit.sentence(names(squad, centre))
+                                + " Repeats must not be, as the scenario forbids them. Move by another number of pairs, or"
+                                + " try `balanced`."));
+        return first.isPresent();
     }
 
     private boolean hasCollision(Rotation rotation, Squad squad, Centre centre) {
@@ -67,12 +94,12 @@ final class RotationPlanner {
     /** What a director should know of a rotation that can be played; squads with the same findings are not told twice. */
     private void remark(Rotation rotation, Squad squad, Centre centre) {
         RotationReport report = RotationCheck.of(rotation);
-        RotationNames names = new RotationNames(
-                group -> "group " + squad.groups().get(group).id(),
-                pair -> "pair " + centre.pairs().get(pair).id());
+        RotationNames names = names(squad, centre);
         note(
                 NoticeCode.ROTATION_REPEATS_PAIRS,
-                report.repeatedVisits(),
+                report.repeatedVisits().stream()
+                        .sorted(Comparator.comparingInt(RepeatedVisit::againGame))
+                        .toList(),
                 names,
                 "more such",
                 "Move by another number of pairs.");
@@ -81,7 +108,13 @@ final class RotationPlanner {
                 report.solePredecessors(),
                 names,
                 "more such",
-                "A group then meets the oil of one other group only; `balanced` mixes them where the pairs are even.");
+                "A group then meets the oil of one other group only; `balanced` mixes them, and `rotate` compares.");
+    }
+
+    private static RotationNames names(Squad squad, Centre centre) {
+        return new RotationNames(
+                group -> "group " + squad.groups().get(group).id(),
+                pair -> "pair " + centre.pairs().get(pair).id());
     }
 
     /** The first finding in words, and how many more there are. */
@@ -99,12 +132,13 @@ final class RotationPlanner {
         String reason = findings.get(0).sentence(names) + more + " " + whatToTry;
         if (said.add(reason)) {
             Optional<Value> value = scenario.get("rotation");
+            String name = value.map(Value::plain).orElse(Defaults.ROTATION);
             notices.add(
                     code,
                     value.map(Value::place).orElse(scenario.place()),
                     "rotation",
-                    value.map(Value::plain).orElse(Defaults.ROTATION),
-                    reason);
+                    name,
+                    (name.isEmpty() ? "" : "The rotation is `" + name + "`. ") + reason);
         }
     }
 

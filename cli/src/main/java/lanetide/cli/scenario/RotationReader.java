@@ -1,6 +1,7 @@
 package lanetide.cli.scenario;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,82 +9,113 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import lanetide.squads.model.Centre;
 import lanetide.squads.model.LanePair;
-import lanetide.squads.rotation.Counter;
 import lanetide.squads.rotation.Explicit;
-import lanetide.squads.rotation.Ring;
 import lanetide.squads.rotation.RotationDesign;
-import lanetide.squads.rotation.RowComplete;
 import lanetide.squads.rotation.Stay;
 
 /** Reads how groups move over the pairs. */
 final class RotationReader {
     private static final int MOST_PAIRS = 100;
     private static final int MOST_GAMES = 100;
-    private static final List<String> MOVING = List.of("right", "left", "apart");
+    private static final Map<String, Boolean> REPEATS = repeats();
 
     private final Notices notices;
-    private final Optional<Centre> centre;
+    private final Lanes lanes;
     private final Assumptions assumptions;
+    private final long seed;
 
-    RotationReader(Notices notices, Optional<Centre> centre, Assumptions assumptions) {
+    /**
+     * A reader.
+     *
+     * @param lanes which pairs of the centre are in use
+     * @param seed seed of what is drawn or searched
+     */
+    RotationReader(Notices notices, Lanes lanes, Assumptions assumptions, long seed) {
         this.notices = notices;
-        this.centre = centre;
+        this.lanes = lanes;
         this.assumptions = assumptions;
+        this.seed = seed;
     }
 
-    Optional<RotationDesign> read(Section scenario) {
+    /** A design, and whether a group may come back to a pair. */
+    record Choice(RotationDesign design, boolean mayRepeat) {}
+
+    Optional<Choice> read(Section scenario) {
         Optional<Value> written = scenario.get("rotation");
         if (written.isEmpty()) {
             assumptions.add("rotation", Defaults.ROTATION, "common practice, no source");
-            return Optional.of(new Stay());
+            return Optional.of(choice(new Stay(), true));
         }
         Value value = written.get();
-        return value.isBlock() ? value.section(Block.ROTATION).flatMap(this::block) : plain(value);
+        return value.isBlock()
+                ? value.section(Block.ROTATION).flatMap(this::block)
+                : plain(value).map(design -> choice(design, true));
+    }
+
+    private Choice choice(RotationDesign design, boolean mayRepeat) {
+        return new Choice(RotationDesigns.sparing(design, lanes.spare()), mayRepeat);
     }
 
     /** A design by its name alone. */
     private Optional<RotationDesign> plain(Value value) {
-        Optional<String> name = value.oneOf(designs(), "rotation");
-        if (name.filter("listed"::equals).isPresent()) {
+        Optional<String> name = value.oneOf(RotationDesigns.all(), "rotation");
+        if (name.filter(RotationDesigns.LISTED::equals).isPresent()) {
             value.refuse(
                     NoticeCode.MISSING_KEY,
                     ", which needs a table. Write a block with `design: listed` and `table:`, one row a game.");
             return Optional.empty();
         }
-        return name.map(design -> design(design, step(value, design), every(value, design)));
+        return name.map(design -> RotationDesigns.of(design, step(value, design), every(value, design), seed));
     }
 
     private int step(Value value, String design) {
-        if (MOVING.contains(design)) {
-            assumptions.add(value.path() + ".move", Defaults.MOVE);
+        if (RotationDesigns.moves(design)) {
+            assumptions.add(value.path() + ".move", usualMove(design));
         }
-        return (int) Defaults.MOVE.base();
+        return RotationDesigns.usualMove(design);
     }
 
     private int every(Value value, String design) {
-        if (MOVING.indexOf(design) < 2 && MOVING.contains(design)) {
+        if (RotationDesigns.waits(design)) {
             assumptions.add(value.path() + ".every", Defaults.EVERY);
         }
         return (int) Defaults.EVERY.base();
     }
 
-    private Optional<RotationDesign> block(Section section) {
+    private static Default usualMove(String design) {
+        return design.equals("turning") ? Defaults.TURNING_MOVE : Defaults.MOVE;
+    }
+
+    private Optional<Choice> block(Section section) {
         int before = notices.errors();
         Optional<Value> value = section.require("design");
-        Optional<String> design = value.flatMap(name -> name.oneOf(designs(), "rotation"));
+        Optional<String> design = value.flatMap(name -> name.oneOf(RotationDesigns.all(), "rotation"));
         if (design.isEmpty()) {
             return Optional.empty();
         }
         String name = design.get();
-        boolean moves = MOVING.contains(name);
-        boolean waits = moves && !name.equals("apart");
-        int step = read(section, "move", moves, name, Measure.PAIRS, MOST_PAIRS, Defaults.MOVE);
-        int every = read(section, "every", waits, name, Measure.GAMES, MOST_GAMES, Defaults.EVERY);
+        int step = read(section, "move", RotationDesigns.moves(name), name, Measure.PAIRS, MOST_PAIRS, usualMove(name));
+        int every =
+                read(section, "every", RotationDesigns.waits(name), name, Measure.GAMES, MOST_GAMES, Defaults.EVERY);
+        if (name.equals("turning") && step % 2 != 0) {
+            section.get("move").ifPresent(RotationReader::odd);
+        }
         List<List<Integer>> table = table(section, name);
-        Supplier<RotationDesign> build = () -> name.equals("listed") ? new Explicit(table) : design(name, step, every);
+        boolean mayRepeat = section.get("repeats")
+                .flatMap(repeats -> repeats.oneOf(REPEATS, "rule for repeats"))
+                .orElse(true);
+        Supplier<Choice> build = () -> choice(
+                name.equals(RotationDesigns.LISTED) ? new Explicit(table) : RotationDesigns.of(name, step, every, seed),
+                mayRepeat);
         return notices.build(before, section.place(), section.path(), build);
+    }
+
+    private static void odd(Value move) {
+        move.refuse(
+                NoticeCode.OUT_OF_RANGE,
+                "; groups that turn back at the end must move an even number of pairs, or two would meet on the way back."
+                        + " Try 2 pairs.");
     }
 
     private int read(
@@ -107,19 +139,8 @@ final class RotationReader {
                         + ". Leave it out or choose another design.");
     }
 
-    private static RotationDesign design(String name, int step, int every) {
-        return switch (name) {
-            case "stay" -> new Stay();
-            case "right" -> new Ring(step, every);
-            case "left" -> new Ring(-step, every);
-            case "apart" -> new Counter(step);
-            case "balanced" -> new RowComplete();
-            default -> throw new IllegalStateException("no design " + name);
-        };
-    }
-
     private List<List<Integer>> table(Section section, String design) {
-        if (!design.equals("listed")) {
+        if (!design.equals(RotationDesigns.LISTED)) {
             section.get("table").ifPresent(value -> doesNotApply(value, "table", design));
             return List.of();
         }
@@ -139,25 +160,30 @@ final class RotationReader {
     }
 
     private Optional<Integer> position(LanePair pair, Value item) {
-        if (centre.isEmpty()) {
+        if (lanes.inUse().isEmpty()) {
             return Optional.empty();
         }
-        List<LanePair> pairs = centre.get().pairs();
-        if (!pairs.contains(pair)) {
-            item.refuse(
-                    NoticeCode.UNKNOWN_PAIR,
-                    ", which is no pair of the centre. Its pairs are "
-                            + pairs.stream().map(LanePair::id).collect(Collectors.joining(", ")) + ".");
-            return Optional.empty();
+        if (lanes.inUse().contains(pair)) {
+            return Optional.of(lanes.inUse().indexOf(pair));
         }
-        return Optional.of(pairs.indexOf(pair));
+        String pairs = lanes.inUse().stream().map(LanePair::id).collect(Collectors.joining(", "));
+        lanes.whyNot(pair)
+                .ifPresentOrElse(
+                        why -> item.refuse(
+                                NoticeCode.PAIR_NOT_IN_USE,
+                                ", but that pair is " + why
+                                        + "; a group must be sent to a pair in use. Send it to one of " + pairs
+                                        + ", or take " + pair.id() + " out of `" + why + "`."),
+                        () -> item.refuse(
+                                NoticeCode.UNKNOWN_PAIR,
+                                ", which is no pair of the centre. Its pairs are " + pairs + "."));
+        return Optional.empty();
     }
 
-    private static Map<String, String> designs() {
-        Map<String, String> names = new LinkedHashMap<>();
-        for (String name : List.of("stay", "right", "left", "apart", "balanced", "listed")) {
-            names.put(name, name);
-        }
-        return names;
+    private static Map<String, Boolean> repeats() {
+        Map<String, Boolean> rules = new LinkedHashMap<>();
+        rules.put("allowed", true);
+        rules.put("forbidden", false);
+        return Collections.unmodifiableMap(rules);
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import lanetide.des.random.RandomStreams;
-import lanetide.squads.model.Centre;
 import lanetide.squads.model.FieldMix;
 import lanetide.squads.model.Group;
 
@@ -21,10 +20,8 @@ final class SquadFiller {
         this.entries = entries;
     }
 
-    /** The groups of each squad, in the order of the squads; empty where they are wrong. */
-    List<Optional<List<Group>>> fill(
-            Section scenario, List<SquadDraft> squads, Optional<Centre> centre, RandomStreams streams) {
-        int pairs = centre.map(known -> known.pairs().size()).orElse(0);
+    /** The groups of each squad, in the order of the squads; empty where they are wrong or no pair is known to be in use. */
+    List<Optional<List<Group>>> fill(Section scenario, List<SquadDraft> squads, int pairs, RandomStreams streams) {
         Optional<Section> field = eventField(scenario, squads);
         scenario.get("entries")
                 .ifPresent(list ->

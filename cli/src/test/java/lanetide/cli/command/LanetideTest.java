@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class LanetideTest {
     @ParameterizedTest
-    @ValueSource(strings = {"check", "lines", "report", "simulate"})
+    @ValueSource(strings = {"check", "lines", "report", "rotate", "simulate"})
     void everyHelpHasExamplesExitCodesAndCautions(String command) {
         Program.Outcome outcome = Program.run(command, "--help");
 
@@ -29,7 +29,7 @@ class LanetideTest {
     void theProgramsHelpNamesItsCommandsAndTheCautions() {
         String help = Program.run("--help").out();
 
-        assertThat(help).contains("check", "lines", "simulate");
+        assertThat(help).contains("check", "lines", "rotate", "simulate");
         assertThat(Cautions.ALL)
                 .allSatisfy(caution -> assertThat(unwrapped(help)).contains(caution));
     }

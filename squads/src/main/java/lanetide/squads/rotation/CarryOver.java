@@ -16,9 +16,11 @@ import org.jgrapht.graph.builder.GraphTypeBuilder;
 public final class CarryOver {
 
     private final Graph<Integer, Following> graph;
+    private final int games;
 
-    private CarryOver(Graph<Integer, Following> graph) {
+    private CarryOver(Graph<Integer, Following> graph, int games) {
         this.graph = new AsUnmodifiableGraph<>(graph);
+        this.games = games;
     }
 
     /**
@@ -32,7 +34,7 @@ public final class CarryOver {
         for (int pair = 0; pair < rotation.pairs(); pair++) {
             countOnPair(rotation, pair, times);
         }
-        return new CarryOver(graphOf(times));
+        return new CarryOver(graphOf(times), rotation.games());
     }
 
     /**
@@ -66,10 +68,25 @@ public final class CarryOver {
      */
     public int minimum() {
         int total = graph.edgeSet().stream().mapToInt(Following::times).sum();
+        return evenIndex(total, cellsInUse());
+    }
+
+    /**
+     * The index if everybody followed one and the same group at every move: groups times the square of moves, which is
+     * n(n-1)&sup2; for n groups on n pairs in n games.
+     *
+     * @return an upper bound on {@link #index()}
+     */
+    public int maximum() {
+        int groups = graph.vertexSet().size();
+        return Math.multiplyExact(groups, Math.multiplyExact(games - 1, games - 1));
+    }
+
+    /** The sum of squares of so many followings, spread over so many cells as evenly as whole numbers allow. */
+    static int evenIndex(int total, int cells) {
         if (total == 0) {
             return 0;
         }
-        int cells = cellsInUse();
         int even = total / cells;
         int oneMore = total % cells;
         return Math.addExact(

@@ -35,6 +35,21 @@ public record Explicit(List<List<Integer>> pairByGameAndGroup) implements Rotati
     }
 
     /**
+     * A rotation as a table, so that it can be planned again or written into a scenario.
+     *
+     * @param rotation any rotation
+     * @return its table
+     */
+    public static Explicit of(Rotation rotation) {
+        return new Explicit(IntStream.range(0, rotation.games())
+                .mapToObj(game -> IntStream.range(0, rotation.groups())
+                        .map(group -> rotation.pairOf(game, group))
+                        .boxed()
+                        .toList())
+                .toList());
+    }
+
+    /**
      * Takes the first games of the table.
      *
      * @throws ImpossibleRotationException if {@code groups < 1}, {@code pairs < 1}, {@code games < 1}, {@code groups >

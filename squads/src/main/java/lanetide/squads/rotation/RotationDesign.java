@@ -8,7 +8,8 @@ import java.util.OptionalInt;
  * <p>Groups, pairs and games are counted from zero. A pair is its position in the centre's list, right is towards
  * higher positions, and past the last pair the first one follows.
  */
-public sealed interface RotationDesign permits Stay, Ring, Counter, RowComplete, Explicit, Shuffled {
+public sealed interface RotationDesign
+        permits Stay, Ring, Turning, Counter, RowComplete, Patterson, Explicit, Shuffled, Sparing, Searched {
 
     /**
      * Draws up the rotation. With fewer groups than pairs some pairs stay empty.

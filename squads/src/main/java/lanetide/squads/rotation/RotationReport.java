@@ -1,6 +1,8 @@
 package lanetide.squads.rotation;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -45,5 +47,15 @@ public record RotationReport(
         return Stream.of(collisions, repeatedVisits, solePredecessors)
                 .<RotationFinding>flatMap(List::stream)
                 .toList();
+    }
+
+    /**
+     * The repeated visit that comes first in play.
+     *
+     * @return the one in the earliest game, of the lowest group among several; empty if nobody comes back
+     */
+    public Optional<RepeatedVisit> firstRepeatedVisit() {
+        return repeatedVisits.stream()
+                .min(Comparator.comparingInt(RepeatedVisit::againGame).thenComparingInt(RepeatedVisit::group));
     }
 }

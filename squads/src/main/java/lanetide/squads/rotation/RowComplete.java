@@ -4,56 +4,57 @@ import java.util.OptionalInt;
 
 /**
  * Everybody moves together, but by another distance after every game (1 left, 2 right, 3 left, ...). With a group on
- * every pair and as many games as pairs, each group bowls once on every pair and follows every other group exactly once.
+ * every pair each group bowls once on every pair and follows every other group equally often.
  *
  * <p>Read with pairs as rows and games as columns, the groups form a row-complete Latin square. Source: E. J. Williams,
  * "Experimental designs balanced for the estimation of residual effects of treatments", Australian Journal of
- * Scientific Research A 2 (1949), 149-168. The construction is for an even number of pairs. Fewer games keep every
- * following different. Fewer groups leave gaps; as the oil waits on an empty pair for the next group, some groups then
- * follow the same group more than once.
+ * Scientific Research A 2 (1949), 149-168. For an even number of pairs one square is enough: as many games as pairs, and
+ * each group follows each other once. For an odd number it takes the square and then its mirror image, the games in
+ * reverse order: twice as many games as pairs, each pair visited twice, each group following each other twice. Between
+ * the two halves everybody stays.
+ *
+ * <p>With an even number of pairs, fewer games keep every following different. Fewer groups leave gaps; as the oil waits
+ * on an empty pair for the next group, some groups then follow the same group more than once.
  */
 public record RowComplete() implements RotationDesign {
 
     @Override
     public Rotation plan(int groups, int pairs, int games) {
         PlanSize.requirePlayable(groups, pairs, games);
-        requireEven(pairs);
-        if (games > pairs) {
-            throw new ImpossibleRotationException(
-                    "number of games",
-                    games,
-                    "at most the number of pairs (%d) in a row-complete rotation".formatted(pairs),
-                    "Add lane pairs, or split the games into blocks with a rotation each.");
+        requireAtMost(mostGames(pairs), games, pairs);
+        int[] zigZag = CyclicPlan.zigZag(pairs, Math.min(games, pairs));
+        int[] leaders = new int[games];
+        for (int game = 0; game < games; game++) {
+            leaders[game] = zigZag[game < pairs ? game : 2 * pairs - 1 - game];
         }
-        return Rotation.tabulate(
-                groups, pairs, games, (game, group) -> Math.floorMod(group - leaderOnFirstPair(game), pairs));
+        return CyclicPlan.of(groups, pairs, leaders);
     }
 
     @Override
     public String describe() {
-        return "Everybody moves together, 1 pair left, then 2 right, 3 left and so on; with a group on every pair nobody"
-                + " follows the same group twice.";
+        return "Everybody moves together, 1 pair left, then 2 right, 3 left and so on, so that groups follow each other"
+                + " evenly.";
     }
 
+    /** {@inheritDoc} The second half of an odd number's games visits every pair again. */
     @Override
     public OptionalInt maxGamesWithoutRepeat(int pairs) {
         PlanSize.requirePairs(pairs);
-        requireEven(pairs);
-        return OptionalInt.of(pairs);
+        return OptionalInt.of(pairs % 2 == 0 ? pairs : pairs + 1);
     }
 
-    /** The zig-zag 0, 1, -1, 2, -2, ...: the groups that bowl on the first pair, game by game. */
-    private static int leaderOnFirstPair(int game) {
-        return game % 2 == 1 ? (game + 1) / 2 : -game / 2;
+    private static int mostGames(int pairs) {
+        return pairs % 2 == 0 ? pairs : 2 * pairs;
     }
 
-    private static void requireEven(int pairs) {
-        if (pairs % 2 != 0) {
+    private static void requireAtMost(int most, int games, int pairs) {
+        if (games > most) {
             throw new ImpossibleRotationException(
-                    "number of pairs",
-                    pairs,
-                    "even in a row-complete rotation",
-                    "Add a lane pair or leave one out; a pair may be without a group.");
+                    "number of games",
+                    games,
+                    "at most %s (%d) in a row-complete rotation"
+                            .formatted(pairs % 2 == 0 ? "the number of pairs" : "twice the number of pairs", most),
+                    "Add lane pairs, or split the games into blocks with a rotation each.");
         }
     }
 }

@@ -29,8 +29,13 @@ class RotationDesignTest {
         int groups = 1 + random.nextInt(pairs);
         int games = 1 + random.nextInt(pairs);
         int step = 1 + random.nextInt(pairs - 1) - (random.nextBoolean() ? pairs : 0);
+        RotationDesign turning = pairs == 2 ? new Stay() : new Turning(2 * (1 + random.nextInt(pairs / 2 - 1)));
         for (RotationDesign design : List.of(
                 new Stay(),
+                turning,
+                new Patterson(),
+                new Sparing(new Shuffled(seed), java.util.Set.of()),
+                new Searched(SearchObjective.USUAL, seed, 80),
                 new Ring(step, 1 + random.nextInt(3)),
                 new Counter(step),
                 new RowComplete(),
@@ -236,8 +241,17 @@ class RotationDesignTest {
     @Test
     void everyDesignRefusesImpossibleSizes() {
         Explicit table = new Explicit(List.of(List.of(0, 1, 2, 3, 4)));
-        for (RotationDesign design :
-                List.of(new Stay(), new Ring(1, 1), new Counter(1), new RowComplete(), table, new Shuffled(1))) {
+        for (RotationDesign design : List.of(
+                new Stay(),
+                new Ring(1, 1),
+                new Turning(2),
+                new Counter(1),
+                new RowComplete(),
+                new Patterson(),
+                table,
+                new Shuffled(1),
+                new Sparing(new Stay(), java.util.Set.of()),
+                new Searched(1))) {
             assertRefusal(
                     () -> design.plan(5, 4, 1), "The number of groups (5) must be at most the number of pairs (4)");
             assertRefusal(() -> design.plan(0, 4, 1), "The number of groups (0) must be at least 1");
@@ -253,6 +267,10 @@ class RotationDesignTest {
         assertThat(new Ring(-1, 2).describe()).isEqualTo("After every 2 games everybody moves 1 pair left.");
         assertThat(new Counter(1).describe()).contains("2nd, 4th, 6th", "move 1 pair right", "others 1 pair left");
         assertThat(new Stay().describe()).contains("stays");
+        assertThat(new Turning(2).describe()).contains("moves 2 pairs right", "turns back");
+        assertThat(new Patterson().describe()).contains("another distance");
+        assertThat(new Searched(7).describe()).contains("search", "seed 7");
+        assertThat(new Sparing(new Stay(), java.util.Set.of(2)).describe()).endsWith("1 pair is kept spare.");
         assertThat(new RowComplete().describe()).contains("1 pair left, then 2 right");
         assertThat(new Shuffled(7).describe()).contains("seed 7");
         assertThat(new Explicit(List.of(List.of(0))).describe()).endsWith("game by game, 1 game in all.");

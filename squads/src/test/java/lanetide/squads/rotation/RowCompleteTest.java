@@ -50,7 +50,7 @@ class RowCompleteTest {
                 .contains(RowCompleteSearch.normalised(Tables.rows(design.plan(size, size, size))));
     }
 
-    /** Why odd numbers are refused: order 3 and 5 have none at all (exhaustive). */
+    /** Why odd numbers need two squares: order 3 and 5 have none at all (exhaustive; order 7 in the long tests). */
     @ParameterizedTest
     @ValueSource(ints = {3, 5})
     void smallOddSquaresDoNotExist(int size) {
@@ -113,17 +113,47 @@ class RowCompleteTest {
         assertThat(report.carryOverIndex()).isEqualTo(6 * (games - 1)).isEqualTo(report.carryOverMinimum());
     }
 
+    /** For an odd number Williams (1949) takes the square and its mirror image: every following comes exactly twice. */
+    @ParameterizedTest
+    @ValueSource(ints = {3, 5, 7, 9, 11, 21})
+    void anOddNumberOfPairsIsBalancedOverTwiceAsManyGames(int size) {
+        Rotation rotation = design.plan(size, size, 2 * size);
+        CarryOver carryOver = CarryOver.of(rotation);
+
+        for (int before = 0; before < size; before++) {
+            for (int after = 0; after < size; after++) {
+                assertThat(carryOver.times(before, after)).isEqualTo(before == after ? 1 : 2);
+            }
+        }
+        for (int group = 0; group < size; group++) {
+            int visitor = group;
+            assertThat(IntStream.range(0, size).map(game -> rotation.pairOf(game, visitor)))
+                    .doesNotHaveDuplicates();
+            assertThat(rotation.pairOf(size, group)).isEqualTo(rotation.pairOf(size - 1, group));
+        }
+        assertThat(design.maxGamesWithoutRepeat(size)).hasValue(size + 1);
+    }
+
+    /** The two squares as R package crossdes, function williams, prints them: the second is the first read backwards. */
     @Test
-    void anOddNumberOfPairsIsRefusedWithAdvice() {
-        assertThatThrownBy(() -> design.plan(7, 7, 7))
-                .isInstanceOfSatisfying(ImpossibleRotationException.class, refusal -> {
-                    assertThat(refusal.what()).isEqualTo("number of pairs");
-                    assertThat(refusal.value()).isEqualTo("7");
-                    assertThat(refusal.limit()).contains("even");
-                    assertThat(refusal.advice()).contains("Add a lane pair");
-                })
-                .hasMessageStartingWith("The number of pairs (7) must be even");
-        assertThatThrownBy(() -> design.maxGamesWithoutRepeat(7)).isInstanceOf(ImpossibleRotationException.class);
+    void fivePairsGiveTheTwoPublishedSquaresOneAfterTheOther() {
+        assertThat(Tables.rows(design.plan(5, 5, 10)))
+                .containsExactly("1253443521", "2314554132", "3425115243", "4531221354", "5142332415");
+    }
+
+    @Test
+    void threePairsGiveTheTwoSquaresOneAfterTheOther() {
+        assertThat(Tables.rows(design.plan(3, 3, 6))).containsExactly("123321", "231132", "312213");
+    }
+
+    /** Lucas and Walecki (from memory): the rows of an even square are the zig-zag paths of K_2m and their reverses. */
+    @ParameterizedTest
+    @ValueSource(ints = {2, 4, 6, 8})
+    void theRowsOfAnEvenSquareAreHamiltonianPathsAndTheirReverses(int size) {
+        List<String> rows = Tables.rows(design.plan(size, size, size));
+
+        assertThat(rows)
+                .allMatch(row -> rows.contains(new StringBuilder(row).reverse().toString()));
     }
 
     @Test
@@ -132,5 +162,8 @@ class RowCompleteTest {
                 .isInstanceOf(ImpossibleRotationException.class)
                 .hasMessageStartingWith("The number of games (7) must be at most the number of pairs (6)");
         assertThat(design.maxGamesWithoutRepeat(6)).hasValue(6);
+        assertThatThrownBy(() -> design.plan(5, 5, 11))
+                .isInstanceOf(ImpossibleRotationException.class)
+                .hasMessageStartingWith("The number of games (11) must be at most twice the number of pairs (10)");
     }
 }

@@ -1,0 +1,161 @@
+package lanetide.cli.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import lanetide.cli.report.RotateCsv;
+import lanetide.cli.report.RotateJson;
+import lanetide.cli.report.RotateText;
+import lanetide.cli.rotate.RotationAnswer;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.RotationDesigns;
+import lanetide.cli.scenario.Scenario;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.LanePair;
+import lanetide.squads.model.Sessions;
+import lanetide.squads.rotation.ImpossibleRotationException;
+import lanetide.squads.rotation.RotationDesign;
+import lanetide.squads.rotation.RotationMap;
+import lanetide.squads.rotation.RotationMapWriter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Checks a rotation and compares it with others. */
+@Command(
+        name = "rotate",
+        description = "The rotation, checked and compared: repeats, who follows whom, walking, what is impossible.",
+        footer = {
+            "",
+            "Examples:",
+            "  lanetide rotate scenarios/championship.yaml",
+            "  lanetide rotate scenarios/championship.yaml --design apart --move 2",
+            "  lanetide rotate scenarios/championship.yaml --search",
+            "  lanetide rotate scenarios/championship.yaml --format csv -o rotation.csv",
+            "  lanetide rotate scenarios/championship.yaml --graphml rotation.graphml --dot rotation.dot --quiet",
+            "",
+            "Exit codes: 0 done; 2 wrong use, or a scenario with errors; 3 a file cannot be read or written."
+        })
+public final class RotateCommand implements Callable<Integer> {
+    private static final int MOST = 100;
+
+    @Mixin
+    private CommonOptions options;
+
+    @Option(
+            names = "--design",
+            paramLabel = "NAME",
+            description = "Another design in place of the scenario's: stay, right, left, turning, apart, balanced,"
+                    + " part-balanced, drawn or searched.")
+    private String design;
+
+    @Option(
+            names = "--move",
+            paramLabel = "N",
+            description = "Pairs at each move, for right, left, turning and apart (default: 1; turning 2).")
+    private Integer move;
+
+    @Option(
+            names = "--every",
+            paramLabel = "N",
+            description = "Games on a pair before the next move, for right and left (default: 1).")
+    private Integer every;
+
+    @Option(
+            names = "--search",
+            description = "Also design a rotation by search, from the best of the others; takes some seconds.")
+    private boolean search;
+
+    @Option(names = "--graphml", paramLabel = "FILE", description = "Also write the rotation as a graph, in GraphML.")
+    private Path graphMl;
+
+    @Option(names = "--dot", paramLabel = "FILE", description = "Also write the rotation as a drawing, in DOT.")
+    private Path dot;
+
+    @Override
+    public Integer call() {
+        Optional<AnswerFile> graphMlFile = file(graphMl);
+        Optional<AnswerFile> dotFile = file(dot);
+        return options.answer((reading, scenario) -> {
+            RotationAnswer answer = answer(scenario);
+            graphMlFile.ifPresent(file -> file.write(RotationMapWriter.graphMl(map(answer.event()))));
+            dotFile.ifPresent(file -> file.write(RotationMapWriter.dot(map(answer.event()))));
+            return render(reading, scenario, answer);
+        });
+    }
+
+    private Optional<AnswerFile> file(Path path) {
+        return Optional.ofNullable(path).map(named -> AnswerFile.at(named, options.scenario()));
+    }
+
+    private RotationAnswer answer(Scenario scenario) {
+        Optional<Long> seed = search ? Optional.of(scenario.seed()) : Optional.empty();
+        if (design == null) {
+            refuseWithoutDesign("--move", move);
+            refuseWithoutDesign("--every", every);
+            return RotationAnswer.of(scenario.event(), scenario.design(), seed);
+        }
+        var spare = RotationDesigns.spareOf(scenario.design());
+        try {
+            RotationDesign other = other(scenario.seed());
+            Event event = RotationAnswer.redesigned(scenario.event(), other, spare);
+            return RotationAnswer.of(event, RotationDesigns.sparing(other, spare), seed);
+        } catch (ImpossibleRotationException e) {
+            throw CommandFailure.wrongUse("This event cannot have the design `" + design + "`. " + e.getMessage());
+        }
+    }
+
+    private RotationDesign other(long seed) {
+        Map<String, String> known = RotationDesigns.byRule();
+        String name = NamedOption.of("--design", design, known);
+        int usual = RotationDesigns.usualMove(name);
+        if (usual == 0) {
+            refuseFor(name, "--move", move);
+        }
+        if (!name.equals("right") && !name.equals("left")) {
+            refuseFor(name, "--every", every);
+        }
+        return RotationDesigns.of(name, whole("--move", move, Math.max(1, usual)), whole("--every", every, 1), seed);
+    }
+
+    private static int whole(String option, Integer value, int otherwise) {
+        if (value == null) {
+            return otherwise;
+        }
+        CommonOptions.requireRange(option, value, 1, MOST);
+        return value;
+    }
+
+    private static void refuseFor(String name, String option, Integer value) {
+        if (value != null) {
+            throw CommandFailure.wrongUse(option + " is " + value + ", but means nothing in the design " + name
+                    + ". Leave it out or choose another design.");
+        }
+    }
+
+    private static void refuseWithoutDesign(String option, Integer value) {
+        if (value != null) {
+            throw CommandFailure.wrongUse(
+                    option + " is " + value + ", but goes with --design. Add it, such as `--design right`.");
+        }
+    }
+
+    private static RotationMap map(Event event) {
+        List<List<String>> groups = event.squads().stream()
+                .map(squad -> squad.groups().stream().map(Group::id).toList())
+                .toList();
+        List<String> pairs = event.centre().pairs().stream().map(LanePair::id).toList();
+        return RotationMap.of(Sessions.of(event), groups, pairs);
+    }
+
+    private String render(Reading reading, Scenario scenario, RotationAnswer answer) {
+        return switch (options.format()) {
+            case TEXT -> RotateText.write(scenario, answer);
+            case JSON -> RotateJson.write(reading, answer);
+            case CSV -> RotateCsv.write(answer);
+        };
+    }
+}

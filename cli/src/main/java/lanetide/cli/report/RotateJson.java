@@ -1,0 +1,113 @@
+package lanetide.cli.report;
+
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import lanetide.cli.rotate.Alternative;
+import lanetide.cli.rotate.RotationAnswer;
+import lanetide.cli.rotate.SquadRotation;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.RotationDesigns;
+import lanetide.cli.scenario.Scenario;
+import lanetide.squads.model.Squad;
+import lanetide.squads.rotation.CarryOver;
+import lanetide.squads.rotation.Rotation;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What {@code rotate} answers, for programs. */
+public final class RotateJson {
+    private RotateJson() {}
+
+    /**
+     * Writes the answer.
+     *
+     * @param reading the scenario as it was read, without errors
+     * @param answer what there is to say
+     * @return the JSON text
+     */
+    public static String write(Reading reading, RotationAnswer answer) {
+        Scenario scenario = reading.scenario().orElseThrow();
+        ObjectNode node = JsonAnswer.opening(reading, OptionalLong.of(scenario.seed()));
+        design(
+                node.putObject("design"),
+                RotationDesigns.labelOf(answer.design()),
+                answer.design().describe());
+        rotation(node.putArray("rotation"), answer);
+        ObjectNode checks = node.putObject("checks");
+        StructureJson.checks(checks, answer.event());
+        StructureJson.named(checks.putArray("named"), answer.checks());
+        squads(node.putArray("squads"), answer);
+        alternatives(node.putArray("alternatives"), answer);
+        StructureJson.exposure(
+                node.putArray("exposure"), answer.event(), answer.wear().groups());
+        Cautions.ALL.forEach(node.putArray("cautions")::add);
+        return JsonAnswer.write(node);
+    }
+
+    private static void design(ObjectNode node, RotationDesigns.Label label, String words) {
+        node.put("name", label.name());
+        node.put("move", label.move());
+        node.put("every", label.every());
+        node.put("text", words);
+    }
+
+    private static void rotation(ArrayNode array, RotationAnswer answer) {
+        for (int i = 0; i < answer.event().squads().size(); i++) {
+            Squad squad = answer.event().squads().get(i);
+            Rotation rotation = answer.event().rotations().get(i);
+            for (int game = 0; game < rotation.games(); game++) {
+                for (int pair = 0; pair < rotation.pairs(); pair++) {
+                    OptionalInt group = rotation.groupOn(game, pair);
+                    if (group.isPresent()) {
+                        ObjectNode node = array.addObject();
+                        node.put("squad", squad.id());
+                        node.put("game", game + 1);
+                        node.put("pair", answer.pairs().name(pair));
+                        node.put("group", squad.groups().get(group.getAsInt()).id());
+                    }
+                }
+            }
+        }
+    }
+
+    private static void squads(ArrayNode array, RotationAnswer answer) {
+        for (SquadRotation squad : answer.squads()) {
+            ObjectNode node = array.addObject();
+            squad.squads().forEach(node.putArray("ids")::add);
+            RotateWords.verdict(squad, answer.pairs()).forEach(node.putArray("verdict")::add);
+            StructureJson.named(node.putArray("checks"), squad.checks());
+            squad.search().ifPresent(found -> {
+                ObjectNode search = node.putObject("search");
+                search.put("start", RotationDesigns.labelOf(found.start()).name());
+                JsonAnswer.put(search, "startCost", found.startCost(), 6);
+                JsonAnswer.put(search, "cost", found.cost(), 6);
+                search.put("tries", found.tries());
+                search.put("stoppedBecause", found.reason().words());
+            });
+        }
+    }
+
+    private static void alternatives(ArrayNode array, RotationAnswer answer) {
+        for (SquadRotation squad : answer.squads()) {
+            alternative(array.addObject(), squad, squad.planned(), true);
+            squad.alternatives().forEach(other -> alternative(array.addObject(), squad, other, false));
+        }
+    }
+
+    private static void alternative(ObjectNode node, SquadRotation squad, Alternative alternative, boolean planned) {
+        node.put("design", alternative.label().name());
+        node.put("move", alternative.label().move());
+        squad.squads().forEach(node.putArray("squads")::add);
+        node.put("isPlanned", planned);
+        node.put("carryOverIndex", alternative.report().carryOverIndex());
+        node.put("carryOverMinimum", alternative.report().carryOverMinimum());
+        node.put("carryOverMaximum", CarryOver.of(alternative.rotation()).maximum());
+        node.put("repeatedVisits", alternative.report().repeatedVisits().size());
+        ObjectNode predecessors = node.putObject("distinctPredecessors");
+        predecessors.put("min", alternative.report().fewestPredecessors());
+        predecessors.put("max", alternative.report().mostPredecessors());
+        JsonAnswer.put(node, "walkPairsPerGame", alternative.walk().pairsPerGame(), 4);
+        JsonAnswer.put(node, "longestWalkPairs", alternative.walk().longestPairs(), 1);
+        JsonAnswer.put(node, "cost", alternative.cost(), 6);
+    }
+}

@@ -1,0 +1,175 @@
+package lanetide.cli.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import lanetide.cli.rotate.Alternative;
+import lanetide.cli.rotate.RotationAnswer;
+import lanetide.cli.rotate.SquadRotation;
+import lanetide.cli.scenario.RotationDesigns;
+import lanetide.cli.scenario.Scenario;
+import lanetide.squads.rotation.Rotation;
+import lanetide.squads.rotation.SearchObjective;
+import lanetide.squads.rotation.StructuralCheck;
+
+/** What {@code rotate} answers, for people: the verdict first, then who bowls where, the checks, the alternatives. */
+public final class RotateText {
+    private static final int ROOM_FOR_PAIRS = Page.WIDTH - 24;
+
+    private final RotationAnswer answer;
+    private final Page page = new Page();
+
+    private RotateText(RotationAnswer answer) {
+        this.answer = answer;
+    }
+
+    /**
+     * Writes the answer.
+     *
+     * @param scenario the scenario
+     * @param answer what there is to say
+     * @return the page
+     */
+    public static String write(Scenario scenario, RotationAnswer answer) {
+        RotateText text = new RotateText(answer);
+        text.page.line(scenario.event().name());
+        text.page.line("Who bowls on which pair, and what that does before a ball is bowled.");
+        text.write();
+        return text.page.text();
+    }
+
+    private void write() {
+        page.heading("Verdict");
+        for (SquadRotation squad : answer.squads()) {
+            String who = answer.squads().size() == 1 ? "" : names(squad) + ": ";
+            List<String> sentences = RotateWords.verdict(squad, answer.pairs());
+            page.item(who + sentences.get(0));
+            sentences.stream().skip(1).forEach(page::item);
+        }
+        page.item("The rotation: " + answer.design().describe());
+        answer.squads().forEach(this::table);
+        answer.squads().forEach(this::checks);
+        page.heading("Checks of the event");
+        answer.checks().forEach(this::check);
+        answer.squads().forEach(this::alternatives);
+        answer.squads().forEach(this::block);
+        howToRead();
+        page.heading("Please keep in mind");
+        Cautions.ALL.forEach(page::item);
+    }
+
+    private static String names(SquadRotation squad) {
+        List<String> ids = squad.squads();
+        return ids.size() == 1
+                ? "Squad " + ids.get(0)
+                : "Squads " + String.join(", ", ids.subList(0, ids.size() - 1)) + " and " + ids.get(ids.size() - 1);
+    }
+
+    private void table(SquadRotation squad) {
+        Rotation rotation = squad.planned().rotation();
+        int width = 2
+                + answer.pairs().pairs().stream()
+                        .mapToInt(pair -> pair.id().length())
+                        .max()
+                        .orElse(0);
+        int games = Math.max(1, ROOM_FOR_PAIRS / Math.max(width, 8));
+        for (int from = 0; from < rotation.games(); from += games) {
+            int to = Math.min(rotation.games(), from + games);
+            page.heading(names(squad) + ": pairs by group and game"
+                    + (rotation.games() > games ? ", games " + (from + 1) + " to " + to : ""));
+            page.table(rows(squad, rotation, from, to), 1);
+        }
+    }
+
+    private List<List<String>> rows(SquadRotation squad, Rotation rotation, int from, int to) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(Stream.concat(
+                        Stream.of("Group", "Bowlers"), IntStream.range(from, to).mapToObj(game -> "Game " + (game + 1)))
+                .toList());
+        for (int group = 0; group < rotation.groups(); group++) {
+            int here = group;
+            rows.add(Stream.concat(
+                            Stream.of(
+                                    squad.groups().get(group).id(),
+                                    String.valueOf(
+                                            squad.groups().get(group).bowlers().size())),
+                            IntStream.range(from, to)
+                                    .mapToObj(game -> answer.pairs().name(rotation.pairOf(game, here))))
+                    .toList());
+        }
+        return rows;
+    }
+
+    private void checks(SquadRotation squad) {
+        page.heading("Checks of " + names(squad).replaceFirst("^S", "s"));
+        squad.checks().forEach(this::check);
+    }
+
+    private void check(StructuralCheck check) {
+        String outcome = switch (check.outcome()) {
+            case HOLDS -> "Good. ";
+            case FAILS -> "Bad. ";
+            case NOTE -> "Note. ";
+        };
+        page.item(outcome + check.text());
+    }
+
+    private void alternatives(SquadRotation squad) {
+        page.heading("Designs compared, " + names(squad).replaceFirst("^S", "s"));
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Design", "Carry-over", "Repeats", "Follows", "Walk", "Longest", "Figure", ""));
+        rows.add(row(squad, squad.planned(), "as planned"));
+        squad.alternatives().forEach(other -> rows.add(row(squad, other, "")));
+        page.table(rows, 1);
+        squad.search().ifPresent(found -> page.item(RotateWords.search(found)));
+        squad.refused()
+                .forEach(refused -> page.item("Not possible: `"
+                        + RotationDesigns.labelOf(refused.design()).words() + "`. " + refused.reason()));
+    }
+
+    private static List<String> row(SquadRotation squad, Alternative other, String remark) {
+        int fewest = other.report().fewestPredecessors();
+        int most = other.report().mostPredecessors();
+        String best = other.equals(squad.best()) ? "best" : "";
+        return List.of(
+                other.label().words(),
+                String.valueOf(other.report().carryOverIndex()),
+                String.valueOf(other.report().repeatedVisits().size()),
+                fewest == most ? String.valueOf(most) : fewest + "-" + most,
+                Figures.fixed(other.walk().pairsPerGame(), 1),
+                Figures.plain(other.walk().longestPairs(), 1),
+                Figures.fixed(other.cost(), 3),
+                Stream.of(remark, best).filter(word -> !word.isEmpty()).collect(Collectors.joining(", ")));
+    }
+
+    /** A rotation that was searched for, ready to be put into the scenario. */
+    private void block(SquadRotation squad) {
+        squad.search().ifPresent(found -> {
+            page.heading("To use the rotation found, put this into the scenario");
+            Rotation rotation =
+                    squad.alternatives().get(squad.alternatives().size() - 1).rotation();
+            RotationBlock.lines(rotation, answer.pairs()).forEach(page::line);
+        });
+    }
+
+    private void howToRead() {
+        SearchObjective usual = SearchObjective.USUAL;
+        page.heading("How to read it");
+        page.item("Pairs are named by their lanes. A group stays together; its first half starts on the left lane.");
+        page.item(
+                "Carry-over: for every two groups, how often one is the next on a pair after the other, squared and added"
+                        + " up (K. G. Russell, Biometrika 67, 1980). The oil waits on an empty pair for the next group; a group that stays follows"
+                        + " itself.");
+        page.item("Follows: how many different groups a group takes over from. Walk: pairs per move, by lane numbers.");
+        page.item(
+                "Figure: what the designs are ranked by, an assumption: %s for each game on a pair bowled before, %s for each of the index above its minimum a group, %s for each game of difference in lane age between groups, %s for each pair of walking a move. Small is good."
+                        .formatted(
+                                Figures.plain(usual.repeat(), 2),
+                                Figures.plain(usual.carryOver(), 2),
+                                Figures.plain(usual.wear(), 2),
+                                Figures.plain(usual.walk(), 2)));
+        page.item("All this is exact. What it is worth in pins depends on oil and bowlers.");
+    }
+}

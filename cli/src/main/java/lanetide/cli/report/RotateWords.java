@@ -1,0 +1,112 @@
+package lanetide.cli.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lanetide.cli.rotate.Alternative;
+import lanetide.cli.rotate.PairRow;
+import lanetide.cli.rotate.SquadRotation;
+import lanetide.cli.scenario.RotationDesigns;
+import lanetide.squads.rotation.CarryOver;
+import lanetide.squads.rotation.RepeatedVisit;
+import lanetide.squads.rotation.RotationReport;
+import lanetide.squads.rotation.SearchResult;
+
+/** The verdict on a rotation in sentences that can be read aloud. */
+final class RotateWords {
+    /** A gain below this is rounding, not a reason to change. */
+    private static final double WORTH_A_CHANGE = 1e-6;
+
+    private RotateWords() {}
+
+    static List<String> verdict(SquadRotation squad, PairRow pairs) {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(opening(squad, pairs));
+        advice(squad).ifPresent(sentences::add);
+        return sentences;
+    }
+
+    private static String opening(SquadRotation squad, PairRow pairs) {
+        Alternative planned = squad.planned();
+        RotationReport report = planned.report();
+        int games = planned.rotation().games();
+        Optional<RepeatedVisit> repeat = report.firstRepeatedVisit();
+        if (repeat.isPresent() && games <= pairs.inUse()) {
+            return "Not sound: in game %d group %s is back on pair %s, where it bowled in game %d, though %d pairs are enough for %s without."
+                    .formatted(
+                            repeat.get().againGame() + 1,
+                            squad.groups().get(repeat.get().group()).id(),
+                            pairs.name(repeat.get().pair()),
+                            repeat.get().firstGame() + 1,
+                            pairs.inUse(),
+                            count(games, "game"));
+        }
+        if (games == 1) {
+            return "Sound: one game, and each group has a pair of its own.";
+        }
+        if (report.mostPredecessors() == 0) {
+            return "Everybody stays, so nobody meets another group's oil: each group makes its own lanes. That is even only as"
+                    + " far as the groups are alike.";
+        }
+        return follows(planned)
+                + (repeat.isPresent()
+                        ? " Pairs repeat, as " + count(games, "game") + " on " + count(pairs.inUse(), "pair") + " must."
+                        : "");
+    }
+
+    private static String follows(Alternative planned) {
+        RotationReport report = planned.report();
+        if (report.carryOverIndex() == report.carryOverMinimum()) {
+            return "Sound, and as even as a rotation can be in who follows whom: the carry-over index is %d, its minimum."
+                    .formatted(report.carryOverIndex());
+        }
+        if (report.carryOverIndex() == CarryOver.of(planned.rotation()).maximum()) {
+            return ("It works, but it is the worst there is in who follows whom: every group follows one and the same group at"
+                            + " every move and meets its oil alone. The carry-over index is %d, where %d is possible when"
+                            + " followings are spread evenly.")
+                    .formatted(report.carryOverIndex(), report.carryOverMinimum());
+        }
+        return "It works, but not evenly in who follows whom: each group takes over from %s. The carry-over index is %d, where %d would be even."
+                .formatted(
+                        report.fewestPredecessors() == report.mostPredecessors()
+                                ? count(report.mostPredecessors(), "other group")
+                                : report.fewestPredecessors() + " to " + report.mostPredecessors() + " other groups",
+                        report.carryOverIndex(),
+                        report.carryOverMinimum());
+    }
+
+    private static Optional<String> advice(SquadRotation squad) {
+        Alternative best = squad.best();
+        if (squad.planned().cost() - best.cost() <= WORTH_A_CHANGE) {
+            return squad.planned().rotation().games() == 1
+                    ? Optional.empty()
+                    : Optional.of("Of the designs compared below none scores better.");
+        }
+        return Optional.of(
+                "Of the designs compared below `%s` scores best: carry-over index %d, %s, %s pairs of walking a move. %s"
+                        .formatted(
+                                best.label().words(),
+                                best.report().carryOverIndex(),
+                                best.report().repeatedVisits().isEmpty()
+                                        ? "no repeated pair"
+                                        : count(best.report().repeatedVisits().size(), "repeated pair"),
+                                Figures.fixed(best.walk().pairsPerGame(), 1),
+                                best.description()));
+    }
+
+    static String search(SearchResult found) {
+        String gain = found.cost() < found.startCost()
+                ? "from %s to %s".formatted(Figures.fixed(found.startCost(), 3), Figures.fixed(found.cost(), 3))
+                : "not below %s".formatted(Figures.fixed(found.startCost(), 3));
+        return "The search began with `%s`, tried %d exchanges and brought the figure %s. It stopped because %s."
+                .formatted(
+                        RotationDesigns.labelOf(found.start()).words(),
+                        found.tries(),
+                        gain,
+                        found.reason().words());
+    }
+
+    static String count(int number, String what) {
+        return number + " " + what + (number == 1 ? "" : "s");
+    }
+}

@@ -1,0 +1,73 @@
+package lanetide.cli.rotate;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import lanetide.squads.model.Centre;
+import lanetide.squads.model.LanePair;
+import lanetide.squads.rotation.Explicit;
+import lanetide.squads.rotation.Rotation;
+import lanetide.squads.rotation.Sparing;
+
+/**
+ * The pairs of a centre in their row.
+ *
+ * @param pairs all pairs, from left to right
+ * @param spare pairs that are kept spare, counted from zero
+ */
+public record PairRow(List<LanePair> pairs, Set<Integer> spare) {
+    /** Copies the collections. */
+    public PairRow {
+        pairs = List.copyOf(pairs);
+        spare = Set.copyOf(spare);
+    }
+
+    static PairRow of(Centre centre, Set<Integer> spare) {
+        return new PairRow(centre.pairs(), spare);
+    }
+
+    /**
+     * How many pairs groups are sent to.
+     *
+     * @return at least 1
+     */
+    public int inUse() {
+        return pairs.size() - spare.size();
+    }
+
+    /**
+     * The left lane of every pair, by which distances are measured.
+     *
+     * @return lane numbers
+     */
+    public List<Integer> leftLanes() {
+        return pairs.stream().map(LanePair::left).toList();
+    }
+
+    /**
+     * The name of a pair.
+     *
+     * @param pair pair, counted from zero
+     * @return such as {@code 7-8}
+     */
+    public String name(int pair) {
+        return pairs.get(pair).id();
+    }
+
+    /** A rotation over the pairs in use as one over all pairs. */
+    Rotation overAll(Rotation inner) {
+        return new Sparing(Explicit.of(inner), spare).plan(inner.groups(), pairs.size(), inner.games());
+    }
+
+    /** A rotation over all pairs, none of them spare, as one over the pairs in use. */
+    Rotation overUsed(Rotation rotation) {
+        List<Integer> used = IntStream.range(0, pairs.size())
+                .filter(pair -> !spare.contains(pair))
+                .boxed()
+                .toList();
+        return new Explicit(Explicit.of(rotation).pairByGameAndGroup().stream()
+                        .map(row -> row.stream().map(used::indexOf).toList())
+                        .toList())
+                .plan(rotation.groups(), used.size(), rotation.games());
+    }
+}

@@ -1,0 +1,168 @@
+package lanetide.cli.rotate;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lanetide.cli.scenario.RotationDesigns;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.Sessions;
+import lanetide.squads.model.Squad;
+import lanetide.squads.rotation.Classics;
+import lanetide.squads.rotation.EventChecks;
+import lanetide.squads.rotation.Rotation;
+import lanetide.squads.rotation.RotationChecks;
+import lanetide.squads.rotation.RotationDesign;
+import lanetide.squads.rotation.RotationNames;
+import lanetide.squads.rotation.RotationSearch;
+import lanetide.squads.rotation.SearchObjective;
+import lanetide.squads.rotation.SearchResult;
+import lanetide.squads.rotation.StructuralCheck;
+import lanetide.squads.rotation.WearExposure;
+
+/**
+ * Everything that {@code rotate} tells of an event.
+ *
+ * @param event the event with the rotations that are told of
+ * @param design the design they come from
+ * @param pairs the pairs
+ * @param squads one entry for each different rotation
+ * @param checks checks that need all squads
+ * @param wear how fresh the lanes are that groups find
+ */
+public record RotationAnswer(
+        Event event,
+        RotationDesign design,
+        PairRow pairs,
+        List<SquadRotation> squads,
+        List<StructuralCheck> checks,
+        WearExposure wear) {
+    /** Copies the lists. */
+    public RotationAnswer {
+        squads = List.copyOf(squads);
+        checks = List.copyOf(checks);
+    }
+
+    /**
+     * Looks an event over.
+     *
+     * @param event the event
+     * @param design the design its rotations come from
+     * @param searchSeed seed of a search for a better rotation; empty for no search
+     * @return the answer
+     */
+    public static RotationAnswer of(Event event, RotationDesign design, Optional<Long> searchSeed) {
+        PairRow pairs = PairRow.of(event.centre(), RotationDesigns.spareOf(design));
+        List<SquadRotation> squads = new ArrayList<>();
+        for (List<Integer> alike : alike(event)) {
+            squads.add(squad(event, alike, design, pairs, searchSeed));
+        }
+        return new RotationAnswer(
+                event, design, pairs, squads, EventChecks.of(Sessions.of(event)), WearExposure.of(Sessions.of(event)));
+    }
+
+    /** Squads that share rotation and group names, by their place in the event. */
+    private static List<List<Integer>> alike(Event event) {
+        List<List<Integer>> classes = new ArrayList<>();
+        for (int squad = 0; squad < event.squads().size(); squad++) {
+            int here = squad;
+            classes.stream()
+                    .filter(known -> isAlike(event, known.get(0), here))
+                    .findFirst()
+                    .ifPresentOrElse(known -> known.add(here), () -> classes.add(new ArrayList<>(List.of(here))));
+        }
+        return classes;
+    }
+
+    private static boolean isAlike(Event event, int one, int other) {
+        return event.rotations().get(one).equals(event.rotations().get(other))
+                && names(event.squads().get(one)).equals(names(event.squads().get(other)));
+    }
+
+    private static List<String> names(Squad squad) {
+        return squad.groups().stream().map(Group::id).toList();
+    }
+
+    private static SquadRotation squad(
+            Event event, List<Integer> alike, RotationDesign design, PairRow pairs, Optional<Long> searchSeed) {
+        Squad first = event.squads().get(alike.get(0));
+        Rotation rotation = event.rotations().get(alike.get(0));
+        RotationNames names =
+                new RotationNames(group -> "group " + first.groups().get(group).id(), pairs::name);
+        Alternative planned =
+                Alternative.of(RotationDesigns.labelOf(design), design.describe(), pairs.overUsed(rotation), pairs);
+        Classics.Choice classics = Classics.of(rotation.groups(), pairs.inUse(), rotation.games());
+        List<Alternative> alternatives = alternatives(classics, planned, pairs);
+        Optional<SearchResult> search = searchSeed.map(seed -> RotationSearch.run(
+                rotation.groups(),
+                pairs.inUse(),
+                rotation.games(),
+                SearchObjective.USUAL,
+                seed,
+                RotationSearch.USUAL_TRIES));
+        search.ifPresent(found -> alternatives.add(Alternative.of(
+                new RotationDesigns.Label("searched", 0, 0), "Designed by search.", found.rotation(), pairs)));
+        return new SquadRotation(
+                alike.stream().map(squad -> event.squads().get(squad).id()).toList(),
+                first.groups(),
+                planned,
+                RotationChecks.of(rotation, pairs.leftLanes(), pairs.inUse(), names),
+                alternatives,
+                classics.refused(),
+                search);
+    }
+
+    /** The classic designs; of those that give the same rotation, the first. */
+    private static List<Alternative> alternatives(Classics.Choice classics, Alternative planned, PairRow pairs) {
+        Set<Rotation> told = new HashSet<>(Set.of(planned.rotation()));
+        List<Alternative> alternatives = new ArrayList<>();
+        for (Classics.Planned classic : classics.planned()) {
+            Alternative other = Alternative.of(
+                    RotationDesigns.labelOf(classic.design()), classic.design().describe(), classic.rotation(), pairs);
+            if (told.add(other.rotation())) {
+                alternatives.add(other);
+            }
+        }
+        return alternatives;
+    }
+
+    /**
+     * The same event with another design.
+     *
+     * @param event the event
+     * @param design a design over the pairs in use
+     * @param spare pairs that are kept spare
+     * @return the event with new rotations
+     * @throws lanetide.squads.rotation.ImpossibleRotationException if the design cannot serve a squad
+     */
+    public static Event redesigned(Event event, RotationDesign design, Set<Integer> spare) {
+        RotationDesign whole = RotationDesigns.sparing(design, spare);
+        List<Rotation> rotations = new ArrayList<>();
+        for (int i = 0; i < event.squads().size(); i++) {
+            int earlier = sameSize(event, i);
+            rotations.add(
+                    earlier < i
+                            ? rotations.get(earlier)
+                            : whole.plan(
+                                    event.squads().get(i).groups().size(),
+                                    event.centre().pairs().size(),
+                                    event.rotations().get(i).games()));
+        }
+        return new Event(
+                event.name(), event.centre(), event.pattern(), event.squads(), rotations, event.pace(), event.laws());
+    }
+
+    /** The first squad with as many groups and games, so that nothing is planned twice. */
+    private static int sameSize(Event event, int squad) {
+        int first = 0;
+        while (event.rotations().get(first).groups()
+                        != event.rotations().get(squad).groups()
+                || event.rotations().get(first).games()
+                        != event.rotations().get(squad).games()) {
+            first++;
+        }
+        return first;
+    }
+}

@@ -1,0 +1,248 @@
+package lanetide.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import lanetide.cli.scenario.Scenarios;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class RotateCommandTest {
+    private static final Path CHAMPIONSHIP = Scenarios.FOLDER.resolve("championship.yaml");
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void theTextOpensWithTheVerdictAndSaysUnaskedThatOnePairRightIsTheWorst() {
+        Program.Outcome outcome = Program.run("rotate", CHAMPIONSHIP, "--quiet");
+
+        assertThat(outcome.exitCode()).isZero();
+        assertThat(outcome.err()).isEmpty();
+        String words = outcome.out().replaceAll("\\s+", " ");
+        assertThat(words)
+                .containsSubsequence(
+                        "Verdict",
+                        "the worst there is in who follows whom",
+                        "The carry-over index is 588, where 84 is possible",
+                        "`balanced` scores best",
+                        "Squads A, B and C: pairs by group and game",
+                        "Checks of squads A, B and C",
+                        "it is impossible that each also follows each other once; that takes 6 days",
+                        "Designs compared",
+                        "Please keep in mind");
+        assertThat(outcome.out().lines()).allMatch(line -> line.length() <= 100);
+        assertThat(outcome.out().chars()).allMatch(c -> c == '\n' || (c >= 32 && c < 127));
+    }
+
+    @Test
+    void theJsonHasEveryFieldOfTheNote() {
+        JsonNode answer = json("rotate", CHAMPIONSHIP, "--format", "json");
+
+        assertThat(answer.at("/schemaVersion").isNumber()).isTrue();
+        assertThat(answer.at("/seed").asInt()).isEqualTo(1);
+        assertThat(answer.at("/scenarioSha256").asString()).hasSize(64);
+        assertThat(answer.at("/rotation")).hasSize(3 * 12 * 8);
+        assertThat(answer.at("/rotation/0/squad").asString()).isEqualTo("A");
+        assertThat(answer.at("/rotation/0/game").asInt()).isEqualTo(1);
+        assertThat(answer.at("/rotation/0/pair").asString()).isEqualTo("1-2");
+        assertThat(answer.at("/rotation/0/group").asString()).isEqualTo("1");
+        assertThat(answer.at("/checks/isPermutation").asBoolean()).isTrue();
+        assertThat(answer.at("/checks/repeatedVisits").isArray()).isTrue();
+        assertThat(answer.at("/checks/carryOverIndex").asInt()).isEqualTo(3 * 588);
+        assertThat(answer.at("/checks/carryOverMinimum").asInt()).isEqualTo(3 * 84);
+        assertThat(answer.at("/checks/carryOverMaximum").asInt()).isEqualTo(3 * 588);
+        assertThat(answer.at("/checks/distinctPredecessors/min").asInt()).isEqualTo(1);
+        assertThat(answer.at("/checks/distinctPredecessors/max").asInt()).isEqualTo(1);
+        assertThat(answer.at("/checks/walkPairsPerGame").asDouble()).isEqualTo(1.8333);
+        assertThat(answer.at("/alternatives/0/design").asString()).isEqualTo("right");
+        assertThat(answer.at("/alternatives/0/isPlanned").asBoolean()).isTrue();
+        for (String field : List.of("carryOverIndex", "repeatedVisits", "walkPairsPerGame")) {
+            assertThat(answer.at("/alternatives/1/" + field).isNumber()).isTrue();
+        }
+        assertThat(answer.at("/exposure")).hasSize(36);
+        assertThat(answer.at("/exposure/35/wornGames").asInt()).isEqualTo(8);
+        assertThat(answer.at("/squads/0/checks/0/code").asString()).isEqualTo("permutation");
+    }
+
+    @Test
+    void theSameQuestionGetsTheSameBytesAndThreadsDoNotMatter() {
+        String one = Program.run("rotate", CHAMPIONSHIP, "--format", "json", "--threads", 1)
+                .out();
+
+        assertThat(Program.run("rotate", CHAMPIONSHIP, "--format", "json", "--threads", 3)
+                        .out())
+                .isEqualTo(one);
+    }
+
+    @Test
+    void theCsvHasARowForEveryGroupAndGame() {
+        String table = Program.run("rotate", CHAMPIONSHIP, "--format", "csv", "--design", "balanced")
+                .out();
+
+        assertThat(table.lines()).hasSize(1 + 3 * 12 * 8);
+        assertThat(table)
+                .startsWith("squad,group,bowlers,game,pair,leftLane,rightLane\nA,1,5,1,1-2,1,2\nA,1,5,2,23-24,23,24\n");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"balanced, 84", "part-balanced, 84", "apart, 108", "turning, 588", "left, 588", "stay, 588"})
+    void anotherDesignCanBeAskedFor(String design, int index) {
+        JsonNode answer = json("rotate", CHAMPIONSHIP, "--format", "json", "--design", design);
+
+        assertThat(answer.at("/design/name").asString()).isEqualTo(design);
+        assertThat(answer.at("/checks/carryOverIndex").asInt()).isEqualTo(3 * index);
+        assertThat(answer.at("/alternatives")
+                        .valueStream()
+                        .filter(other -> other.at("/design").asString().equals(design)
+                                && other.at("/move").asInt()
+                                        == answer.at("/design/move").asInt()))
+                .hasSize(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            --design balancd | Did you mean `balanced`?
+            --design balanced --move 2 | --move is 2, but means nothing in the design balanced.
+            --design apart --every 2 | --every is 2, but means nothing in the design apart.
+            --design right --move 0 | --move is 0; it must be a whole number from 1 to 100.
+            --design right --move 12 | The step (12) must be no multiple of the number of pairs (12).
+            --design turning --move 3 | The step (3) must be even
+            --move 2 | goes with --design
+            """)
+    void aDesignThatCannotBeHadIsToldWhyAndWhatToTry(String words, String reason) {
+        List<Object> args = new ArrayList<>(List.of("rotate", CHAMPIONSHIP));
+        Collections.addAll(args, (Object[]) words.split(" "));
+        Program.Outcome outcome = Program.run(args.toArray());
+
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.out()).isEmpty();
+        assertThat(outcome.err()).contains(reason);
+    }
+
+    @Test
+    void aSearchIsNeverWorseSaysWhyItStoppedAndCanBePastedIn() throws IOException {
+        Path scenario = scenario("A", "right", "  perSquad: 12", "", 5);
+        JsonNode answer = json("rotate", scenario, "--search", "--format", "json");
+        double best = answer.at("/alternatives")
+                .valueStream()
+                .filter(other -> !other.at("/design").asString().equals("searched"))
+                .mapToDouble(other -> other.at("/cost").asDouble())
+                .min()
+                .orElseThrow();
+
+        assertThat(answer.at("/squads/0/search/cost").asDouble()).isLessThanOrEqualTo(best);
+        assertThat(answer.at("/squads/0/search/stoppedBecause").asString()).isNotBlank();
+
+        String text = Program.run("rotate", scenario, "--search").out();
+        String block = text.substring(text.indexOf("rotation:\n"), text.indexOf("\nHow to read it"));
+        Path pasted = folder.resolve("pasted.yaml");
+        Files.writeString(pasted, Files.readString(scenario).replace("rotation: right\n", block));
+        JsonNode again = json("rotate", pasted, "--format", "json");
+        assertThat(again.at("/alternatives/0/cost").asDouble())
+                .isEqualTo(answer.at("/squads/0/search/cost").asDouble());
+    }
+
+    @Test
+    void graphsAreWrittenBesideTheAnswerAndNamesStayText() throws IOException {
+        Path scenario = scenario("A<script>'x'\\\" &", "right", "  perSquad: 12", "", 3);
+        Path graphMl = folder.resolve("rotation.graphml");
+        Path dot = folder.resolve("rotation.dot");
+
+        Program.Outcome outcome = Program.run("rotate", scenario, "--graphml", graphMl, "--dot", dot);
+
+        assertThat(outcome.exitCode()).isZero();
+        assertThat(Files.readString(graphMl)).contains("&lt;script&gt;").doesNotContain("<script>");
+        assertThat(Files.readString(dot)).contains("strict digraph rotation", "\\\\\\\" &, game 1");
+        assertThat(Program.run("rotate", scenario, "--dot", folder.resolve("none/a.dot"))
+                        .exitCode())
+                .isEqualTo(3);
+        assertThat(Program.run("rotate", scenario, "--dot", scenario).exitCode())
+                .isEqualTo(2);
+    }
+
+    @Test
+    void sparePairsStayFreeInEveryDesign() throws IOException {
+        Path scenario = scenario("A", "balanced", "  perSquad: 10", "  spare: [5-6]\n", 5);
+        JsonNode answer = json("rotate", scenario, "--format", "json");
+
+        assertThat(answer.at("/rotation").valueStream())
+                .hasSize(5 * 5)
+                .noneMatch(cell -> cell.at("/pair").asString().equals("5-6"));
+        assertThat(answer.at("/squads/0/checks").valueStream())
+                .anyMatch(check -> check.at("/code").asString().equals("existence")
+                        && check.at("/text").asString().startsWith("Impossible for 5 groups"));
+        assertThat(json("rotate", scenario, "--design", "right", "--format", "json")
+                        .at("/rotation")
+                        .valueStream())
+                .noneMatch(cell -> cell.at("/pair").asString().equals("5-6"));
+        assertThat(Program.run("rotate", scenario).out()).contains("1 pair is kept spare.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"turning", "part-balanced", "drawn", "searched"})
+    void everyDesignCanStandInAScenario(String design) throws IOException {
+        Path scenario = scenario("A", design, "  perSquad: 12", "", 4);
+
+        assertThat(json("rotate", scenario, "--format", "json")
+                        .at("/design/name")
+                        .asString())
+                .isEqualTo(design);
+    }
+
+    @Test
+    void theOrderOfTheFileChangesNothing() throws IOException {
+        String[] blocks = Files.readString(CHAMPIONSHIP).split("\n(?=[a-z]+:)");
+        List<String> shuffled = new ArrayList<>(List.of(blocks).subList(1, blocks.length));
+        Collections.shuffle(shuffled, new Random(3));
+        Path other = folder.resolve("other.yaml");
+        Files.writeString(other, String.join("\n", shuffled));
+
+        String mine = Program.run("rotate", CHAMPIONSHIP, "--format", "json").out();
+        String theirs = Program.run("rotate", other, "--format", "json").out();
+        assertThat(withoutHash(theirs)).isEqualTo(withoutHash(mine));
+    }
+
+    private static String withoutHash(String answer) {
+        return answer.replaceAll("\"scenarioSha256\" : \"[0-9a-f]{64}\"", "");
+    }
+
+    private Path scenario(String squad, String rotation, String field, String centre, int games) throws IOException {
+        Path file = folder.resolve("scenario.yaml");
+        Files.writeString(file, """
+                name: Test
+                centre:
+                  lanes: 1 to 12
+                %s  surface: hard-synthetic
+                pattern: {length: 39 ft, volume: 23 mL, ratio: "4:1"}
+                games: %d
+                rotation: %s
+                squads:
+                  - {id: '%s', start: "08:00", oil: fresh}
+                field:
+                %s
+                  hands: {right: 75 %%, left: 25 %%}
+                  styles: {tweener: 100 %%}
+                  levels: {league: 100 %%}
+                  covers: {medium-reactive: 100 %%}
+                """.formatted(centre, games, rotation, squad.replace("'", "''"), field));
+        return file;
+    }
+
+    private static JsonNode json(Object... args) {
+        Program.Outcome outcome = Program.run(args);
+        assertThat(outcome.exitCode()).as(outcome.err()).isZero();
+        return JsonMapper.builder().build().readTree(outcome.out());
+    }
+}

@@ -1,0 +1,51 @@
+package lanetide.squads.rotation;
+
+import java.util.OptionalInt;
+
+/**
+ * A rotation designed by search for these groups, pairs and games; see {@link RotationSearch}.
+ *
+ * @param objective what it is to be good at
+ * @param seed same seed, same rotation
+ * @param tries exchanges to try at most, at least 1
+ */
+public record Searched(SearchObjective objective, long seed, int tries) implements RotationDesign {
+
+    /**
+     * A design by search.
+     *
+     * @throws ImpossibleRotationException if {@code tries < 1}
+     */
+    public Searched {
+        if (tries < 1) {
+            throw new ImpossibleRotationException("number of tries", tries, "at least 1", "Leave it out.");
+        }
+    }
+
+    /**
+     * A search under the usual objective with the usual number of tries.
+     *
+     * @param seed same seed, same rotation
+     */
+    public Searched(long seed) {
+        this(SearchObjective.USUAL, seed, RotationSearch.USUAL_TRIES);
+    }
+
+    @Override
+    public Rotation plan(int groups, int pairs, int games) {
+        return RotationSearch.run(groups, pairs, games, objective, seed, tries).rotation();
+    }
+
+    @Override
+    public String describe() {
+        return "The pairs are designed by search, so that groups follow each other evenly, find lanes alike and walk"
+                + " little (seed %d).".formatted(seed);
+    }
+
+    /** {@inheritDoc} A search vouches for nothing more than that coming back takes three games. */
+    @Override
+    public OptionalInt maxGamesWithoutRepeat(int pairs) {
+        PlanSize.requirePairs(pairs);
+        return pairs == 1 ? OptionalInt.empty() : OptionalInt.of(2);
+    }
+}
