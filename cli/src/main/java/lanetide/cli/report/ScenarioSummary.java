@@ -62,11 +62,7 @@ public final class ScenarioSummary {
             int bowlers = squad.groups().stream()
                     .mapToInt(group -> group.bowlers().size())
                     .sum();
-            int fullest = squad.groups().stream()
-                    .mapToInt(group -> group.bowlers().size())
-                    .max()
-                    .orElse(0);
-            long endMs = squad.startMs() + new PlayEstimate(event.pace()).usualMs(fullest, games, squad.practiceMs());
+            long endMs = squad.startMs() + new PlayEstimate(event.pace()).usualMs(squad, games);
             rows.add(List.of(
                     squad.id(),
                     TimeOfDay.write(squad.startMs()),

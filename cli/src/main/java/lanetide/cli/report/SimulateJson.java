@@ -13,11 +13,14 @@ import lanetide.cli.scenario.TimeOfDay;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.squads.play.LaneState;
+import lanetide.squads.play.PaceKept;
 import lanetide.squads.play.SquadResult;
 import lanetide.squads.play.SquadStatistics;
 import lanetide.squads.play.StudyResult;
 import lanetide.squads.play.StyleWindow;
-import lanetide.squads.play.TimetableEntry;
+import lanetide.squads.play.TimeSpread;
+import lanetide.squads.play.TimetableStatistics;
+import lanetide.squads.play.WaitCause;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -49,7 +52,7 @@ public final class SimulateJson {
         answer.put("replications", study.replications());
         answer.put("shots", study.first().shots());
         squads(answer.putArray("squads"), study);
-        timetable(answer.putArray("timetable"), study.first().timetable());
+        timetable(answer.putArray("timetable"), study.timetable());
         lanes(answer.putArray("lanes"), study.first().lanes());
         oil(answer.putObject("oil"), study.first().oil());
         assumptions(answer.putArray("assumptions"), scenario.assumptions());
@@ -77,7 +80,25 @@ public final class SimulateJson {
                             () -> node.putNull("meanScoreCi95"));
             ArrayNode byGame = node.putArray("meanScoreByGame");
             statistics.meanByGame().forEach(mean -> byGame.add(JsonAnswer.rounded(mean, 2)));
+            pace(node, statistics.pace());
         }
+    }
+
+    private static void pace(ObjectNode node, PaceKept pace) {
+        JsonAnswer.put(node, "paceMinutesPerBowlerGame", pace.minutesPerBowlerGame(), 3);
+        ObjectNode waited = node.putObject("waitedMinutesPerBowlerGame");
+        for (WaitCause cause : WaitCause.values()) {
+            JsonAnswer.put(waited, camelCase(cause), pace.minutesWaited(cause), 3);
+        }
+    }
+
+    private static String camelCase(WaitCause cause) {
+        String[] words = cause.name().toLowerCase(Locale.ROOT).split("_", -1);
+        StringBuilder name = new StringBuilder(words[0]);
+        for (int i = 1; i < words.length; i++) {
+            name.append(words[i].substring(0, 1).toUpperCase(Locale.ROOT)).append(words[i].substring(1));
+        }
+        return name.toString();
     }
 
     private static void interval(ObjectNode node, ConfidenceInterval interval) {
@@ -85,15 +106,22 @@ public final class SimulateJson {
         JsonAnswer.put(node, "high", interval.high(), 2);
     }
 
-    private static void timetable(ArrayNode timetable, List<TimetableEntry> entries) {
-        for (TimetableEntry entry : entries) {
+    private static void timetable(ArrayNode timetable, List<TimetableStatistics> entries) {
+        for (TimetableStatistics entry : entries) {
             ObjectNode node = timetable.addObject();
             node.put("squad", entry.squad());
             node.put("what", name(entry.what()));
             node.put("game", entry.game());
-            node.put("start", TimeOfDay.write(entry.startMs()));
-            node.put("end", TimeOfDay.write(entry.endMs()));
+            time(node, "start", entry.start());
+            time(node, "end", entry.end());
         }
+    }
+
+    private static void time(ObjectNode node, String field, TimeSpread time) {
+        node.put(field, TimeOfDay.write(time.meanMs()));
+        ObjectNode range = node.putObject(field + "Range90");
+        range.put("low", TimeOfDay.write(time.lowMs()));
+        range.put("high", TimeOfDay.write(time.highMs()));
     }
 
     private static void lanes(ArrayNode lanes, List<LaneState> states) {

@@ -39,6 +39,7 @@ public final class SimulateText {
         page.line(scenario.event().name());
         page.line("What to expect, estimated from " + playings + " of the event with seed " + scenario.seed() + ".");
         timetable();
+        pace();
         scores();
         new LanesText(page, study.first().lanes(), units, scenario.event().pattern()).add(choice);
         oil();
@@ -49,11 +50,18 @@ public final class SimulateText {
     }
 
     private void timetable() {
-        page.heading("Timetable" + (study.replications() == 1 ? "" : " (first playing)"));
-        page.table(StudyTables.timetable(study), 4);
-        if (study.replications() > 1) {
+        boolean several = study.replications() > 1;
+        page.heading("Timetable" + (several ? " (means; in nine playings of ten between)" : ""));
+        page.table(StudyTables.timetable(study), 6);
+        if (several) {
             study.squads().forEach(squad -> page.paragraph(StudyTables.ends(squad)));
         }
+    }
+
+    private void pace() {
+        page.heading("Pace (minutes of a pair for one game of one bowler), and what of it lanes stood still");
+        page.table(StudyTables.pace(study), 1);
+        page.paragraph(StudyTables.PACE_WORDS);
     }
 
     private void scores() {

@@ -1,28 +1,74 @@
 package lanetide.cli.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import lanetide.cli.scenario.TimeOfDay;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.squads.play.SquadStatistics;
 import lanetide.squads.play.StudyResult;
-import lanetide.squads.play.TimetableEntry;
+import lanetide.squads.play.TimeSpread;
+import lanetide.squads.play.TimetableStatistics;
+import lanetide.squads.play.WaitCause;
 
 /** Tables about a whole event, as text answers and pages show them: rows of cells, the first of them the head. */
 public final class StudyTables {
     /** Relative error up to which the oil account counts as closed. */
     private static final double CLOSED = 1e-9;
 
+    /** What the columns of {@link #pace} mean. */
+    public static final String PACE_WORDS =
+            "A lane stands still for a neighbour on the approach (lane courtesy); for a partner who still bowls on the other"
+                    + " lane of the pair; for the group or the squad before that is still there; for a fault; for lane"
+                    + " machines. Only causes that occurred are shown.";
+
     private StudyTables() {}
 
-    /** What happens when in the first playing. */
+    /** What happens when: mean times and, for several playings, between which nine of ten lie. */
     public static List<List<String>> timetable(StudyResult study) {
+        boolean several = study.replications() > 1;
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Squad", "What", "From", "To"));
-        for (TimetableEntry entry : study.first().timetable()) {
-            rows.add(List.of(
-                    entry.squad(), what(entry), TimeOfDay.write(entry.startMs()), TimeOfDay.write(entry.endMs())));
+        rows.add(
+                several
+                        ? List.of("Squad", "What", "From", "between", "To", "between")
+                        : List.of("Squad", "What", "From", "To"));
+        for (TimetableStatistics entry : study.timetable()) {
+            List<String> row = new ArrayList<>(List.of(entry.squad(), what(entry)));
+            row.addAll(several ? spread(entry.start()) : mean(entry.start()));
+            row.addAll(several ? spread(entry.end()) : mean(entry.end()));
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private static List<String> mean(TimeSpread time) {
+        return List.of(TimeOfDay.write(time.meanMs()));
+    }
+
+    /** Nothing is said of the spread where the time is sure to the minute. */
+    private static List<String> spread(TimeSpread time) {
+        String low = TimeOfDay.write(time.lowMs());
+        String high = TimeOfDay.write(time.highMs());
+        return List.of(TimeOfDay.write(time.meanMs()), low.equals(high) ? "" : low + " and " + high);
+    }
+
+    /** How fast squads bowl, and how long lanes stood still for each cause that occurred. */
+    public static List<List<String>> pace(StudyResult study) {
+        List<WaitCause> causes = Arrays.stream(WaitCause.values())
+                .filter(cause -> study.squads().stream()
+                        .anyMatch(squad -> squad.pace().waitedMs().containsKey(cause)))
+                .toList();
+        List<List<String>> rows = new ArrayList<>();
+        List<String> head = new ArrayList<>(List.of("Squad", "Pace"));
+        causes.forEach(cause -> head.add(cause.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+        rows.add(head);
+        for (SquadStatistics squad : study.squads()) {
+            List<String> row = new ArrayList<>(
+                    List.of(squad.squad(), Figures.fixed(squad.pace().minutesPerBowlerGame(), 2)));
+            causes.forEach(cause -> row.add(Figures.fixed(squad.pace().minutesWaited(cause), 2)));
+            rows.add(row);
         }
         return rows;
     }
@@ -71,7 +117,7 @@ public final class StudyTables {
     }
 
     /** What an entry of the timetable is called. */
-    static String what(TimetableEntry entry) {
+    static String what(TimetableStatistics entry) {
         return switch (entry.what()) {
             case CONDITIONING -> "lanes made ready";
             case PRACTICE -> "practice";

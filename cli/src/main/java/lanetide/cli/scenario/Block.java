@@ -218,7 +218,14 @@ public enum Block {
             required("styles", "%", "share of each playing style", "{stroker: 60 %, tweener: 40 %}"),
             required("levels", "%", "share of each level of skill", "{scratch: 60 %, league: 40 %}"),
             required("covers", "%", "share of each strike ball cover", "{urethane: 20 %, medium-reactive: 80 %}"),
-            optional("spareCover", "name", "cover of everybody's spare ball", "plastic", "plastic")),
+            optional("spareCover", "name", "cover of everybody's spare ball", "plastic", "plastic"),
+            optional("slow", "%", "share of slow bowlers", "0 % to 20 %", Defaults.SLOW.text()),
+            optional(
+                    "slowTempo",
+                    "%",
+                    "time slow bowlers take over a shot, of the usual",
+                    Defaults.SLOW_TEMPO.text(),
+                    Defaults.SLOW_TEMPO.text())),
     /** One bowler. */
     ENTRY(
             "entries",
@@ -228,16 +235,47 @@ public enum Block {
             required("level", "name", "level of skill", "league"),
             required("cover", "name", "cover of the strike ball", "medium-reactive"),
             optional("spareCover", "name", "cover of the spare ball", "plastic", "plastic"),
+            optional("tempo", "%", "time he takes over a shot, of the usual", "80 % to 150 %", Defaults.TEMPO.text()),
             optional("squad", "text", "id of the bowler's squad", "A", "the only squad"),
             optional("group", "whole number", "who shares a pair, by starting pair", "1", "the list fills the pairs")),
     /** How long things take. */
     PACE(
             "pace",
-            optional("firstShot", "s", "from lane free to first ball", "15 s to 30 s", "22 s"),
-            optional("spareShot", "s", "from the ball's return to the next ball", "10 s to 20 s", "14 s"),
-            optional("reset", "s", "from ball at the pins to pins set", "10 s to 20 s", "14 s"),
-            optional("movePerPair", "s", "walk to the neighbouring pair", "10 s to 30 s", "20 s"),
-            optional("settle", "min or s", "on a new pair before its first shot", "1 min to 3 min", "120 s")),
+            optional("firstShot", "s", "mean from lane free to first ball", "15 s to 30 s", Defaults.FIRST_SHOT.text()),
+            optional(
+                    "spareShot",
+                    "s",
+                    "mean from the ball's return to the next ball",
+                    "10 s to 20 s",
+                    Defaults.SPARE_SHOT.text()),
+            optional(
+                    "spread",
+                    "%",
+                    "standard deviation of these two, of their mean",
+                    "10 % to 40 %",
+                    Defaults.SHOT_SPREAD.text()),
+            optional("pinsetter", "s", "from ball at the pins to pins set", "10 s to 20 s", Defaults.PINSETTER.text()),
+            optional(
+                    "ballReturn",
+                    "s",
+                    "from ball at the pins to ball back",
+                    "10 s to 20 s",
+                    Defaults.BALL_RETURN.text()),
+            optional(
+                    "courtesy",
+                    "name",
+                    "none, one or two lanes on which a neighbour is let go first",
+                    Defaults.COURTESY,
+                    Defaults.COURTESY),
+            optional("approach", "s", "on the approach before a release", "4 s to 10 s", Defaults.APPROACH.text()),
+            optional(
+                    "movePerPair", "s", "walk to the neighbouring pair", "10 s to 30 s", Defaults.MOVE_PER_PAIR.text()),
+            optional(
+                    "settle",
+                    "min or s",
+                    "on a new pair before its first shot",
+                    "1 min to 3 min",
+                    Defaults.SETTLE.text())),
     /** The laws. */
     LAWS(
             "laws",

@@ -5,6 +5,7 @@ import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.PatternBands;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneSurvey;
+import lanetide.squads.model.Bowler;
 import lanetide.squads.model.PaceOfPlay;
 
 /** Every value that holds where a scenario says nothing, in one place. */
@@ -40,9 +41,21 @@ final class Defaults {
     static final Default HOUSE_FROM = ratio(PatternBands.PUBLISHED.houseFrom());
     static final Default FIRST_SHOT = pace(PaceOfPlay.USUAL.firstShotMs());
     static final Default SPARE_SHOT = pace(PaceOfPlay.USUAL.spareShotMs());
-    static final Default RESET = pace(PaceOfPlay.USUAL.resetMs());
+    static final Default SHOT_SPREAD =
+            new Default(PaceOfPlay.USUAL.spread(), plain(100 * PaceOfPlay.USUAL.spread()) + " %", ASSUMPTION);
+    static final Default PINSETTER = pace(PaceOfPlay.USUAL.pinsetterMs());
+    static final Default BALL_RETURN = pace(PaceOfPlay.USUAL.ballReturnMs());
+    static final Default APPROACH = new Default(
+            PaceOfPlay.USUAL.courtesy().approachMs(),
+            PaceOfPlay.USUAL.courtesy().approachMs() / 1000 + " s",
+            ASSUMPTION);
+    static final Default SLOW = new Default(0, "0 %", ASSUMPTION);
+    static final Default SLOW_TEMPO = new Default(1.5, "150 %", ASSUMPTION);
+    static final Default TEMPO =
+            new Default(Bowler.USUAL_TEMPO, plain(100 * Bowler.USUAL_TEMPO) + " %", PRACTICE_OF_THE_TRADE);
     static final Default MOVE_PER_PAIR = pace(PaceOfPlay.USUAL.movePerPairMs());
     static final Default SETTLE = pace(PaceOfPlay.USUAL.settleMs());
+    static final String COURTESY = "one";
     static final String ROTATION = "stay";
     static final String SPARE_COVER = "plastic";
     static final String PATTERN_NAME = "pattern";

@@ -111,6 +111,7 @@ final class EntriesReader {
         Optional<Level> level = oneOf(section, "level", names.levels());
         Optional<Coverstock> cover = oneOf(section, "cover", names.covers());
         Optional<Coverstock> spareCover = fields.spareCover(section);
+        double tempo = FieldReader.tempo(section, "tempo", Defaults.TEMPO);
         String squad = squad(section, squads);
         OptionalInt group = section.get("group")
                 .map(value -> value.whole(1, Math.max(1, pairs)))
@@ -128,7 +129,8 @@ final class EntriesReader {
                                 style.orElseThrow(),
                                 level.orElseThrow(),
                                 cover.orElseThrow(),
-                                spareCover.orElseThrow()))
+                                spareCover.orElseThrow(),
+                                tempo))
                 .ifPresent(bowler -> bySquad.computeIfAbsent(squad, key -> new ArrayList<>())
                         .add(new Entry(bowler, group, section)));
     }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.ball.PlayingStyle;
 import lanetide.oilflow.lane.Hand;
+import lanetide.squads.model.Bowler;
 import lanetide.squads.model.FieldMix;
 import lanetide.squads.model.FieldMix.Share;
 import lanetide.squads.model.Level;
@@ -21,6 +22,8 @@ final class FieldReader {
     private static final double ROUNDING = 0.005;
 
     private static final double EXACT = 1e-9;
+
+    private static final Range TEMPO = Range.between(0.2, 5);
 
     private final Notices notices;
     private final Names names;
@@ -40,11 +43,12 @@ final class FieldReader {
         List<Share<Level>> levels = shares(section, "levels", names.levels(), "level");
         List<Share<Coverstock>> covers = shares(section, "covers", names.covers(), "cover");
         Optional<Coverstock> spareCover = spareCover(section);
+        List<Share<Double>> tempos = tempos(section);
         return notices.build(
                 before,
                 section.place(),
                 section.path(),
-                () -> new FieldMix(perSquad, hands, styles, levels, covers, spareCover.orElseThrow()));
+                () -> new FieldMix(perSquad, hands, styles, levels, covers, spareCover.orElseThrow(), tempos));
     }
 
     /** The cover of a spare ball, in a field or an entry. */
@@ -54,6 +58,26 @@ final class FieldReader {
         }
         assumptions.add("spareCover", Defaults.SPARE_COVER, "common practice, no source");
         return Optional.ofNullable(names.covers().get(Defaults.SPARE_COVER));
+    }
+
+    /** How long a bowler takes over his shots, as a share of the usual, in a field or an entry; NaN, with a notice, if it is wrong. */
+    static double tempo(Section section, String key, Default otherwise) {
+        return section.get(key)
+                .map(value -> value.quantity(Measure.SHARE, TEMPO).orElse(Double.NaN))
+                .orElse(otherwise.base());
+    }
+
+    private List<Share<Double>> tempos(Section section) {
+        double slow = section.get("slow")
+                .map(value -> value.quantity(Measure.SHARE, Range.between(0, 1)).orElse(Double.NaN))
+                .orElse(Defaults.SLOW.base());
+        double slowTempo = tempo(section, "slowTempo", Defaults.SLOW_TEMPO);
+        if (slow > 0 && !section.has("slowTempo")) {
+            assumptions.add(section.pathOf("slowTempo"), Defaults.SLOW_TEMPO);
+        }
+        return Double.isNaN(slow) || Double.isNaN(slowTempo)
+                ? List.of()
+                : List.of(new Share<>(Bowler.USUAL_TEMPO, 1 - slow), new Share<>(slowTempo, slow));
     }
 
     private <T> List<Share<T>> shares(Section section, String key, Map<String, T> known, String kind) {

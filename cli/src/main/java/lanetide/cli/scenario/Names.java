@@ -32,6 +32,9 @@ public record Names(
     /** What can be done to the lanes before a squad, by name. */
     static final Map<String, Conditioning> OIL = oil();
 
+    /** Lanes to either side on which a neighbour is let go first, by name. */
+    static final Map<String, Integer> COURTESY = courtesy();
+
     static Names shipped() {
         Catalogue catalogue = Catalogue.shipped();
         return new Names(
@@ -54,6 +57,12 @@ public record Names(
         Map<String, Conditioning> oil = inOrder("fresh", Conditioning.STRIP_AND_OIL, "over", Conditioning.OIL_OVER);
         oil.put("none", Conditioning.NONE);
         return oil;
+    }
+
+    private static Map<String, Integer> courtesy() {
+        Map<String, Integer> lanes = inOrder("none", 0, "one", 1);
+        lanes.put("two", 2);
+        return lanes;
     }
 
     private static <T> Map<String, T> inOrder(String first, T firstValue, String second, T secondValue) {

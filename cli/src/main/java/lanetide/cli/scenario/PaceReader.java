@@ -1,11 +1,13 @@
 package lanetide.cli.scenario;
 
 import java.util.Optional;
+import lanetide.squads.model.LaneCourtesy;
 import lanetide.squads.model.PaceOfPlay;
 
 /** Reads how long things take. */
 final class PaceReader {
     private static final double LONGEST_MS = 30 * 60_000;
+    private static final double LONGEST_APPROACH_MS = 60_000;
 
     private final Notices notices;
     private final Assumptions assumptions;
@@ -26,24 +28,51 @@ final class PaceReader {
     private Optional<PaceOfPlay> usual() {
         assumptions.add("pace.firstShot", Defaults.FIRST_SHOT);
         assumptions.add("pace.spareShot", Defaults.SPARE_SHOT);
-        assumptions.add("pace.reset", Defaults.RESET);
+        assumptions.add("pace.spread", Defaults.SHOT_SPREAD);
+        assumptions.add("pace.pinsetter", Defaults.PINSETTER);
+        assumptions.add("pace.ballReturn", Defaults.BALL_RETURN);
+        assumeCourtesy("pace.courtesy");
+        assumptions.add("pace.approach", Defaults.APPROACH);
         assumptions.add("pace.movePerPair", Defaults.MOVE_PER_PAIR);
         assumptions.add("pace.settle", Defaults.SETTLE);
         return Optional.of(PaceOfPlay.USUAL);
+    }
+
+    private void assumeCourtesy(String path) {
+        assumptions.add(path, Defaults.COURTESY + " lane", "common practice, no source");
     }
 
     private Optional<PaceOfPlay> pace(Section section) {
         int before = notices.errors();
         long firstShot = timeMs(section, "firstShot", Defaults.FIRST_SHOT);
         long spareShot = timeMs(section, "spareShot", Defaults.SPARE_SHOT);
-        long reset = timeMs(section, "reset", Defaults.RESET);
+        double spread =
+                section.quantity("spread", Measure.SHARE, Range.between(0, 1), Defaults.SHOT_SPREAD, assumptions);
+        long pinsetter = timeMs(section, "pinsetter", Defaults.PINSETTER);
+        long ballReturn = timeMs(section, "ballReturn", Defaults.BALL_RETURN);
+        Optional<LaneCourtesy> courtesy = courtesy(section);
         long move = timeMs(section, "movePerPair", Defaults.MOVE_PER_PAIR);
         long settle = timeMs(section, "settle", Defaults.SETTLE);
         return notices.build(
                 before,
                 section.place(),
                 section.path(),
-                () -> new PaceOfPlay(firstShot, spareShot, reset, move, settle));
+                () -> new PaceOfPlay(
+                        firstShot, spareShot, spread, pinsetter, ballReturn, move, settle, courtesy.orElseThrow()));
+    }
+
+    private Optional<LaneCourtesy> courtesy(Section section) {
+        double approachMs = section.quantity(
+                "approach", Measure.TIME, Range.between(0, LONGEST_APPROACH_MS), Defaults.APPROACH, assumptions);
+        if (!section.has("courtesy")) {
+            assumeCourtesy(section.pathOf("courtesy"));
+        }
+        Optional<Integer> lanes = section.has("courtesy")
+                ? section.get("courtesy").flatMap(value -> value.oneOf(Names.COURTESY, "courtesy"))
+                : Optional.of(Names.COURTESY.get(Defaults.COURTESY));
+        return Double.isNaN(approachMs)
+                ? Optional.empty()
+                : lanes.map(known -> new LaneCourtesy(known, Math.round(approachMs)));
     }
 
     private long timeMs(Section section, String key, Default otherwise) {

@@ -98,10 +98,7 @@ final class SquadFiller {
     }
 
     private static FieldMix sized(FieldMix mix, OptionalInt bowlers) {
-        return bowlers.isEmpty()
-                ? mix
-                : new FieldMix(
-                        bowlers.getAsInt(), mix.hands(), mix.styles(), mix.levels(), mix.covers(), mix.spareCover());
+        return bowlers.isEmpty() ? mix : mix.of(bowlers.getAsInt());
     }
 
     private Optional<List<Group>> drawn(

@@ -24,12 +24,8 @@ final class TimetableCheck {
     }
 
     private void check(Squad before, int games, Squad squad, SquadDraft draft) {
-        int fullest = before.groups().stream()
-                .mapToInt(group -> group.bowlers().size())
-                .max()
-                .orElse(0);
-        long possibleMs = before.startMs() + estimate.fastestMs(fullest, games, before.practiceMs());
-        long expectedMs = before.startMs() + estimate.usualMs(fullest, games, before.practiceMs());
+        long possibleMs = before.startMs() + estimate.fastestMs(before, games);
+        long expectedMs = before.startMs() + estimate.usualMs(before, games);
         long readyMs =
                 expectedMs + centre.machines().durationMs(2 * centre.pairs().size(), squad.conditioning());
         if (squad.startMs() < possibleMs) {

@@ -30,7 +30,7 @@ class CheckCommandTest {
                 .contains("no errors, no warnings. It can be played.")
                 .contains("Lanes 1 to 8: 4 pairs, textured-synthetic, 1 lane machine.")
                 .contains("Pattern: 40 ft, 23 mL, 8:1.")
-                .contains("pace.reset: 14 s (common practice, no source).");
+                .contains("pace.pinsetter: 14 s (common practice, no source).");
         assertThat(Program.run("check", SOUND, "--units", "metric").out()).contains("Pattern: 12.19 m, 23 mL, 8:1.");
     }
 

@@ -99,7 +99,7 @@ class PatternCommandTest {
                 .contains("By the length rule, board 9: the length in feet less 31.")
                 .contains("no lane inspection and no ruling", "trained staff only")
                 .contains("style power: natural launch angle 2.2 degrees")
-                .doesNotContain("pace.reset");
+                .doesNotContain("pace.pinsetter");
         assertThat(outcome.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
         assertThat(Program.run("pattern", TAPED).out().lines())
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100))

@@ -13,11 +13,14 @@ import lanetide.squads.model.Bowler;
 import lanetide.squads.play.BowlerResult;
 import lanetide.squads.play.EventResult;
 import lanetide.squads.play.LaneState;
+import lanetide.squads.play.PaceKept;
 import lanetide.squads.play.SquadResult;
 import lanetide.squads.play.SquadStatistics;
 import lanetide.squads.play.StudyResult;
 import lanetide.squads.play.StyleWindow;
+import lanetide.squads.play.TimeSpread;
 import lanetide.squads.play.TimetableEntry;
+import lanetide.squads.play.TimetableStatistics;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -92,6 +95,10 @@ class SimulateReportTest {
         return window(Double.NaN, Double.NaN, Double.NaN);
     }
 
+    private static TimeSpread sure(long timeMs) {
+        return new TimeSpread(timeMs, timeMs, timeMs);
+    }
+
     private static StudyResult study(StyleWindow before, StyleWindow after) {
         long startMs = 18 * 3_600_000L;
         long endMs = startMs + 6 * 3_600_000L + 30 * 60_000L;
@@ -105,7 +112,8 @@ class SimulateReportTest {
                 .bowlers()
                 .get(0);
         EventResult first = new EventResult(
-                List.of(new SquadResult("A", startMs, endMs, List.of(new BowlerResult(bowler, "1", List.of(190))))),
+                List.of(new SquadResult(
+                        "A", startMs, endMs, List.of(new BowlerResult(bowler, "1", List.of(190))), PaceKept.NOTHING)),
                 List.of(new TimetableEntry("A", TimetableEntry.Activity.PRACTICE, 0, startMs, startMs + 600_000)),
                 List.of(
                         new LaneState(1, "A", 0, 0, 23, 82, 80, 0, List.of(before)),
@@ -113,6 +121,11 @@ class SimulateReportTest {
                 new OilAccount(46, 44, 0.5, 0.5, 1, 0),
                 17);
         return new StudyResult(
-                first, List.of(new SquadStatistics("A", 190.123, Optional.empty(), List.of(190.123), endMs, endMs)), 1);
+                first,
+                List.of(new SquadStatistics(
+                        "A", 190.123, Optional.empty(), List.of(190.123), endMs, endMs, PaceKept.NOTHING)),
+                List.of(new TimetableStatistics(
+                        "A", TimetableEntry.Activity.PRACTICE, 0, sure(startMs), sure(startMs + 600_000))),
+                1);
     }
 }

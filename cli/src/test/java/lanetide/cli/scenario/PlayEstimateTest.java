@@ -2,9 +2,15 @@ package lanetide.cli.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.stream.IntStream;
+import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.LaneCourtesy;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.PaceOfPlay;
+import lanetide.squads.model.Squad;
 import org.junit.jupiter.api.Test;
 
 class PlayEstimateTest {
@@ -13,7 +19,46 @@ class PlayEstimateTest {
     /** By hand: 2 bowlers, 1 game: (10 x 36 s + 2 x 28 s) x 2 bowlers / 2 lanes = 416 s, after 600 s of practice. */
     @Test
     void theFastestSquadThrowsStrikesOnly() {
-        assertThat(estimate.fastestMs(2, 1, 600_000)).isEqualTo(1_016_000);
+        PlayEstimate steady = new PlayEstimate(PaceOfPlay.USUAL.withSpread(0));
+
+        assertThat(steady.fastestMs(squadOf(2, 1), 1)).isEqualTo(1_016_000);
+        assertThat(estimate.fastestMs(squadOf(2, 1), 1)).isLessThan(1_016_000);
+    }
+
+    /** By hand: his own 10 x 22 s + 2 x 14 s of the 416 s above take half as long again. */
+    @Test
+    void aSlowBowlerTakesLongerOnlyOverHisOwnPart() {
+        PlayEstimate steady = new PlayEstimate(PaceOfPlay.USUAL.withSpread(0));
+
+        assertThat(steady.fastestMs(squadOf(2, 1.5), 1)).isEqualTo(1_016_000 + 124_000);
+    }
+
+    /** By hand: 6 s of 38.3 s on the approach, on either side, met in the middle: 2 x 6 / 38.3 x 3 s = 0.94 s before a ball. */
+    @Test
+    void neighboursHoldUpABallByTheirTimeOnTheApproach() {
+        PlayEstimate alone = new PlayEstimate(PaceOfPlay.USUAL.withCourtesy(LaneCourtesy.NONE));
+        long balls = 17 * 2 / 2;
+
+        assertThat(estimate.usualMs(squadOf(2, 1), 1) - alone.usualMs(squadOf(2, 1), 1))
+                .isBetween(balls * 930, balls * 940);
+    }
+
+    private static Squad squadOf(int bowlers, double tempo) {
+        Bowler usual = Scenarios.read(Scenarios.SOUND)
+                .scenario()
+                .orElseThrow()
+                .event()
+                .squads()
+                .get(0)
+                .groups()
+                .get(0)
+                .bowlers()
+                .get(0);
+        List<Bowler> group = IntStream.range(0, bowlers)
+                .mapToObj(i -> new Bowler(
+                        "b" + i, usual.hand(), usual.style(), usual.level(), usual.cover(), usual.spareCover(), tempo))
+                .toList();
+        return new Squad("A", 0, Conditioning.STRIP_AND_OIL, 600_000, List.of(new Group("1", group)));
     }
 
     /**
@@ -22,10 +67,10 @@ class PlayEstimateTest {
      */
     @Test
     void aUsualSquadOfSixOnAPairPlaysSixGamesWithinThePublishedFourHours() {
-        long usualMs = estimate.usualMs(6, 6, 600_000);
+        long usualMs = estimate.usualMs(squadOf(6, 1), 6);
 
         assertThat(usualMs).isBetween(3 * 3_600_000L, 4 * 3_600_000L);
-        assertThat(estimate.fastestMs(6, 6, 600_000)).isLessThan(usualMs);
+        assertThat(estimate.fastestMs(squadOf(6, 1), 6)).isLessThan(usualMs);
     }
 
     @Test

@@ -25,6 +25,7 @@ import org.apache.commons.rng.sampling.ListSampler;
  * @param levels shares of the levels of skill
  * @param covers shares of the strike ball's covers
  * @param spareCover cover of everybody's spare ball
+ * @param tempos shares of the time bowlers take over their shots, see {@link Bowler#tempo()}
  */
 public record FieldMix(
         int bowlers,
@@ -32,8 +33,10 @@ public record FieldMix(
         List<Share<PlayingStyle>> styles,
         List<Share<Level>> levels,
         List<Share<Coverstock>> covers,
-        Coverstock spareCover) {
+        Coverstock spareCover,
+        List<Share<Double>> tempos) {
     private static final double SUM_TOLERANCE = 1e-9;
+    private static final List<Share<Double>> USUAL_TEMPO = List.of(new Share<>(Bowler.USUAL_TEMPO, 1));
 
     /**
      * Copies the lists and checks them.
@@ -48,6 +51,38 @@ public record FieldMix(
         styles = checked(styles, "styles");
         levels = checked(levels, "levels");
         covers = checked(covers, "covers");
+        tempos = checked(tempos, "tempos");
+    }
+
+    /**
+     * A field in which everybody takes the usual time over his shots.
+     *
+     * @param bowlers bowlers in the squad, at least 1
+     * @param hands shares of the delivery sides
+     * @param styles shares of the playing styles
+     * @param levels shares of the levels of skill
+     * @param covers shares of the strike ball's covers
+     * @param spareCover cover of everybody's spare ball
+     */
+    public FieldMix(
+            int bowlers,
+            List<Share<Hand>> hands,
+            List<Share<PlayingStyle>> styles,
+            List<Share<Level>> levels,
+            List<Share<Coverstock>> covers,
+            Coverstock spareCover) {
+        this(bowlers, hands, styles, levels, covers, spareCover, USUAL_TEMPO);
+    }
+
+    /**
+     * The same shares for another number of bowlers.
+     *
+     * @param number bowlers in the squad, at least 1
+     * @return the field
+     * @throws IllegalArgumentException if {@code number < 1}
+     */
+    public FieldMix of(int number) {
+        return new FieldMix(number, hands, styles, levels, covers, spareCover, tempos);
     }
 
     /**
@@ -111,6 +146,7 @@ public record FieldMix(
         List<PlayingStyle> style = drawn(styles, streams.stream(key + "style"));
         List<Level> level = drawn(levels, streams.stream(key + "level"));
         List<Coverstock> cover = drawn(covers, streams.stream(key + "cover"));
+        List<Double> tempo = drawn(tempos, streams.stream(key + "tempo"));
         String number = "%s-%0" + Math.max(2, String.valueOf(bowlers).length()) + "d";
         return IntStream.range(0, bowlers)
                 .mapToObj(i -> new Bowler(
@@ -119,7 +155,8 @@ public record FieldMix(
                         style.get(i),
                         level.get(i),
                         cover.get(i),
-                        spareCover))
+                        spareCover,
+                        tempo.get(i)))
                 .toList();
     }
 

@@ -11,6 +11,7 @@ import lanetide.squads.model.Event;
  * @param simulator the clock and the events to come
  * @param lanes the lanes, pair by pair in the centre's order
  * @param shots throws the balls
+ * @param approaches lets bowlers step up
  * @param recorder writes down what lanes become
  * @param timetable what happened when; squads add to it
  */
@@ -19,10 +20,29 @@ record Day(
         Simulator simulator,
         List<PairLanes> lanes,
         ShotMaker shots,
+        Approaches approaches,
         LaneRecorder recorder,
         List<TimetableEntry> timetable) {
+    /** A day at the start of which nobody is on an approach. */
+    Day(
+            Event event,
+            Simulator simulator,
+            List<PairLanes> lanes,
+            ShotMaker shots,
+            LaneRecorder recorder,
+            List<TimetableEntry> timetable) {
+        this(
+                event,
+                simulator,
+                lanes,
+                shots,
+                new Approaches(simulator, event.pace().courtesy(), PairLanes.all(lanes)),
+                recorder,
+                timetable);
+    }
+
     /** All lanes from left to right. */
     List<LaneInPlay> allLanes() {
-        return lanes.stream().flatMap(pair -> pair.both().stream()).toList();
+        return PairLanes.all(lanes);
     }
 }

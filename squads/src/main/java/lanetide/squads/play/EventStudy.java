@@ -3,12 +3,14 @@ package lanetide.squads.play;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntConsumer;
 import lanetide.des.Replications;
 import lanetide.des.random.RandomStreams;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.des.stats.Tally;
 import lanetide.squads.model.Event;
+import lanetide.squads.play.PlayingSummary.SquadSummary;
 
 /** Plays an event many times with independent luck. */
 public final class EventStudy {
@@ -52,41 +54,80 @@ public final class EventStudy {
         Physics physics = Physics.under(event.laws());
         StartingLines lines = new StartingLines(event, physics);
         RandomStreams streams = new RandomStreams(seed);
-        List<EventResult> playings = Replications.run(
+        AtomicReference<EventResult> first = new AtomicReference<>();
+        List<PlayingSummary> playings = Replications.run(
                 replications,
                 threads,
-                r -> playing(event, physics, lines, streams.forReplication(r), r == 0, observer),
+                r -> {
+                    boolean example = r == 0;
+                    EventResult playing = new TournamentSimulation(
+                                    event,
+                                    physics,
+                                    lines,
+                                    streams.forReplication(r),
+                                    example,
+                                    example ? observer : LaneObserver.NONE)
+                            .play();
+                    if (example) {
+                        first.set(playing);
+                    }
+                    return PlayingSummary.of(playing);
+                },
                 onDone);
+        return result(first.get(), playings);
+    }
+
+    private static StudyResult result(EventResult first, List<PlayingSummary> playings) {
         List<SquadStatistics> squads = new ArrayList<>();
-        for (int s = 0; s < event.squads().size(); s++) {
-            squads.add(statistics(playings, s));
+        for (int s = 0; s < first.squads().size(); s++) {
+            squads.add(statistics(first.squads().get(s).squad(), playings, s));
         }
-        return new StudyResult(playings.get(0), squads, replications);
+        List<TimetableStatistics> timetable = first.timetable().stream()
+                .map(entry -> statistics(entry, playings))
+                .toList();
+        return new StudyResult(first, squads, timetable, playings.size());
     }
 
-    private static EventResult playing(
-            Event event, Physics physics, StartingLines lines, RandomStreams streams, boolean first, LaneObserver eye) {
-        return new TournamentSimulation(event, physics, lines, streams, first, first ? eye : LaneObserver.NONE).play();
-    }
-
-    private static SquadStatistics statistics(List<EventResult> playings, int squad) {
+    private static SquadStatistics statistics(String id, List<PlayingSummary> playings, int squad) {
+        List<SquadSummary> all =
+                playings.stream().map(playing -> playing.squads().get(squad)).toList();
         Tally mean = new Tally();
         Tally end = new Tally();
-        for (EventResult playing : playings) {
-            mean.add(playing.squads().get(squad).meanScore());
-            end.add((double) playing.squads().get(squad).endMs());
+        PaceKept pace = PaceKept.NOTHING;
+        for (SquadSummary one : all) {
+            mean.add(one.meanScore());
+            end.add((double) one.endMs());
+            pace = pace.plus(one.pace());
         }
         Optional<ConfidenceInterval> interval =
-                playings.size() < 2 ? Optional.empty() : Optional.of(mean.meanInterval(LEVEL));
-        SquadResult first = playings.get(0).squads().get(squad);
+                all.size() < 2 ? Optional.empty() : Optional.of(mean.meanInterval(LEVEL));
+        return new SquadStatistics(id, mean.mean(), interval, byGame(all), (long) end.min(), (long) end.max(), pace);
+    }
+
+    private static List<Double> byGame(List<SquadSummary> all) {
         List<Double> byGame = new ArrayList<>();
-        for (int game = 0; game < first.bowlers().get(0).scores().size(); game++) {
+        for (int game = 0; game < all.get(0).byGame().size(); game++) {
             Tally scores = new Tally();
-            for (EventResult playing : playings) {
-                scores.add(playing.squads().get(squad).meanScore(game));
+            for (SquadSummary one : all) {
+                scores.add(one.byGame().get(game));
             }
             byGame.add(scores.mean());
         }
-        return new SquadStatistics(first.squad(), mean.mean(), interval, byGame, (long) end.min(), (long) end.max());
+        return byGame;
+    }
+
+    private static TimetableStatistics statistics(TimetableEntry entry, List<PlayingSummary> playings) {
+        List<TimetableEntry> same = playings.stream()
+                .flatMap(playing -> playing.timetable().stream())
+                .filter(other -> other.squad().equals(entry.squad())
+                        && other.what() == entry.what()
+                        && other.game() == entry.game())
+                .toList();
+        return new TimetableStatistics(
+                entry.squad(),
+                entry.what(),
+                entry.game(),
+                TimeSpread.of(same.stream().mapToDouble(TimetableEntry::startMs).toArray()),
+                TimeSpread.of(same.stream().mapToDouble(TimetableEntry::endMs).toArray()));
     }
 }

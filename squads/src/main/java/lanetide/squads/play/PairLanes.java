@@ -21,6 +21,11 @@ record PairLanes(LaneInPlay left, LaneInPlay right) {
         return new LaneInPlay(lane, grid, centre.topography(lane));
     }
 
+    /** The lanes of some pairs. */
+    static List<LaneInPlay> all(List<PairLanes> pairs) {
+        return pairs.stream().flatMap(pair -> pair.both().stream()).toList();
+    }
+
     List<LaneInPlay> both() {
         return List.of(left, right);
     }

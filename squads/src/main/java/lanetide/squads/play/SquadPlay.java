@@ -14,20 +14,26 @@ import lanetide.squads.rotation.Rotation;
  * next pair when its turn has come there.
  */
 final class SquadPlay {
+    /** Lanes of a pair. */
+    private static final long LANES = 2;
+
     private final Day day;
     private final Simulator simulator;
     private final Squad squad;
     private final Rotation rotation;
-    private final List<List<BowlerInPlay>> groups;
+    private final List<List<Member>> groups;
     private final WhenDone whenDone;
     private final PairTurns turns;
+    private final Stopwatch stopwatch = new Stopwatch();
+    private final long[] arrivedMs;
     private final long[] gameStartMs;
     private final long[] gameEndMs;
+    private long beganMs;
     private long practiceStartMs;
     private int groupsPractised;
     private int groupsDone;
 
-    SquadPlay(Day day, int index, List<List<BowlerInPlay>> groups, WhenDone whenDone) {
+    SquadPlay(Day day, int index, List<List<Member>> groups, WhenDone whenDone) {
         this.day = day;
         this.simulator = day.simulator();
         this.squad = day.event().squads().get(index);
@@ -35,6 +41,7 @@ final class SquadPlay {
         this.groups = groups;
         this.whenDone = whenDone;
         this.turns = new PairTurns(rotation);
+        this.arrivedMs = new long[rotation.groups()];
         this.gameStartMs = new long[rotation.games()];
         Arrays.fill(gameStartMs, Long.MAX_VALUE);
         this.gameEndMs = new long[rotation.games()];
@@ -49,33 +56,43 @@ final class SquadPlay {
         LaneMachines fleet = day.event().centre().machines();
         long machinesMs = fleet.durationMs(lanes.size(), squad.conditioning());
         Machines machines = new Machines(simulator, fleet, day.event().pattern(), lanes);
-        long beginMs = Math.max(simulator.nowMs(), squad.startMs() - machinesMs);
-        long restMs = beginMs - simulator.nowMs();
-        simulator.scheduleAt(beginMs, Phase.MACHINE, "squad " + squad.id() + " due", () -> {
+        beganMs = Math.max(simulator.nowMs(), squad.startMs() - machinesMs);
+        long restMs = beganMs - simulator.nowMs();
+        simulator.scheduleAt(beganMs, Phase.MACHINE, "squad " + squad.id() + " due", () -> {
             if (squad.conditioning() != Conditioning.STRIP_AND_OIL) {
                 lanes.forEach(lane -> lane.rest(restMs));
             }
             if (squad.conditioning() == Conditioning.NONE) {
                 practise();
             } else {
-                machines.condition(squad.conditioning(), () -> conditioned(beginMs));
+                machines.condition(squad.conditioning(), this::conditioned);
             }
         });
     }
 
-    private void conditioned(long beganMs) {
+    private void conditioned() {
         enter(TimetableEntry.Activity.CONDITIONING, 0, beganMs, simulator.nowMs());
         long startMs = Math.max(simulator.nowMs(), squad.startMs());
         simulator.scheduleAt(startMs, Phase.MOVE, "practice", this::practise);
     }
 
+    /** A late start is put down to the squad before as far as it was still there, and to the machines for the rest. */
+    private void lateBy(long lateMs) {
+        long laneMs = LANES * groups.size();
+        long previousMs = Math.min(lateMs, Math.max(0, beganMs - squad.startMs()));
+        stopwatch.waited(WaitCause.PREVIOUS_SQUAD, laneMs * previousMs);
+        stopwatch.waited(WaitCause.MACHINES, laneMs * (lateMs - previousMs));
+    }
+
     private void practise() {
         practiceStartMs = simulator.nowMs();
+        lateBy(practiceStartMs - squad.startMs());
         day.allLanes().forEach(lane -> day.recorder().record(lane, squad.id(), 0));
         long untilMs = practiceStartMs + squad.practiceMs();
         for (int g = 0; g < groups.size(); g++) {
             int group = g;
-            pairPlay(rotation.pairOf(0, g), g, () -> practised(group)).practise(untilMs);
+            PairLanes lanes = day.lanes().get(rotation.pairOf(0, g));
+            new PairPractice(day, lanes, groups.get(g), untilMs, () -> practised(group)).practise();
         }
     }
 
@@ -89,14 +106,23 @@ final class SquadPlay {
 
     private void arrive(int group, int game) {
         turns.arrive(group, game);
+        arrivedMs[group] = simulator.nowMs();
         startGame(rotation.pairOf(game, group));
     }
 
     private void startGame(int pair) {
         turns.begin(pair).ifPresent(group -> {
             int game = turns.game(pair);
-            gameStartMs[game] = Math.min(gameStartMs[game], simulator.nowMs());
-            pairPlay(pair, group, () -> endGame(pair, group, game)).playGame();
+            long startMs = simulator.nowMs();
+            gameStartMs[game] = Math.min(gameStartMs[game], startMs);
+            stopwatch.waited(WaitCause.PREVIOUS_GROUP, LANES * (startMs - arrivedMs[group]));
+            PairLanes lanes = day.lanes().get(pair);
+            new PairGame(day, lanes, groups.get(group), stopwatch, () -> {
+                        stopwatch.played(
+                                simulator.nowMs() - startMs, groups.get(group).size());
+                        endGame(pair, group, game);
+                    })
+                    .play();
         });
     }
 
@@ -123,7 +149,7 @@ final class SquadPlay {
         PaceOfPlay pace = day.event().pace();
         long walkMs = 0;
         if (to != pair) {
-            groups.get(group).forEach(bowler -> bowler.agent().moveOn());
+            groups.get(group).forEach(member -> member.bowler().agent().moveOn());
             walkMs = lanesApart(pair, to) * pace.movePerPairMs() / 2 + pace.settleMs();
         }
         simulator.schedule(walkMs, Phase.MOVE, "arrive", () -> arrive(group, game));
@@ -139,20 +165,15 @@ final class SquadPlay {
         for (int game = 0; game < rotation.games(); game++) {
             enter(TimetableEntry.Activity.GAME, game + 1, gameStartMs[game], gameEndMs[game]);
         }
-        whenDone.accept(practiceStartMs, simulator.nowMs());
+        whenDone.accept(practiceStartMs, simulator.nowMs(), stopwatch.kept());
     }
 
     private void enter(TimetableEntry.Activity what, int game, long startMs, long endMs) {
         day.timetable().add(new TimetableEntry(squad.id(), what, game, startMs, endMs));
     }
 
-    private PairPlay pairPlay(int pair, int group, Runnable done) {
-        return new PairPlay(
-                simulator, day.event().pace(), day.shots(), day.lanes().get(pair), groups.get(group), done);
-    }
-
-    /** Told when the squad is done: when its practice started and when its last ball was scored. */
+    /** Told when the squad is done: when its practice started, when its last ball was scored, and how its time was spent. */
     interface WhenDone {
-        void accept(long startMs, long endMs);
+        void accept(long startMs, long endMs, PaceKept pace);
     }
 }

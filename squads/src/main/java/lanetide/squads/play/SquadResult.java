@@ -9,8 +9,9 @@ import java.util.List;
  * @param startMs when practice started (ms from midnight before the first day)
  * @param endMs when its last ball was scored (ms)
  * @param bowlers results in the order of groups and bowling order
+ * @param pace how its time was spent
  */
-public record SquadResult(String squad, long startMs, long endMs, List<BowlerResult> bowlers) {
+public record SquadResult(String squad, long startMs, long endMs, List<BowlerResult> bowlers, PaceKept pace) {
     /** Copies the list. */
     public SquadResult {
         bowlers = List.copyOf(bowlers);
@@ -23,6 +24,15 @@ public record SquadResult(String squad, long startMs, long endMs, List<BowlerRes
      */
     public double meanScore() {
         return bowlers.stream().mapToDouble(BowlerResult::meanScore).average().orElse(Double.NaN);
+    }
+
+    /**
+     * Games bowled.
+     *
+     * @return the most that any bowler bowled; 0 without bowlers
+     */
+    public int games() {
+        return bowlers.stream().mapToInt(bowler -> bowler.scores().size()).max().orElse(0);
     }
 
     /**

@@ -13,6 +13,7 @@ import lanetide.des.stats.ConfidenceInterval;
  * @param meanByGame mean over bowlers and playings, by game (pins)
  * @param earliestEndMs earliest end over the playings (ms from midnight before the first day)
  * @param latestEndMs latest end over the playings (ms)
+ * @param pace how its time was spent, all playings together
  */
 public record SquadStatistics(
         String squad,
@@ -20,7 +21,8 @@ public record SquadStatistics(
         Optional<ConfidenceInterval> meanScoreCi95,
         List<Double> meanByGame,
         long earliestEndMs,
-        long latestEndMs) {
+        long latestEndMs,
+        PaceKept pace) {
     /** Copies the list. */
     public SquadStatistics {
         meanByGame = List.copyOf(meanByGame);

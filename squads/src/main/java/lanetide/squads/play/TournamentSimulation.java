@@ -93,40 +93,43 @@ public final class TournamentSimulation {
         if (index == event.squads().size()) {
             return;
         }
-        List<List<BowlerInPlay>> groups = new ArrayList<>();
+        List<List<Member>> groups = new ArrayList<>();
         for (Group group : event.squads().get(index).groups()) {
             groups.add(group.bowlers().stream()
-                    .map(bowler -> inPlay(bowler, event.squads().get(index).id()))
+                    .map(bowler -> member(bowler, event.squads().get(index).id()))
                     .toList());
         }
-        SquadPlay squad = new SquadPlay(day, index, groups, (startMs, endMs) -> {
-            finishSquad(index, groups, startMs, endMs);
+        SquadPlay squad = new SquadPlay(day, index, groups, (startMs, endMs, pace) -> {
+            results.add(new SquadResult(event.squads().get(index).id(), startMs, endMs, bowlers(index, groups), pace));
             playSquad(index + 1);
         });
         squad.begin();
     }
 
-    private BowlerInPlay inPlay(Bowler bowler, String squad) {
+    private Member member(Bowler bowler, String squad) {
+        String key = "squad/" + squad + "/bowler/" + bowler.id();
         var player = StartingLines.player(bowler, event, physics);
-        return new BowlerInPlay(
+        BowlerInPlay inPlay = new BowlerInPlay(
                 bowler,
                 player,
                 physics.contact(bowler.spareCover(), event.centre().surface()),
                 startingLines.of(player),
-                "squad/" + squad + "/bowler/" + bowler.id(),
+                key,
                 streams);
+        return new Member(inPlay, event.pace(), key, streams);
     }
 
-    private void finishSquad(int index, List<List<BowlerInPlay>> groups, long startMs, long endMs) {
+    private List<BowlerResult> bowlers(int index, List<List<Member>> groups) {
         List<BowlerResult> bowlers = new ArrayList<>();
         for (int g = 0; g < groups.size(); g++) {
             String group = event.squads().get(index).groups().get(g).id();
-            for (BowlerInPlay bowler : groups.get(g)) {
+            for (Member member : groups.get(g)) {
+                BowlerInPlay bowler = member.bowler();
                 bowlers.add(new BowlerResult(bowler.bowler(), group, bowler.scores()));
                 oilOnBalls = oilOnBalls.plus(bowler.account());
             }
         }
-        results.add(new SquadResult(event.squads().get(index).id(), startMs, endMs, bowlers));
+        return bowlers;
     }
 
     private OilAccount account() {

@@ -94,13 +94,13 @@ class RefusalsTest {
     }
 
     @ParameterizedTest(name = "time {0} below zero")
-    @ValueSource(ints = {0, 1, 2, 3, 4})
+    @ValueSource(ints = {0, 1, 2, 3, 4, 5})
     void noTimeOfPlayIsNegative(int which) {
-        long[] ms = {1, 1, 1, 1, 1};
+        long[] ms = {1, 1, 1, 1, 1, 1};
         ms[which] = -1;
 
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new PaceOfPlay(ms[0], ms[1], ms[2], ms[3], ms[4]))
+                .isThrownBy(() -> new PaceOfPlay(ms[0], ms[1], 0, ms[2], ms[3], ms[4], ms[5], LaneCourtesy.NONE))
                 .withMessageStartingWith("pace of play: no time may be below 0 ms");
     }
 

@@ -16,6 +16,7 @@ import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
+import lanetide.squads.model.LaneCourtesy;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Level;
@@ -34,6 +35,9 @@ final class Events {
     static final long PRACTICE_MS = 5 * MINUTE_MS;
     static final long STRIP_MS = 40_000;
     static final long OIL_MS = 50_000;
+    /** The usual pace without chance and without courtesy, so that times can be told beforehand. */
+    static final PaceOfPlay STEADY = PaceOfPlay.USUAL.withSpread(0).withCourtesy(LaneCourtesy.NONE);
+
     static final OilPattern PATTERN = OilPattern.of("test", 40 * LaneGeometry.FOOT_M, 25, 3);
 
     private static final List<String> STYLES = List.of("straight", "stroker", "tweener", "power");
@@ -106,6 +110,22 @@ final class Events {
         return groups;
     }
 
+    /** Groups of casual bowlers of all four styles, all of one size. */
+    static List<Group> casualGroups(int groups, int size) {
+        return IntStream.range(0, groups)
+                .mapToObj(g -> new Group(
+                        String.valueOf(g + 1),
+                        IntStream.range(0, size)
+                                .mapToObj(b -> bowler(
+                                        (g + 1) + "-" + (b + 1),
+                                        Hand.RIGHT,
+                                        STYLES.get((g + b) % 4),
+                                        level("casual"),
+                                        "medium-reactive"))
+                                .toList()))
+                .toList();
+    }
+
     static List<Group> oneGroup(Bowler... bowlers) {
         return List.of(new Group("1", List.of(bowlers)));
     }
@@ -115,7 +135,7 @@ final class Events {
     }
 
     static Event event(Centre centre, Rotation rotation, Squad... squads) {
-        return event(centre, rotation, PaceOfPlay.USUAL, squads);
+        return event(centre, rotation, STEADY, squads);
     }
 
     static Event event(Centre centre, Rotation rotation, PaceOfPlay pace, Squad... squads) {

@@ -15,6 +15,7 @@ import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
+import lanetide.squads.model.LaneCourtesy;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
@@ -29,7 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Who throws when and where, seen from the films and the balls. */
 class PlayTest {
-    private static final PaceOfPlay PACE = PaceOfPlay.USUAL;
+    private static final PaceOfPlay PACE = Events.STEADY;
     private static final long QUICKEST_TRAVEL_MS = 500;
     private static final long SLOWEST_TRAVEL_MS = 4_000;
 
@@ -106,8 +107,8 @@ class PlayTest {
     void aFramesNextBallFollowsAtThePaceOfSpareShots() {
         WatchedSquad watched =
                 WatchedSquad.play(Events.event(Events.centre(1), Events.stay(1, 1, 2), Events.groups(4)), 5);
-        long leastMs = PACE.resetMs() + PACE.spareShotMs() + QUICKEST_TRAVEL_MS;
-        long mostMs = PACE.resetMs() + PACE.spareShotMs() + SLOWEST_TRAVEL_MS;
+        long leastMs = PACE.pinsetterMs() + PACE.spareShotMs() + QUICKEST_TRAVEL_MS;
+        long mostMs = PACE.pinsetterMs() + PACE.spareShotMs() + SLOWEST_TRAVEL_MS;
 
         List<Shot> game = watched.game();
         int seconds = 0;
@@ -140,7 +141,7 @@ class PlayTest {
         List<Shot> game = watched.game();
         for (int i = 1; i < game.size(); i++) {
             boolean first = game.get(i).frame() > game.get(i - 1).frame();
-            long paceMs = PACE.resetMs() + (first ? PACE.firstShotMs() : PACE.spareShotMs());
+            long paceMs = PACE.pinsetterMs() + (first ? PACE.firstShotMs() : PACE.spareShotMs());
             assertThat(game.get(i).timeMs() - game.get(i - 1).timeMs())
                     .isBetween(paceMs + QUICKEST_TRAVEL_MS, paceMs + SLOWEST_TRAVEL_MS);
         }
@@ -158,7 +159,9 @@ class PlayTest {
             assertThat(shot.timeMs()).isLessThan(endMs);
         });
         assertThat(watched.game().get(0).timeMs())
-                .isBetween(endMs + PACE.firstShotMs(), endMs + PACE.firstShotMs() + PACE.resetMs() + SLOWEST_TRAVEL_MS);
+                .isBetween(
+                        endMs + PACE.firstShotMs(),
+                        endMs + PACE.firstShotMs() + PACE.pinsetterMs() + SLOWEST_TRAVEL_MS);
         assertThat(watched.practice()).extracting(Shot::lane).contains(1, 2);
         assertThat(watched.practice().stream().map(Shot::bowler).distinct()).hasSize(size);
     }
@@ -178,13 +181,13 @@ class PlayTest {
 
         long endMs = Events.START_MS + Events.PRACTICE_MS + PACE.firstShotMs();
         assertThat(firsts)
-                .allSatisfy(ms -> assertThat(ms).isBetween(endMs, endMs + PACE.resetMs() + SLOWEST_TRAVEL_MS));
+                .allSatisfy(ms -> assertThat(ms).isBetween(endMs, endMs + PACE.pinsetterMs() + SLOWEST_TRAVEL_MS));
     }
 
     @Test
     void withoutPracticeTheFirstBallCounts() {
         Squad squad = new Squad("A", Events.START_MS, Conditioning.STRIP_AND_OIL, 0, Events.groups(2));
-        PaceOfPlay still = new PaceOfPlay(0, 0, 0, 0, 0);
+        PaceOfPlay still = new PaceOfPlay(0, 0, 0, 0, 0, 0, 0, LaneCourtesy.NONE);
 
         WatchedSquad watched = WatchedSquad.play(Events.event(Events.centre(1), Events.stay(1, 1, 1), still, squad), 1);
 
@@ -234,8 +237,8 @@ class PlayTest {
         assertThat(quickDoneMs).isLessThan(slowDoneMs - 5 * Events.MINUTE_MS);
         assertThat(first(watched, "1-", 1))
                 .isBetween(
-                        slowDoneMs + PACE.resetMs() + PACE.firstShotMs(),
-                        slowDoneMs + PACE.resetMs() + SLOWEST_TRAVEL_MS + PACE.firstShotMs());
+                        slowDoneMs + PACE.pinsetterMs() + PACE.firstShotMs(),
+                        slowDoneMs + PACE.pinsetterMs() + SLOWEST_TRAVEL_MS + PACE.firstShotMs());
     }
 
     private static long last(WatchedSquad watched, String group, int game) {
@@ -283,10 +286,18 @@ class PlayTest {
     }
 
     private static PaceOfPlay randomPace(Random random) {
-        long[] ms = IntStream.range(0, 5)
+        long[] ms = IntStream.range(0, 7)
                 .mapToLong(i -> random.nextInt(4) == 0 ? 0 : random.nextInt(60_000))
                 .toArray();
-        return new PaceOfPlay(ms[0], ms[1], ms[2], ms[3], ms[4]);
+        return new PaceOfPlay(
+                ms[0],
+                ms[1],
+                random.nextInt(3) * 0.3,
+                ms[2],
+                ms[3],
+                ms[4],
+                ms[5],
+                new LaneCourtesy(random.nextInt(3), ms[6]));
     }
 
     private static void assertNobodyIsInTwoPlaces(WatchedSquad watched, PaceOfPlay pace, long seed) {
@@ -296,7 +307,8 @@ class PlayTest {
                 assertThat(shot.timeMs())
                         .as("seed %d: %s at %s", seed, key, shot)
                         .isGreaterThanOrEqualTo(freeAgain.getOrDefault(key, 0L));
-                freeAgain.put(key, shot.timeMs() + pace.resetMs());
+                freeAgain.put(
+                        key, shot.timeMs() + (key.equals(shot.bowler()) ? pace.ballReturnMs() : pace.pinsetterMs()));
             }
         }
     }

@@ -46,7 +46,9 @@ class ReadmeTest {
         assertThat(readme())
                 .contains("| first ball | " + pace.firstShotMs() / 1000 + " s |")
                 .contains("| next ball | " + pace.spareShotMs() / 1000 + " s |")
-                .contains("| reset | " + pace.resetMs() / 1000 + " s |")
+                .contains("| pinsetter | " + pace.pinsetterMs() / 1000 + " s |")
+                .contains("| ball return | " + pace.ballReturnMs() / 1000 + " s |")
+                .contains("| approach | " + pace.courtesy().approachMs() / 1000 + " s |")
                 .contains("| walk | " + pace.movePerPairMs() / 1000 + " s |")
                 .contains("| settling | " + pace.settleMs() / 1000 + " s |");
     }

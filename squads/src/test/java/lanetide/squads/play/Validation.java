@@ -23,6 +23,7 @@ import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Level;
+import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.Ring;
 
@@ -64,6 +65,7 @@ final class Validation {
         checks.add(headsLeft());
         checks.addAll(paces());
         checks.add(squadWindow());
+        checks.add(threeSquads());
         checks.addAll(fieldMeans());
         checks.addAll(moves());
         checks.add(oilyBall());
@@ -99,12 +101,21 @@ final class Validation {
         return fresh.meanOnBoardUm(20, 0, LaneGeometry.ARROWS_M) / OilFilm.UNIT_UM;
     }
 
+    /** The source speaks to beginners on one lane, so these are casual bowlers. */
     private static List<Check> paces() {
         String source = "bowlingforbeginners.com, as quoted";
         return List.of(
-                new Check("a game alone on a pair", source, "10 to 15 min", 10, 15, gameMinutes(1), "min"),
+                new Check("a game of a casual bowler alone", source, "10 to 15 min", 10, 15, gameMinutes(1), "min"),
                 new Check(
-                        "four bowlers' games on one lane (four on a pair, times two lanes)",
+                        "two casual bowlers' games on one lane (two on a pair, times two lanes)",
+                        source,
+                        "20 to 25 min",
+                        20,
+                        25,
+                        2 * gameMinutes(2),
+                        "min"),
+                new Check(
+                        "four casual bowlers' games on one lane (four on a pair, times two lanes)",
                         source,
                         "40 to 50 min",
                         40,
@@ -112,7 +123,7 @@ final class Validation {
                         2 * gameMinutes(4),
                         "min"),
                 new Check(
-                        "lane time of a bowler's game, five on a pair",
+                        "lane time of a casual bowler's game, five on a pair",
                         source,
                         "10 to 13 min",
                         10,
@@ -122,13 +133,11 @@ final class Validation {
     }
 
     private static double gameMinutes(int bowlers) {
-        Event event = Events.event(Events.centre(1), Events.stay(1, 1, 3), Events.groups(bowlers));
+        Squad squad = Events.squad("A", Events.START_MS, Conditioning.STRIP_AND_OIL, Events.casualGroups(4, bowlers));
+        Event event = Events.event(Events.centre(4), Events.stay(4, 4, 3), PaceOfPlay.USUAL, squad);
         return playings()
-                .mapToDouble(seed -> Events.play(event, seed).timetable().stream()
-                        .filter(entry -> entry.what() == TimetableEntry.Activity.GAME)
-                        .mapToDouble(entry -> (double) (entry.endMs() - entry.startMs()) / Events.MINUTE_MS)
-                        .average()
-                        .orElseThrow())
+                .mapToDouble(
+                        seed -> Events.play(event, seed).squads().get(0).pace().minutesPerBowlerGame() * bowlers)
                 .average()
                 .orElseThrow();
     }
@@ -139,7 +148,7 @@ final class Validation {
         List<Group> groups =
                 Events.groups(IntStream.generate(() -> 6).limit(pairs).toArray());
         Squad squad = new Squad("A", Events.START_MS, Conditioning.STRIP_AND_OIL, 10 * Events.MINUTE_MS, groups);
-        Event event = Events.event(Events.centre(pairs, 2), Events.stay(pairs, pairs, 6), squad);
+        Event event = Events.event(Events.centre(pairs, 2), Events.stay(pairs, pairs, 6), PaceOfPlay.USUAL, squad);
         EventResult result = Events.play(event, 1);
         double hours =
                 (result.squads().get(0).endMs() - result.timetable().get(0).startMs()) / (60.0 * Events.MINUTE_MS);
@@ -149,6 +158,33 @@ final class Validation {
                 "at most 4 h",
                 0,
                 4,
+                hours,
+                "h");
+    }
+
+    /** As published: squads of 48 on twelve pairs, eight games, one oiling a day; on three days that makes 24 games. */
+    private static Check threeSquads() {
+        int pairs = 12;
+        int[] sizes = IntStream.generate(() -> 4).limit(pairs).toArray();
+        Squad[] squads = IntStream.range(0, 3)
+                .mapToObj(s -> new Squad(
+                        String.valueOf((char) ('A' + s)),
+                        Events.START_MS,
+                        s == 0 ? Conditioning.STRIP_AND_OIL : Conditioning.NONE,
+                        10 * Events.MINUTE_MS,
+                        Events.groups(sizes)))
+                .toArray(Squad[]::new);
+        Event event =
+                Events.event(Events.centre(pairs), new Ring(1, 1).plan(pairs, pairs, 8), PaceOfPlay.USUAL, squads);
+        EventResult result = Events.play(event, 1);
+        double hours =
+                (result.squads().get(2).endMs() - result.timetable().get(0).startMs()) / (60.0 * Events.MINUTE_MS);
+        return new Check(
+                "three squads of four a pair in a day, eight games each, one oiling, one after another",
+                "USBC, release on the U.S. Open, March 2017",
+                "one day, at most 16 h of it",
+                0,
+                16,
                 hours,
                 "h");
     }

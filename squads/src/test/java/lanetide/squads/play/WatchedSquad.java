@@ -32,6 +32,7 @@ final class WatchedSquad {
     final List<List<BowlerInPlay>> groups = new ArrayList<>();
     long practiceStartMs = -1;
     long endMs = -1;
+    PaceKept pace = PaceKept.NOTHING;
 
     private final List<LaneInPlay> allLanes = new ArrayList<>();
     private final List<double[]> films = new ArrayList<>();
@@ -69,21 +70,25 @@ final class WatchedSquad {
         for (LanePair pair : event.centre().pairs()) {
             lanes.add(PairLanes.bare(pair, Events.PHYSICS.grid()));
         }
+        List<List<Member>> members = new ArrayList<>();
         for (Group group : event.squads().get(0).groups()) {
-            groups.add(group.bowlers().stream()
+            members.add(group.bowlers().stream()
                     .map(bowler -> {
+                        String key = "squad/A/bowler/" + bowler.id();
                         var player = StartingLines.player(bowler, event, Events.PHYSICS);
-                        return new BowlerInPlay(
+                        BowlerInPlay inPlay = new BowlerInPlay(
                                 bowler,
                                 player,
                                 Events.PHYSICS.contact(
                                         bowler.spareCover(), event.centre().surface()),
                                 lines.of(player),
-                                "squad/A/bowler/" + bowler.id(),
+                                key,
                                 streams);
+                        return new Member(inPlay, event.pace(), key, streams);
                     })
                     .toList());
         }
+        members.forEach(group -> groups.add(group.stream().map(Member::bowler).toList()));
         lanes.forEach(pair -> allLanes.addAll(pair.both()));
         allLanes.forEach(lane -> films.add(lane.film().cellsUm().clone()));
         groups.forEach(group -> group.forEach(this::note));
@@ -91,9 +96,10 @@ final class WatchedSquad {
         LaneRecorder recorder = new LaneRecorder(event.pattern(), List.of(), Events.PHYSICS, LaneObserver.NONE);
         simulator.addTraceListener(trace::add);
         Day day = new Day(event, simulator, lanes, maker, recorder, timetable);
-        new SquadPlay(day, 0, groups, (startMs, lastMs) -> {
+        new SquadPlay(day, 0, members, (startMs, lastMs, kept) -> {
                     practiceStartMs = startMs;
                     endMs = lastMs;
+                    pace = kept;
                 })
                 .begin();
         simulator.addTraceListener(entry -> {

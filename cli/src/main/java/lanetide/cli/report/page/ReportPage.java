@@ -89,7 +89,11 @@ public final class ReportPage {
 
     private PageModel.Timetable timetable() {
         return new PageModel.Timetable(
-                Table.of("timetable-table", "Timetable of the first playing", StudyTables.timetable(study), 4),
+                Table.of(
+                        "timetable-table",
+                        "Timetable: means, and between which times in nine playings of ten",
+                        StudyTables.timetable(study),
+                        6),
                 study.replications() == 1
                         ? List.of()
                         : study.squads().stream().map(StudyTables::ends).toList());

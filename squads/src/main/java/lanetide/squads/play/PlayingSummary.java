@@ -1,0 +1,35 @@
+package lanetide.squads.play;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * What a study keeps of one playing; the lanes and the bowlers would need too much memory.
+ *
+ * @param squads squad by squad
+ * @param timetable what happened when
+ */
+record PlayingSummary(List<SquadSummary> squads, List<TimetableEntry> timetable) {
+    static PlayingSummary of(EventResult playing) {
+        return new PlayingSummary(
+                playing.squads().stream().map(SquadSummary::of).toList(), playing.timetable());
+    }
+
+    /**
+     * One squad.
+     *
+     * @param meanScore mean over bowlers and games (pins)
+     * @param byGame mean over bowlers, by game (pins)
+     * @param endMs when its last ball was scored (ms)
+     * @param pace how its time was spent
+     */
+    record SquadSummary(double meanScore, List<Double> byGame, long endMs, PaceKept pace) {
+        static SquadSummary of(SquadResult squad) {
+            return new SquadSummary(
+                    squad.meanScore(),
+                    IntStream.range(0, squad.games()).mapToObj(squad::meanScore).toList(),
+                    squad.endMs(),
+                    squad.pace());
+        }
+    }
+}
