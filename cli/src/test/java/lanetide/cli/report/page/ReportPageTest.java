@@ -74,7 +74,7 @@ class ReportPageTest {
             JsonNode entry = json.get("timetable").get(i);
             assertThat(rows.get(i).get(0)).isEqualTo(entry.get("squad").asString());
             assertThat(rows.get(i).get(2)).isEqualTo(entry.get("start").asString());
-            assertThat(rows.get(i).get(3)).isEqualTo(entry.get("end").asString());
+            assertThat(rows.get(i).get(4)).isEqualTo(entry.get("end").asString());
         }
     }
 
