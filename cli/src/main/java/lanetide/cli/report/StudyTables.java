@@ -47,11 +47,11 @@ public final class StudyTables {
         return List.of(TimeOfDay.write(time.meanMs()));
     }
 
-    /** Nothing is said of the spread where the time is sure to the minute. */
+    /** A dash where the time is sure to the minute. */
     private static List<String> spread(TimeSpread time) {
         String low = TimeOfDay.write(time.lowMs());
         String high = TimeOfDay.write(time.highMs());
-        return List.of(TimeOfDay.write(time.meanMs()), low.equals(high) ? "" : low + " and " + high);
+        return List.of(TimeOfDay.write(time.meanMs()), low.equals(high) ? "-" : low + " and " + high);
     }
 
     /** How fast squads bowl, and how long lanes stood still for each cause that occurred. */
