@@ -1,26 +1,16 @@
 package lanetide.des;
 
-/**
- * Pending events in their total order ({@link ScheduledEvent#compareTo}). A list marks the events it holds by a
- * {@link ScheduledEvent#index} other than {@link ScheduledEvent#NOT_LISTED}, and unmarks those it gives up.
- */
+/** Pending events in their total order, {@link ScheduledEvent#precedes}. */
 interface EventList {
 
-    /** Adds an event that no list holds. */
+    /** Adds an event that the list does not hold. */
     void add(ScheduledEvent event);
 
-    /** Removes an event that this list holds. */
+    /** Removes an event that the list holds. */
     void remove(ScheduledEvent event);
 
-    /** The event that runs next; the list must not be empty. */
-    ScheduledEvent first();
-
-    /** Removes and returns the event that runs next; the list must not be empty. */
-    ScheduledEvent removeFirst();
+    /** Removes and returns the event that runs next; null, changing nothing, if there is none up to the given time. */
+    ScheduledEvent removeFirst(long lastTimeMs);
 
     int size();
-
-    default boolean isEmpty() {
-        return size() == 0;
-    }
 }

@@ -1,127 +1,150 @@
 package lanetide.des;
 
 import java.util.Arrays;
+import java.util.function.IntConsumer;
 
 /**
- * Event list as an implicit heap in which every slot has up to four children: those of slot i stand in slots 4i+1 to
- * 4i+4. Adding, removing the first and removing any other event cost O(log n), the last because the list knows the slot
- * of each event; nothing removed leaves a trace behind.
+ * Events in an implicit heap in which every slot has up to four children: those of slot i stand in slots 4i+1 to 4i+4.
+ * Adding, removing the first and removing any other event cost O(log n), the last because the heap knows the slot of each
+ * event; nothing removed leaves a trace behind.
  *
- * <p>Four children halve the depth of a binary heap. What moves between slots are times and numbers, in arrays of their
- * own, so that most comparisons and all moves touch compact memory and no event object. The price is one indirection:
- * while it is listed an event keeps an index into {@link #events}, and {@link #indices} maps slots to indices.
+ * <p>Four children halve the depth of a binary heap. What moves between slots are times and ids, in arrays of their own, so
+ * that most comparisons and all moves touch compact memory and no event object.
  *
  * <p>Source: D. B. Johnson, "Priority queues with update and finding minimum spanning trees", Information Processing
  * Letters 4 (1975), for heaps with more than two children.
  */
-final class FourAryHeap implements EventList {
+final class FourAryHeap {
 
     private static final int CHILDREN = 4;
     private static final int INITIAL_CAPACITY = 64;
+    private static final int NOWHERE = -1;
 
-    /** Listed events by index. */
-    private ScheduledEvent[] events = {};
-
-    /** Slots by index. */
-    private int[] slots = {};
-
-    /** Indices by slot; those from slot {@link #size} on are free. */
-    private int[] indices = {};
+    private final EventPool pool;
 
     /** Times by slot. */
-    private long[] timesMs = {};
+    private long[] timesMs = new long[INITIAL_CAPACITY];
+
+    /** Ids by slot. */
+    private int[] ids = new int[INITIAL_CAPACITY];
+
+    /** Slots by id. */
+    private int[] slots = {};
 
     private int size;
 
-    FourAryHeap() {
-        growTo(INITIAL_CAPACITY);
+    FourAryHeap(EventPool pool) {
+        this.pool = pool;
     }
 
-    @Override
-    public void add(ScheduledEvent event) {
-        if (size == events.length) {
-            growTo(Math.multiplyExact(size, 2));
-        }
-        int index = indices[size];
-        event.index = index;
-        events[index] = event;
-        siftUp(size++, index, event.timeMs());
-    }
-
-    @Override
-    public void remove(ScheduledEvent event) {
-        removeAt(slots[event.index]);
-    }
-
-    @Override
-    public ScheduledEvent first() {
-        return events[indices[0]];
-    }
-
-    @Override
-    public ScheduledEvent removeFirst() {
-        return removeAt(0);
-    }
-
-    @Override
-    public int size() {
+    int size() {
         return size;
     }
 
-    private void growTo(int capacity) {
-        events = Arrays.copyOf(events, capacity);
-        slots = Arrays.copyOf(slots, capacity);
-        indices = Arrays.copyOf(indices, capacity);
+    boolean holds(ScheduledEvent event) {
+        return event.id() < slots.length && slots[event.id()] != NOWHERE;
+    }
+
+    void add(ScheduledEvent event) {
+        makeRoomFor(event.id());
+        siftUp(size++, event.id(), event.timeMs());
+    }
+
+    void remove(ScheduledEvent event) {
+        removeAt(slots[event.id()]);
+    }
+
+    /** Whether an event runs before all of the heap, which must not be empty. */
+    boolean wouldBeFirst(ScheduledEvent event) {
+        return precedes(event.timeMs(), event.id(), 0);
+    }
+
+    /** Removes and returns the first event; the heap must not be empty. */
+    ScheduledEvent removeFirst() {
+        ScheduledEvent first = pool.event(ids[0]);
+        removeAt(0);
+        return first;
+    }
+
+    /** Removes and returns the first event and adds another in one pass; the heap must not be empty. */
+    ScheduledEvent replaceFirst(ScheduledEvent event) {
+        ScheduledEvent first = pool.event(ids[0]);
+        slots[first.id()] = NOWHERE;
+        makeRoomFor(event.id());
+        siftDown(0, event.id(), event.timeMs());
+        return first;
+    }
+
+    /** Gives up all events, in no particular order. */
+    void drainTo(IntConsumer takesIds) {
+        int count = size;
+        size = 0;
+        for (int slot = 0; slot < count; slot++) {
+            slots[ids[slot]] = NOWHERE;
+            takesIds.accept(ids[slot]);
+        }
+    }
+
+    private void makeRoomFor(int id) {
+        if (id >= slots.length) {
+            growToHoldId(id);
+        }
+        if (size == ids.length) {
+            growToHoldOneMore();
+        }
+    }
+
+    private void growToHoldId(int id) {
+        int known = slots.length;
+        slots = Arrays.copyOf(slots, Math.max(INITIAL_CAPACITY, Math.multiplyExact(id, 2)));
+        Arrays.fill(slots, known, slots.length, NOWHERE);
+    }
+
+    private void growToHoldOneMore() {
+        int capacity = Math.multiplyExact(size, 2);
         timesMs = Arrays.copyOf(timesMs, capacity);
-        for (int free = size; free < capacity; free++) {
-            indices[free] = free;
-        }
+        ids = Arrays.copyOf(ids, capacity);
     }
 
-    private ScheduledEvent removeAt(int gap) {
-        int index = indices[gap];
-        ScheduledEvent removed = events[index];
-        removed.index = ScheduledEvent.NOT_LISTED;
-        events[index] = null;
+    private void removeAt(int slot) {
+        slots[ids[slot]] = NOWHERE;
+        fillFromEnd(slot);
+    }
+
+    /** Fills an open slot with what stands in the last, and may belong above or below it. */
+    private void fillFromEnd(int open) {
         size--;
-        int last = indices[size];
-        indices[size] = index;
-        if (gap < size) {
-            fill(gap, last, timesMs[size]);
-        }
-        return removed;
-    }
-
-    /** Fills a gap with what stood in the last slot, and may belong above or below it. */
-    private void fill(int gap, int index, long timeMs) {
-        siftDown(gap, index, timeMs);
-        if (slots[index] == gap) {
-            siftUp(gap, index, timeMs);
+        if (open < size) {
+            int id = ids[size];
+            siftDown(open, id, timesMs[size]);
+            if (slots[id] == open) {
+                siftUp(open, id, timesMs[open]);
+            }
         }
     }
 
-    private void siftUp(int start, int index, long timeMs) {
+    private void siftUp(int start, int id, long timeMs) {
         int slot = start;
         while (slot > 0) {
             int parent = (slot - 1) / CHILDREN;
-            if (!precedes(timeMs, index, parent)) {
+            if (!precedes(timeMs, id, parent)) {
                 break;
             }
-            place(slot, indices[parent], timesMs[parent]);
+            place(slot, ids[parent], timesMs[parent]);
             slot = parent;
         }
-        place(slot, index, timeMs);
+        place(slot, id, timeMs);
     }
 
-    private void siftDown(int start, int index, long timeMs) {
+    private void siftDown(int start, int id, long timeMs) {
         int slot = start;
         int child = firstOfChildren(slot);
-        while (child < size && !precedes(timeMs, index, child)) {
-            place(slot, indices[child], timesMs[child]);
+        while (child < size && !precedes(timeMs, id, child)) {
+            place(slot, ids[child], timesMs[child]);
             slot = child;
             child = firstOfChildren(slot);
         }
-        place(slot, index, timeMs);
+        place(slot, id, timeMs);
     }
 
     /** The child that runs first, or a slot beyond the end if there is no child. */
@@ -149,25 +172,21 @@ final class FourAryHeap implements EventList {
     private int firstOf(int start, int end) {
         int first = start;
         for (int slot = start + 1; slot < end; slot++) {
-            if (precedes(timesMs[slot], indices[slot], first)) {
+            if (precedes(timesMs[slot], ids[slot], first)) {
                 first = slot;
             }
         }
         return first;
     }
 
-    private boolean precedes(long timeMs, int index, int slot) {
+    private boolean precedes(long timeMs, int id, int slot) {
         long otherMs = timesMs[slot];
-        return timeMs < otherMs || (timeMs == otherMs && precedesAtSameTime(index, indices[slot]));
+        return timeMs < otherMs || (timeMs == otherMs && pool.event(id).precedesAtSameTime(pool.event(ids[slot])));
     }
 
-    private boolean precedesAtSameTime(int index, int otherIndex) {
-        return events[index].compareAtSameTime(events[otherIndex]) < 0;
-    }
-
-    private void place(int slot, int index, long timeMs) {
-        indices[slot] = index;
+    private void place(int slot, int id, long timeMs) {
+        ids[slot] = id;
         timesMs[slot] = timeMs;
-        slots[index] = slot;
+        slots[id] = slot;
     }
 }

@@ -1,88 +1,85 @@
 package lanetide.des;
 
-/** An event as the kernel sees it: its place in the total order, its action, and its place in the event list. */
-final class ScheduledEvent implements EventHandle, Comparable<ScheduledEvent> {
+/**
+ * An event that waits, as the kernel sees it: its place in the total order and its action. Once it is over the object is
+ * used again for another event, so that the kernel alone may hold on to one; callers get an {@link EventHandle}.
+ */
+final class ScheduledEvent {
 
-    /** The index of an event that no list holds. */
-    static final int NOT_LISTED = -1;
+    private static final long NONE = -1;
 
-    /** Where the event list keeps this event; written by the list alone. */
-    int index = NOT_LISTED;
-
-    private final Simulator simulator;
-    private final int phase;
-    private final String label;
-    private final Runnable action;
+    private final int id;
     private long timeMs;
-    private long sequence;
+    private int phase;
+    private long tieRank;
+    private long sequence = NONE;
+    private String label;
+    private Runnable action;
 
-    ScheduledEvent(Simulator simulator, long timeMs, int phase, long sequence, String label, Runnable action) {
-        this.simulator = simulator;
-        this.timeMs = timeMs;
-        this.phase = phase;
-        this.sequence = sequence;
-        this.label = label;
-        this.action = action;
+    ScheduledEvent(int id) {
+        this.id = id;
     }
 
-    @Override
-    public long timeMs() {
+    /** Number of the object, kept from use to use; a pool counts its objects from 0. */
+    int id() {
+        return id;
+    }
+
+    long timeMs() {
         return timeMs;
     }
 
-    @Override
-    public int phase() {
+    int phase() {
         return phase;
     }
 
-    @Override
-    public String label() {
-        return label;
-    }
-
-    @Override
-    public boolean isPending() {
-        return index != NOT_LISTED;
-    }
-
-    @Override
-    public boolean cancel() {
-        return simulator.cancel(this);
-    }
-
-    @Override
-    public void reschedule(long newTimeMs) {
-        simulator.reschedule(this, newTimeMs);
-    }
-
+    /** Number given at scheduling or rescheduling, which no two events share; of no event, -1. */
     long sequence() {
         return sequence;
+    }
+
+    String label() {
+        return label;
     }
 
     Runnable action() {
         return action;
     }
 
+    void become(int newPhase, String newLabel, Runnable newAction) {
+        phase = newPhase;
+        label = newLabel;
+        action = newAction;
+    }
+
     /** Takes a new place in the order; only while no list holds the event, since lists are sorted by it. */
-    void moveTo(long newTimeMs, long newSequence) {
+    void moveTo(long newTimeMs, long newTieRank, long newSequence) {
         timeMs = newTimeMs;
+        tieRank = newTieRank;
         sequence = newSequence;
     }
 
-    /** The total order of events: time, then phase, then sequence number, which no two events share. */
-    @Override
-    public int compareTo(ScheduledEvent other) {
-        int byTime = Long.compare(timeMs, other.timeMs);
-        return byTime != 0 ? byTime : compareAtSameTime(other);
+    /** Becomes no event, as handles will find. */
+    void end() {
+        sequence = NONE;
     }
 
-    int compareAtSameTime(ScheduledEvent other) {
-        int byPhase = Integer.compare(phase, other.phase);
-        return byPhase != 0 ? byPhase : Long.compare(sequence, other.sequence);
+    /** Forgets what it was to do, so that nothing stays in memory for its sake. */
+    void forget() {
+        label = null;
+        action = null;
     }
 
-    @Override
-    public String toString() {
-        return "event '" + label + "' at " + timeMs + " ms, phase " + phase;
+    /** The total order of events: time, then {@link #precedesAtSameTime}. */
+    boolean precedes(ScheduledEvent other) {
+        return timeMs < other.timeMs || (timeMs == other.timeMs && precedesAtSameTime(other));
+    }
+
+    /** The order of events of the same time: phase, then rank among ties, then sequence number. */
+    boolean precedesAtSameTime(ScheduledEvent other) {
+        if (phase != other.phase) {
+            return phase < other.phase;
+        }
+        return tieRank != other.tieRank ? tieRank < other.tieRank : sequence < other.sequence;
     }
 }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.BooleanSupplier;
+import java.util.function.LongSupplier;
 import lanetide.des.TraceEntry.Happening;
+import org.apache.commons.rng.UniformRandomProvider;
 
 /**
  * A clock and a list of events to come. Running means: take the first event, set the clock to its time, run its action,
@@ -25,8 +27,11 @@ import lanetide.des.TraceEntry.Happening;
  */
 public final class Simulator {
 
-    private final EventList events;
+    private final EventPool pool = new EventPool();
+    private final EventList events = new LazyQueue(pool);
+    private final LongSupplier tieRanks;
     private final List<TraceListener> traceListeners = new ArrayList<>();
+    private ScheduledEvent justOver;
     private long nowMs;
     private long nextSequence;
     private long executedEvents;
@@ -35,11 +40,21 @@ public final class Simulator {
 
     /** A simulator with its clock at 0 ms and no events. */
     public Simulator() {
-        this(new FourAryHeap());
+        this(() -> 0);
     }
 
-    Simulator(EventList events) {
-        this.events = events;
+    private Simulator(LongSupplier tieRanks) {
+        this.tieRanks = tieRanks;
+    }
+
+    /**
+     * A simulator in which events of the same time and phase run in random order instead of the order of scheduling. A
+     * result that holds only for one order of ties is an accident of the program; run the model in both kinds and compare.
+     *
+     * @param random draws the order; give it a stream of its own, so that nothing else changes
+     */
+    public static Simulator permutingTies(UniformRandomProvider random) {
+        return new Simulator(random::nextLong);
     }
 
     /** The present simulated time in milliseconds. */
@@ -54,19 +69,11 @@ public final class Simulator {
      * @param phase rank among events of the same time; the lower runs first
      * @param label what the event is called in traces and error messages
      * @param action what the event does
+     * @return by which the event can be cancelled or moved; if it never will be, {@link #post} makes no garbage
      * @throws IllegalArgumentException if {@code delayMs < 0}, or if {@code nowMs() + delayMs > Long.MAX_VALUE}
      */
     public EventHandle schedule(long delayMs, int phase, String label, Runnable action) {
-        if (delayMs < 0) {
-            throw new IllegalArgumentException(
-                    "delayMs of event '" + label + "' is " + delayMs + ", but must be at least 0; use 0 for now");
-        }
-        if (delayMs > Long.MAX_VALUE - nowMs) {
-            throw new IllegalArgumentException("delayMs of event '" + label + "' is " + delayMs
-                    + ", but at " + nowMs + " ms must be at most " + (Long.MAX_VALUE - nowMs)
-                    + "; an event that never comes need not be scheduled");
-        }
-        return scheduleAt(nowMs + delayMs, phase, label, action);
+        return new Handle(this, enter(timeAfter(delayMs, label), phase, label, action));
     }
 
     /**
@@ -76,16 +83,24 @@ public final class Simulator {
      * @param phase rank among events of the same time; the lower runs first
      * @param label what the event is called in traces and error messages
      * @param action what the event does
+     * @return by which the event can be cancelled or moved
      * @throws IllegalArgumentException if {@code timeMs < nowMs()}
      */
     public EventHandle scheduleAt(long timeMs, int phase, String label, Runnable action) {
-        Objects.requireNonNull(label, "label");
-        Objects.requireNonNull(action, "action");
-        requireNotPast(timeMs, "event '" + label + "'");
-        ScheduledEvent event = new ScheduledEvent(this, timeMs, phase, nextSequence++, label, action);
-        events.add(event);
-        trace(Happening.SCHEDULED, event);
-        return event;
+        return new Handle(this, enter(timeMs, phase, label, action));
+    }
+
+    /**
+     * Schedules an event a given time from now that nobody will cancel or move. This makes no garbage.
+     *
+     * @param delayMs milliseconds from now, at least 0
+     * @param phase rank among events of the same time; the lower runs first
+     * @param label what the event is called in traces and error messages
+     * @param action what the event does
+     * @throws IllegalArgumentException if {@code delayMs < 0}, or if {@code nowMs() + delayMs > Long.MAX_VALUE}
+     */
+    public void post(long delayMs, int phase, String label, Runnable action) {
+        enter(timeAfter(delayMs, label), phase, label, action);
     }
 
     /**
@@ -106,7 +121,9 @@ public final class Simulator {
      * @throws IllegalStateException if called from within a run
      */
     public void runUntil(long timeMs) {
-        requireNotPast(timeMs, "runUntil");
+        if (timeMs < nowMs) {
+            throw past("runUntil", timeMs);
+        }
         runEvents(timeMs, () -> true);
         if (!stopRequested) {
             nowMs = timeMs;
@@ -143,25 +160,41 @@ public final class Simulator {
         return events.size();
     }
 
-    boolean cancel(ScheduledEvent event) {
-        if (!event.isPending()) {
-            return false;
-        }
+    /** Takes a pending event off the list. */
+    void cancel(ScheduledEvent event) {
         events.remove(event);
-        trace(Happening.CANCELLED, event);
-        return true;
+        long number = event.sequence();
+        event.end();
+        trace(Happening.CANCELLED, event, number);
+        pool.giveBack(event);
     }
 
+    /** Moves a pending event to another time. */
     void reschedule(ScheduledEvent event, long timeMs) {
-        if (!event.isPending()) {
-            throw new IllegalStateException("event '" + event.label()
-                    + "' has run or was cancelled and cannot be rescheduled; schedule a new one");
-        }
-        requireNotPast(timeMs, "event '" + event.label() + "'");
+        requireNotPast(timeMs, event.label());
         events.remove(event);
-        event.moveTo(timeMs, nextSequence++);
+        event.moveTo(timeMs, tieRanks.getAsLong(), nextSequence++);
         events.add(event);
-        trace(Happening.RESCHEDULED, event);
+        trace(Happening.RESCHEDULED, event, event.sequence());
+    }
+
+    private ScheduledEvent enter(long timeMs, int phase, String label, Runnable action) {
+        Objects.requireNonNull(label, "label");
+        Objects.requireNonNull(action, "action");
+        requireNotPast(timeMs, label);
+        ScheduledEvent event = takeObject();
+        event.become(phase, label, action);
+        event.moveTo(timeMs, tieRanks.getAsLong(), nextSequence++);
+        events.add(event);
+        trace(Happening.SCHEDULED, event, event.sequence());
+        return event;
+    }
+
+    private long timeAfter(long delayMs, String label) {
+        if (delayMs < 0 || delayMs > Long.MAX_VALUE - nowMs) {
+            throw impossibleDelay(delayMs, label);
+        }
+        return nowMs + delayMs;
     }
 
     private void runEvents(long lastTimeMs, BooleanSupplier condition) {
@@ -172,40 +205,69 @@ public final class Simulator {
         running = true;
         stopRequested = false;
         try {
-            while (!stopRequested
-                    && !events.isEmpty()
-                    && events.first().timeMs() <= lastTimeMs
-                    && condition.getAsBoolean()) {
-                executeFirst();
+            while (!stopRequested && condition.getAsBoolean()) {
+                ScheduledEvent event = events.removeFirst(lastTimeMs);
+                if (event == null) {
+                    break;
+                }
+                execute(event);
             }
         } finally {
             running = false;
         }
     }
 
-    private void executeFirst() {
-        ScheduledEvent event = events.removeFirst();
+    /** The object of the event is free while its action runs; mostly that schedules another, which takes it over. */
+    private void execute(ScheduledEvent event) {
         nowMs = event.timeMs();
         executedEvents++;
-        trace(Happening.EXECUTED, event);
+        long number = event.sequence();
+        event.end();
+        trace(Happening.EXECUTED, event, number);
+        justOver = event;
         event.action().run();
+        if (justOver != null) {
+            pool.giveBack(justOver);
+            justOver = null;
+        }
     }
 
-    private void trace(Happening happening, ScheduledEvent event) {
+    private ScheduledEvent takeObject() {
+        ScheduledEvent event = justOver;
+        if (event == null) {
+            return pool.take();
+        }
+        justOver = null;
+        return event;
+    }
+
+    private void trace(Happening happening, ScheduledEvent event, long number) {
         if (traceListeners.isEmpty()) {
             return;
         }
-        TraceEntry entry =
-                new TraceEntry(nowMs, happening, event.timeMs(), event.phase(), event.sequence(), event.label());
+        TraceEntry entry = new TraceEntry(nowMs, happening, event.timeMs(), event.phase(), number, event.label());
         for (TraceListener listener : traceListeners) {
             listener.record(entry);
         }
     }
 
-    private void requireNotPast(long timeMs, String what) {
+    private IllegalArgumentException impossibleDelay(long delayMs, String label) {
+        String what = "delayMs of event '" + label + "' is " + delayMs + ", but ";
+        return new IllegalArgumentException(
+                delayMs < 0
+                        ? what + "must be at least 0; use 0 for now"
+                        : what + "at " + nowMs + " ms must be at most " + (Long.MAX_VALUE - nowMs)
+                                + "; an event that never comes need not be scheduled");
+    }
+
+    private void requireNotPast(long timeMs, String label) {
         if (timeMs < nowMs) {
-            throw new IllegalArgumentException(
-                    "timeMs of " + what + " is " + timeMs + ", but the clock already stands at " + nowMs + " ms");
+            throw past("event '" + label + "'", timeMs);
         }
+    }
+
+    private IllegalArgumentException past(String what, long timeMs) {
+        return new IllegalArgumentException(
+                "timeMs of " + what + " is " + timeMs + ", but the clock already stands at " + nowMs + " ms");
     }
 }

@@ -1,5 +1,7 @@
 package lanetide.des;
 
+import java.util.Locale;
+
 /**
  * One thing that happened to one event.
  *
@@ -31,5 +33,26 @@ public record TraceEntry(long clockMs, Happening happening, long timeMs, int pha
     public String toString() {
         return clockMs + " ms: " + happening.word + " '" + label + "' for " + timeMs + " ms, phase " + phase
                 + ", number " + sequence;
+    }
+
+    /** One line of JSON (RFC 8259) with the same content. */
+    public String toJson() {
+        return "{\"clockMs\":" + clockMs + ",\"happening\":\"" + happening.word + "\",\"label\":\"" + escaped(label)
+                + "\",\"timeMs\":" + timeMs + ",\"phase\":" + phase + ",\"number\":" + sequence + "}";
+    }
+
+    private static String escaped(String text) {
+        StringBuilder escaped = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '"' || c == '\\') {
+                escaped.append('\\').append(c);
+            } else if (c < ' ') {
+                escaped.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
+            } else {
+                escaped.append(c);
+            }
+        }
+        return escaped.toString();
     }
 }

@@ -1,9 +1,16 @@
 package lanetide.des;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import lanetide.des.TraceEntry.Happening;
 import org.junit.jupiter.api.Test;
 
@@ -91,5 +98,78 @@ class TraceTest {
                         "30 EXECUTED departure",
                         "30 SCHEDULED departure",
                         "45 EXECUTED departure");
+    }
+
+    @Test
+    void aTraceCanBeWrittenAsText() {
+        StringBuilder text = new StringBuilder();
+        simulator.addTraceListener(TraceWriter.text(text, TraceFilter.ALL));
+        simulator.schedule(10, 1, "release", () -> {});
+        simulator.run();
+        assertThat(text.toString().lines())
+                .containsExactly(
+                        "0 ms: scheduled 'release' for 10 ms, phase 1, number 0",
+                        "10 ms: executed 'release' for 10 ms, phase 1, number 0");
+        assertThat(text).endsWith("number 0\n");
+    }
+
+    @Test
+    void aTraceCanBeWrittenAsLinesOfJson() {
+        StringBuilder json = new StringBuilder();
+        simulator.addTraceListener(TraceWriter.jsonLines(json, TraceFilter.ALL));
+        simulator.schedule(10, -1, "say \"a\\b\"\n\u00e9", () -> {}).cancel();
+        assertThat(json)
+                .hasToString("{\"clockMs\":0,\"happening\":\"scheduled\",\"label\":\"say \\\"a\\\\b\\\"\\u000a\u00e9\","
+                        + "\"timeMs\":10,\"phase\":-1,\"number\":0}\n"
+                        + "{\"clockMs\":0,\"happening\":\"cancelled\",\"label\":\"say \\\"a\\\\b\\\"\\u000a\u00e9\","
+                        + "\"timeMs\":10,\"phase\":-1,\"number\":0}\n");
+    }
+
+    @Test
+    void aTraceIsFilteredByKindLabelAndTime() {
+        TraceFilter filter = TraceFilter.ALL
+                .ofKinds(EnumSet.of(Happening.EXECUTED))
+                .ofLabels(label -> label.startsWith("release"))
+                .between(10, 20);
+        StringBuilder text = new StringBuilder();
+        simulator.addTraceListener(TraceWriter.text(text, filter));
+        for (int timeMs = 5; timeMs <= 25; timeMs += 5) {
+            simulator.schedule(timeMs, 0, "release " + timeMs, () -> {});
+            simulator.schedule(timeMs, 0, "ball back", () -> {});
+        }
+        simulator.run();
+        assertThat(text.toString().lines())
+                .containsExactly(
+                        "10 ms: executed 'release 10' for 10 ms, phase 0, number 2",
+                        "15 ms: executed 'release 15' for 15 ms, phase 0, number 4",
+                        "20 ms: executed 'release 20' for 20 ms, phase 0, number 6");
+    }
+
+    @Test
+    void aFilterThatLetsNothingPassIsRefused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> TraceFilter.ALL.between(10, 9))
+                .withMessage("untilMs is 9, but must be at least fromMs, which is 10");
+        assertThatIllegalArgumentException().isThrownBy(() -> TraceFilter.ALL.ofKinds(Set.of()));
+    }
+
+    @Test
+    void aTraceThatCannotBeWrittenEndsTheRun() {
+        Writer full = new Writer() {
+            @Override
+            public void write(char[] text, int offset, int length) throws IOException {
+                throw new IOException("disk full");
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        };
+        simulator.addTraceListener(TraceWriter.text(full, TraceFilter.ALL));
+        assertThatThrownBy(() -> simulator.schedule(10, 1, "release", () -> {}))
+                .isInstanceOf(UncheckedIOException.class)
+                .hasMessage("the trace cannot be written: disk full");
     }
 }
