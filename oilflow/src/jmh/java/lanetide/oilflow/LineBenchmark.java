@@ -29,7 +29,7 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /** Looking for a line: over all angles, near the present line, and by moves of two and one. */
 @State(Scope.Thread)
-@BenchmarkMode(Mode.AverageTime)
+@BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Fork(2)
 @Warmup(iterations = 5, time = 1)

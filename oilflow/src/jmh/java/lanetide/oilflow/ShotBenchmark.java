@@ -25,7 +25,7 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /** One shot down the lane: reading the film, and wearing it. */
 @State(Scope.Thread)
-@BenchmarkMode(Mode.AverageTime)
+@BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Fork(2)
 @Warmup(iterations = 5, time = 1)

@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import lanetide.oilflow.ValidationRow.Use;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.film.SheetPattern;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.line.Player;
 
 /** Rows of the validation table about lanes in play. */
 final class TransitionRows {
@@ -17,8 +20,10 @@ final class TransitionRows {
     private final List<ValidationRow> rows = new ArrayList<>();
 
     private TransitionRows() {
-        heads();
+        heads("the usual shape", Lanes.pattern(39), Use.CHECK);
         reactiveBlock();
+        frontLoaded(5, 0.07);
+        frontLoaded(6, 0.10);
         nonFlaringBlock();
     }
 
@@ -26,44 +31,70 @@ final class TransitionRows {
         return new TransitionRows().rows;
     }
 
-    private void heads() {
-        OilFilm film = Lanes.fresh(Lanes.pattern(39));
+    private void heads(String shape, OilPattern pattern, Use use) {
+        OilFilm film = Lanes.fresh(pattern);
         double units = film.meanOnBoardUm(20, 0, FOOT_M) / OilFilm.UNIT_UM;
         add(
-                "Head film of the usual shape, first foot, middle board, 26 mL 3:1",
+                "Head film of " + shape + ", first foot, middle board, 39 ft, 26 mL, 3:1",
                 "Thompson, Bowlers Journal, August 2015, p. 17 (competitive patterns)",
                 "70 to 120 units",
                 ValidationRow.format("%.0f units", units),
                 units >= 70 && units <= 120,
-                Use.CHECK);
+                use);
     }
 
     private void reactiveBlock() {
-        OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
+        losses("", Lanes.pattern(39));
+        for (String cover : List.of("weak-reactive", "medium-reactive", "strong-reactive")) {
+            for (int games : new int[] {9, 24}) {
+                feetMoved("power", cover, games, "deeper", 1);
+            }
+        }
+    }
+
+    /** Two shapes whose heads hold what tapes on competitive patterns found, chosen for that alone. */
+    private void frontLoaded(double decay, double floor) {
+        SheetPattern pattern = Lanes.pattern(39).falling(decay, floor);
+        String shape = ValidationRow.format("decay %.0f, floor %.0f %%", decay, 100 * floor);
+        heads(shape, pattern, Use.CALIBRATION);
+        losses(", " + shape, pattern);
+        double sum = 0;
+        for (String style : Lanes.STYLES) {
+            Player player = Lanes.player(style);
+            OilFilm film = Lanes.fresh(pattern);
+            sum += Lanes.finder().exitBoard(player, film, Lanes.natural(player, film), 39 * FOOT_M);
+        }
+        double mean = sum / Lanes.STYLES.size();
+        add(
+                "Exit board at 39 ft, mean of four styles, " + shape,
+                "length less 31 (USBC technique page, US Bowler, July 2011)",
+                "8 ± 2",
+                ValidationRow.format("%.1f", mean),
+                Math.abs(mean - 8) <= 2,
+                Use.CHECK);
+    }
+
+    private void losses(String shape, OilPattern pattern) {
+        OilFilm fresh = Lanes.fresh(pattern);
         for (int games = 12; games <= 15; games += 3) {
-            double left = 100 * mean(Lanes.USUAL_COVER, games, block -> leastLeft(block.film, fresh, 0, 20));
+            double left = 100 * mean(pattern, Lanes.USUAL_COVER, games, block -> leastLeft(block.film, fresh, 0, 20));
             add(
-                    "Film left in the first 20 ft of the most used board after " + games + " games on the lane",
+                    "Film left in the first 20 ft of the most used board after " + games + " games on the lane" + shape,
                     "Thompson, Bowlers Journal, August 2015, p. 17",
                     "50 ± 15 % after 12 to 15",
                     ValidationRow.format("%.0f %%", left),
                     Math.abs(left - 50) <= 15,
                     Use.CHECK);
         }
-        double heads = 100 * (1 - mean(Lanes.USUAL_COVER, 15, block -> leastLeft(block.film, fresh, 0, 20)));
-        double middle = 100 * (1 - mean(Lanes.USUAL_COVER, 15, block -> leastLeft(block.film, fresh, 20, 38)));
+        double heads = 100 * (1 - mean(pattern, Lanes.USUAL_COVER, 15, block -> leastLeft(block.film, fresh, 0, 20)));
+        double middle = 100 * (1 - mean(pattern, Lanes.USUAL_COVER, 15, block -> leastLeft(block.film, fresh, 20, 38)));
         add(
-                "Largest loss of a board, first 20 ft against 20 to 38 ft, after 15 games",
+                "Largest loss of a board, first 20 ft against 20 to 38 ft, after 15 games" + shape,
                 "patterns break down front to back (pro-shop article, October 2017)",
                 "more in the first 20 ft",
                 ValidationRow.format("%.0f %% against %.0f %%", heads, middle),
                 heads > middle,
                 Use.CHECK);
-        for (String cover : List.of("weak-reactive", "medium-reactive", "strong-reactive")) {
-            for (int games : new int[] {9, 24}) {
-                feetMoved("power", cover, games, "deeper", 1);
-            }
-        }
     }
 
     private void feetMoved(String style, String cover, int games, String published, int sign) {
@@ -84,9 +115,13 @@ final class TransitionRows {
 
     /** Mean over seeded blocks of a mixed field with one cover, after all have moved to the lane they then find. */
     private static double mean(String cover, int games, ToDoubleFunction<Block> measure) {
+        return mean(Lanes.pattern(39), cover, games, measure);
+    }
+
+    private static double mean(OilPattern pattern, String cover, int games, ToDoubleFunction<Block> measure) {
         double sum = 0;
         for (long seed = 1; seed <= BLOCKS; seed++) {
-            Block block = new Block(Lanes.field(cover), Lanes.fresh(Lanes.pattern(39)), seed).play(games);
+            Block block = new Block(Lanes.field(cover), Lanes.fresh(pattern), seed).play(games);
             block.moveAll();
             sum += measure.applyAsDouble(block);
         }

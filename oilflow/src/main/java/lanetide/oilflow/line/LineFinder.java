@@ -8,10 +8,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import lanetide.oilflow.ball.Release;
+import lanetide.oilflow.ball.ReleaseSpread;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.motion.BallPath;
 import lanetide.oilflow.motion.Delivery;
+import lanetide.oilflow.motion.MarchTogether;
 import lanetide.oilflow.motion.RowMarch;
 import lanetide.oilflow.pocket.PinCarry;
 
@@ -26,6 +28,7 @@ public final class LineFinder {
     /** A line belongs to the window if it is at least this share as good as the best. */
     public static final double GOOD_SHARE = 0.9;
 
+    /** Points of the scatter in searches; like those below, a whole number of {@link MarchTogether#BALLS}. */
     private static final int NODES = 32;
 
     /**
@@ -55,6 +58,7 @@ public final class LineFinder {
     private static final double VALLEY_BOARDS_PER_RAD = LaneGeometry.HEAD_PIN_M / LaneGeometry.BOARD_M / 0.8;
 
     private final RowMarch march;
+    private final MarchTogether several;
     private final PinCarry carry;
 
     /**
@@ -65,6 +69,7 @@ public final class LineFinder {
      */
     public LineFinder(RowMarch march, PinCarry carry) {
         this.march = march;
+        this.several = new MarchTogether(march.grid());
         this.carry = carry;
     }
 
@@ -223,26 +228,33 @@ public final class LineFinder {
     }
 
     private LineQuality quality(Player player, OilFilm film, Line line, int nodes) {
-        double laydownM = LaneGeometry.boardToMetres(line.laydownBoard());
+        double massKg = player.contact().ball().core().massKg();
         double strikes = 0;
         int pockets = 0;
-        for (int node = 0; node < nodes; node++) {
-            Release release = player.style()
-                    .release()
-                    .scaled(
-                            1 + player.spread().speedShare() * POINTS.at(node, 2),
-                            1 + player.spread().spinShare() * POINTS.at(node, 3));
-            double atM = laydownM + player.spread().laydownM() * POINTS.at(node, 0);
-            double launchRad = line.launchRad() + player.spread().launchRad() * POINTS.at(node, 1);
-            roll(player, film, release, atM, launchRad);
-            strikes += carry.strikeChance(
-                    march.arrivalBoard(),
-                    march.entryAngleRad(),
-                    march.speedMps(),
-                    player.contact().ball().core().massKg());
-            pockets += PinCarry.isPocket(march.arrivalBoard()) ? 1 : 0;
+        for (int first = 0; first < nodes; first += MarchTogether.BALLS) {
+            several.clear();
+            for (int i = 0; i < MarchTogether.BALLS; i++) {
+                several.add(scattered(player, line, first + i), player.hand(), player.contact(), film);
+            }
+            several.run();
+            for (int i = 0; i < MarchTogether.BALLS; i++) {
+                double arrival = several.arrivalBoard(i);
+                strikes += carry.strikeChance(arrival, several.entryAngleRad(i), several.speedMps(i), massKg);
+                pockets += PinCarry.isPocket(arrival) ? 1 : 0;
+            }
         }
         return new LineQuality(strikes / nodes, (double) pockets / nodes);
+    }
+
+    /** A line as it leaves the hand at one point of the scatter. */
+    private static Delivery scattered(Player player, Line line, int node) {
+        ReleaseSpread spread = player.spread();
+        Release release = player.style()
+                .release()
+                .scaled(1 + spread.speedShare() * POINTS.at(node, 2), 1 + spread.spinShare() * POINTS.at(node, 3));
+        double atM = LaneGeometry.boardToMetres(line.laydownBoard()) + spread.laydownM() * POINTS.at(node, 0);
+        double launchRad = line.launchRad() + spread.launchRad() * POINTS.at(node, 1);
+        return Delivery.of(release, player.contact().ball().radiusM(), atM, launchRad);
     }
 
     /**
@@ -305,11 +317,8 @@ public final class LineFinder {
 
     private void roll(Player player, OilFilm film, Line line) {
         double laydownM = LaneGeometry.boardToMetres(line.laydownBoard());
-        roll(player, film, player.style().release(), laydownM, line.launchRad());
-    }
-
-    private void roll(Player player, OilFilm film, Release release, double laydownM, double launchRad) {
         double radiusM = player.contact().ball().radiusM();
-        march.read(Delivery.of(release, radiusM, laydownM, launchRad), player.hand(), player.contact(), film);
+        Delivery delivery = Delivery.of(player.style().release(), radiusM, laydownM, line.launchRad());
+        march.read(delivery, player.hand(), player.contact(), film);
     }
 }

@@ -130,13 +130,22 @@ final class Roll {
 
     /** Rolls on to the pins or a gutter. */
     void run() {
-        while (rowsRun < rows && isOnLane()) {
+        while (isUnderWay()) {
             step();
         }
     }
 
+    /** Whether there is a row to roll over. */
+    boolean isUnderWay() {
+        return rowsRun < rows && isOnLane();
+    }
+
     boolean isOnLane() {
         return x >= 0 && x <= LaneGeometry.WIDTH_M;
+    }
+
+    double speedMps() {
+        return Math.sqrt(vxMps * vxMps + vyMps * vyMps);
     }
 
     /** Oil that the ball gained (mL); below 0 if it laid down more than it took. */
@@ -145,7 +154,7 @@ final class Roll {
     }
 
     /** Rolls over the next row. */
-    private void step() {
+    void step() {
         double inverseVy = 1 / vyMps;
         double deceleration = braking * friction.coefficient(contactUm(inverseVy));
         if (!level) {

@@ -38,6 +38,15 @@ public final class RowMarch {
     }
 
     /**
+     * The grid of the films.
+     *
+     * @return the grid
+     */
+    public LaneGrid grid() {
+        return grid;
+    }
+
+    /**
      * Rolls a ball and leaves the film as it is.
      *
      * @param delivery the ball at the foul line
@@ -114,7 +123,7 @@ public final class RowMarch {
      * @return speed (m/s)
      */
     public double speedMps() {
-        return Math.sqrt(roll.vxMps * roll.vxMps + roll.vyMps * roll.vyMps);
+        return roll.speedMps();
     }
 
     /**
