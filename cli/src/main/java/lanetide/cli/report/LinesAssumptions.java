@@ -35,6 +35,12 @@ final class LinesAssumptions {
                 "where natural lines are known from",
                 "the fresh pattern on " + Catalogue.REFERENCE_SURFACE,
                 "assumption"));
+        if (!scenario.event().centre().topographies().isEmpty()) {
+            all.add(new Assumption(
+                    "shape of the lanes",
+                    "level: what a lane does otherwise shows only when it is played",
+                    "assumption"));
+        }
         all.add(new Assumption(
                 "half width of the pocket",
                 Figures.plain(PinCarry.POCKET_HALF_WIDTH_BOARDS, 2) + " boards either side of board "

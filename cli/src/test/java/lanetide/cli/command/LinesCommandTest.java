@@ -176,6 +176,16 @@ class LinesCommandTest {
         assertThat(page).contains("tweener: plastic ball, level casual.", "level casual: 1.46 boards of scatter");
     }
 
+    @Test
+    void onLanesOutOfLevelThePageSaysThatLinesAreForLevelOnes() {
+        Path uneven = Scenarios.FOLDER.resolve("uneven-lanes.yaml");
+
+        assertThat(Program.run("lines", uneven, "--style", "tweener", "--surface", "wood")
+                        .out())
+                .contains("shape of the lanes: level");
+        assertThat(lines("--style", "tweener", "--surface", "wood").out()).doesNotContain("shape of the lanes");
+    }
+
     /** A rougher ball has more friction in the oil: from the same feet it hooks more, so that the feet go deeper. */
     @Test
     void aBallAtTwoGritsIsComparedWithItself() {
