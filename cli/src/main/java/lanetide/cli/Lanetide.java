@@ -12,6 +12,7 @@ import lanetide.cli.command.CommandFailure;
 import lanetide.cli.command.ExitCode;
 import lanetide.cli.command.LinesCommand;
 import lanetide.cli.command.PatternCommand;
+import lanetide.cli.command.PreviewCommand;
 import lanetide.cli.command.ReportCommand;
 import lanetide.cli.command.RotateCommand;
 import lanetide.cli.command.SimulateCommand;
@@ -29,6 +30,7 @@ import picocli.CommandLine.IVersionProvider;
             CheckCommand.class,
             LinesCommand.class,
             PatternCommand.class,
+            PreviewCommand.class,
             ReportCommand.class,
             RotateCommand.class,
             SimulateCommand.class,

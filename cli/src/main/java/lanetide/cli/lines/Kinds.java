@@ -16,7 +16,7 @@ import lanetide.squads.model.Event;
 import lanetide.squads.model.Level;
 
 /** The kinds of bowlers a question is about: one for each style, hand and ball, from the fewest revs to the most. */
-final class Kinds {
+public final class Kinds {
     private static final Comparator<PlayingStyle> BY_REVS = Comparator.<PlayingStyle>comparingDouble(
                     style -> style.release().spinRadps())
             .thenComparing(PlayingStyle::id);
@@ -35,7 +35,14 @@ final class Kinds {
     /** A ball and a level that go together. */
     private record Equipment(Coverstock cover, Level level) {}
 
-    static List<Kind> of(Event event, Question question) {
+    /**
+     * The kinds.
+     *
+     * @param event whose bowlers count
+     * @param question what is asked
+     * @return by style, then hand
+     */
+    public static List<Kind> of(Event event, Question question) {
         return new Kinds(event, question).list();
     }
 

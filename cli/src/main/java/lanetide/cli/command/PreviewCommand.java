@@ -1,0 +1,72 @@
+package lanetide.cli.command;
+
+import java.util.concurrent.Callable;
+import lanetide.cli.preview.Preview;
+import lanetide.cli.preview.PreviewStudy;
+import lanetide.cli.report.PreviewCsv;
+import lanetide.cli.report.PreviewJson;
+import lanetide.cli.report.PreviewText;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Tells a bowler what he will meet on his pairs, game by game. */
+@Command(
+        name = "preview",
+        description =
+                "What you will meet on your pairs, game by game: exit window, where to start, when to move and which"
+                        + " way, when to change the ball, how sure this is, and what to watch in practice.",
+        footer = {
+            "",
+            "Examples:",
+            "  lanetide preview scenarios/one-pair.yaml --bowler Kingpin",
+            "  lanetide preview scenarios/club-night.yaml --pair 3-4 --style stroker --hand left",
+            "  lanetide preview scenarios/championship.yaml --squad C --pair 7-8 --style power --hand right",
+            "",
+            "Boards are counted from the bowler's own gutter.",
+            "Exit codes: 0 done; 2 wrong use, or a scenario with errors; 3 a file cannot be read or written;",
+            "130 interrupted."
+        })
+public final class PreviewCommand implements Callable<Integer> {
+    @Mixin
+    private CommonOptions options;
+
+    @Mixin
+    private SeatOptions seats;
+
+    @Option(
+            names = "--replications",
+            paramLabel = "N",
+            defaultValue = "20",
+            description = "How often the event is played, with luck of its own each time (default: 20).")
+    private int replications;
+
+    @Override
+    public Integer call() {
+        CommonOptions.requireRange("--replications", replications, 1, SimulateCommand.MOST_REPLICATIONS);
+        int threads = options.threads();
+        return options.answer((reading, scenario) -> {
+            SeatOptions.Chosen chosen = seats.choose(scenario);
+            return render(reading, scenario, play(scenario, chosen, threads));
+        });
+    }
+
+    private Preview play(Scenario scenario, SeatOptions.Chosen chosen, int threads) {
+        Progress progress = Progress.of(options.err(), "playings", replications, options.quiet());
+        try {
+            return PreviewStudy.run(scenario, chosen.seat(), chosen.kind(), replications, threads, progress);
+        } finally {
+            progress.close();
+        }
+    }
+
+    private String render(Reading reading, Scenario scenario, Preview preview) {
+        return switch (options.format()) {
+            case TEXT -> PreviewText.write(scenario, preview);
+            case JSON -> PreviewJson.write(reading, preview);
+            case CSV -> PreviewCsv.write(preview);
+        };
+    }
+}

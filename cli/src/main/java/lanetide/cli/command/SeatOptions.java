@@ -1,0 +1,145 @@
+package lanetide.cli.command;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lanetide.cli.lines.Kind;
+import lanetide.cli.lines.Kinds;
+import lanetide.cli.lines.Question;
+import lanetide.cli.preview.Seat;
+import lanetide.cli.scenario.Names;
+import lanetide.cli.scenario.Scenario;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Group;
+import picocli.CommandLine.Option;
+
+/** Whose way through an event is asked for: a bowler by name, or a pair to start on and a way to play. */
+final class SeatOptions {
+    @Option(
+            names = "--squad",
+            paramLabel = "ID",
+            description = "Your squad (default: that of --bowler, or the only one).")
+    private String squad;
+
+    @Option(
+            names = "--bowler",
+            paramLabel = "NAME",
+            description = "Your name in the entries, or such as A-7 in a field.")
+    private String bowler;
+
+    @Option(
+            names = "--pair",
+            paramLabel = "LANES",
+            description = "The pair you start on, such as 7-8, in place of --bowler.")
+    private String pair;
+
+    @Option(
+            names = "--style",
+            paramLabel = "NAME",
+            description = "Your playing style (default: the bowler's, or that of the pair's first).")
+    private String style;
+
+    @Option(
+            names = "--hand",
+            paramLabel = "NAME",
+            description = "right or left (default: the bowler's, or that of the pair's first).")
+    private String hand;
+
+    @Option(
+            names = "--cover",
+            paramLabel = "NAME",
+            description = "Cover of your ball (default: the bowler's, or the commonest of the style).")
+    private String cover;
+
+    @Option(
+            names = "--level",
+            paramLabel = "NAME",
+            description = "Your level of skill (default: the bowler's, or the commonest of the style).")
+    private String level;
+
+    /** A place, and a bowler who stands for those who sit there. */
+    record Chosen(Seat seat, Kind kind) {}
+
+    private record Sitting(Seat seat, Bowler bowler) {}
+
+    /**
+     * Finds the place, and how he plays there: as the options say, else as the bowler named, else as is commonest for the style
+     * in the event.
+     */
+    Chosen choose(Scenario scenario) {
+        Map<String, Sitting> all = sitting(scenario.event());
+        if (bowler == null) {
+            Sitting found = onPair(scenario.event(), all);
+            return new Chosen(found.seat(), commonest(scenario, found.bowler()));
+        }
+        Sitting found = NamedOption.of("--bowler", bowler, all);
+        return new Chosen(found.seat(), kind(scenario.names(), found.bowler()));
+    }
+
+    private Kind kind(Names names, Bowler who) {
+        return new Kind(
+                style == null ? who.style() : NamedOption.of("--style", style, names.styles()),
+                hand == null ? who.hand() : NamedOption.of("--hand", hand, Names.HANDS),
+                cover == null ? who.cover() : NamedOption.of("--cover", cover, names.covers()),
+                level == null ? who.level() : NamedOption.of("--level", level, names.levels()));
+    }
+
+    private Kind commonest(Scenario scenario, Bowler example) {
+        Kind kind = kind(scenario.names(), example);
+        Question question = new Question(
+                List.of(),
+                List.of(kind.style()),
+                List.of(kind.hand()),
+                cover == null ? List.of() : List.of(kind.cover()),
+                List.of(),
+                Optional.ofNullable(level).map(name -> kind.level()));
+        return Kinds.of(scenario.event(), question).get(0);
+    }
+
+    /** The bowlers asked about, by name. */
+    private Map<String, Sitting> sitting(Event event) {
+        Map<String, Sitting> all = new LinkedHashMap<>();
+        Map<String, Integer> squads = new LinkedHashMap<>();
+        for (int s = 0; s < event.squads().size(); s++) {
+            squads.put(event.squads().get(s).id(), s);
+        }
+        int only = squad == null ? -1 : NamedOption.of("--squad", squad, squads);
+        for (int s = 0; s < event.squads().size(); s++) {
+            List<Group> groups = event.squads().get(s).groups();
+            for (int g = 0; g < groups.size() && (only < 0 || only == s); g++) {
+                for (Bowler each : groups.get(g).bowlers()) {
+                    all.putIfAbsent(each.id(), new Sitting(new Seat(s, g, Optional.of(each.id())), each));
+                }
+            }
+        }
+        return all;
+    }
+
+    private Sitting onPair(Event event, Map<String, Sitting> all) {
+        if (squad == null && event.squads().size() > 1) {
+            throw CommandFailure.wrongUse(
+                    "The event has several squads: name yours with --squad, or yourself with" + " --bowler.");
+        }
+        Map<String, Sitting> byPair = new LinkedHashMap<>();
+        for (Sitting each : all.values()) {
+            String start = each.seat().pair(event, 0).id();
+            if (!byPair.containsKey(start)
+                    || (plays(each.bowler()) && !plays(byPair.get(start).bowler()))) {
+                byPair.put(start, each);
+            }
+        }
+        if (pair == null) {
+            throw CommandFailure.wrongUse("Name the pair you start on with --pair, or yourself with --bowler. Pairs: "
+                    + String.join(", ", byPair.keySet()) + ".");
+        }
+        Sitting found = NamedOption.of("--pair", pair, byPair);
+        return new Sitting(new Seat(found.seat().squad(), found.seat().group(), Optional.empty()), found.bowler());
+    }
+
+    private boolean plays(Bowler each) {
+        return (style == null || each.style().id().equals(style))
+                && (hand == null || Names.HANDS.get(hand) == each.hand());
+    }
+}

@@ -1,0 +1,141 @@
+package lanetide.cli.preview;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntConsumer;
+import lanetide.cli.lines.Kind;
+import lanetide.cli.scenario.Scenario;
+import lanetide.des.Replications;
+import lanetide.des.random.RandomStreams;
+import lanetide.oilflow.catalogue.Catalogue;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.line.BallChange;
+import lanetide.oilflow.line.LineAdvisor;
+import lanetide.oilflow.line.LineFinder;
+import lanetide.oilflow.line.PlayedLine;
+import lanetide.oilflow.line.Player;
+import lanetide.oilflow.motion.Contact;
+import lanetide.oilflow.motion.RowMarch;
+import lanetide.oilflow.pocket.PinCarry;
+import lanetide.squads.model.Event;
+import lanetide.squads.play.Physics;
+import lanetide.squads.play.StartingLines;
+import lanetide.squads.play.TournamentSimulation;
+
+/** Plays an event many times and asks in each what a bowler would start with on the lanes he meets. */
+public final class PreviewStudy {
+    /** Playings in which a change of ball is looked for, which takes long. */
+    private static final int PLAYINGS_WITH_BALLS = 4;
+
+    private final Scenario scenario;
+    private final Event event;
+    private final Seat seat;
+    private final Kind kind;
+    private final Physics physics;
+    private final OilFilm fresh;
+    private final Player player;
+
+    private PreviewStudy(Scenario scenario, Seat seat, Kind kind) {
+        this.scenario = scenario;
+        this.event = scenario.event();
+        this.seat = seat;
+        this.kind = kind;
+        this.physics = Physics.under(event.laws());
+        this.fresh = OilFilm.fresh(event.pattern(), physics.grid());
+        this.player = new Player(
+                kind.style(),
+                kind.level().spread(),
+                kind.hand(),
+                physics.contact(kind.cover(), event.centre().surface()));
+    }
+
+    /**
+     * Looks ahead for a bowler.
+     *
+     * @param scenario the scenario
+     * @param seat where he sits
+     * @param kind how he plays
+     * @param replications how often the event is played, at least 1
+     * @param threads threads to play on, at least 1
+     * @param onDone told the number of playings done so far
+     * @return the forecast; it does not depend on the number of threads
+     * @throws IllegalArgumentException if {@code replications < 1} or {@code threads < 1}
+     */
+    public static Preview run(
+            Scenario scenario, Seat seat, Kind kind, int replications, int threads, IntConsumer onDone) {
+        return new PreviewStudy(scenario, seat, kind).run(replications, threads, onDone);
+    }
+
+    /** What one playing tells of one lane before one game; whether balls were compared there too. */
+    record Met(Optional<PlayedLine> line, Optional<BallChange> change, boolean compared) {}
+
+    /** What one playing tells: by game, both lanes; and where the first line would lead on other films, as signs. */
+    record Playing(List<List<Met>> games, List<Preview.Sign> signs) {}
+
+    private Preview run(int replications, int threads, IntConsumer onDone) {
+        StartingLines lines = new StartingLines(event, physics);
+        RandomStreams streams = new RandomStreams(scenario.seed());
+        List<Playing> playings = Replications.run(
+                replications,
+                threads,
+                r -> {
+                    MetFilms films = new MetFilms(event, seat);
+                    new TournamentSimulation(event, physics, lines, streams.forReplication(r), false, films).play();
+                    return new LaneReading().playing(films.byGame(), r < PLAYINGS_WITH_BALLS);
+                },
+                onDone);
+        Summary summary = new Summary(event, seat);
+        GameForecast sheet = summary.fresh(new LaneReading().met(fresh, true));
+        return new Preview(seat, kind, sheet, summary.games(sheet, playings), summary.signs(playings), replications);
+    }
+
+    /** Reads lanes for the bowler; one object serves one thread. */
+    private final class LaneReading {
+        private final LineFinder finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
+        private final LineAdvisor advisor =
+                new LineAdvisor(finder, event.pattern().lengthM());
+        private final Contact reference =
+                physics.contact(kind.cover(), Catalogue.shipped().surfaces().get(Catalogue.REFERENCE_SURFACE));
+
+        Playing playing(List<List<OilFilm>> films, boolean withBalls) {
+            List<List<Met>> games = new ArrayList<>();
+            for (List<OilFilm> pair : films) {
+                games.add(pair.stream().map(film -> met(film, withBalls)).toList());
+            }
+            return new Playing(games, signs(films, games.get(0)));
+        }
+
+        Met met(OilFilm film, boolean withBalls) {
+            Optional<PlayedLine> line = advisor.natural(player, film, reference, fresh);
+            return new Met(
+                    line, withBalls ? line.flatMap(played -> change(film, played)) : Optional.empty(), withBalls);
+        }
+
+        private Optional<BallChange> change(OilFilm film, PlayedLine played) {
+            List<Contact> others = scenario.names().covers().values().stream()
+                    .filter(cover -> !cover.id().equals(kind.cover().id()))
+                    .map(cover -> physics.contact(cover, event.centre().surface()))
+                    .toList();
+            return advisor.ballChange(player, film, played.line(), others);
+        }
+
+        private List<Preview.Sign> signs(List<List<OilFilm>> films, List<Met> first) {
+            List<Preview.Sign> signs = new ArrayList<>();
+            for (int lane = 0; lane < first.size(); lane++) {
+                if (first.get(lane).line().isPresent()) {
+                    PlayedLine start = first.get(lane).line().get();
+                    signs.add(sign(0, fresh, start));
+                    for (int game = 1; game < films.size(); game++) {
+                        signs.add(sign(game + 1, films.get(game).get(lane), start));
+                    }
+                }
+            }
+            return signs;
+        }
+
+        private Preview.Sign sign(int asGame, OilFilm film, PlayedLine start) {
+            return new Preview.Sign(asGame, finder.arrivalBoard(player, film, start.line()) - PinCarry.POCKET_BOARD);
+        }
+    }
+}

@@ -1,0 +1,113 @@
+package lanetide.cli.preview;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import lanetide.oilflow.line.BallChange;
+import lanetide.oilflow.line.PlayedLine;
+import lanetide.squads.model.Event;
+import org.apache.commons.math3.stat.descriptive.rank.Percentile;
+
+/** Brings together what the playings tell. */
+final class Summary {
+    /** A line that meets the pocket on fewer lanes is no advice. */
+    private static final double LEAST_FOUND = 0.5;
+
+    private static final double TENTH = 10;
+    private static final double MEDIAN = 50;
+
+    private final Event event;
+    private final Seat seat;
+
+    Summary(Event event, Seat seat) {
+        this.event = event;
+        this.seat = seat;
+    }
+
+    GameForecast fresh(PreviewStudy.Met met) {
+        return forecast(0, List.of(met), Double.NaN);
+    }
+
+    List<GameForecast> games(GameForecast fresh, List<PreviewStudy.Playing> playings) {
+        List<GameForecast> games = new ArrayList<>();
+        double before = fresh.laydownBoard();
+        for (int game = 0; game < seat.rotation(event).games(); game++) {
+            int g = game;
+            List<PreviewStudy.Met> met = playings.stream()
+                    .flatMap(playing -> playing.games().get(g).stream())
+                    .toList();
+            GameForecast forecast = forecast(game + 1, met, before);
+            games.add(forecast);
+            before = forecast.exists() ? forecast.laydownBoard() : before;
+        }
+        return games;
+    }
+
+    /** The strongest sign on either side: the fresh pattern, and of the later games the one that shows most. */
+    List<Preview.Sign> signs(List<PreviewStudy.Playing> playings) {
+        Map<Integer, List<Preview.Sign>> byGame = playings.stream()
+                .flatMap(playing -> playing.signs().stream())
+                .collect(Collectors.groupingBy(Preview.Sign::asGame, TreeMap::new, Collectors.toList()));
+        List<Preview.Sign> medians = new ArrayList<>();
+        byGame.forEach((game, signs) ->
+                medians.add(new Preview.Sign(game, percentile(MEDIAN, signs, Preview.Sign::boardsHigh))));
+        List<Preview.Sign> told = new ArrayList<>();
+        medians.stream().filter(sign -> sign.asGame() == 0).forEach(told::add);
+        medians.stream()
+                .filter(sign -> sign.asGame() > 0)
+                .max(Comparator.comparingDouble(sign -> Math.abs(sign.boardsHigh())))
+                .ifPresent(told::add);
+        return told;
+    }
+
+    private GameForecast forecast(int game, List<PreviewStudy.Met> met, double laydownBefore) {
+        List<PlayedLine> lines =
+                met.stream().flatMap(lane -> lane.line().stream()).toList();
+        double found = (double) lines.size() / met.size();
+        List<PlayedLine> told = found < LEAST_FOUND ? List.of() : lines;
+        double laydown = percentile(MEDIAN, told, line -> line.line().laydownBoard());
+        return new GameForecast(
+                game,
+                seat.pair(event, Math.max(0, game - 1)),
+                percentile(MEDIAN, told, line -> line.window().lowBoard()),
+                percentile(MEDIAN, told, line -> line.window().highBoard()),
+                percentile(MEDIAN, told, line -> line.path().exitBoard()),
+                laydown,
+                new GameForecast.Spread(
+                        percentile(TENTH, told, line -> line.line().laydownBoard()),
+                        percentile(100 - TENTH, told, line -> line.line().laydownBoard())),
+                percentile(MEDIAN, told, line -> line.line().arrowsBoard()),
+                percentile(MEDIAN, told, line -> line.quality().pocketShare()),
+                percentile(MEDIAN, told, line -> line.quality().strikeShare()),
+                found,
+                Math.rint(2 * (laydown - laydownBefore)) / 2,
+                change(met));
+    }
+
+    /** The ball that helps on more than half of the lanes on which balls were compared, with its middle gain. */
+    private static Optional<BallChange> change(List<PreviewStudy.Met> met) {
+        Map<String, List<BallChange>> byCover = met.stream()
+                .flatMap(lane -> lane.change().stream())
+                .collect(Collectors.groupingBy(change -> change.cover().id(), LinkedHashMap::new, Collectors.toList()));
+        long compared = met.stream().filter(PreviewStudy.Met::compared).count();
+        return byCover.values().stream()
+                .filter(changes -> 2L * changes.size() > compared)
+                .map(changes -> changes.stream()
+                        .sorted(Comparator.comparingDouble(BallChange::gain))
+                        .toList()
+                        .get(changes.size() / 2))
+                .findFirst();
+    }
+
+    private static <T> double percentile(double share, List<T> all, ToDoubleFunction<T> value) {
+        return all.isEmpty()
+                ? Double.NaN
+                : new Percentile(share).evaluate(all.stream().mapToDouble(value).toArray());
+    }
+}
