@@ -33,6 +33,7 @@ class ArchitectureTest {
                     .or(resideInAPackage("org.apache.commons.csv.."))
                     .or(resideInAPackage("tools.jackson.."))
                     .or(resideInAPackage("gg.jte.."))
+                    .or(resideInAPackage("biweekly.."))
                     .or(resideInAPackage("org.apache.commons.math3.stat..")));
 
     @ArchTest

@@ -10,7 +10,6 @@ import lanetide.squads.model.LanePair;
 import lanetide.squads.play.LaneObserver;
 import lanetide.squads.play.LaneState;
 import lanetide.squads.play.TypicalLine;
-import lanetide.squads.rotation.Rotation;
 
 /** Keeps the films that a group finds on its pair before each of its games, both lanes; before the first game as before practice. */
 final class MetFilms implements LaneObserver {
@@ -24,25 +23,15 @@ final class MetFilms implements LaneObserver {
 
     MetFilms(Event event, Seat seat) {
         squad = event.squads().get(seat.squad()).id();
-        Rotation rotation = seat.rotation(event);
-        for (int game = 0; game < rotation.games(); game++) {
+        for (int game = 0; game < seat.rotation(event).games(); game++) {
             byGame.add(new ArrayList<>());
             LanePair pair = seat.pair(event, game);
-            int before = lastPlayed(rotation, rotation.pairOf(game, seat.group()), game);
+            int before = seat.lastPlayed(event, game);
             for (int lane : List.of(pair.left(), pair.right())) {
                 wanted.computeIfAbsent(new Key(lane, before), key -> new ArrayList<>())
                         .add(game);
             }
         }
-    }
-
-    /** The last game before a game in which anybody bowls on a pair, from 1; 0 if nobody does. */
-    private static int lastPlayed(Rotation rotation, int pair, int game) {
-        int last = game;
-        while (last > 0 && rotation.groupOn(last - 1, pair).isEmpty()) {
-            last--;
-        }
-        return last;
     }
 
     @Override

@@ -25,6 +25,23 @@ public record Seat(int squad, int group, Optional<String> bowler) {
     }
 
     /**
+     * The last game before a game in which anybody bowled on its pair: the lanes are met as that game left them.
+     *
+     * @param event the event
+     * @param game game, counted from zero
+     * @return that game, from 1; 0 if nobody of the squad has bowled there
+     */
+    public int lastPlayed(Event event, int game) {
+        Rotation rotation = rotation(event);
+        int pair = rotation.pairOf(game, group);
+        int last = game;
+        while (last > 0 && rotation.groupOn(last - 1, pair).isEmpty()) {
+            last--;
+        }
+        return last;
+    }
+
+    /**
      * How his squad moves.
      *
      * @param event the event

@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Properties;
 
 /** Files of the program that every page carries inside. */
-final class PageFiles {
+public final class PageFiles {
     private PageFiles() {}
 
     /** The chart library (d3), as its WebJar has it. */
@@ -21,7 +21,8 @@ final class PageFiles {
         return text("/META-INF/resources/webjars/d3/" + versions.getProperty("d3") + "/dist/d3.min.js");
     }
 
-    static String text(String name) {
+    /** A text file of the program. */
+    public static String text(String name) {
         try (InputStream in = PageFiles.class.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException("the program lacks its part " + name);

@@ -40,7 +40,7 @@ public record Table(String id, String caption, List<String> head, List<List<Stri
     }
 
     /** A table whose first row is its head. */
-    static Table of(String id, String caption, List<List<String>> rows, int left) {
+    public static Table of(String id, String caption, List<List<String>> rows, int left) {
         return new Table(id, caption, rows.get(0), rows.subList(1, rows.size()), left);
     }
 }

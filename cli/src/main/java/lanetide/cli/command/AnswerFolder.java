@@ -1,0 +1,52 @@
+package lanetide.cli.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+
+/** A folder that several answers go to, each as an {@link AnswerFile}. */
+final class AnswerFolder {
+    private final Path folder;
+    private final Path scenario;
+
+    private AnswerFolder(Path folder, Path scenario) {
+        this.folder = folder;
+        this.scenario = scenario;
+    }
+
+    /**
+     * Looks whether the folder could be written, before a long run. It is made if only its last part is missing.
+     *
+     * @param folder where the answers shall go
+     * @param scenario the file they must not replace
+     * @throws CommandFailure if it could not
+     */
+    static AnswerFolder at(Path folder, Path scenario) {
+        Path parent = folder.toAbsolutePath().normalize().getParent();
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw CommandFailure.fileTrouble("The sheets cannot go to " + folder + ", which is a file; name a folder.");
+        }
+        if (!Files.exists(folder) && (parent == null || !Files.isDirectory(parent))) {
+            throw CommandFailure.fileTrouble(
+                    "The sheets cannot go to " + folder + ": there is no folder " + parent + "; make it first.");
+        }
+        if (!Files.isWritable(Files.exists(folder) ? folder : parent)) {
+            throw CommandFailure.fileTrouble(
+                    "The sheets cannot go to " + folder + ", which may not be written; name another folder.");
+        }
+        return new AnswerFolder(folder, scenario);
+    }
+
+    void write(Map<String, String> answers) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw CommandFailure.fileTrouble(
+                    "The folder " + folder + " cannot be made (" + ScenarioFile.reason(e) + ").");
+        }
+        Map<String, AnswerFile> files = new java.util.LinkedHashMap<>();
+        answers.keySet().forEach(name -> files.put(name, AnswerFile.at(folder.resolve(name), scenario)));
+        files.forEach((name, file) -> file.write(answers.get(name)));
+    }
+}

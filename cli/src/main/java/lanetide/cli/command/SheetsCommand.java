@@ -1,0 +1,120 @@
+package lanetide.cli.command;
+
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import lanetide.cli.report.sheets.Paper;
+import lanetide.cli.report.sheets.Sheets;
+import lanetide.cli.report.sheets.StartReel;
+import lanetide.cli.scenario.Scenario;
+import lanetide.squads.play.EventStudy;
+import lanetide.squads.play.StudyResult;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** Writes what is printed and handed out. */
+@Command(
+        name = "sheets",
+        description =
+                "What is printed and handed out: lane assignments, the oiling plan for the lane technician, a card for"
+                        + " every bowler, a table, and a calendar.",
+        footer = {
+            "",
+            "Examples:",
+            "  lanetide sheets scenarios/club-night.yaml --into print",
+            "  lanetide sheets scenarios/championship.yaml --into print --paper letter --first-day 2027-03-06",
+            "",
+            "Open the .html files in a browser and print them from there, on paper or as PDF.",
+            "Exit codes: 0 done; 2 wrong use, or a scenario with errors; 3 a file cannot be read or written;",
+            "130 interrupted."
+        })
+public final class SheetsCommand implements Callable<Integer> {
+    @Mixin
+    private CommonOptions options;
+
+    @Option(names = "--into", paramLabel = "FOLDER", required = true, description = "Where the files go.")
+    private Path folder;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            defaultValue = "a4",
+            converter = PaperConverter.class,
+            description = "Size of the paper: a4 or letter (default: a4).")
+    private Paper paper;
+
+    @Option(
+            names = "--first-day",
+            paramLabel = "DATE",
+            converter = DayConverter.class,
+            description = "Date of the first day, such as 2027-03-06; with it a calendar is written too.")
+    private LocalDate firstDay;
+
+    @Option(
+            names = "--replications",
+            paramLabel = "N",
+            defaultValue = "20",
+            description =
+                    "How often the event is played (default: 20). The calendar ends a squad when its latest one did.")
+    private int replications;
+
+    @Override
+    public Integer call() {
+        CommonOptions.requireRange("--replications", replications, 1, SimulateCommand.MOST_REPLICATIONS);
+        if (options.format() != Format.TEXT) {
+            throw CommandFailure.wrongUse("sheets writes files of its own forms; leave --format out.");
+        }
+        int threads = options.threads();
+        return options.answer((reading, scenario) -> {
+            AnswerFolder into = AnswerFolder.at(folder, options.scenario());
+            Map<String, String> files = write(scenario, threads);
+            into.write(files);
+            return files.keySet().stream()
+                    .map(name -> folder.resolve(name) + "\n")
+                    .collect(Collectors.joining());
+        });
+    }
+
+    private Map<String, String> write(Scenario scenario, int threads) {
+        StartReel reel = new StartReel();
+        Progress progress = Progress.of(options.err(), "playings", replications, options.quiet());
+        try {
+            StudyResult study =
+                    EventStudy.run(scenario.event(), scenario.seed(), replications, threads, progress, reel);
+            return Sheets.write(scenario, study, reel, paper, Optional.ofNullable(firstDay));
+        } finally {
+            progress.close();
+        }
+    }
+
+    /** Reads a size of paper. */
+    static final class PaperConverter implements ITypeConverter<Paper> {
+        @Override
+        public Paper convert(String text) {
+            return Arrays.stream(Paper.values())
+                    .filter(size -> size.toString().equalsIgnoreCase(text))
+                    .findFirst()
+                    .orElseThrow(() -> new TypeConversionException("`" + text + "` must be one of [a4, letter]"));
+        }
+    }
+
+    /** Reads a date (ISO 8601). */
+    static final class DayConverter implements ITypeConverter<LocalDate> {
+        @Override
+        public LocalDate convert(String text) {
+            try {
+                return LocalDate.parse(text);
+            } catch (DateTimeException e) {
+                throw new TypeConversionException("`" + text + "` must be a date such as 2027-03-06");
+            }
+        }
+    }
+}

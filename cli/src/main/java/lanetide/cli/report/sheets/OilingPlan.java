@@ -1,0 +1,109 @@
+package lanetide.cli.report.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.cli.report.PatternWords;
+import lanetide.cli.report.ScenarioSummary;
+import lanetide.cli.report.page.Table;
+import lanetide.cli.scenario.TimeOfDay;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.LaneMachines;
+import lanetide.squads.model.Squad;
+
+/** What the lane technician does when, lane by lane. */
+final class OilingPlan {
+    /** Usual cautions for work with lane machines. */
+    static final List<String> CAUTIONS = List.of(
+            "Trained staff only. The machine's manual and the centre's procedures come first.",
+            "Stop the machine and cut its power before you reach into it or clear a jam.",
+            "Keep everybody off lanes and approaches until they are done; oil and cleaner make them slippery.",
+            "Wear what the safety data sheets of oil and cleaner ask for, and keep both away from drains and flames.");
+
+    private final Event event;
+
+    OilingPlan(Event event) {
+        this.event = event;
+    }
+
+    /** One oiling: what, for which squad, and when it must begin and be done. */
+    record Oiling(Squad squad, long beginMs, long doneMs) {}
+
+    /** The oilings of an event, as late as they may begin. */
+    static List<Oiling> oilings(Event event) {
+        int lanes = 2 * event.centre().pairs().size();
+        return event.squads().stream()
+                .filter(squad -> squad.conditioning() != Conditioning.NONE)
+                .map(squad -> new Oiling(
+                        squad,
+                        squad.startMs() - event.centre().machines().durationMs(lanes, squad.conditioning()),
+                        squad.startMs()))
+                .toList();
+    }
+
+    List<SheetModel.Part> parts() {
+        List<SheetModel.Part> parts = new ArrayList<>();
+        parts.add(overview());
+        List<Oiling> oilings = oilings(event);
+        for (int i = 0; i < oilings.size(); i++) {
+            parts.add(part(oilings.get(i), i + 1));
+        }
+        return parts;
+    }
+
+    private SheetModel.Part overview() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Squad", "Lanes are", "Begin by", "Done by", "Squad starts"));
+        for (Squad squad : event.squads()) {
+            boolean oiled = squad.conditioning() != Conditioning.NONE;
+            long begin = squad.startMs()
+                    - event.centre()
+                            .machines()
+                            .durationMs(2 * event.centre().pairs().size(), squad.conditioning());
+            rows.add(List.of(
+                    squad.id(),
+                    ScenarioSummary.oil(squad.conditioning()),
+                    oiled ? time(begin) : "",
+                    oiled ? time(squad.startMs()) : "",
+                    time(squad.startMs())));
+        }
+        List<String> notes = new ArrayList<>(List.of(PatternWords.named(event.pattern(), false)));
+        notes.addAll(CAUTIONS);
+        return new SheetModel.Part(
+                "What is done before each squad", notes, List.of(Table.of("oilings", "All squads", rows, 2)));
+    }
+
+    private SheetModel.Part part(Oiling oiling, int number) {
+        LaneMachines machines = event.centre().machines();
+        long laneMs = machines.durationMs(1, oiling.squad().conditioning());
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Lane", "Machine", "From", "To", "Done by (initials)"));
+        List<Integer> lanes = event.centre().pairs().stream()
+                .flatMap(pair -> List.of(pair.left(), pair.right()).stream())
+                .toList();
+        for (int i = 0; i < lanes.size(); i++) {
+            long from = oiling.beginMs() + i / machines.count() * laneMs;
+            rows.add(List.of(
+                    String.valueOf(lanes.get(i)),
+                    String.valueOf(i % machines.count() + 1),
+                    seconds(from),
+                    seconds(from + laneMs),
+                    ""));
+        }
+        return new SheetModel.Part(
+                "Before squad " + oiling.squad().id(),
+                List.of("The lanes are " + ScenarioSummary.oil(oiling.squad().conditioning()) + ", " + laneMs / 1000
+                        + " s a lane, as late as they may begin."),
+                List.of(Table.of("plan-" + number, "Lane by lane", rows, 5)));
+    }
+
+    private static String time(long timeMs) {
+        return timeMs < 0 ? "the evening before" : TimeOfDay.write(timeMs);
+    }
+
+    private static String seconds(long timeMs) {
+        return timeMs < 0
+                ? "the evening before"
+                : TimeOfDay.write(timeMs / 60_000 * 60_000) + ":%02d".formatted(timeMs / 1000 % 60);
+    }
+}

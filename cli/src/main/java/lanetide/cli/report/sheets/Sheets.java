@@ -1,0 +1,69 @@
+package lanetide.cli.report.sheets;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lanetide.cli.report.Cautions;
+import lanetide.cli.report.ProgramVersion;
+import lanetide.cli.report.page.PageFiles;
+import lanetide.cli.scenario.Scenario;
+import lanetide.squads.play.StudyResult;
+
+/** All that is printed and handed out, by the name of its file. */
+public final class Sheets {
+    private final Scenario scenario;
+    private final Paper paper;
+    private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
+
+    private Sheets(Scenario scenario, Paper paper) {
+        this.scenario = scenario;
+        this.paper = paper;
+    }
+
+    /**
+     * Writes the sheets.
+     *
+     * @param scenario the scenario
+     * @param study what came of playing it
+     * @param reel how styles would play the lanes of its first playing
+     * @param paper the paper they are printed on
+     * @param firstDay date of the event's first day, for the calendar; empty for none
+     * @return contents by file name
+     */
+    public static Map<String, String> write(
+            Scenario scenario, StudyResult study, StartReel reel, Paper paper, Optional<LocalDate> firstDay) {
+        Sheets sheets = new Sheets(scenario, paper);
+        Map<String, String> files = new LinkedHashMap<>();
+        files.put(
+                "assignments.html", sheets.html("sheet.jte", "Lane assignments", Assignments.parts(scenario.event())));
+        files.put("oiling.html", sheets.html("sheet.jte", "Oiling plan", new OilingPlan(scenario.event()).parts()));
+        files.put("cards.html", sheets.html("cards.jte", "Cards", new Cards(scenario.event(), reel).parts()));
+        files.put("assignments.csv", AssignmentsCsv.write(scenario.event()));
+        firstDay.ifPresent(day -> files.put("calendar.ics", EventCalendar.write(scenario, study, day)));
+        return files;
+    }
+
+    private String html(String template, String title, List<SheetModel.Part> parts) {
+        List<String> footer = new ArrayList<>(Cautions.ALL);
+        footer.add("Lanetide " + ProgramVersion.text() + ", " + scenario.file() + ", seed " + scenario.seed()
+                + ", scenario " + scenario.sha256().substring(0, 16) + ".");
+        StringOutput html = new StringOutput();
+        engine.render(
+                template,
+                new SheetModel(
+                        title,
+                        scenario.event().name(),
+                        paper.toString(),
+                        PageFiles.text("/lanetide/cli/report/sheets/sheet.css"),
+                        parts,
+                        footer),
+                html);
+        return html.toString();
+    }
+}

@@ -1,0 +1,201 @@
+package lanetide.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.stream.Stream;
+import lanetide.cli.scenario.Scenarios;
+import net.fortuna.ical4j.data.CalendarBuilder;
+import net.fortuna.ical4j.data.ParserException;
+import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.Component;
+import net.fortuna.ical4j.model.component.VEvent;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class SheetsCommandTest {
+    private static final Path ONE_PAIR = Scenarios.FOLDER.resolve("one-pair.yaml");
+
+    @TempDir
+    Path folder;
+
+    private Path into;
+
+    @BeforeEach
+    void makeNoFolder() {
+        into = folder.resolve("print");
+    }
+
+    @Test
+    void theFilesAreWrittenAndNamed() throws IOException {
+        Program.Outcome outcome = sheets(ONE_PAIR, "--first-day", "2027-03-06");
+
+        assertThat(outcome.exitCode()).isZero();
+        assertThat(outcome.err()).isEmpty();
+        try (Stream<Path> files = Files.list(into)) {
+            assertThat(files.map(Path::toString).sorted())
+                    .containsExactlyElementsOf(outcome.out().lines().sorted().toList())
+                    .hasSize(5);
+        }
+    }
+
+    @Test
+    void theAssignmentsSayWhoBowlsWhere() throws IOException {
+        sheets(Scenarios.FOLDER.resolve("club-night.yaml"));
+
+        Document sheet = html("assignments.html");
+        assertThat(sheet.select("#pairs-1 tbody tr")).hasSize(4);
+        assertThat(sheet.select("#pairs-1 tbody tr").get(2).text()).isEqualTo("3 5-6 5-6 5-6");
+        List<CSVRecord> rows = table("assignments.csv");
+        assertThat(rows).hasSize(40 * 3);
+        assertThat(rows.get(0).toMap()).containsEntry("lanes", "1-2").containsEntry("practice", "19:30");
+        assertThat(sheet.select("#groups-1").text()).contains(rows.get(0).get("bowler"));
+    }
+
+    /** Two lanes, one machine, 45 s to strip and 45 s to oil each, to be done by 18:00. */
+    @Test
+    void theOilingPlanEndsWhenTheSquadStartsAndCarriesCautions() throws IOException {
+        sheets(ONE_PAIR);
+
+        Document sheet = html("oiling.html");
+        assertThat(sheet.select("#plan-1 tbody tr").eachText())
+                .containsExactly("1 1 17:57:00 17:58:30", "2 1 17:58:30 18:00:00");
+        assertThat(sheet.select("#oilings tbody tr").text()).isEqualTo("evening cleaned and oiled 17:57 18:00 18:00");
+        assertThat(sheet.text()).contains("Trained staff only.", "cut its power", "39 ft, 23 mL, 4:1");
+    }
+
+    /** Fresh oil: the first start is the natural line of the sheet, as `lines` tells it. */
+    @Test
+    void everyBowlerHasACardWithAllGames() throws IOException {
+        sheets(ONE_PAIR);
+
+        Document sheet = html("cards.html");
+        assertThat(sheet.select(".card")).hasSize(2);
+        assertThat(sheet.select(".card h2").eachText()).containsExactly("Anchor", "Kingpin");
+        assertThat(sheet.select("#card-1 tbody tr")).hasSize(6);
+        assertThat(sheet.select("#card-1 tbody tr").get(0).text()).matches("1 1-2 \\d+ \\d+ \\d+ to \\d+");
+        assertThat(sheet.text()).contains("no lane inspection and no ruling");
+    }
+
+    @Test
+    void theCalendarPassesAnotherProgramsReader() throws IOException, ParserException {
+        sheets(Scenarios.FOLDER.resolve("championship.yaml"), "--first-day", "2027-03-06");
+
+        Calendar calendar = calendar();
+        calendar.validate();
+        List<VEvent> events = calendar.getComponents(Component.VEVENT);
+        assertThat(events).hasSize(4);
+        assertThat(events.get(0).getSummary().getValue())
+                .isEqualTo("Three squads on one oiling: lanes cleaned and oiled before squad A");
+        assertThat(start(events.get(0))).isEqualTo(LocalDateTime.of(2027, 3, 6, 7, 24));
+        assertThat(start(events.get(2))).isEqualTo(LocalDateTime.of(2027, 3, 6, 13, 30));
+    }
+
+    @ParameterizedTest
+    @MethodSource("lanetide.cli.scenario.Scenarios#hostileNames")
+    void aHostileNameIsTextEverywhere(String name) throws IOException, ParserException {
+        Path scenario = folder.resolve("hostile.yaml");
+        String quoted = Scenarios.quoted(name);
+        Files.writeString(
+                scenario,
+                Files.readString(ONE_PAIR)
+                        .replace("name: Two bowlers on one pair", "name: " + quoted)
+                        .replace("id: Anchor", "id: " + quoted));
+
+        Program.Outcome outcome = sheets(scenario, "--first-day", "2027-03-06");
+
+        assertThat(outcome.err()).isEmpty();
+        assertThat(outcome.exitCode()).isZero();
+        for (String file : List.of("assignments.html", "oiling.html", "cards.html")) {
+            Document sheet = html(file);
+            assertThat(sheet.selectFirst(".event").text()).isEqualTo(name);
+            assertThat(sheet.select("script, img, iframe")).isEmpty();
+        }
+        assertThat(html("cards.html").selectFirst(".card h2").text()).isEqualTo(name);
+        String cell = table("assignments.csv").get(0).get("bowler");
+        assertThat(cell).endsWith(name).doesNotMatch("(?s)^\\s*[=+@\\-].*");
+        assertThat(calendar()
+                        .<VEvent>getComponents(Component.VEVENT)
+                        .get(0)
+                        .getSummary()
+                        .getValue())
+                .startsWith(name);
+    }
+
+    @Test
+    void aFolderThatCannotBeWrittenIsToldAndNothingIsLeft() throws IOException {
+        Path file = Files.writeString(folder.resolve("taken"), "mine");
+
+        Program.Outcome taken = Program.run("sheets", ONE_PAIR, "--into", file);
+        Program.Outcome missing = Program.run("sheets", ONE_PAIR, "--into", folder.resolve("no/where"));
+
+        assertThat(taken.exitCode()).isEqualTo(3);
+        assertThat(taken.err()).contains("which is a file").hasLineCount(1);
+        assertThat(missing.exitCode()).isEqualTo(3);
+        assertThat(missing.err()).contains("there is no folder").hasLineCount(1);
+        assertThat(file).hasContent("mine");
+        try (Stream<Path> left = Files.list(folder)) {
+            assertThat(left).containsExactly(file);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--paper a5|must be one of [a4, letter]",
+                "--first-day 6.3.2027|must be a date such as 2027-03-06",
+                "--format csv|leave --format out"
+            })
+    void wrongOptionsAreToldWhatToWrite(String options, String advice) {
+        Program.Outcome outcome = sheets(ONE_PAIR, (Object[]) options.split(" ", -1));
+
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.err()).contains(advice).hasLineCount(1);
+    }
+
+    private Program.Outcome sheets(Path scenario, Object... options) {
+        Object[] words = new Object[options.length + 6];
+        System.arraycopy(new Object[] {"sheets", scenario, "--into", into, "--replications", 1}, 0, words, 0, 6);
+        System.arraycopy(options, 0, words, 6, options.length);
+        return Program.run(words);
+    }
+
+    private Document html(String name) throws IOException {
+        return Jsoup.parse(into.resolve(name).toFile());
+    }
+
+    private List<CSVRecord> table(String name) throws IOException {
+        try (CSVParser parser = CSVParser.parse(
+                Files.readString(into.resolve(name)),
+                CSVFormat.RFC4180
+                        .builder()
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get())) {
+            return parser.getRecords();
+        }
+    }
+
+    private Calendar calendar() throws IOException, ParserException {
+        return new CalendarBuilder().build(new StringReader(Files.readString(into.resolve("calendar.ics"))));
+    }
+
+    private static LocalDateTime start(VEvent event) {
+        return event.<LocalDateTime>getDateTimeStart().getDate();
+    }
+}
