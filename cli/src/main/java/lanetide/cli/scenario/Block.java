@@ -24,7 +24,12 @@ public enum Block {
                     "the bowlers of every squad by shares",
                     "a block",
                     "entries, or each squad's own"),
-            optional("entries", "list", "the bowlers one by one", "a list", "field"),
+            optional(
+                    "entries",
+                    "list or file name",
+                    "the bowlers one by one, or a CSV table of them",
+                    "a list",
+                    "field"),
             optional("pace", "block", "how long things take", "a block", "the usual pace"),
             optional("laws", "block", "laws of friction and oil", "a block", "the usual laws"),
             optional("surfaces", "block", "lane surfaces of your own, by name", "a block", "the shipped ones alone"),

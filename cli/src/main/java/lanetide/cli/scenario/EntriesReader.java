@@ -22,26 +22,39 @@ final class EntriesReader {
     private final Notices notices;
     private final Names names;
     private final FieldReader fields;
+    private final NamedFiles files;
     private final Map<String, List<Entry>> bySquad = new LinkedHashMap<>();
     private final Set<String> taken = new HashSet<>();
     private boolean faulty;
 
-    EntriesReader(Notices notices, Names names, FieldReader fields) {
+    EntriesReader(Notices notices, Names names, FieldReader fields, NamedFiles files) {
         this.notices = notices;
         this.names = names;
         this.fields = fields;
+        this.files = files;
     }
 
     /** One line of the list. */
     private record Entry(Bowler bowler, OptionalInt group, Section section) {}
 
-    /** Reads the list and sorts it by squad. */
+    /** Reads the list, or the table that stands for it, and sorts it by squad. */
     void read(Value list, List<String> squads, int pairs) {
         int before = notices.errors();
-        for (Value item : list.list().orElse(List.of())) {
-            item.section(Block.ENTRY).ifPresent(section -> entry(section, squads, pairs));
+        for (Section section : sections(list)) {
+            entry(section, squads, pairs);
         }
         faulty = notices.errors() > before;
+    }
+
+    private List<Section> sections(Value list) {
+        if (list.isScalar()) {
+            return files.read(list)
+                    .flatMap(bytes -> new EntriesCsv(notices.in(files.path(list.plain()))).read(bytes))
+                    .orElse(List.of());
+        }
+        return list.list().orElse(List.of()).stream()
+                .flatMap(item -> item.section(Block.ENTRY).stream())
+                .toList();
     }
 
     /** Whether a line of the list is wrong, so that who bowls where cannot be told. */

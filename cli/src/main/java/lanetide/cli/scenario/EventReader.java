@@ -83,7 +83,7 @@ final class EventReader {
 
     private SquadFiller filler(Names names) {
         FieldReader fields = new FieldReader(notices, names, assumptions);
-        return new SquadFiller(notices, fields, new EntriesReader(notices, names, fields));
+        return new SquadFiller(notices, fields, new EntriesReader(notices, names, fields, files));
     }
 
     /** The squads, if every one of them is known. */

@@ -1,22 +1,11 @@
 package lanetide.cli.scenario;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import lanetide.oilflow.lane.LaneGeometry;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
-import org.snakeyaml.engine.v2.common.ScalarStyle;
-import org.snakeyaml.engine.v2.exceptions.Mark;
-import org.snakeyaml.engine.v2.nodes.ScalarNode;
-import org.snakeyaml.engine.v2.nodes.Tag;
 
 /**
  * Reads tape readings from comma-separated values (RFC 4180): a header, then one reading a row. Capitals, spaces and signs in
@@ -50,6 +39,12 @@ final class TapeCsv {
             Map.entry("oilum", new Column(UNITS, "um")),
             Map.entry("um", new Column(UNITS, "um")));
 
+    private static final Map<String, String> NAMES = COLUMNS.entrySet().stream()
+            .collect(Collectors.toMap(
+                    Map.Entry::getKey, entry -> entry.getValue().name()));
+
+    private static final String ALL = "distance, board and units";
+
     private final Notices notices;
 
     TapeCsv(Notices notices) {
@@ -58,94 +53,26 @@ final class TapeCsv {
 
     private record Column(String name, String unit) {}
 
-    private record Row(int line, List<String> cells) {}
-
     void read(byte[] bytes, TapeReadings readings) {
-        Optional<List<Row>> rows = new SourceText(notices).read(bytes).flatMap(this::rows);
-        if (rows.isEmpty()) {
-            return;
-        }
-        if (rows.get().isEmpty()) {
-            columnMissing(new Row(1, List.of()), DISTANCE);
-            return;
-        }
-        Row header = rows.get().get(0);
-        Map<String, Integer> places = places(header);
+        CsvTable.read(bytes, notices, "distance,board,units", "8,10,22").ifPresent(table -> read(table, readings));
+    }
+
+    private void read(CsvTable table, TapeReadings readings) {
+        Map<String, Integer> places = table.places(NAMES, notices, ALL);
         for (String wanted : List.of(DISTANCE, BOARD, UNITS)) {
             if (!places.containsKey(wanted)) {
-                columnMissing(header, wanted);
+                table.columnMissing(notices, wanted, ALL);
                 return;
             }
         }
-        rows.get().stream().skip(1).forEach(row -> reading(row, header, places, readings));
-    }
-
-    /** The rows that hold anything. */
-    private Optional<List<Row>> rows(String text) {
-        List<Row> rows = new ArrayList<>();
-        try (CSVParser parser = CSVParser.parse(text, CSVFormat.RFC4180)) {
-            for (CSVRecord record : parser) {
-                List<String> cells = record.toList();
-                long breaks = cells.stream()
-                        .mapToLong(cell -> cell.chars().filter(c -> c == '\n').count())
-                        .sum();
-                if (cells.stream().anyMatch(cell -> !cell.isBlank())) {
-                    rows.add(new Row((int) (parser.getCurrentLineNumber() - breaks), cells));
-                }
-            }
-            return Optional.of(rows);
-        } catch (IOException | UncheckedIOException | IllegalStateException e) {
-            int line = rows.isEmpty() ? 1 : rows.get(rows.size() - 1).line() + 1;
-            notices.add(
-                    NoticeCode.SYNTAX_ERROR,
-                    new Place(line, 1),
-                    "",
-                    "",
-                    "The table cannot be read from here on: a quote does not end, or something stands after one. Each row"
-                            + " must be `distance,board,units`, such as `8,10,22`.");
-            return Optional.empty();
-        }
-    }
-
-    private Map<String, Integer> places(Row header) {
-        Map<String, Integer> places = new java.util.LinkedHashMap<>();
-        for (int i = 0; i < header.cells().size(); i++) {
-            String title = header.cells().get(i);
-            Column column = COLUMNS.get(plain(title));
-            if (column == null || places.putIfAbsent(column.name(), i) != null) {
-                notices.add(
-                        NoticeCode.COLUMN_IGNORED,
-                        new Place(header.line(), i + 1),
-                        "",
-                        title,
-                        "The column `" + Notices.quote(title) + "` is not read; distance, board and units are.");
+        for (CsvTable.Row row : table.rows()) {
+            if (table.fits(row, notices, "Write decimals with a point.")) {
+                reading(row, table.header(), places, readings);
             }
         }
-        return places;
     }
 
-    private void columnMissing(Row header, String wanted) {
-        String found = Notices.quote(String.join(",", header.cells()));
-        notices.add(
-                NoticeCode.COLUMN_MISSING,
-                new Place(header.line(), 1),
-                "",
-                found,
-                "The header is `" + found + "` and has no column `" + wanted
-                        + "`; the first row must name distance, board and units, separated by commas.");
-    }
-
-    private void reading(Row row, Row header, Map<String, Integer> places, TapeReadings readings) {
-        if (row.cells().size() > header.cells().size()) {
-            notices.add(
-                    NoticeCode.SYNTAX_ERROR,
-                    new Place(row.line(), header.cells().size() + 1),
-                    "",
-                    String.join(",", row.cells()),
-                    "The row has " + row.cells().size() + " cells and the header "
-                            + header.cells().size() + "; there must be as many. Write decimals with a point.");
-            return;
-        }
+    private void reading(CsvTable.Row row, CsvTable.Row header, Map<String, Integer> places, TapeReadings readings) {
         Value units = value(row, header, places.get(UNITS), UNITS);
         OptionalDouble distanceM =
                 value(row, header, places.get(DISTANCE), DISTANCE).quantity(Measure.LENGTH, TapesReader.DISTANCES);
@@ -157,23 +84,10 @@ final class TapeCsv {
     }
 
     /** A cell as a scenario would write it: its number with the unit of its column. */
-    private Value value(Row row, Row header, int place, String name) {
-        String cell = place < row.cells().size() ? row.cells().get(place).strip() : "";
-        String unit = COLUMNS.get(plain(header.cells().get(place))).unit();
+    private Value value(CsvTable.Row row, CsvTable.Row header, int place, String name) {
+        String cell = row.cell(place);
+        String unit = COLUMNS.get(CsvTable.plain(header.cells().get(place))).unit();
         boolean bare = !cell.isEmpty() && !Character.isLetter(cell.charAt(cell.length() - 1));
-        String written = bare && !unit.isEmpty() ? cell + " " + unit : cell;
-        Mark mark = new Mark("", 0, row.line() - 1, place, new int[0], 0);
-        ScalarNode node = new ScalarNode(
-                written.isEmpty() ? Tag.NULL : Tag.STR,
-                true,
-                written,
-                ScalarStyle.PLAIN,
-                Optional.of(mark),
-                Optional.of(mark));
-        return new Value(node, name, "", notices);
-    }
-
-    private static String plain(String title) {
-        return title.toLowerCase(Locale.ROOT).replace("\u00b5", "u").replaceAll("[^a-z0-9]", "");
+        return new Value(row.node(place, bare && !unit.isEmpty() ? cell + " " + unit : cell), name, "", notices);
     }
 }

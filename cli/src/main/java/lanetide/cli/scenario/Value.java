@@ -73,6 +73,11 @@ final class Value {
         notices.add(code, place(), path, value, message);
     }
 
+    /** Whether a single value stands here, not a list or a block. */
+    boolean isScalar() {
+        return isPlain();
+    }
+
     /** The value as the file has it, empty for a list or a block. */
     String plain() {
         return isPlain() ? written() : "";

@@ -7,17 +7,12 @@ import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import lanetide.cli.Lanetide;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
-import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -212,33 +207,10 @@ class ReportPageBrowserTest {
     @ParameterizedTest
     @CsvSource({"A4,8.27,11.69", "Letter,8.5,11"})
     void onPaperNothingIsCut(String paper, double widthInches, double heightInches) throws IOException {
-        byte[] bytes = browser.pdf(widthInches, heightInches);
-        Files.createDirectories(Path.of("target", "pictures"));
-        Files.write(Path.of("target", "pictures", "report-" + paper + ".pdf"), bytes);
-        double marginPt = 14 / 25.4 * 72;
+        PrintedPage printed = PrintedPage.of(browser, "report-" + paper, widthInches, heightInches);
 
-        StringBuilder text = new StringBuilder();
-        try (PDDocument pdf = Loader.loadPDF(bytes)) {
-            PDFTextStripper stripper = new PDFTextStripper() {
-                @Override
-                protected void writeString(String string, List<TextPosition> positions) throws IOException {
-                    for (TextPosition letter : positions) {
-                        assertThat(letter.getXDirAdj() + letter.getWidthDirAdj())
-                                .as("right edge of a letter in: %s", string)
-                                .isLessThanOrEqualTo((float) (widthInches * 72 - marginPt + 1));
-                        assertThat(letter.getYDirAdj())
-                                .as("foot of a letter in: %s", string)
-                                .isLessThanOrEqualTo((float) (heightInches * 72 - marginPt + 1));
-                    }
-                    super.writeString(string, positions);
-                }
-            };
-            text.append(stripper.getText(pdf));
-        }
-        String squeezed = text.toString().replaceAll("\\s+", "");
-        for (WebElement row : browser.all("tbody tr")) {
-            assertThat(squeezed).contains(row.getText().replaceAll("\\s+", ""));
-        }
+        printed.keepsMargin(14);
+        printed.hasAllRows(browser);
     }
 
     private static String film() {

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class LanetideTest {
     @ParameterizedTest
-    @ValueSource(strings = {"check", "lines", "preview", "report", "rotate", "simulate"})
+    @ValueSource(strings = {"check", "lines", "preview", "report", "rotate", "sheets", "simulate"})
     void everyHelpHasExamplesExitCodesAndCautions(String command) {
         Program.Outcome outcome = Program.run(command, "--help");
 

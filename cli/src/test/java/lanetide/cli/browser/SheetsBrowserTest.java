@@ -1,0 +1,75 @@
+package lanetide.cli.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import lanetide.cli.Lanetide;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.openqa.selenium.logging.LogType;
+
+/** Opens and prints the sheets in a browser. */
+@Tag("browser")
+class SheetsBrowserTest {
+    @TempDir
+    static Path folder;
+
+    private static Browser browser;
+
+    @BeforeAll
+    static void writeAndOpen() {
+        for (String paper : new String[] {"a4", "letter"}) {
+            StringWriter err = new StringWriter();
+            int code = Lanetide.run(
+                    new PrintWriter(new StringWriter()),
+                    new PrintWriter(err),
+                    "sheets",
+                    Path.of("..", "scenarios", "club-final.yaml").toString(),
+                    "--replications",
+                    "1",
+                    "--paper",
+                    paper,
+                    "--into",
+                    folder.resolve(paper).toString());
+            assertThat(code).as(err.toString()).isZero();
+        }
+        browser = Browser.open();
+    }
+
+    @AfterAll
+    static void close() {
+        browser.close();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "a4,assignments,8.27,11.69", "a4,oiling,8.27,11.69", "a4,cards,8.27,11.69",
+        "letter,assignments,8.5,11", "letter,oiling,8.5,11", "letter,cards,8.5,11"
+    })
+    void aSheetOpensPassesAnAuditAndPrintsUncut(String paper, String sheet, double width, double height)
+            throws IOException {
+        browser.log(LogType.BROWSER);
+        browser.size(Browser.PHONE, 800);
+        browser.driver()
+                .get(folder.resolve(paper).resolve(sheet + ".html").toUri().toString());
+        assertThat((Long) browser.run("return document.documentElement.scrollWidth"))
+                .isLessThanOrEqualTo(Browser.PHONE);
+
+        browser.size(Browser.LAPTOP, 900);
+        browser.picture(sheet + "-" + paper);
+        assertThat(browser.log(LogType.BROWSER)).isEmpty();
+        assertThat(new AxeBuilder().analyze(browser.driver()).getViolations()).isEmpty();
+
+        PrintedPage printed = PrintedPage.of(browser, sheet + "-" + paper, width, height);
+        printed.keepsMargin(12);
+        printed.hasAllRows(browser);
+    }
+}

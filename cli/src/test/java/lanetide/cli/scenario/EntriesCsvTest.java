@@ -1,0 +1,105 @@
+package lanetide.cli.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalLong;
+import lanetide.oilflow.lane.Hand;
+import lanetide.squads.model.Bowler;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Entry lists as people keep them. */
+class EntriesCsvTest {
+    private static final String SCENARIO =
+            Scenarios.SOUND.substring(0, Scenarios.SOUND.indexOf("field:")) + "entries: list.csv\n";
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void headersMayBeWrittenFreelyAndStandInAnyOrder() throws IOException {
+        Reading reading = read("""
+                LAST NAME,First-Name,ball,Skill,Club,Playing style,HAND,Spare ball
+                Vale,Amber,Medium Reactive,League,North,Tweener,R,
+                "Dune, the",Cedar,urethane,scratch,South,stroker,Left handed,Urethane
+
+                Moor,,plastic,casual,South,STRAIGHT,l,plastic
+                """);
+
+        assertThat(reading.notices())
+                .allSatisfy(notice -> assertThat(notice.severity()).isEqualTo(Severity.INFO))
+                .extracting(Notice::value)
+                .contains("Club");
+        List<Bowler> bowlers = bowlers(reading);
+        assertThat(bowlers).extracting(Bowler::id).containsExactly("Amber Vale", "Cedar Dune, the", "Moor");
+        assertThat(bowlers).extracting(Bowler::hand).containsExactly(Hand.RIGHT, Hand.LEFT, Hand.LEFT);
+        assertThat(bowlers)
+                .extracting(bowler -> bowler.cover().id())
+                .containsExactly("medium-reactive", "urethane", "plastic");
+        assertThat(bowlers.get(0).spareCover().id()).isEqualTo("plastic");
+    }
+
+    @Test
+    void everyColumnThatIsMissingIsTold() throws IOException {
+        Reading reading = read("Name,Club\nAnchor,North\n");
+
+        assertThat(reading.notices().stream()
+                        .filter(notice -> notice.code() == NoticeCode.COLUMN_MISSING)
+                        .map(Notice::message))
+                .hasSize(4)
+                .allSatisfy(message -> assertThat(message).contains("`Name,Club`"));
+        assertThat(reading.scenario()).isEmpty();
+    }
+
+    @Test
+    void everyFaultOfATableIsToldWithItsLineAndCell() throws IOException {
+        Reading reading = read("""
+                Name,Hand,Style,Level,Ball
+                Anchor,both,tweener,scratch,urethane
+                Kingpin,left,stroker,league,
+                Anchor,right,stroker,league,urethane,extra
+                ,right,stroker,league,urethane
+                """);
+
+        assertThat(reading.notices())
+                .extracting(notice -> notice.code() + " " + notice.line() + ":" + notice.column())
+                .contains("UNKNOWN_NAME 2:2", "EMPTY_VALUE 3:5", "SYNTAX_ERROR 4:6", "EMPTY_VALUE 5:1");
+        assertThat(reading.notices().get(0).file()).endsWith("list.csv");
+    }
+
+    @Test
+    void aTableWithoutBowlersIsNoEntryList() throws IOException {
+        assertThat(read("Name,Hand,Style,Level,Ball\n").notices())
+                .extracting(Notice::code)
+                .containsExactly(NoticeCode.SQUAD_WITHOUT_BOWLERS);
+    }
+
+    /** A name is text: it may begin as it likes, but it must print and be a name, not a page. */
+    @Test
+    void aNameMayBeAnyTextOfUpTo200Characters() throws IOException {
+        assertThat(bowlers(read("Name,Hand,Style,Level,Ball\n=Anchor,r,tweener,scratch,urethane\n" + "N".repeat(200)
+                        + ",r,tweener,scratch,urethane\n")))
+                .extracting(Bowler::id)
+                .containsExactly("=Anchor", "N".repeat(200));
+        assertThat(read("Name,Hand,Style,Level,Ball\n" + "N".repeat(201) + ",r,tweener,scratch,urethane\n")
+                        .notices())
+                .extracting(Notice::code)
+                .contains(NoticeCode.BAD_TEXT);
+    }
+
+    private Reading read(String table) throws IOException {
+        Files.writeString(folder.resolve("list.csv"), table);
+        Path scenario = Files.writeString(folder.resolve("event.yaml"), SCENARIO);
+        return new ScenarioReader(OptionalLong.empty()).read(scenario.toString(), Files.readAllBytes(scenario));
+    }
+
+    private static List<Bowler> bowlers(Reading reading) {
+        return reading.scenario().orElseThrow().event().squads().get(0).groups().stream()
+                .flatMap(group -> group.bowlers().stream())
+                .toList();
+    }
+}
