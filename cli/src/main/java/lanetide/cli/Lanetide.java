@@ -15,6 +15,7 @@ import lanetide.cli.command.PatternCommand;
 import lanetide.cli.command.PreviewCommand;
 import lanetide.cli.command.ReportCommand;
 import lanetide.cli.command.RotateCommand;
+import lanetide.cli.command.SchemaCommand;
 import lanetide.cli.command.SheetsCommand;
 import lanetide.cli.command.SimulateCommand;
 import lanetide.cli.report.Cautions;
@@ -34,6 +35,7 @@ import picocli.CommandLine.IVersionProvider;
             PreviewCommand.class,
             ReportCommand.class,
             RotateCommand.class,
+            SchemaCommand.class,
             SheetsCommand.class,
             SimulateCommand.class,
             CommandLine.HelpCommand.class

@@ -27,6 +27,15 @@ final class AnswerFile {
      * @throws CommandFailure if it could not
      */
     static AnswerFile at(Path path, Path scenario) {
+        AnswerFile file = at(path);
+        if (isSame(path, scenario)) {
+            throw CommandFailure.wrongUse("The answer would replace the scenario " + scenario + "; name another file.");
+        }
+        return file;
+    }
+
+    /** The same where no scenario is read. */
+    static AnswerFile at(Path path) {
         Path folder = path.toAbsolutePath().getParent();
         if (Files.isDirectory(path) || folder == null) {
             throw CommandFailure.fileTrouble(
@@ -35,9 +44,6 @@ final class AnswerFile {
         if (!Files.isDirectory(folder)) {
             throw CommandFailure.fileTrouble(
                     "The answer cannot go to " + path + ": there is no folder " + folder + "; make it first.");
-        }
-        if (isSame(path, scenario)) {
-            throw CommandFailure.wrongUse("The answer would replace the scenario " + scenario + "; name another file.");
         }
         return new AnswerFile(path);
     }

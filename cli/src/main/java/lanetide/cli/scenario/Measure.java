@@ -63,6 +63,11 @@ enum Measure {
                 .findFirst();
     }
 
+    /** Every way to write any of the units. */
+    List<String> spellings() {
+        return units.stream().flatMap(unit -> unit.spellings().stream()).toList();
+    }
+
     /** The units in words, such as {@code ft, m or in}. */
     String unitsInWords() {
         String all = units.stream().map(Unit::symbol).collect(Collectors.joining(", "));

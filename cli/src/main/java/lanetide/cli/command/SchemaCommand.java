@@ -1,0 +1,62 @@
+package lanetide.cli.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import lanetide.cli.report.schema.Schemas;
+import lanetide.cli.scenario.Nearest;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes the JSON Schema of a scenario or of an answer. */
+@Command(
+        name = "schema",
+        description = "The JSON Schema of a scenario or of an answer, for editors and programs.",
+        footer = {
+            "",
+            "Examples:",
+            "  lanetide schema scenario -o scenarios/schema/scenario.schema.json",
+            "  lanetide schema simulate",
+            "",
+            "Exit codes: 0 done; 2 wrong use; 3 a file cannot be read or written."
+        })
+public final class SchemaCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec command;
+
+    @Parameters(index = "0", paramLabel = "NAME", description = "scenario, or a command that answers in JSON.")
+    private String name;
+
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE",
+            description = "Write the schema to FILE, in one step.")
+    private Path out;
+
+    @Override
+    public Integer call() {
+        Map<String, String> known = new LinkedHashMap<>();
+        Schemas.names().forEach(each -> known.put(each, each));
+        if (!known.containsKey(name)) {
+            String nearest = Nearest.to(name, known.keySet())
+                    .map(near -> " Did you mean `" + near + "`?")
+                    .orElse("");
+            throw CommandFailure.wrongUse("There is no schema of `" + name + "`." + nearest + " There are "
+                    + String.join(", ", known.keySet()) + ".");
+        }
+        String schema = Schemas.write(name);
+        if (out != null) {
+            AnswerFile.at(out).write(schema);
+            return ExitCode.DONE;
+        }
+        PrintWriter writer = command.commandLine().getOut();
+        writer.print(schema);
+        writer.flush();
+        return ExitCode.DONE;
+    }
+}

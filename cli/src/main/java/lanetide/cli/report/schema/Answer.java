@@ -1,0 +1,203 @@
+package lanetide.cli.report.schema;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The fields of every answer in JSON: {@code path type meaning}, as {@link AnswerSchema} reads them. */
+@SuppressWarnings("ImmutableEnumChecker") // the list comes from Stream.toList
+enum Answer {
+    CHECK("check", """
+            errors integer
+            warnings integer
+            notices[].code text never changes its meaning
+            notices[].severity text error, warning or info
+            notices[].file text
+            notices[].line integer from 1
+            notices[].column integer from 1; in a table it counts cells
+            notices[].field text empty for the whole file
+            notices[].value text as written; empty for none
+            notices[].message text what is wrong, where, and what to try
+            """),
+    LINES("lines", """
+            lines[].pattern text
+            lines[].surface text
+            lines[].style text
+            lines[].hand text right or left; boards are counted from its gutter
+            lines[].cover text
+            lines[].level text
+            lines[].basis text natural or free
+            lines[].laydownBoard number? null if no line meets the pocket, as all that follow
+            lines[].arrowsBoard number?
+            lines[].launchAngleDeg number? positive toward the own gutter
+            lines[].exitBoard number?
+            lines[].exitWindow.low number? outermost good exit board
+            lines[].exitWindow.high number? innermost good exit board
+            lines[].breakpoint.board number?
+            lines[].breakpoint.distanceFt number?
+            lines[].entryAngleDeg number?
+            lines[].speedAtPinsMph number?
+            lines[].pocketShare number? 0 to 1
+            lines[].strikeShare number? 0 to 1
+            lines[].missRoomBoards number? both sides together, at the arrows
+            lines[].missRoom.outsideBoards number?
+            lines[].missRoom.insideBoards number?
+            lines[].ballChange object? another ball that would help more than a move
+            lines[].ballChange.cover text
+            lines[].ballChange.strength text stronger or weaker
+            lines[].ballChange.laydownBoard number
+            lines[].ballChange.arrowsBoard number
+            lines[].ballChange.strikeShare number 0 to 1
+            lines[].ballChange.gain number in the share of strikes
+            """ + Answer.ASSUMED),
+    PATTERN("pattern", """
+            patterns[].id text
+            patterns[].lengthFt number
+            patterns[].volumeMl number
+            patterns[].ratio number? n of n:1
+            patterns[].lengthBand text
+            patterns[].volumeBand text
+            patterns[].tier text
+            patterns[].exitBoardByRule number? length in feet less 31
+            patterns[].integratedVolumeMl number
+            patterns[].basis text sheet or tapes
+            patterns[].symmetric boolean
+            patterns[].surface text
+            patterns[].measuredLengthFt number
+            patterns[].measuredRatio number? null over a dry outside, as the next three
+            patterns[].measuredRatioRight number?
+            patterns[].measuredRatioLeft number?
+            patterns[].insideOutsideRatio number?
+            patterns[].meanUnits number
+            patterns[].bands.shortToFt number
+            patterns[].bands.longFromFt number
+            patterns[].bands.lowBelowMl number
+            patterns[].bands.highAboveMl number
+            patterns[].bands.sportTo number
+            patterns[].bands.houseFrom number
+            patterns[].tapes[].distanceFt number
+            patterns[].tapes[].board integer from the right-hand gutter
+            patterns[].tapes[].units number units of oil
+            patterns[].exits[].style text
+            patterns[].exits[].hand text
+            patterns[].exits[].cover text
+            patterns[].exits[].exitBoard number?
+            patterns[].exits[].exitWindow object?
+            patterns[].exits[].exitWindow.low number
+            patterns[].exits[].exitWindow.high number
+            """ + Answer.ASSUMED),
+    SIMULATE("simulate", """
+            replications integer playings
+            shots integer balls thrown in the first playing, practice included
+            squads[].id text
+            squads[].start text time of day, as day 2 08:00 or 08:00
+            squads[].end text in the first playing
+            squads[].earliestEnd text over the playings
+            squads[].latestEnd text over the playings
+            squads[].games integer
+            squads[].bowlers integer
+            squads[].meanScore number pins a game
+            squads[].meanScoreCi95 object? null for one playing
+            squads[].meanScoreCi95.low number
+            squads[].meanScoreCi95.high number
+            squads[].meanScoreByGame[] number pins
+            timetable[].squad text
+            timetable[].what text conditioning, practice or game
+            timetable[].game integer 0 for the other two
+            timetable[].start text
+            timetable[].end text
+            lanes[].lane integer
+            lanes[].games[].squad text
+            lanes[].games[].afterGame integer 0 for the lane as the squad finds it
+            lanes[].games[].gamesOnOil integer
+            lanes[].games[].volumeMl number
+            lanes[].games[].headUnits number units of oil on the thickest board of the first 15 ft
+            lanes[].games[].headUnitsLow number units of oil on its most worn board
+            lanes[].games[].carrydownMl number past the end of the pattern
+            lanes[].games[].windows[].style text
+            lanes[].games[].windows[].hand text boards are counted from its gutter
+            lanes[].games[].windows[].low number? null if no line meets the pocket
+            lanes[].games[].windows[].high number?
+            lanes[].games[].windows[].best number?
+            oil.appliedMl number
+            oil.onLanesMl number
+            oil.onBallsMl number
+            oil.absorbedMl number
+            oil.wipedMl number
+            oil.strippedMl number
+            oil.relativeError number share of the oil that is not found again
+            """ + Answer.ASSUMED),
+    PREVIEW("preview", """
+            replications integer playings
+            squad text
+            pair text of the first game, such as 7-8
+            bowler text? null if asked for a pair
+            style text
+            hand text boards are counted from its gutter
+            level text
+            cover text
+            fresh.exitWindow.low number? on the fresh pattern, as all of this block; null if no line meets the pocket
+            fresh.exitWindow.high number?
+            fresh.exitBoard number?
+            fresh.laydownBoard number?
+            fresh.laydownSpread.low number?
+            fresh.laydownSpread.high number?
+            fresh.arrowsBoard number?
+            fresh.pocketShare number? 0 to 1
+            fresh.strikeShare number? 0 to 1
+            fresh.foundShare number 0 to 1
+            games[].game integer from 1
+            games[].pair text
+            games[].exitWindow.low number? medians over playings and lanes; null if on most no line meets the pocket
+            games[].exitWindow.high number?
+            games[].exitBoard number?
+            games[].laydownBoard number?
+            games[].laydownSpread.low number? a tenth of the starts lies below
+            games[].laydownSpread.high number? a tenth of the starts lies above
+            games[].arrowsBoard number?
+            games[].pocketShare number? 0 to 1
+            games[].strikeShare number? 0 to 1
+            games[].foundShare number share of lanes on which a line meets the pocket, 0 to 1
+            games[].moveBoards number? with the feet since the game before, positive away from the own gutter
+            games[].cover text the ball to play
+            games[].text text
+            signs[].asGame integer 0 for lanes as freshly oiled
+            signs[].boardsHigh number where a good shot then meets the pins, past the pocket's board
+            watch[] text what to watch in practice
+            cautions[] text
+            """);
+
+    private static final String ASSUMED = """
+            assumptions[].name text
+            assumptions[].value text
+            assumptions[].source text
+            cautions[] text
+            """;
+
+    private static final String OPENING = """
+            schemaVersion integer grows when a field changes its meaning or goes
+            version text of the program
+            seed integer? same scenario, seed and version, same answer
+            scenarioSha256 text? of the scenario's bytes
+            ~namedFilesSha256.* text of a table beside the scenario, by its name
+            """;
+
+    private final String command;
+    private final List<String> fields;
+
+    Answer(String command, String fields) {
+        this.command = command;
+        this.fields = Stream.concat(Answer.opening().lines(), fields.lines()).toList();
+    }
+
+    private static String opening() {
+        return OPENING;
+    }
+
+    String command() {
+        return command;
+    }
+
+    List<String> fields() {
+        return fields;
+    }
+}
