@@ -11,6 +11,7 @@ import lanetide.cli.command.CheckCommand;
 import lanetide.cli.command.CommandFailure;
 import lanetide.cli.command.ExitCode;
 import lanetide.cli.command.LinesCommand;
+import lanetide.cli.command.NewCommand;
 import lanetide.cli.command.PatternCommand;
 import lanetide.cli.command.PreviewCommand;
 import lanetide.cli.command.ReportCommand;
@@ -31,6 +32,7 @@ import picocli.CommandLine.IVersionProvider;
         subcommands = {
             CheckCommand.class,
             LinesCommand.class,
+            NewCommand.class,
             PatternCommand.class,
             PreviewCommand.class,
             ReportCommand.class,

@@ -41,7 +41,7 @@ final class Progress implements IntConsumer {
 
     /** From Java 22 on there is a console without a terminal too, which then says so. */
     @SuppressWarnings("SystemConsoleNull") // what it warns of is looked at below
-    private static boolean isTerminal() {
+    static boolean isTerminal() {
         Console console = System.console();
         if (console == null) {
             return false;
