@@ -85,6 +85,65 @@ enum Answer {
             patterns[].exits[].exitWindow.low number
             patterns[].exits[].exitWindow.high number
             """ + Answer.ASSUMED),
+    ROTATE("rotate", """
+            design.name text
+            design.move integer pairs
+            design.every integer games
+            design.text text
+            rotation[].squad text
+            rotation[].game integer from 1
+            rotation[].pair text such as 7-8
+            rotation[].group text
+            checks.isPermutation boolean whether every game gives each group a pair of its own
+            checks.repeatedVisits[].squad text
+            checks.repeatedVisits[].group text
+            checks.repeatedVisits[].pair text
+            checks.repeatedVisits[].firstGame integer
+            checks.repeatedVisits[].game integer
+            checks.carryOverIndex integer sum of squares of how often one group follows another
+            checks.carryOverMinimum integer
+            checks.carryOverMaximum integer
+            checks.distinctPredecessors.min integer
+            checks.distinctPredecessors.max integer
+            checks.walkPairsPerGame number
+            checks.longestWalkPairs number
+            checks.named[].code text
+            checks.named[].outcome text
+            checks.named[].text text
+            squads[].ids[] text squads that move alike
+            squads[].verdict[] text
+            squads[].checks[].code text
+            squads[].checks[].outcome text
+            squads[].checks[].text text
+            squads[].~search object
+            squads[].~search.start text
+            squads[].~search.startCost number
+            squads[].~search.cost number
+            squads[].~search.tries integer
+            squads[].~search.stoppedBecause text
+            alternatives[].design text
+            alternatives[].move integer
+            alternatives[].squads[] text
+            alternatives[].isPlanned boolean
+            alternatives[].carryOverIndex integer
+            alternatives[].carryOverMinimum integer
+            alternatives[].carryOverMaximum integer
+            alternatives[].repeatedVisits integer
+            alternatives[].distinctPredecessors.min integer
+            alternatives[].distinctPredecessors.max integer
+            alternatives[].walkPairsPerGame number
+            alternatives[].longestWalkPairs number
+            alternatives[].cost number
+            exposure[].squad text
+            exposure[].group text
+            exposure[].freshGames integer
+            exposure[].middleGames integer
+            exposure[].wornGames integer
+            exposure[].gamesSinceOiling number mean over the group's games
+            exposure[].rightHandedGamesBefore number
+            exposure[].leftHandedGamesBefore number
+            cautions[] text
+            """),
     SIMULATE("simulate", """
             replications integer playings
             shots integer balls thrown in the first playing, practice included

@@ -77,8 +77,16 @@ class SchemasTest {
 
     @ParameterizedTest
     @CsvSource({
-        "check,one-pair.yaml", "check,taped-lanes.yaml", "check,faulty/length-61-ft.yaml", "lines,one-pair.yaml",
-        "pattern,one-pair.yaml", "pattern,taped-lanes.yaml", "simulate,one-pair.yaml", "preview,one-pair.yaml"
+        "check,one-pair.yaml",
+        "check,taped-lanes.yaml",
+        "check,faulty/length-61-ft.yaml",
+        "lines,one-pair.yaml",
+        "pattern,one-pair.yaml",
+        "pattern,taped-lanes.yaml",
+        "simulate,one-pair.yaml",
+        "preview,one-pair.yaml",
+        "rotate,championship.yaml",
+        "rotate,club-night.yaml"
     })
     void anAnswerFitsItsSchemaAndTheSchemaNamesEveryField(String command, String scenario) {
         String answer = answer(command, scenario);
