@@ -159,11 +159,17 @@ enum Answer {
             squads[].meanScoreCi95.low number
             squads[].meanScoreCi95.high number
             squads[].meanScoreByGame[] number pins
+            squads[].paceMinutesPerBowlerGame number
+            squads[].waitedMinutesPerBowlerGame.* number a lane stood still for this cause
             timetable[].squad text
             timetable[].what text conditioning, practice or game
             timetable[].game integer 0 for the other two
-            timetable[].start text
-            timetable[].end text
+            timetable[].start text mean over the playings
+            timetable[].startRange90.low text between these, nine playings of ten
+            timetable[].startRange90.high text
+            timetable[].end text mean over the playings
+            timetable[].endRange90.low text
+            timetable[].endRange90.high text
             lanes[].lane integer
             lanes[].games[].squad text
             lanes[].games[].afterGame integer 0 for the lane as the squad finds it
