@@ -13,6 +13,9 @@ public final class PreviewWords {
 
     private static final double FAIRLY_SURE_BOARDS = 3;
 
+    /** A line that lies outside its window by less is in it, as far as a bowler could notice (boards). */
+    private static final double NOTICED_BOARDS = 0.5;
+
     /** A miss at the pins that a bowler sees (boards). */
     private static final double SEEN_BOARDS = 1;
 
@@ -32,8 +35,18 @@ public final class PreviewWords {
                     + " speed or the ball." + change(game);
         }
         return where + move(game) + " Lay down on board " + board(game.laydownBoard()) + ", cross the arrows on "
-                + board(game.arrowsBoard()) + ", leave the pattern on " + board(game.exitBoard()) + " (good from "
-                + board(game.lowBoard()) + " to " + board(game.highBoard()) + "). " + sure(game) + change(game);
+                + board(game.arrowsBoard()) + ", leave the pattern on " + board(game.exitBoard()) + window(game) + " "
+                + sure(game) + change(game);
+    }
+
+    /** A line found by moving may lie beside the window, whose lines need another angle. */
+    private static String window(GameForecast game) {
+        String boards = board(game.lowBoard()) + " to " + board(game.highBoard());
+        boolean outside = game.exitBoard() > game.highBoard() + NOTICED_BOARDS
+                || game.exitBoard() < game.lowBoard() - NOTICED_BOARDS;
+        return outside
+                ? "; at another angle, lines that leave it on " + boards + " strike more often."
+                : " (good from " + boards + ").";
     }
 
     /** What would tell in practice that the forecast is wrong. */

@@ -1,0 +1,93 @@
+package lanetide.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import lanetide.cli.scenario.Scenarios;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Works through the tutorial as a reader would, and compares what is printed. */
+class TutorialTest {
+    private static final String PROMPT = "$ lanetide ";
+    private static final String ELLIPSIS = "...";
+    private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
+    private static final Pattern FILE = Pattern.compile("(?:scenarios/.*|page\\.html|print)");
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void everyCommandOfTheTutorialPrintsWhatIsShown() throws IOException {
+        copyScenarios();
+        String tutorial = Files.readString(Scenarios.FOLDER.resolve("README.md"));
+        Matcher blocks = Pattern.compile("```text\n(.*?)```", Pattern.DOTALL).matcher(tutorial);
+        int commands = 0;
+        while (blocks.find()) {
+            List<String> lines = blocks.group(1).lines().toList();
+            run(lines.get(0), lines.subList(1, lines.size()));
+            commands++;
+        }
+        assertThat(commands).isGreaterThanOrEqualTo(8);
+        assertThat(folder.resolve("page.html")).isNotEmptyFile();
+        assertThat(folder.resolve("print/calendar.ics")).isNotEmptyFile();
+    }
+
+    @Test
+    void theTableShownIsTheBeginningOfTheTable() throws IOException {
+        String tutorial = Files.readString(Scenarios.FOLDER.resolve("README.md"));
+        int from = tutorial.indexOf("```csv\n") + 7;
+
+        assertThat(Files.readString(Scenarios.FOLDER.resolve("club-final.csv")))
+                .startsWith(tutorial.substring(from, tutorial.indexOf("```", from)));
+    }
+
+    private void run(String command, List<String> shown) {
+        assertThat(command).startsWith(PROMPT);
+        Program.Outcome outcome = Program.run(words(command.substring(PROMPT.length())));
+
+        assertThat(outcome.exitCode()).as(command + "\n" + outcome.err()).isZero();
+        String printed = outcome.out().replace(folder + "/", "");
+        if (!shown.contains(ELLIPSIS)) {
+            assertThat(printed.lines().toList()).as(command).isEqualTo(shown);
+            return;
+        }
+        int from = 0;
+        for (String line : shown) {
+            if (!line.isBlank() && !line.equals(ELLIPSIS)) {
+                int at = printed.indexOf(line + "\n", from);
+                assertThat(at)
+                        .as("%s prints, after the lines before: %s", command, line)
+                        .isNotNegative();
+                from = at + line.length();
+            }
+        }
+    }
+
+    /** The words of a command, its files in this test's folder. */
+    private Object[] words(String command) {
+        List<Object> words = new ArrayList<>();
+        Matcher word = WORD.matcher(command);
+        while (word.find()) {
+            String plain = word.group(1) == null ? word.group(2) : word.group(1);
+            words.add(FILE.matcher(plain).matches() ? folder.resolve(plain) : plain);
+        }
+        return words.toArray();
+    }
+
+    private void copyScenarios() throws IOException {
+        Files.createDirectory(folder.resolve("scenarios"));
+        try (Stream<Path> files = Files.list(Scenarios.FOLDER)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, folder.resolve("scenarios").resolve(file.getFileName()));
+            }
+        }
+    }
+}
