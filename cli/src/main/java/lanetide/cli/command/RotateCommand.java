@@ -8,7 +8,9 @@ import java.util.concurrent.Callable;
 import lanetide.cli.report.RotateCsv;
 import lanetide.cli.report.RotateJson;
 import lanetide.cli.report.RotateText;
+import lanetide.cli.rotate.LateChanges;
 import lanetide.cli.rotate.RotationAnswer;
+import lanetide.cli.rotate.RotationNote;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.RotationDesigns;
 import lanetide.cli.scenario.Scenario;
@@ -34,6 +36,8 @@ import picocli.CommandLine.Option;
             "  lanetide rotate scenarios/championship.yaml",
             "  lanetide rotate scenarios/championship.yaml --design apart --move 2",
             "  lanetide rotate scenarios/championship.yaml --search",
+            "  lanetide rotate scenarios/championship.yaml --without 9-10,11-12 --from-squad B",
+            "  lanetide rotate scenarios/championship.yaml --no-shows A=12 --late B=60min",
             "  lanetide rotate scenarios/championship.yaml --format csv -o rotation.csv",
             "  lanetide rotate scenarios/championship.yaml --graphml rotation.graphml --dot rotation.dot --quiet",
             "",
@@ -69,6 +73,9 @@ public final class RotateCommand implements Callable<Integer> {
             description = "Also design a rotation by search, from the best of the others; takes some seconds.")
     private boolean search;
 
+    @Mixin
+    private ChangeOptions changeOptions;
+
     @Option(names = "--graphml", paramLabel = "FILE", description = "Also write the rotation as a graph, in GraphML.")
     private Path graphMl;
 
@@ -80,29 +87,35 @@ public final class RotateCommand implements Callable<Integer> {
         Optional<AnswerFile> graphMlFile = file(graphMl);
         Optional<AnswerFile> dotFile = file(dot);
         return options.answer((reading, scenario) -> {
-            RotationAnswer answer = answer(scenario);
-            graphMlFile.ifPresent(file -> file.write(RotationMapWriter.graphMl(map(answer.event()))));
-            dotFile.ifPresent(file -> file.write(RotationMapWriter.dot(map(answer.event()))));
-            return render(reading, scenario, answer);
+            Planned planned = planned(scenario);
+            Optional<LateChanges> changes = changeOptions.apply(planned.event(), planned.note(), scenario.seed());
+            Event event = changes.map(late -> late.change().event()).orElse(planned.event());
+            RotationNote note = changes.map(LateChanges::note).orElse(planned.note());
+            graphMlFile.ifPresent(file -> file.write(RotationMapWriter.graphMl(map(event))));
+            dotFile.ifPresent(file -> file.write(RotationMapWriter.dot(map(event))));
+            Optional<Long> seed = search ? Optional.of(scenario.seed()) : Optional.empty();
+            return render(reading, scenario, RotationAnswer.of(event, note, seed), changes);
         });
     }
+
+    /** An event and where its rotations come from. */
+    private record Planned(Event event, RotationNote note) {}
 
     private Optional<AnswerFile> file(Path path) {
         return Optional.ofNullable(path).map(named -> AnswerFile.at(named, options.scenario()));
     }
 
-    private RotationAnswer answer(Scenario scenario) {
-        Optional<Long> seed = search ? Optional.of(scenario.seed()) : Optional.empty();
+    private Planned planned(Scenario scenario) {
         if (design == null) {
             refuseWithoutDesign("--move", move);
             refuseWithoutDesign("--every", every);
-            return RotationAnswer.of(scenario.event(), scenario.design(), seed);
+            return new Planned(scenario.event(), RotationNote.of(scenario.design()));
         }
         var spare = RotationDesigns.spareOf(scenario.design());
         try {
             RotationDesign other = other(scenario.seed());
             Event event = RotationAnswer.redesigned(scenario.event(), other, spare);
-            return RotationAnswer.of(event, RotationDesigns.sparing(other, spare), seed);
+            return new Planned(event, RotationNote.of(RotationDesigns.sparing(other, spare)));
         } catch (ImpossibleRotationException e) {
             throw CommandFailure.wrongUse("This event cannot have the design `" + design + "`. " + e.getMessage());
         }
@@ -151,10 +164,10 @@ public final class RotateCommand implements Callable<Integer> {
         return RotationMap.of(Sessions.of(event), groups, pairs);
     }
 
-    private String render(Reading reading, Scenario scenario, RotationAnswer answer) {
+    private String render(Reading reading, Scenario scenario, RotationAnswer answer, Optional<LateChanges> changes) {
         return switch (options.format()) {
-            case TEXT -> RotateText.write(scenario, answer);
-            case JSON -> RotateJson.write(reading, answer);
+            case TEXT -> RotateText.write(scenario, answer, changes);
+            case JSON -> RotateJson.write(reading, answer, changes);
             case CSV -> RotateCsv.write(answer);
         };
     }

@@ -1,13 +1,19 @@
 package lanetide.cli.report;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import lanetide.cli.rotate.Alternative;
+import lanetide.cli.rotate.LateChanges;
+import lanetide.cli.rotate.PairRow;
 import lanetide.cli.rotate.RotationAnswer;
+import lanetide.cli.rotate.RotationNote;
 import lanetide.cli.rotate.SquadRotation;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.RotationDesigns;
 import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.TimeOfDay;
+import lanetide.squads.change.Change;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.CarryOver;
 import lanetide.squads.rotation.Rotation;
@@ -23,15 +29,14 @@ public final class RotateJson {
      *
      * @param reading the scenario as it was read, without errors
      * @param answer what there is to say
+     * @param changes late changes that it tells of, if any
      * @return the JSON text
      */
-    public static String write(Reading reading, RotationAnswer answer) {
+    public static String write(Reading reading, RotationAnswer answer, Optional<LateChanges> changes) {
         Scenario scenario = reading.scenario().orElseThrow();
         ObjectNode node = JsonAnswer.opening(reading, OptionalLong.of(scenario.seed()));
-        design(
-                node.putObject("design"),
-                RotationDesigns.labelOf(answer.design()),
-                answer.design().describe());
+        design(node.putObject("design"), answer.note());
+        changes.ifPresent(late -> changes(node.putObject("changes"), late, answer.pairs()));
         rotation(node.putArray("rotation"), answer);
         ObjectNode checks = node.putObject("checks");
         StructureJson.checks(checks, answer.event());
@@ -44,11 +49,48 @@ public final class RotateJson {
         return JsonAnswer.write(node);
     }
 
-    private static void design(ObjectNode node, RotationDesigns.Label label, String words) {
-        node.put("name", label.name());
-        node.put("move", label.move());
-        node.put("every", label.every());
-        node.put("text", words);
+    private static void design(ObjectNode node, RotationNote note) {
+        node.put("name", note.label().name());
+        node.put("move", note.label().move());
+        node.put("every", note.label().every());
+        node.put("text", note.description());
+    }
+
+    private static void changes(ObjectNode node, LateChanges late, PairRow pairs) {
+        ArrayNode visits = node.putArray("visits");
+        for (Change.Visit visit : late.change().visits()) {
+            ObjectNode entry = visits.addObject();
+            entry.put("squad", visit.squad());
+            entry.put("group", visit.group());
+            entry.put("game", visit.game() + 1);
+            entry.put("plannedPair", pairs.name(visit.planned()));
+            entry.put("pair", pairs.name(visit.now()));
+        }
+        ArrayNode moved = node.putArray("movedBowlers");
+        for (Change.Mover mover : late.change().moved()) {
+            ObjectNode entry = moved.addObject();
+            entry.put("squad", mover.squad());
+            entry.put("bowler", mover.bowler());
+            entry.put("plannedGroup", mover.from());
+            entry.put("group", mover.to());
+        }
+        ArrayNode dissolved = node.putArray("dissolvedGroups");
+        for (Change.Dissolved group : late.change().dissolved()) {
+            dissolved.addObject().put("squad", group.squad()).put("group", group.group());
+        }
+        ArrayNode absent = node.putArray("absentBowlers");
+        for (Change.Absent bowler : late.change().absent()) {
+            absent.addObject().put("squad", bowler.squad()).put("bowler", bowler.bowler());
+        }
+        ArrayNode starts = node.putArray("starts");
+        for (Change.Start start : late.change().starts()) {
+            ObjectNode entry = starts.addObject();
+            entry.put("squad", start.squad());
+            entry.put("plannedStart", TimeOfDay.write(start.plannedMs()));
+            entry.put("start", TimeOfDay.write(start.nowMs()));
+        }
+        StructureJson.checks(node.putObject("plannedChecks"), late.planned());
+        ChangeWords.of(late, pairs).forEach(node.putArray("text")::add);
     }
 
     private static void rotation(ArrayNode array, RotationAnswer answer) {

@@ -2,10 +2,12 @@ package lanetide.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lanetide.cli.rotate.Alternative;
+import lanetide.cli.rotate.LateChanges;
 import lanetide.cli.rotate.RotationAnswer;
 import lanetide.cli.rotate.SquadRotation;
 import lanetide.cli.scenario.RotationDesigns;
@@ -19,10 +21,12 @@ public final class RotateText {
     private static final int ROOM_FOR_PAIRS = Page.WIDTH - 24;
 
     private final RotationAnswer answer;
+    private final Optional<LateChanges> changes;
     private final Page page = new Page();
 
-    private RotateText(RotationAnswer answer) {
+    private RotateText(RotationAnswer answer, Optional<LateChanges> changes) {
         this.answer = answer;
+        this.changes = changes;
     }
 
     /**
@@ -30,10 +34,11 @@ public final class RotateText {
      *
      * @param scenario the scenario
      * @param answer what there is to say
+     * @param changes late changes that it tells of, if any
      * @return the page
      */
-    public static String write(Scenario scenario, RotationAnswer answer) {
-        RotateText text = new RotateText(answer);
+    public static String write(Scenario scenario, RotationAnswer answer, Optional<LateChanges> changes) {
+        RotateText text = new RotateText(answer, changes);
         text.page.line(scenario.event().name());
         text.page.line("Who bowls on which pair, and what that does before a ball is bowled.");
         text.write();
@@ -41,20 +46,25 @@ public final class RotateText {
     }
 
     private void write() {
-        page.heading("Verdict");
+        changes.ifPresent(late -> {
+            page.heading("What changes, and for whom");
+            ChangeWords.of(late, answer.pairs()).forEach(page::item);
+        });
+        page.heading(changes.isPresent() ? "Verdict on the new schedule" : "Verdict");
         for (SquadRotation squad : answer.squads()) {
             String who = answer.squads().size() == 1 ? "" : names(squad) + ": ";
             List<String> sentences = RotateWords.verdict(squad, answer.pairs());
             page.item(who + sentences.get(0));
             sentences.stream().skip(1).forEach(page::item);
         }
-        page.item("The rotation: " + answer.design().describe());
+        page.item("The rotation: " + answer.note().description());
         answer.squads().forEach(this::table);
         answer.squads().forEach(this::checks);
         page.heading("Checks of the event");
         answer.checks().forEach(this::check);
         answer.squads().forEach(this::alternatives);
         answer.squads().forEach(this::block);
+        changedBlock();
         howToRead();
         page.heading("Please keep in mind");
         Cautions.ALL.forEach(page::item);
@@ -151,6 +161,15 @@ public final class RotateText {
             Rotation rotation =
                     squad.alternatives().get(squad.alternatives().size() - 1).rotation();
             RotationBlock.lines(rotation, answer.pairs()).forEach(page::line);
+        });
+    }
+
+    /** The changed rotation, so that every other command can be asked about it. */
+    private void changedBlock() {
+        changes.filter(LateChanges::isPasteable).ifPresent(late -> {
+            page.heading("To ask other commands about the new schedule, put this into the scenario");
+            RotationBlock.lines(late.change().event().rotations().get(0), answer.pairs())
+                    .forEach(page::line);
         });
     }
 

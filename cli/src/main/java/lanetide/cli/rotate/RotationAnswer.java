@@ -26,7 +26,7 @@ import lanetide.squads.rotation.WearExposure;
  * Everything that {@code rotate} tells of an event.
  *
  * @param event the event with the rotations that are told of
- * @param design the design they come from
+ * @param note where its rotations come from
  * @param pairs the pairs
  * @param squads one entry for each different rotation
  * @param checks checks that need all squads
@@ -34,7 +34,7 @@ import lanetide.squads.rotation.WearExposure;
  */
 public record RotationAnswer(
         Event event,
-        RotationDesign design,
+        RotationNote note,
         PairRow pairs,
         List<SquadRotation> squads,
         List<StructuralCheck> checks,
@@ -49,18 +49,18 @@ public record RotationAnswer(
      * Looks an event over.
      *
      * @param event the event
-     * @param design the design its rotations come from
+     * @param note where its rotations come from
      * @param searchSeed seed of a search for a better rotation; empty for no search
      * @return the answer
      */
-    public static RotationAnswer of(Event event, RotationDesign design, Optional<Long> searchSeed) {
-        PairRow pairs = PairRow.of(event.centre(), RotationDesigns.spareOf(design));
+    public static RotationAnswer of(Event event, RotationNote note, Optional<Long> searchSeed) {
+        PairRow pairs = PairRow.of(event.centre(), note.spare());
         List<SquadRotation> squads = new ArrayList<>();
         for (List<Integer> alike : alike(event)) {
-            squads.add(squad(event, alike, design, pairs, searchSeed));
+            squads.add(squad(event, alike, note, pairs, searchSeed));
         }
         return new RotationAnswer(
-                event, design, pairs, squads, EventChecks.of(Sessions.of(event)), WearExposure.of(Sessions.of(event)));
+                event, note, pairs, squads, EventChecks.of(Sessions.of(event)), WearExposure.of(Sessions.of(event)));
     }
 
     /** Squads that share rotation and group names, by their place in the event. */
@@ -86,13 +86,12 @@ public record RotationAnswer(
     }
 
     private static SquadRotation squad(
-            Event event, List<Integer> alike, RotationDesign design, PairRow pairs, Optional<Long> searchSeed) {
+            Event event, List<Integer> alike, RotationNote note, PairRow pairs, Optional<Long> searchSeed) {
         Squad first = event.squads().get(alike.get(0));
         Rotation rotation = event.rotations().get(alike.get(0));
         RotationNames names =
                 new RotationNames(group -> "group " + first.groups().get(group).id(), pairs::name);
-        Alternative planned =
-                Alternative.of(RotationDesigns.labelOf(design), design.describe(), pairs.overUsed(rotation), pairs);
+        Alternative planned = Alternative.of(note.label(), note.description(), pairs.overUsed(rotation), pairs);
         Classics.Choice classics = Classics.of(rotation.groups(), pairs.inUse(), rotation.games());
         List<Alternative> alternatives = alternatives(classics, planned, pairs);
         Optional<SearchResult> search = searchSeed.map(seed -> RotationSearch.run(
@@ -150,8 +149,7 @@ public record RotationAnswer(
                                     event.centre().pairs().size(),
                                     event.rotations().get(i).games()));
         }
-        return new Event(
-                event.name(), event.centre(), event.pattern(), event.squads(), rotations, event.pace(), event.laws());
+        return event.with(event.squads(), rotations);
     }
 
     /** The first squad with as many groups and games, so that nothing is planned twice. */

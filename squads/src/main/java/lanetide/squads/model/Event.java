@@ -73,6 +73,18 @@ public record Event(
         this(name, centre, pattern, squads, rotations, pace, Laws.USUAL);
     }
 
+    /**
+     * The same event with other squads.
+     *
+     * @param otherSquads in order of start, at least one
+     * @param otherRotations one for each of them
+     * @return the event
+     * @throws IllegalArgumentException as for a new event
+     */
+    public Event with(List<Squad> otherSquads, List<Rotation> otherRotations) {
+        return new Event(name, centre, pattern, otherSquads, otherRotations, pace, laws);
+    }
+
     private static void requireInOrder(List<Squad> squads) {
         for (int i = 1; i < squads.size(); i++) {
             if (squads.get(i).startMs() < squads.get(i - 1).startMs()) {

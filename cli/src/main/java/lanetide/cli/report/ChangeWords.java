@@ -1,0 +1,159 @@
+package lanetide.cli.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import lanetide.cli.rotate.LateChanges;
+import lanetide.cli.rotate.PairRow;
+import lanetide.cli.scenario.TimeOfDay;
+import lanetide.squads.change.Change;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Sessions;
+import lanetide.squads.rotation.RotationCheck;
+import lanetide.squads.rotation.RotationReport;
+import lanetide.squads.rotation.WearExposure;
+
+/** What late changes mean, for whom, in sentences. */
+final class ChangeWords {
+    private final LateChanges changes;
+    private final PairRow pairs;
+    private final List<String> sentences = new ArrayList<>();
+
+    private ChangeWords(LateChanges changes, PairRow pairs) {
+        this.changes = changes;
+        this.pairs = pairs;
+    }
+
+    static List<String> of(LateChanges changes, PairRow pairs) {
+        return new ChangeWords(changes, pairs).write();
+    }
+
+    private List<String> write() {
+        Change change = changes.change();
+        sentences.add(summary(change));
+        change.starts()
+                .forEach(start -> sentences.add("Squad " + start.squad() + " starts at "
+                        + TimeOfDay.write(start.nowMs()) + " in place of " + TimeOfDay.write(start.plannedMs()) + "."));
+        absent(change);
+        dissolved(change);
+        moved(change);
+        visits(change);
+        split(change);
+        before();
+        return sentences;
+    }
+
+    private String summary(Change change) {
+        long visits = visits(changes.planned());
+        String moved = change.moved().isEmpty()
+                ? "nobody changes groups"
+                : change.moved().size() == 1
+                        ? "1 bowler changes groups"
+                        : change.moved().size() + " bowlers change groups";
+        return "%d of %d planned visits go to another pair, and %s: the least that will do."
+                .formatted(change.visits().size(), visits, moved);
+    }
+
+    private static long visits(Event event) {
+        return event.rotations().stream()
+                .mapToLong(rotation -> (long) rotation.groups() * rotation.games())
+                .sum();
+    }
+
+    private void absent(Change change) {
+        Map<String, List<String>> bySquad = change.absent().stream()
+                .collect(Collectors.groupingBy(
+                        Change.Absent::squad,
+                        LinkedHashMap::new,
+                        Collectors.mapping(Change.Absent::bowler, Collectors.toList())));
+        bySquad.forEach(
+                (squad, names) -> sentences.add("Squad " + squad + " bowls without " + String.join(", ", names) + "."));
+    }
+
+    private void dissolved(Change change) {
+        Map<String, List<String>> bySquad = change.dissolved().stream()
+                .collect(Collectors.groupingBy(
+                        Change.Dissolved::squad,
+                        LinkedHashMap::new,
+                        Collectors.mapping(Change.Dissolved::group, Collectors.toList())));
+        bySquad.forEach((squad, groups) -> sentences.add("Squad " + squad + ": "
+                + (groups.size() == 1
+                        ? "group " + groups.get(0) + " is"
+                        : "groups " + String.join(", ", groups) + " are")
+                + " dissolved."));
+    }
+
+    /** One sentence for each group that gives bowlers away. */
+    private void moved(Change change) {
+        Map<String, List<String>> byGroup = new LinkedHashMap<>();
+        for (Change.Mover mover : change.moved()) {
+            byGroup.computeIfAbsent(
+                            "Squad " + mover.squad() + ", from group " + mover.from() + ": ", way -> new ArrayList<>())
+                    .add(mover.bowler() + " to group " + mover.to());
+        }
+        byGroup.forEach((from, ways) -> sentences.add(from + String.join(", ", ways) + "."));
+    }
+
+    /** One sentence a group; squads in which the same holds are told together. */
+    private void visits(Change change) {
+        Map<String, Map<String, List<String>>> gamesByGroupAndSquad = new LinkedHashMap<>();
+        for (Change.Visit visit : change.visits()) {
+            gamesByGroupAndSquad
+                    .computeIfAbsent(visit.group(), group -> new LinkedHashMap<>())
+                    .computeIfAbsent(visit.squad(), squad -> new ArrayList<>())
+                    .add("game " + (visit.game() + 1) + " on " + pairs.name(visit.now()) + " (not "
+                            + pairs.name(visit.planned()) + ")");
+        }
+        gamesByGroupAndSquad.forEach((group, bySquad) -> {
+            Map<List<String>, List<String>> squadsByGames = new LinkedHashMap<>();
+            bySquad.forEach((squad, games) -> squadsByGames
+                    .computeIfAbsent(games, same -> new ArrayList<>())
+                    .add(squad));
+            squadsByGames.forEach((games, squads) -> sentences.add((squads.size() == 1 ? "Squad " : "Squads ")
+                    + String.join(", ", squads) + ", group " + group + ": " + String.join(", ", games) + "."));
+        });
+    }
+
+    private void split(Change change) {
+        if (change.event().squads().size() > changes.planned().squads().size()) {
+            sentences.add(
+                    "A squad that regroups between two games is shown as two, the second with (2) after its name.");
+        }
+    }
+
+    private void before() {
+        Event event = changes.change().event();
+        sentences.add(
+                "Before and after, all squads: carry-over index %d and %d, repeated pairs %d and %d, %s and %s games since oiling between the freshest and the most worn group."
+                        .formatted(
+                                index(changes.planned()),
+                                index(event),
+                                repeats(changes.planned()),
+                                repeats(event),
+                                Figures.fixed(wear(changes.planned()), 1),
+                                Figures.fixed(wear(event), 1)));
+    }
+
+    private static int index(Event event) {
+        return event.rotations().stream()
+                .map(RotationCheck::of)
+                .mapToInt(RotationReport::carryOverIndex)
+                .sum();
+    }
+
+    private static int repeats(Event event) {
+        return event.rotations().stream()
+                .map(RotationCheck::of)
+                .mapToInt(report -> report.repeatedVisits().size())
+                .sum();
+    }
+
+    private static double wear(Event event) {
+        var range = WearExposure.of(Sessions.of(event)).groups().stream()
+                .mapToDouble(group -> group.gamesSinceOiling())
+                .summaryStatistics();
+        return range.getMax() - range.getMin();
+    }
+}

@@ -1,0 +1,108 @@
+package lanetide.squads.change;
+
+import java.util.List;
+import java.util.stream.Stream;
+import lanetide.squads.model.Event;
+
+/**
+ * A changed event, and what has changed in it for whom.
+ *
+ * @param event the event as it is to be played now
+ * @param visits groups that bowl elsewhere than planned, by squad, group and game
+ * @param moved bowlers who bowl with another group, by squad
+ * @param dissolved groups that no longer exist
+ * @param absent bowlers who stay away
+ * @param starts squads that start at another time
+ */
+public record Change(
+        Event event,
+        List<Visit> visits,
+        List<Mover> moved,
+        List<Dissolved> dissolved,
+        List<Absent> absent,
+        List<Start> starts) {
+    /** Copies the lists. */
+    public Change {
+        visits = List.copyOf(visits);
+        moved = List.copyOf(moved);
+        dissolved = List.copyOf(dissolved);
+        absent = List.copyOf(absent);
+        starts = List.copyOf(starts);
+    }
+
+    /**
+     * No change.
+     *
+     * @param event the event
+     * @return the same event
+     */
+    public static Change none(Event event) {
+        return new Change(event, List.of(), List.of(), List.of(), List.of(), List.of());
+    }
+
+    /**
+     * A group that bowls elsewhere in a game.
+     *
+     * @param squad the squad's name
+     * @param group the group's name
+     * @param game game, counted from zero
+     * @param planned the pair it was to bowl on, counted from zero
+     * @param now the pair it bowls on
+     */
+    public record Visit(String squad, String group, int game, int planned, int now) {}
+
+    /**
+     * A bowler who changes groups.
+     *
+     * @param squad the squad's name
+     * @param bowler the bowler's name
+     * @param from the group's name as planned
+     * @param to the group he bowls with
+     */
+    public record Mover(String squad, String bowler, String from, String to) {}
+
+    /**
+     * A group that no longer exists.
+     *
+     * @param squad the squad's name
+     * @param group the group's name
+     */
+    public record Dissolved(String squad, String group) {}
+
+    /**
+     * A bowler who stays away.
+     *
+     * @param squad the squad's name
+     * @param bowler the bowler's name
+     */
+    public record Absent(String squad, String bowler) {}
+
+    /**
+     * A squad that starts at another time.
+     *
+     * @param squad the squad's name
+     * @param plannedMs planned start (ms from midnight before the first day)
+     * @param nowMs new start
+     */
+    public record Start(String squad, long plannedMs, long nowMs) {}
+
+    /**
+     * This change and then another one made to its event.
+     *
+     * @param next the later change
+     * @return both
+     */
+    public Change then(Change next) {
+        return new Change(
+                next.event(),
+                joined(visits, next.visits()),
+                joined(moved, next.moved()),
+                joined(dissolved, next.dissolved()),
+                joined(absent, next.absent()),
+                joined(starts, next.starts()));
+    }
+
+    private static <T> List<T> joined(List<T> first, List<T> second) {
+        return Stream.concat(first.stream(), second.stream()).toList();
+    }
+}

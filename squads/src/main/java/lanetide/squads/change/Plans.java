@@ -1,0 +1,58 @@
+package lanetide.squads.change;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.Squad;
+import lanetide.squads.rotation.Explicit;
+import lanetide.squads.rotation.Rotation;
+
+/** Parts of events and rotations put together anew. */
+final class Plans {
+
+    private Plans() {}
+
+    /** The rotation of some of the groups. */
+    static Rotation ofGroups(Rotation rotation, List<Integer> groups) {
+        return new Explicit(Explicit.of(rotation).pairByGameAndGroup().stream()
+                        .map(row -> groups.stream().map(row::get).toList())
+                        .toList())
+                .plan(groups.size(), rotation.pairs(), rotation.games());
+    }
+
+    /** Some games of a rotation. */
+    static Rotation ofGames(Rotation rotation, int from, int to) {
+        return new Explicit(Explicit.of(rotation).pairByGameAndGroup().subList(from, to))
+                .plan(rotation.groups(), rotation.pairs(), to - from);
+    }
+
+    static Squad withGroups(Squad squad, List<Group> groups) {
+        return new Squad(squad.id(), squad.startMs(), squad.conditioning(), squad.practiceMs(), groups);
+    }
+
+    static Squad startingAt(Squad squad, long startMs) {
+        return new Squad(squad.id(), startMs, squad.conditioning(), squad.practiceMs(), squad.groups());
+    }
+
+    /** The event with one squad replaced by others. */
+    static Event replaced(Event event, int squad, List<Squad> squads, List<Rotation> rotations) {
+        List<Squad> allSquads = new ArrayList<>(event.squads());
+        List<Rotation> allRotations = new ArrayList<>(event.rotations());
+        allSquads.remove(squad);
+        allRotations.remove(squad);
+        allSquads.addAll(squad, squads);
+        allRotations.addAll(squad, rotations);
+        return event.with(allSquads, allRotations);
+    }
+
+    /** The groups of a squad that do not go on. */
+    static List<Change.Dissolved> dissolved(Squad squad, List<Integer> keep) {
+        return IntStream.range(0, squad.groups().size())
+                .filter(group -> !keep.contains(group))
+                .mapToObj(group -> new Change.Dissolved(
+                        squad.id(), squad.groups().get(group).id()))
+                .toList();
+    }
+}

@@ -1,0 +1,119 @@
+package lanetide.squads.rotation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class RotationRepairTest {
+
+    static LongStream seeds() {
+        return LongStream.range(0, 100);
+    }
+
+    /** Nobody can bowl on a lost pair, so that no plan changes fewer visits than were planned there. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void onlyVisitsToLostPairsChangeAndNobodySharesAPair(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int pairs = 2 + random.nextInt(10);
+        int losses = 1 + random.nextInt(pairs - 1);
+        int groups = 1 + random.nextInt(pairs - losses);
+        int games = 1 + random.nextInt(8);
+        int fromGame = random.nextInt(games + 1);
+        Rotation planned = new Shuffled(seed).plan(groups, pairs, games);
+        Set<Integer> lost = new TreeSet<>();
+        while (lost.size() < losses) {
+            lost.add(random.nextInt(pairs));
+        }
+
+        Rotation now = RotationRepair.without(planned, lost, fromGame, lanes(pairs));
+
+        assertThat(RotationCheck.of(now).isPermutation()).isTrue();
+        for (int game = 0; game < games; game++) {
+            for (int group = 0; group < groups; group++) {
+                boolean gone = game >= fromGame && lost.contains(planned.pairOf(game, group));
+                assertThat(now.pairOf(game, group) != planned.pairOf(game, group))
+                        .as("seed %d, game %d, group %d", seed, game, group)
+                        .isEqualTo(gone);
+                assertThat(game >= fromGame && lost.contains(now.pairOf(game, group)))
+                        .isFalse();
+            }
+        }
+    }
+
+    @Test
+    void aDisplacedGroupGoesWhereItHasNotBeenAndNearIfItCan() {
+        Rotation planned = Tables.ofGames(6, List.of(List.of(0, 1), List.of(1, 2), List.of(2, 3)));
+
+        Rotation now = RotationRepair.without(planned, Set.of(2), 1, lanes(6));
+
+        assertThat(Tables.ofGames(6, List.of(List.of(0, 1), List.of(1, 0), List.of(4, 3))))
+                .as("in game 2 group 2 goes to pair 1, the nearest it does not know; in game 3 group 1 goes to pair 5,"
+                        + " as it knows 1 and 2 and pair 4 is taken")
+                .isEqualTo(now);
+    }
+
+    @Test
+    void fewerPairsThanGroupsAreRefusedWithAdvice() {
+        assertThatThrownBy(() -> RotationRepair.without(new Stay().plan(3, 3, 2), Set.of(0), 0, lanes(3)))
+                .isInstanceOf(ImpossibleRotationException.class)
+                .hasMessage(
+                        "The number of pairs left (2) must be at least the number of groups (3). Dissolve groups, or"
+                                + " split the squad.");
+    }
+
+    /** Against trying all assignments, on small cases. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void anAssignmentIsTheCheapestOfAll(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int places = 1 + random.nextInt(6);
+        int takers = 1 + random.nextInt(places);
+        long[][] cost = new long[takers][places];
+        for (long[] row : cost) {
+            for (int place = 0; place < places; place++) {
+                row[place] = random.nextInt(20);
+            }
+        }
+
+        int[] found = Assignment.cheapest(takers, places, (taker, place) -> cost[taker][place]);
+
+        assertThat(found).doesNotHaveDuplicates().hasSize(takers);
+        long sum = IntStream.range(0, takers)
+                .mapToLong(taker -> cost[taker][found[taker]])
+                .sum();
+        assertThat(sum).isEqualTo(cheapest(cost, 0, 0));
+    }
+
+    @Test
+    void thereMustBeAPlaceForEverybody() {
+        assertThatThrownBy(() -> Assignment.cheapest(3, 2, (taker, place) -> 0))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private static long cheapest(long[][] cost, int taker, int taken) {
+        if (taker == cost.length) {
+            return 0;
+        }
+        long least = Long.MAX_VALUE;
+        for (int place = 0; place < cost[taker].length; place++) {
+            if ((taken & 1 << place) == 0) {
+                least = Math.min(least, cost[taker][place] + cheapest(cost, taker + 1, taken | 1 << place));
+            }
+        }
+        return least;
+    }
+
+    private static List<Integer> lanes(int pairs) {
+        return IntStream.range(0, pairs).map(pair -> 2 * pair + 1).boxed().toList();
+    }
+}
