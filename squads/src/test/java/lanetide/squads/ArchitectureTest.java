@@ -54,6 +54,15 @@ class ArchitectureTest {
             .whereLayer("play")
             .mayOnlyAccessLayers("model", "rotation", "score");
 
+    /** A changed schedule is a value that can be played; the change itself plays nothing. */
+    @ArchTest
+    static final ArchRule lateChangesKnowThePlanOnly = noClasses()
+            .that()
+            .resideInAPackage("..squads.change")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("..squads.play", "..squads.score");
+
     @ArchTest
     static final ArchRule rotationsKnowNeitherOilNorEvents = noClasses()
             .that()

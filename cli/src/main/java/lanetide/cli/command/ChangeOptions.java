@@ -21,6 +21,7 @@ import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.ImpossibleRotationException;
+import lanetide.squads.rotation.RotationRepair.Priority;
 import picocli.CommandLine.Option;
 
 /** What can still change on the day: pairs that fail, bowlers who stay away, a squad that runs late. */
@@ -50,6 +51,11 @@ final class ChangeOptions {
     private Integer fromGame;
 
     @Option(
+            names = "--avoid-repeats",
+            description = "With --without: rather change more visits than let a group come back to a pair.")
+    private boolean avoidRepeats;
+
+    @Option(
             names = "--no-shows",
             paramLabel = "WHO",
             split = ",",
@@ -67,6 +73,7 @@ final class ChangeOptions {
         if (without.isEmpty()) {
             refuseAlone("--from-squad", fromSquad);
             refuseAlone("--from-game", fromGame);
+            refuseAlone("--avoid-repeats", avoidRepeats ? "set" : null);
         }
         if (without.isEmpty() && noShows.isEmpty() && late == null) {
             return Optional.empty();
@@ -77,7 +84,7 @@ final class ChangeOptions {
             Set<Integer> lost = lost(event);
             change = change.then(lost.isEmpty() ? Change.none(change.event()) : loss(change.event(), lost));
             change = change.then(late == null ? Change.none(change.event()) : delay(change.event()));
-            return Optional.of(LateChanges.of(event, change, note, lost));
+            return Optional.of(LateChanges.of(event, change, note, lost, !avoidRepeats));
         } catch (ImpossibleRotationException e) {
             throw CommandFailure.wrongUse("The change cannot be made. " + e.getMessage());
         }
@@ -107,7 +114,7 @@ final class ChangeOptions {
         int games = event.rotations().get(squad).games();
         int game = fromGame == null ? 1 : fromGame;
         CommonOptions.requireRange("--from-game", game, 1, games);
-        return PairLoss.of(event, lost, squad, game - 1);
+        return PairLoss.of(event, lost, squad, game - 1, avoidRepeats ? Priority.FEW_REPEATS : Priority.FEW_CHANGES);
     }
 
     private Change absent(Event event, long seed) {

@@ -42,6 +42,11 @@ final class ChangeWords {
         visits(change);
         split(change);
         before();
+        if (changes.isLeast() && repeats(change.event()) > repeats(changes.planned())) {
+            sentences.add(
+                    "Groups that come back to a pair are the price of changing little; `--avoid-repeats` changes more"
+                            + " visits instead.");
+        }
         return sentences;
     }
 
@@ -52,8 +57,12 @@ final class ChangeWords {
                 : change.moved().size() == 1
                         ? "1 bowler changes groups"
                         : change.moved().size() + " bowlers change groups";
-        return "%d of %d planned visits go to another pair, and %s: the least that will do."
-                .formatted(change.visits().size(), visits, moved);
+        return "%d of %d planned visits go to another pair, and %s: the least %s."
+                .formatted(
+                        change.visits().size(),
+                        visits,
+                        moved,
+                        changes.isLeast() ? "that will do" : "that keep groups from coming back, game by game");
     }
 
     private static long visits(Event event) {

@@ -60,6 +60,7 @@ public final class RotateText {
         page.item("The rotation: " + answer.note().description());
         answer.squads().forEach(this::table);
         answer.squads().forEach(this::checks);
+        ExposureTable.add(page, answer.event(), answer.wear());
         page.heading("Checks of the event");
         answer.checks().forEach(this::check);
         answer.squads().forEach(this::alternatives);

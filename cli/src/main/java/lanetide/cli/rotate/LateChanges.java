@@ -12,8 +12,9 @@ import lanetide.squads.model.Event;
  * @param planned the event as planned
  * @param change what changes
  * @param note where the rotations come from now
+ * @param isLeast whether as few visits change as possible, rather than as few groups come back
  */
-public record LateChanges(Event planned, Change change, RotationNote note) {
+public record LateChanges(Event planned, Change change, RotationNote note, boolean isLeast) {
 
     /**
      * Notes a change.
@@ -22,16 +23,17 @@ public record LateChanges(Event planned, Change change, RotationNote note) {
      * @param change what changes
      * @param note where the planned rotations come from
      * @param lost pairs that are lost
+     * @param isLeast whether as few visits change as possible
      * @return the change with the pairs that are left out now
      */
-    public static LateChanges of(Event planned, Change change, RotationNote note, Set<Integer> lost) {
+    public static LateChanges of(Event planned, Change change, RotationNote note, Set<Integer> lost, boolean isLeast) {
         Set<Integer> spare = note.spare().stream()
                 .filter(pair -> !isVisited(change.event(), pair))
                 .collect(Collectors.toSet());
         Set<Integer> unused =
                 lost.stream().filter(pair -> !isVisited(change.event(), pair)).collect(Collectors.toSet());
         return new LateChanges(
-                planned, change, new RotationNote(note.label(), note.description(), spare).changed(unused));
+                planned, change, new RotationNote(note.label(), note.description(), spare).changed(unused), isLeast);
     }
 
     /**

@@ -100,7 +100,7 @@ public record RotationAnswer(
                 rotation.games(),
                 SearchObjective.USUAL,
                 seed,
-                RotationSearch.USUAL_TRIES));
+                RotationSearch.usualTries(rotation.groups(), rotation.games())));
         search.ifPresent(found -> alternatives.add(Alternative.of(
                 new RotationDesigns.Label("searched", 0, 0), "Designed by search.", found.rotation(), pairs)));
         return new SquadRotation(

@@ -39,6 +39,8 @@ class RotateCommandTest {
                         "`balanced` scores best",
                         "Squads A, B and C: pairs by group and game",
                         "Checks of squads A, B and C",
+                        "Lanes met",
+                        "A 8 0 0 3.5 B 0 8 0 11.5 C 0 0 8 19.5",
                         "it is impossible that each also follows each other once; that takes 6 days",
                         "Designs compared",
                         "Please keep in mind");
@@ -212,6 +214,114 @@ class RotateCommandTest {
         String mine = Program.run("rotate", CHAMPIONSHIP, "--format", "json").out();
         String theirs = Program.run("rotate", other, "--format", "json").out();
         assertThat(withoutHash(theirs)).isEqualTo(withoutHash(mine));
+    }
+
+    @Test
+    void aLossOfPairsIsToldGroupByGroup() throws IOException {
+        Path scenario = scenario("A", "right", "  perSquad: 5", "", 4);
+        JsonNode answer = json("rotate", scenario, "--without", "5-6", "--format", "json");
+
+        assertThat(answer.at("/design/name").asString()).isEqualTo("changed");
+        assertThat(answer.at("/changes/visits").valueStream())
+                .hasSize(3)
+                .allMatch(visit -> visit.at("/plannedPair").asString().equals("5-6"));
+        assertThat(answer.at("/changes/movedBowlers")).isEmpty();
+        assertThat(answer.at("/rotation").valueStream())
+                .noneMatch(cell -> cell.at("/pair").asString().equals("5-6"));
+        assertThat(answer.at("/changes/plannedChecks/carryOverIndex").isNumber())
+                .isTrue();
+
+        String text = Program.run("rotate", scenario, "--without", "5-6").out();
+        assertThat(text)
+                .contains(
+                        "What changes, and for whom",
+                        "3 of 20 planned visits go to another pair, and nobody changes groups",
+                        "Squad A, group 3: game 1 on ",
+                        "Verdict on the new schedule",
+                        "put this into the scenario");
+        String block = text.substring(text.indexOf("rotation:\n"), text.indexOf("\nHow to read it"));
+        Path pasted = folder.resolve("pasted.yaml");
+        Files.writeString(pasted, Files.readString(scenario).replace("rotation: right\n", block));
+        assertThat(json("rotate", pasted, "--format", "json").at("/rotation")).isEqualTo(answer.at("/rotation"));
+    }
+
+    @Test
+    void aLossInAFullHouseRegroupsAndBetweenGamesSplitsTheSquad() {
+        JsonNode answer = json(
+                "rotate", CHAMPIONSHIP, "--without", "9-10", "--from-squad", "B", "--from-game", 3, "--format", "json");
+
+        assertThat(answer.at("/changes/dissolvedGroups")).hasSize(2);
+        assertThat(answer.at("/changes/movedBowlers")).hasSize(10);
+        assertThat(answer.at("/squads")
+                        .valueStream()
+                        .flatMap(squad -> squad.at("/ids").valueStream())
+                        .map(JsonNode::asString))
+                .containsExactly("A", "B", "B (2)", "C");
+    }
+
+    @Test
+    void sparePairsAreUsedBeforeAnybodyMustRegroup() throws IOException {
+        Path scenario = scenario("A", "right", "  perSquad: 20", "  spare: [5-6]\n", 4);
+        JsonNode answer = json("rotate", scenario, "--without", "1-2", "--format", "json");
+
+        assertThat(answer.at("/changes/movedBowlers")).isEmpty();
+        assertThat(answer.at("/changes/visits").valueStream())
+                .hasSize(4)
+                .allMatch(visit -> visit.at("/pair").asString().equals("5-6"));
+    }
+
+    @Test
+    void rotationsWithoutRepeatsMayBeWorthMoreChanges() throws IOException {
+        Path scenario = scenario("A", "right", "  perSquad: 12", "", 4);
+        JsonNode few = json("rotate", scenario, "--without", "3-4,5-6", "--format", "json");
+        JsonNode sound = json("rotate", scenario, "--without", "3-4,5-6", "--avoid-repeats", "--format", "json");
+
+        assertThat(sound.at("/changes/visits").size())
+                .isGreaterThanOrEqualTo(few.at("/changes/visits").size());
+        assertThat(sound.at("/checks/repeatedVisits").size())
+                .isLessThanOrEqualTo(few.at("/checks/repeatedVisits").size());
+    }
+
+    @Test
+    void noShowsAndALateSquadAreToldTogether() {
+        JsonNode answer = json("rotate", CHAMPIONSHIP, "--no-shows", "A=12", "--late", "B=60min", "--format", "json");
+
+        assertThat(answer.at("/changes/absentBowlers")).hasSize(12);
+        assertThat(answer.at("/changes/visits")).isEmpty();
+        assertThat(answer.at("/changes/starts/0/plannedStart").asString()).isEqualTo("13:30");
+        assertThat(answer.at("/changes/starts/0/start").asString()).isEqualTo("14:30");
+        assertThat(Program.run("rotate", CHAMPIONSHIP, "--no-shows", "A-01,C-60", "--late", "C=1h 30min")
+                        .out())
+                .contains(
+                        "Squad A bowls without A-01.",
+                        "Squad C bowls without C-60.",
+                        "Squad C starts at 20:30 in place of 19:00.");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            --without 9-11 | --without is `9-11`, which this scenario does not know.
+            --from-game 2 | goes with --without
+            --avoid-repeats | goes with --without
+            --without 9-10 --from-game 9 | --from-game is 9; it must be a whole number from 1 to 8.
+            --without 9-10 --from-squad D | --from-squad is `D`, which this scenario does not know.
+            --without 1-2,3-4,5-6,7-8,9-10,11-12,13-14 | at least 6 for its 60 bowlers, with at most 10 on a pair
+            --no-shows 12 | neither a bowler nor a number for a squad
+            --no-shows A=60 | must be 1 to 59
+            --no-shows D=2 | --no-shows is `D`
+            --late B | must be a squad and a time
+            --late B=0min | --late is 0; it must be a whole number from 1 to 1440.
+            --late D=5min | --late is `D`
+            """)
+    void aChangeThatCannotBeMadeIsToldWhyAndWhatToTry(String words, String reason) {
+        List<Object> args = new ArrayList<>(List.of("rotate", CHAMPIONSHIP));
+        Collections.addAll(args, (Object[]) words.split(" "));
+        Program.Outcome outcome = Program.run(args.toArray());
+
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.out()).isEmpty();
+        assertThat(outcome.err()).startsWith("lanetide: ").contains(reason).doesNotContain("Exception");
+        assertThat(outcome.err().lines()).hasSize(1);
     }
 
     private static String withoutHash(String answer) {

@@ -14,6 +14,7 @@ import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.RotationRepair;
+import lanetide.squads.rotation.RotationRepair.Priority;
 
 /**
  * Pairs that cannot be used from some game on. Groups that were to bowl there go to free pairs, spare ones too; only if
@@ -26,11 +27,13 @@ public final class PairLoss {
 
     private final Event event;
     private final Set<Integer> lost;
+    private final Priority priority;
     private final List<Integer> leftLanes;
 
-    private PairLoss(Event event, Set<Integer> lost) {
+    private PairLoss(Event event, Set<Integer> lost, Priority priority) {
         this.event = event;
         this.lost = lost;
+        this.priority = priority;
         this.leftLanes = event.centre().pairs().stream().map(LanePair::left).toList();
     }
 
@@ -41,12 +44,13 @@ public final class PairLoss {
      * @param lost pairs that are lost, counted from zero
      * @param fromSquad first squad without them, counted from zero
      * @param fromGame first game of that squad without them, counted from zero; later squads never have them
+     * @param priority whether few changes or few repeats matter most
      * @return the changed event. A squad that must regroup between two games stands in it as two squads, the second without
      *     practice or oiling and under the first one's name with a number
      * @throws ImpossibleRotationException if no pair is left, the game does not exist, or the bowlers do not fit on the pairs
      *     that are left
      */
-    public static Change of(Event event, Set<Integer> lost, int fromSquad, int fromGame) {
+    public static Change of(Event event, Set<Integer> lost, int fromSquad, int fromGame, Priority priority) {
         Rotation first = event.rotations().get(fromSquad);
         if (fromGame < 0 || fromGame >= first.games()) {
             throw new ImpossibleRotationException(
@@ -56,7 +60,7 @@ public final class PairLoss {
         int shift = 0;
         for (int squad = fromSquad; squad < event.squads().size(); squad++) {
             int before = change.event().squads().size();
-            PairLoss loss = new PairLoss(change.event(), lost);
+            PairLoss loss = new PairLoss(change.event(), lost, priority);
             change = change.then(loss.squad(squad + shift, squad == fromSquad ? fromGame : 0));
             shift += change.event().squads().size() - before;
         }
@@ -71,7 +75,7 @@ public final class PairLoss {
         List<Integer> keep = keep(squad, planned, Math.min(left, planned.groups()), fromGame);
         Regrouping.Result groups = regroup(squad, keep);
         Rotation kept = Plans.ofGroups(planned, keep);
-        Rotation now = RotationRepair.without(kept, lost, fromGame, leftLanes);
+        Rotation now = RotationRepair.without(kept, lost, fromGame, leftLanes, priority);
         List<Change.Visit> visits = visits(squad, keep, kept, now);
         boolean split = fromGame > 0 && keep.size() < planned.groups();
         return new Change(

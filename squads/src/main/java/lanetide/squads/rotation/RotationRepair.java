@@ -5,25 +5,37 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * Mends a rotation after pairs are lost, with the least disturbance: in every game as few groups as possible bowl elsewhere
- * than planned; among such plans as few as possible come back to a pair; among those everybody walks least.
+ * Mends a rotation after pairs are lost. Either with the least disturbance: in every game as few groups as possible bowl
+ * elsewhere than planned, among such plans as few as possible come back to a pair, and among those everybody walks least. Or
+ * with the first two turned round: as few as possible come back, for the price of more changes.
  *
- * <p>Game after game, each as an assignment of groups to the pairs that are left ({@link Assignment}). The number of changed
- * visits is the least there is, as only groups that were to bowl on a lost pair are moved; repeats and walking are least
- * for each game after the ones before it.
+ * <p>Game after game, each as an assignment of groups to the pairs that are left ({@link Assignment}). With the least
+ * disturbance the number of changed visits is the least there is, as only groups that were to bowl on a lost pair are moved;
+ * all else is least for each game after the ones before it.
  */
 public final class RotationRepair {
-    private static final long CHANGED = 1_000_000_000;
-    private static final long AGAIN = 1_000_000;
+    private static final long FIRST = 1_000_000_000_000L;
+    private static final long SECOND = 1_000_000_000;
+    private static final long THIRD = 1_000_000;
     private static final long PER_LANE = 1_000;
 
+    /** What matters most. */
+    public enum Priority {
+        /** That as few visits as possible change. */
+        FEW_CHANGES,
+        /** That as few groups as possible come back to a pair. */
+        FEW_REPEATS
+    }
+
     private final Rotation planned;
+    private final Priority priority;
     private final List<Integer> left;
     private final List<Integer> leftLanes;
     private final int[][] table;
 
-    private RotationRepair(Rotation planned, List<Integer> left, List<Integer> leftLanes) {
+    private RotationRepair(Rotation planned, Priority priority, List<Integer> left, List<Integer> leftLanes) {
         this.planned = planned;
+        this.priority = priority;
         this.left = left;
         this.leftLanes = leftLanes;
         this.table = new int[planned.games()][planned.groups()];
@@ -36,10 +48,12 @@ public final class RotationRepair {
      * @param lost pairs that are lost, counted from zero
      * @param fromGame first game without them, counted from zero
      * @param leftLanes number of the left lane of each pair
+     * @param priority what matters most
      * @return the rotation with the games before as they were
      * @throws ImpossibleRotationException if fewer pairs are left than there are groups
      */
-    public static Rotation without(Rotation planned, Set<Integer> lost, int fromGame, List<Integer> leftLanes) {
+    public static Rotation without(
+            Rotation planned, Set<Integer> lost, int fromGame, List<Integer> leftLanes, Priority priority) {
         List<Integer> left = IntStream.range(0, planned.pairs())
                 .filter(pair -> !lost.contains(pair))
                 .boxed()
@@ -51,7 +65,7 @@ public final class RotationRepair {
                     "at least the number of groups (%d)".formatted(planned.groups()),
                     "Dissolve groups, or split the squad.");
         }
-        RotationRepair repair = new RotationRepair(planned, left, leftLanes);
+        RotationRepair repair = new RotationRepair(planned, priority, left, leftLanes);
         for (int game = 0; game < planned.games(); game++) {
             repair.plan(game, game >= fromGame);
         }
@@ -63,7 +77,7 @@ public final class RotationRepair {
         for (int group = 0; group < planned.groups(); group++) {
             table[game][group] = planned.pairOf(game, group);
         }
-        if (mend && IntStream.of(table[game]).anyMatch(pair -> !left.contains(pair))) {
+        if (mend && mustChange(game)) {
             int[] place =
                     Assignment.cheapest(planned.groups(), left.size(), (group, at) -> cost(game, group, left.get(at)));
             for (int group = 0; group < planned.groups(); group++) {
@@ -72,19 +86,33 @@ public final class RotationRepair {
         }
     }
 
+    /** Whether somebody was to bowl on a lost pair, or would come back to one after earlier changes. */
+    private boolean mustChange(int game) {
+        return IntStream.range(0, planned.groups())
+                .anyMatch(group -> !left.contains(table[game][group])
+                        || (priority == Priority.FEW_REPEATS && wasOn(game, group, table[game][group])));
+    }
+
     private long cost(int game, int group, int pair) {
         boolean changed = pair != planned.pairOf(game, group);
-        return (changed ? CHANGED : 0)
-                + (changed && isVisited(game, group, pair) ? AGAIN : 0)
+        long again = wasOn(game, group, pair) ? 1 : 0;
+        long spoilsLater = changed && isPlannedLater(game, group, pair) ? 1 : 0;
+        long change = changed ? 1 : 0;
+        long first = priority == Priority.FEW_CHANGES ? change : again;
+        long second = priority == Priority.FEW_CHANGES ? again : change;
+        return FIRST * first
+                + SECOND * second
+                + THIRD * spoilsLater
                 + (changed ? PER_LANE * walk(game, group, pair) : 0)
                 + pair;
     }
 
-    /** Whether the group has bowled there, or is to bowl there later as planned. */
-    private boolean isVisited(int game, int group, int pair) {
-        return IntStream.range(0, planned.games())
-                .filter(other -> other != game)
-                .anyMatch(other -> (other < game ? table[other][group] : planned.pairOf(other, group)) == pair);
+    private boolean wasOn(int game, int group, int pair) {
+        return IntStream.range(0, game).anyMatch(before -> table[before][group] == pair);
+    }
+
+    private boolean isPlannedLater(int game, int group, int pair) {
+        return IntStream.range(game + 1, planned.games()).anyMatch(later -> planned.pairOf(later, group) == pair);
     }
 
     private long walk(int game, int group, int pair) {

@@ -16,8 +16,11 @@ import org.apache.commons.rng.core.source64.SplitMix64;
  * rotation on every machine.
  */
 public final class RotationSearch {
-    /** Tries of a search, unless another number is asked for. */
-    public static final int USUAL_TRIES = 4_000_000;
+    private static final int MOST_USUAL_TRIES = 4_000_000;
+    private static final int FEWEST_USUAL_TRIES = 400_000;
+
+    /** Visits up to which a search makes the most tries; twice as many visits take twice the time a try. */
+    private static final int LARGE = 600;
 
     private static final int ROUNDS = 8;
     private static final double GAMES_SHARE = 0.1;
@@ -34,6 +37,18 @@ public final class RotationSearch {
         this.objective = objective;
         this.luck = new SplitMix64(seed);
         this.triesPerRound = Math.max(1, tries / ROUNDS);
+    }
+
+    /**
+     * How many tries a search makes, unless another number is asked for: so many that it takes some seconds.
+     *
+     * @param groups groups that bowl at the same time
+     * @param games games each group bowls
+     * @return 400 000 to 4 000 000
+     */
+    public static int usualTries(int groups, int games) {
+        long visits = Math.max(LARGE, (long) groups * games);
+        return (int) Math.max(FEWEST_USUAL_TRIES, (long) MOST_USUAL_TRIES * LARGE / visits);
     }
 
     /**

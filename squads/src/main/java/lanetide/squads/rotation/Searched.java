@@ -7,18 +7,18 @@ import java.util.OptionalInt;
  *
  * @param objective what it is to be good at
  * @param seed same seed, same rotation
- * @param tries exchanges to try at most, at least 1
+ * @param tries exchanges to try at most, at least 1; empty for the usual number
  */
-public record Searched(SearchObjective objective, long seed, int tries) implements RotationDesign {
+public record Searched(SearchObjective objective, long seed, OptionalInt tries) implements RotationDesign {
 
     /**
      * A design by search.
      *
-     * @throws ImpossibleRotationException if {@code tries < 1}
+     * @throws ImpossibleRotationException if {@code tries} is below 1
      */
     public Searched {
-        if (tries < 1) {
-            throw new ImpossibleRotationException("number of tries", tries, "at least 1", "Leave it out.");
+        if (tries.orElse(1) < 1) {
+            throw new ImpossibleRotationException("number of tries", tries.getAsInt(), "at least 1", "Leave it out.");
         }
     }
 
@@ -28,12 +28,14 @@ public record Searched(SearchObjective objective, long seed, int tries) implemen
      * @param seed same seed, same rotation
      */
     public Searched(long seed) {
-        this(SearchObjective.USUAL, seed, RotationSearch.USUAL_TRIES);
+        this(SearchObjective.USUAL, seed, OptionalInt.empty());
     }
 
     @Override
     public Rotation plan(int groups, int pairs, int games) {
-        return RotationSearch.run(groups, pairs, games, objective, seed, tries).rotation();
+        return RotationSearch.run(
+                        groups, pairs, games, objective, seed, tries.orElse(RotationSearch.usualTries(groups, games)))
+                .rotation();
     }
 
     @Override

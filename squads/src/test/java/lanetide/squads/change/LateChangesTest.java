@@ -30,6 +30,7 @@ import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.Ring;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.RotationCheck;
+import lanetide.squads.rotation.RotationRepair.Priority;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -47,7 +48,7 @@ class LateChangesTest {
     void groupsOnALostPairGoToFreePairsAndNobodyElseIsTroubled() {
         Event event = event(new Ring(1, 1).plan(10, 12, 8), 2, 4, 4, 4, 4, 4, 4, 4, 4, 4, 4);
 
-        Change change = PairLoss.of(event, Set.of(4, 5), 0, 0);
+        Change change = PairLoss.of(event, Set.of(4, 5), 0, 0, Priority.FEW_CHANGES);
 
         assertThat(change.moved()).isEmpty();
         assertThat(change.dissolved()).isEmpty();
@@ -70,7 +71,7 @@ class LateChangesTest {
     void aFullHouseDissolvesTheSmallestGroupAndEvensOut() {
         Event event = event(new Ring(1, 1).plan(4, 4, 3), 1, 5, 5, 4, 5);
 
-        Change change = PairLoss.of(event, Set.of(0), 0, 0);
+        Change change = PairLoss.of(event, Set.of(0), 0, 0, Priority.FEW_CHANGES);
 
         assertThat(change.dissolved()).containsExactly(new Change.Dissolved("S0", "3"));
         assertThat(change.moved()).hasSize(4).allMatch(mover -> mover.from().equals("3"));
@@ -82,7 +83,7 @@ class LateChangesTest {
     void aLossBetweenTwoGamesThatNeedsRegroupingSplitsTheSquad() {
         Event event = event(new Ring(1, 1).plan(3, 3, 4), 2, 2, 2, 2);
 
-        Change change = PairLoss.of(event, Set.of(2), 0, 1);
+        Change change = PairLoss.of(event, Set.of(2), 0, 1, Priority.FEW_CHANGES);
 
         assertThat(change.event().squads()).extracting(Squad::id).containsExactly("S0", "S0 (2)", "S1");
         assertThat(change.event().squads().get(1).conditioning()).isEqualTo(Conditioning.NONE);
@@ -103,10 +104,10 @@ class LateChangesTest {
     void bowlersWhoDoNotFitAreRefusedWithTheNumberOfPairsTheyNeed() {
         Event event = event(new Ring(1, 1).plan(2, 2, 2), 1, 8, 8);
 
-        assertThatThrownBy(() -> PairLoss.of(event, Set.of(1), 0, 0))
+        assertThatThrownBy(() -> PairLoss.of(event, Set.of(1), 0, 0, Priority.FEW_CHANGES))
                 .isInstanceOf(ImpossibleRotationException.class)
                 .hasMessageContaining("at least 2 for its 16 bowlers, with at most 10 on a pair");
-        assertThatThrownBy(() -> PairLoss.of(event, Set.of(1), 0, 2))
+        assertThatThrownBy(() -> PairLoss.of(event, Set.of(1), 0, 2, Priority.FEW_CHANGES))
                 .isInstanceOf(ImpossibleRotationException.class)
                 .hasMessageContaining("first game without the pairs (3)");
     }
@@ -219,7 +220,7 @@ class LateChangesTest {
             lost.add(random.nextInt(pairs));
         }
 
-        Change change = PairLoss.of(event, lost, random.nextInt(2), random.nextInt(games));
+        Change change = PairLoss.of(event, lost, random.nextInt(2), random.nextInt(games), Priority.FEW_CHANGES);
 
         assertThat(change.event().squads().stream()
                         .flatMap(squad -> names(squad).stream())

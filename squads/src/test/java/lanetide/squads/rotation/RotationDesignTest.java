@@ -35,7 +35,7 @@ class RotationDesignTest {
                 turning,
                 new Patterson(),
                 new Sparing(new Shuffled(seed), java.util.Set.of()),
-                new Searched(SearchObjective.USUAL, seed, 80),
+                new Searched(SearchObjective.USUAL, seed, OptionalInt.of(80)),
                 new Ring(step, 1 + random.nextInt(3)),
                 new Counter(step),
                 new RowComplete(),

@@ -9,6 +9,7 @@ import java.util.SplittableRandom;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import lanetide.squads.rotation.RotationRepair.Priority;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -35,7 +36,7 @@ class RotationRepairTest {
             lost.add(random.nextInt(pairs));
         }
 
-        Rotation now = RotationRepair.without(planned, lost, fromGame, lanes(pairs));
+        Rotation now = RotationRepair.without(planned, lost, fromGame, lanes(pairs), Priority.FEW_CHANGES);
 
         assertThat(RotationCheck.of(now).isPermutation()).isTrue();
         for (int game = 0; game < games; game++) {
@@ -54,7 +55,7 @@ class RotationRepairTest {
     void aDisplacedGroupGoesWhereItHasNotBeenAndNearIfItCan() {
         Rotation planned = Tables.ofGames(6, List.of(List.of(0, 1), List.of(1, 2), List.of(2, 3)));
 
-        Rotation now = RotationRepair.without(planned, Set.of(2), 1, lanes(6));
+        Rotation now = RotationRepair.without(planned, Set.of(2), 1, lanes(6), Priority.FEW_CHANGES);
 
         assertThat(Tables.ofGames(6, List.of(List.of(0, 1), List.of(1, 0), List.of(4, 3))))
                 .as("in game 2 group 2 goes to pair 1, the nearest it does not know; in game 3 group 1 goes to pair 5,"
@@ -62,9 +63,59 @@ class RotationRepairTest {
                 .isEqualTo(now);
     }
 
+    /** Whatever matters most, a playable plan comes out, and the fewest changes are the fewest. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void noPriorityChangesFewerVisitsThanTheOneForIt(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int pairs = 4 + random.nextInt(8);
+        int groups = 1 + random.nextInt(pairs - 2);
+        Rotation planned = new Ring(1, 1).plan(groups, pairs, 2 + random.nextInt(pairs - 2));
+        Set<Integer> lost = Set.of(random.nextInt(pairs));
+
+        Rotation few = RotationRepair.without(planned, lost, 0, lanes(pairs), Priority.FEW_CHANGES);
+        Rotation sound = RotationRepair.without(planned, lost, 0, lanes(pairs), Priority.FEW_REPEATS);
+
+        assertThat(RotationCheck.of(sound).isPermutation()).isTrue();
+        assertThat(changes(planned, sound)).isGreaterThanOrEqualTo(changes(planned, few));
+        for (int game = 0; game < planned.games(); game++) {
+            assertThat(sound.groupsOn(game, lost.iterator().next())).isEmpty();
+        }
+    }
+
+    /** Eight groups that move one right over twelve pairs, two of which are lost. */
+    @Test
+    void repeatsAreAvoidedForMoreChanges() {
+        Rotation planned = new Ring(1, 1).plan(8, 12, 8);
+        Rotation few = RotationRepair.without(planned, Set.of(5, 6), 0, lanes(12), Priority.FEW_CHANGES);
+        Rotation sound = RotationRepair.without(planned, Set.of(5, 6), 0, lanes(12), Priority.FEW_REPEATS);
+
+        assertThat(gamesBowledAgain(sound)).isLessThan(gamesBowledAgain(few));
+        assertThat(changes(planned, sound)).isGreaterThan(changes(planned, few));
+    }
+
+    private static int gamesBowledAgain(Rotation rotation) {
+        return IntStream.range(0, rotation.groups())
+                .map(group -> rotation.games()
+                        - (int) IntStream.range(0, rotation.games())
+                                .map(game -> rotation.pairOf(game, group))
+                                .distinct()
+                                .count())
+                .sum();
+    }
+
+    private static long changes(Rotation planned, Rotation now) {
+        return IntStream.range(0, planned.games())
+                .mapToLong(game -> IntStream.range(0, planned.groups())
+                        .filter(group -> planned.pairOf(game, group) != now.pairOf(game, group))
+                        .count())
+                .sum();
+    }
+
     @Test
     void fewerPairsThanGroupsAreRefusedWithAdvice() {
-        assertThatThrownBy(() -> RotationRepair.without(new Stay().plan(3, 3, 2), Set.of(0), 0, lanes(3)))
+        assertThatThrownBy(() ->
+                        RotationRepair.without(new Stay().plan(3, 3, 2), Set.of(0), 0, lanes(3), Priority.FEW_CHANGES))
                 .isInstanceOf(ImpossibleRotationException.class)
                 .hasMessage(
                         "The number of pairs left (2) must be at least the number of groups (3). Dissolve groups, or"

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
+import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
@@ -73,7 +74,7 @@ class RotationSearchTest {
     void twentyFourPairsAndTwelveGamesTakeAtMostTenSeconds() {
         SearchResult found = Assertions.assertTimeout(
                 Duration.ofSeconds(10),
-                () -> RotationSearch.run(24, 24, 12, SearchObjective.USUAL, 1, RotationSearch.USUAL_TRIES));
+                () -> RotationSearch.run(24, 24, 12, SearchObjective.USUAL, 1, RotationSearch.usualTries(24, 12)));
 
         assertThat(found.cost()).isLessThanOrEqualTo(found.startCost());
         assertThat(RotationCheck.of(found.rotation()).repeatedVisits()).isEmpty();
@@ -93,12 +94,13 @@ class RotationSearchTest {
 
     @Test
     void theSameSeedGivesTheSameRotation() {
-        Rotation one = new Searched(SearchObjective.USUAL, 5, 50_000).plan(9, 10, 7);
+        Rotation one = new Searched(SearchObjective.USUAL, 5, OptionalInt.of(50_000)).plan(9, 10, 7);
 
-        assertThat(new Searched(SearchObjective.USUAL, 5, 50_000).plan(9, 10, 7))
+        assertThat(new Searched(SearchObjective.USUAL, 5, OptionalInt.of(50_000)).plan(9, 10, 7))
                 .isEqualTo(one);
         assertThat(IntStream.range(6, 12)
-                        .mapToObj(seed -> new Searched(SearchObjective.USUAL, seed, 50_000).plan(9, 10, 7)))
+                        .mapToObj(seed ->
+                                new Searched(SearchObjective.USUAL, seed, OptionalInt.of(50_000)).plan(9, 10, 7)))
                 .anyMatch(other -> !other.equals(one));
     }
 
@@ -115,6 +117,14 @@ class RotationSearchTest {
         assertThat(StopReason.values()).allMatch(reason -> !reason.words().isBlank());
     }
 
+    /** So that a search for the largest house still ends in reasonable time. */
+    @Test
+    void largeSchedulesGetFewerTries() {
+        assertThat(RotationSearch.usualTries(24, 12)).isEqualTo(4_000_000);
+        assertThat(RotationSearch.usualTries(60, 20)).isEqualTo(2_000_000);
+        assertThat(RotationSearch.usualTries(100, 100)).isEqualTo(400_000);
+    }
+
     @Test
     void weightsAndTriesThatMeanNothingAreRefused() {
         assertThatThrownBy(() -> new SearchObjective(-1, 1, 1, 1)).isInstanceOf(IllegalArgumentException.class);
@@ -123,7 +133,7 @@ class RotationSearchTest {
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> RotationSearch.run(2, 2, 2, SearchObjective.USUAL, 1, 0))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Searched(SearchObjective.USUAL, 1, 0))
+        assertThatThrownBy(() -> new Searched(SearchObjective.USUAL, 1, OptionalInt.of(0)))
                 .isInstanceOf(ImpossibleRotationException.class);
     }
 }

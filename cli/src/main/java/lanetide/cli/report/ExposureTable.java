@@ -1,0 +1,40 @@
+package lanetide.cli.report;
+
+import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Squad;
+import lanetide.squads.rotation.GroupExposure;
+import lanetide.squads.rotation.WearExposure;
+
+/** How fresh the lanes are that the groups of each squad meet; ranges where the groups differ. */
+final class ExposureTable {
+    private ExposureTable() {}
+
+    static void add(Page page, Event event, WearExposure wear) {
+        int longest = wear.longestOiling();
+        page.heading("Lanes met: games of a group on fresh, middle and worn lanes (thirds of an oiling of "
+                + RotateWords.count(longest, "game") + ")");
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Squad", "Fresh", "Middle", "Worn", "Games since oiling, mean"));
+        for (Squad squad : event.squads()) {
+            List<GroupExposure> groups = wear.groupsOf(squad.id());
+            rows.add(List.of(
+                    squad.id(),
+                    span(groups, GroupExposure::fresh, 0),
+                    span(groups, GroupExposure::middle, 0),
+                    span(groups, GroupExposure::worn, 0),
+                    span(groups, GroupExposure::gamesSinceOiling, 1)));
+        }
+        page.table(rows, 1);
+    }
+
+    private static String span(List<GroupExposure> groups, ToDoubleFunction<GroupExposure> of, int decimals) {
+        DoubleSummaryStatistics range = groups.stream().mapToDouble(of).summaryStatistics();
+        String least = Figures.fixed(range.getMin(), decimals);
+        String most = Figures.fixed(range.getMax(), decimals);
+        return least.equals(most) ? least : least + "-" + most;
+    }
+}
