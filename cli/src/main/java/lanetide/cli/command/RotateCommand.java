@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import lanetide.cli.report.RotateCsv;
 import lanetide.cli.report.RotateJson;
@@ -22,6 +23,8 @@ import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.RotationDesign;
 import lanetide.squads.rotation.RotationMap;
 import lanetide.squads.rotation.RotationMapWriter;
+import lanetide.squads.rotation.SearchObjective;
+import lanetide.squads.rotation.Searched;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -73,6 +76,14 @@ public final class RotateCommand implements Callable<Integer> {
             description = "Also design a rotation by search, from the best of the others; takes some seconds.")
     private boolean search;
 
+    @Option(
+            names = "--weights",
+            paramLabel = "WHAT=N",
+            split = ",",
+            description = "What rotations are ranked and searched by: repeats, carry-over, wear, walking (default:"
+                    + " repeats=10,carry-over=1,wear=1,walking=0.25).")
+    private Map<String, Double> weights = Map.of();
+
     @Mixin
     private ChangeOptions changeOptions;
 
@@ -84,17 +95,18 @@ public final class RotateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        SearchObjective objective = Weights.objective(weights);
         Optional<AnswerFile> graphMlFile = file(graphMl);
         Optional<AnswerFile> dotFile = file(dot);
         return options.answer((reading, scenario) -> {
-            Planned planned = planned(scenario);
+            Planned planned = planned(scenario, objective);
             Optional<LateChanges> changes = changeOptions.apply(planned.event(), planned.note(), scenario.seed());
             Event event = changes.map(late -> late.change().event()).orElse(planned.event());
             RotationNote note = changes.map(LateChanges::note).orElse(planned.note());
             graphMlFile.ifPresent(file -> file.write(RotationMapWriter.graphMl(map(event))));
             dotFile.ifPresent(file -> file.write(RotationMapWriter.dot(map(event))));
             Optional<Long> seed = search ? Optional.of(scenario.seed()) : Optional.empty();
-            return render(reading, scenario, RotationAnswer.of(event, note, seed), changes);
+            return render(reading, scenario, RotationAnswer.of(event, note, objective, seed), changes);
         });
     }
 
@@ -105,7 +117,7 @@ public final class RotateCommand implements Callable<Integer> {
         return Optional.ofNullable(path).map(named -> AnswerFile.at(named, options.scenario()));
     }
 
-    private Planned planned(Scenario scenario) {
+    private Planned planned(Scenario scenario, SearchObjective objective) {
         if (design == null) {
             refuseWithoutDesign("--move", move);
             refuseWithoutDesign("--every", every);
@@ -113,7 +125,7 @@ public final class RotateCommand implements Callable<Integer> {
         }
         var spare = RotationDesigns.spareOf(scenario.design());
         try {
-            RotationDesign other = other(scenario.seed());
+            RotationDesign other = other(scenario.seed(), objective);
             Event event = RotationAnswer.redesigned(scenario.event(), other, spare);
             return new Planned(event, RotationNote.of(RotationDesigns.sparing(other, spare)));
         } catch (ImpossibleRotationException e) {
@@ -121,7 +133,7 @@ public final class RotateCommand implements Callable<Integer> {
         }
     }
 
-    private RotationDesign other(long seed) {
+    private RotationDesign other(long seed, SearchObjective objective) {
         Map<String, String> known = RotationDesigns.byRule();
         String name = NamedOption.of("--design", design, known);
         int usual = RotationDesigns.usualMove(name);
@@ -130,6 +142,9 @@ public final class RotateCommand implements Callable<Integer> {
         }
         if (!name.equals("right") && !name.equals("left")) {
             refuseFor(name, "--every", every);
+        }
+        if (name.equals("searched")) {
+            return new Searched(objective, seed, OptionalInt.empty());
         }
         return RotationDesigns.of(name, whole("--move", move, Math.max(1, usual)), whole("--every", every, 1), seed);
     }

@@ -116,7 +116,7 @@ public final class RotateJson {
         for (SquadRotation squad : answer.squads()) {
             ObjectNode node = array.addObject();
             squad.squads().forEach(node.putArray("ids")::add);
-            RotateWords.verdict(squad, answer.pairs()).forEach(node.putArray("verdict")::add);
+            RotateWords.verdict(squad).forEach(node.putArray("verdict")::add);
             StructureJson.named(node.putArray("checks"), squad.checks());
             squad.search().ifPresent(found -> {
                 ObjectNode search = node.putObject("search");

@@ -53,7 +53,7 @@ public final class RotateText {
         page.heading(changes.isPresent() ? "Verdict on the new schedule" : "Verdict");
         for (SquadRotation squad : answer.squads()) {
             String who = answer.squads().size() == 1 ? "" : names(squad) + ": ";
-            List<String> sentences = RotateWords.verdict(squad, answer.pairs());
+            List<String> sentences = RotateWords.verdict(squad);
             page.item(who + sentences.get(0));
             sentences.stream().skip(1).forEach(page::item);
         }
@@ -175,7 +175,8 @@ public final class RotateText {
     }
 
     private void howToRead() {
-        SearchObjective usual = SearchObjective.USUAL;
+        SearchObjective weights = answer.objective();
+        String source = weights.equals(SearchObjective.USUAL) ? "an assumption" : "as you have weighed it";
         page.heading("How to read it");
         page.item("Pairs are named by their lanes. A group stays together; its first half starts on the left lane.");
         page.item(
@@ -183,13 +184,11 @@ public final class RotateText {
                         + " up (K. G. Russell, Biometrika 67, 1980). The oil waits on an empty pair for the next group; a group that stays follows"
                         + " itself.");
         page.item("Follows: how many different groups a group takes over from. Walk: pairs per move, by lane numbers.");
-        page.item(
-                "Figure: what the designs are ranked by, an assumption: %s for each game on a pair bowled before, %s for each of the index above its minimum a group, %s for each game of difference in lane age between groups, %s for each pair of walking a move. Small is good."
-                        .formatted(
-                                Figures.plain(usual.repeat(), 2),
-                                Figures.plain(usual.carryOver(), 2),
-                                Figures.plain(usual.wear(), 2),
-                                Figures.plain(usual.walk(), 2)));
+        page.item("Figure: what the designs are ranked by, " + source + ": " + Figures.plain(weights.repeat(), 2)
+                + " for each game on a pair bowled before, " + Figures.plain(weights.carryOver(), 2)
+                + " for each of the index above its minimum a group, " + Figures.plain(weights.wear(), 2)
+                + " for each game of difference in lane age between groups, " + Figures.plain(weights.walk(), 2)
+                + " for each pair of walking a move. Small is good.");
         page.item("All this is exact. What it is worth in pins depends on oil and bowlers.");
     }
 }

@@ -19,14 +19,15 @@ final class RotateWords {
 
     private RotateWords() {}
 
-    static List<String> verdict(SquadRotation squad, PairRow pairs) {
+    static List<String> verdict(SquadRotation squad) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(opening(squad, pairs));
+        sentences.add(opening(squad));
         advice(squad).ifPresent(sentences::add);
         return sentences;
     }
 
-    private static String opening(SquadRotation squad, PairRow pairs) {
+    private static String opening(SquadRotation squad) {
+        PairRow pairs = squad.pairs();
         Alternative planned = squad.planned();
         RotationReport report = planned.report();
         int games = planned.rotation().games();

@@ -15,7 +15,7 @@ import lanetide.squads.rotation.Walk;
  * @param rotation the rotation over all pairs
  * @param report what it does
  * @param walk how far groups walk
- * @param cost its figure under {@link SearchObjective#USUAL}, the pairs in use taken as one row
+ * @param cost its figure under the objective, the pairs in use taken as one row
  */
 public record Alternative(
         RotationDesigns.Label label,
@@ -32,9 +32,11 @@ public record Alternative(
      * @param description the design in words
      * @param inner the rotation over the pairs in use
      * @param pairs the pairs
+     * @param objective what rotations are ranked by
      * @return the alternative
      */
-    static Alternative of(RotationDesigns.Label label, String description, Rotation inner, PairRow pairs) {
+    static Alternative of(
+            RotationDesigns.Label label, String description, Rotation inner, PairRow pairs, SearchObjective objective) {
         Rotation rotation = pairs.overAll(inner);
         return new Alternative(
                 label,
@@ -42,6 +44,6 @@ public record Alternative(
                 rotation,
                 RotationCheck.of(rotation),
                 Walk.of(rotation, pairs.leftLanes()),
-                SearchObjective.USUAL.cost(inner));
+                objective.cost(inner));
     }
 }

@@ -1,8 +1,6 @@
 package lanetide.cli.rotate;
 
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import lanetide.squads.change.Change;
 import lanetide.squads.model.Event;
 
@@ -17,7 +15,7 @@ import lanetide.squads.model.Event;
 public record LateChanges(Event planned, Change change, RotationNote note, boolean isLeast) {
 
     /**
-     * Notes a change.
+     * Notes a change; the lost pairs are out of use wherever nobody has bowled on them before.
      *
      * @param planned the event as planned
      * @param change what changes
@@ -27,13 +25,7 @@ public record LateChanges(Event planned, Change change, RotationNote note, boole
      * @return the change with the pairs that are left out now
      */
     public static LateChanges of(Event planned, Change change, RotationNote note, Set<Integer> lost, boolean isLeast) {
-        Set<Integer> spare = note.spare().stream()
-                .filter(pair -> !isVisited(change.event(), pair))
-                .collect(Collectors.toSet());
-        Set<Integer> unused =
-                lost.stream().filter(pair -> !isVisited(change.event(), pair)).collect(Collectors.toSet());
-        return new LateChanges(
-                planned, change, new RotationNote(note.label(), note.description(), spare).changed(unused), isLeast);
+        return new LateChanges(planned, change, note.changed(lost), isLeast);
     }
 
     /**
@@ -46,11 +38,5 @@ public record LateChanges(Event planned, Change change, RotationNote note, boole
                 && change.dissolved().isEmpty()
                 && change.event().rotations().stream().distinct().count() == 1
                 && !change.visits().isEmpty();
-    }
-
-    private static boolean isVisited(Event event, int pair) {
-        return event.rotations().stream()
-                .anyMatch(rotation -> IntStream.range(0, rotation.games())
-                        .anyMatch(game -> !rotation.groupsOn(game, pair).isEmpty()));
     }
 }

@@ -2,6 +2,7 @@ package lanetide.cli.rotate;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.LanePair;
@@ -52,6 +53,16 @@ public record PairRow(List<LanePair> pairs, Set<Integer> spare) {
      */
     public String name(int pair) {
         return pairs.get(pair).id();
+    }
+
+    /** The same pairs, of which those are spare that were and that the rotation does not visit. */
+    PairRow usedBy(Rotation rotation) {
+        return new PairRow(
+                pairs,
+                spare.stream()
+                        .filter(pair -> IntStream.range(0, rotation.games())
+                                .allMatch(game -> rotation.groupsOn(game, pair).isEmpty()))
+                        .collect(Collectors.toSet()));
     }
 
     /** A rotation over the pairs in use as one over all pairs. */

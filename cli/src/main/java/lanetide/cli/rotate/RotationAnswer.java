@@ -31,6 +31,7 @@ import lanetide.squads.rotation.WearExposure;
  * @param squads one entry for each different rotation
  * @param checks checks that need all squads
  * @param wear how fresh the lanes are that groups find
+ * @param objective what rotations are ranked by
  */
 public record RotationAnswer(
         Event event,
@@ -38,7 +39,8 @@ public record RotationAnswer(
         PairRow pairs,
         List<SquadRotation> squads,
         List<StructuralCheck> checks,
-        WearExposure wear) {
+        WearExposure wear,
+        SearchObjective objective) {
     /** Copies the lists. */
     public RotationAnswer {
         squads = List.copyOf(squads);
@@ -50,17 +52,25 @@ public record RotationAnswer(
      *
      * @param event the event
      * @param note where its rotations come from
+     * @param objective what rotations are ranked by
      * @param searchSeed seed of a search for a better rotation; empty for no search
      * @return the answer
      */
-    public static RotationAnswer of(Event event, RotationNote note, Optional<Long> searchSeed) {
+    public static RotationAnswer of(
+            Event event, RotationNote note, SearchObjective objective, Optional<Long> searchSeed) {
         PairRow pairs = PairRow.of(event.centre(), note.spare());
         List<SquadRotation> squads = new ArrayList<>();
         for (List<Integer> alike : alike(event)) {
-            squads.add(squad(event, alike, note, pairs, searchSeed));
+            squads.add(squad(event, alike, note, pairs, objective, searchSeed));
         }
         return new RotationAnswer(
-                event, note, pairs, squads, EventChecks.of(Sessions.of(event)), WearExposure.of(Sessions.of(event)));
+                event,
+                note,
+                pairs,
+                squads,
+                EventChecks.of(Sessions.of(event)),
+                WearExposure.of(Sessions.of(event)),
+                objective);
     }
 
     /** Squads that share rotation and group names, by their place in the event. */
@@ -86,26 +96,38 @@ public record RotationAnswer(
     }
 
     private static SquadRotation squad(
-            Event event, List<Integer> alike, RotationNote note, PairRow pairs, Optional<Long> searchSeed) {
+            Event event,
+            List<Integer> alike,
+            RotationNote note,
+            PairRow row,
+            SearchObjective objective,
+            Optional<Long> searchSeed) {
         Squad first = event.squads().get(alike.get(0));
         Rotation rotation = event.rotations().get(alike.get(0));
+        PairRow pairs = row.usedBy(rotation);
         RotationNames names =
                 new RotationNames(group -> "group " + first.groups().get(group).id(), pairs::name);
-        Alternative planned = Alternative.of(note.label(), note.description(), pairs.overUsed(rotation), pairs);
+        Alternative planned =
+                Alternative.of(note.label(), note.description(), pairs.overUsed(rotation), pairs, objective);
         Classics.Choice classics = Classics.of(rotation.groups(), pairs.inUse(), rotation.games());
-        List<Alternative> alternatives = alternatives(classics, planned, pairs);
+        List<Alternative> alternatives = alternatives(classics, planned, pairs, objective);
         Optional<SearchResult> search = searchSeed.map(seed -> RotationSearch.run(
                 rotation.groups(),
                 pairs.inUse(),
                 rotation.games(),
-                SearchObjective.USUAL,
+                objective,
                 seed,
                 RotationSearch.usualTries(rotation.groups(), rotation.games())));
         search.ifPresent(found -> alternatives.add(Alternative.of(
-                new RotationDesigns.Label("searched", 0, 0), "Designed by search.", found.rotation(), pairs)));
+                new RotationDesigns.Label("searched", 0, 0),
+                "Designed by search.",
+                found.rotation(),
+                pairs,
+                objective)));
         return new SquadRotation(
                 alike.stream().map(squad -> event.squads().get(squad).id()).toList(),
                 first.groups(),
+                pairs,
                 planned,
                 RotationChecks.of(rotation, pairs.leftLanes(), pairs.inUse(), names),
                 alternatives,
@@ -114,12 +136,17 @@ public record RotationAnswer(
     }
 
     /** The classic designs; of those that give the same rotation, the first. */
-    private static List<Alternative> alternatives(Classics.Choice classics, Alternative planned, PairRow pairs) {
+    private static List<Alternative> alternatives(
+            Classics.Choice classics, Alternative planned, PairRow pairs, SearchObjective objective) {
         Set<Rotation> told = new HashSet<>(Set.of(planned.rotation()));
         List<Alternative> alternatives = new ArrayList<>();
         for (Classics.Planned classic : classics.planned()) {
             Alternative other = Alternative.of(
-                    RotationDesigns.labelOf(classic.design()), classic.design().describe(), classic.rotation(), pairs);
+                    RotationDesigns.labelOf(classic.design()),
+                    classic.design().describe(),
+                    classic.rotation(),
+                    pairs,
+                    objective);
             if (told.add(other.rotation())) {
                 alternatives.add(other);
             }

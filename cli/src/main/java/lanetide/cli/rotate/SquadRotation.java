@@ -14,6 +14,7 @@ import lanetide.squads.rotation.StructuralCheck;
  *
  * @param squads names of the squads, at least one
  * @param groups the groups of the first of them
+ * @param pairs the pairs as these squads have them
  * @param planned the rotation itself
  * @param checks what can be told of it
  * @param alternatives what else there could be, without the rotation itself
@@ -23,6 +24,7 @@ import lanetide.squads.rotation.StructuralCheck;
 public record SquadRotation(
         List<String> squads,
         List<Group> groups,
+        PairRow pairs,
         Alternative planned,
         List<StructuralCheck> checks,
         List<Alternative> alternatives,
@@ -46,15 +48,5 @@ public record SquadRotation(
         return Stream.concat(Stream.of(planned), alternatives.stream())
                 .min(Comparator.comparingDouble(Alternative::cost))
                 .orElseThrow();
-    }
-
-    /**
-     * A check by its code.
-     *
-     * @param code the code
-     * @return the check; empty if it was not made
-     */
-    public Optional<StructuralCheck> check(String code) {
-        return checks.stream().filter(check -> check.code().equals(code)).findFirst();
     }
 }

@@ -156,6 +156,27 @@ class RotateCommandTest {
                 .isEqualTo(answer.at("/squads/0/search/cost").asDouble());
     }
 
+    /** Where walking is all that matters, nobody moves; where following is all that matters, walking does not count. */
+    @Test
+    void theDirectorWeighsWhatCounts() {
+        JsonNode walking = json(
+                "rotate", CHAMPIONSHIP, "--format", "json", "--weights", "repeats=0,carry-over=0,wear=0,walking=1");
+
+        assertThat(walking.at("/alternatives")
+                        .valueStream()
+                        .filter(other -> other.at("/design").asString().equals("stay")))
+                .singleElement()
+                .satisfies(stay -> assertThat(stay.at("/cost").asDouble()).isZero());
+        assertThat(Program.run("rotate", CHAMPIONSHIP, "--weights", "walking=0").out())
+                .contains("as you have weighed it");
+        assertThat(Program.run("rotate", CHAMPIONSHIP, "--weights", "walk=1").err())
+                .contains("--weights is `walk`", "walking");
+        assertThat(Program.run("rotate", CHAMPIONSHIP, "--weights", "wear=-1").err())
+                .contains("a weight must be from 0 to 1000000");
+        assertThat(Program.run("rotate", CHAMPIONSHIP, "--weights", "wear=x").exitCode())
+                .isEqualTo(2);
+    }
+
     @Test
     void graphsAreWrittenBesideTheAnswerAndNamesStayText() throws IOException {
         Path scenario = scenario("A<script>'x'\\\" &", "right", "  perSquad: 12", "", 3);

@@ -125,12 +125,13 @@ public final class EventChecks {
     }
 
     private static StructuralCheck squadOrder(List<Session> sessions) {
-        int squads = longestSharing(sessions);
+        List<String> sharing = longestSharing(sessions);
+        int squads = sharing.size();
         if (squads == 1) {
             return StructuralCheck.holds(SQUAD_ORDER, "Every squad has an oiling of its own.");
         }
         String told = "%d squads bowl on one oiling, so that the last follows all others. ".formatted(squads);
-        String days = order(SquadOrder.balanced(squads));
+        String days = order(SquadOrder.balanced(squads), sharing);
         return RowCompleteExistence.of(squads) == RowCompleteExistence.NONE
                 ? StructuralCheck.note(
                         SQUAD_ORDER,
@@ -145,21 +146,22 @@ public final class EventChecks {
                                         .formatted(SquadOrder.days(squads), days));
     }
 
-    /** Days as letters, the first squad A. */
-    private static String order(List<List<Integer>> days) {
+    private static String order(List<List<Integer>> days, List<String> names) {
         return days.stream()
-                .map(day -> day.stream()
-                        .map(squad -> squad < 26 ? String.valueOf((char) ('A' + squad)) : "squad " + (squad + 1))
-                        .collect(Collectors.joining(" ")))
-                .collect(Collectors.joining(", "));
+                .map(day -> day.stream().map(names::get).collect(Collectors.joining(", ")))
+                .collect(Collectors.joining("; "));
     }
 
-    private static int longestSharing(List<Session> sessions) {
-        int longest = 0;
-        int now = 0;
+    /** The squads that bowl on one oiling, the longest such run. */
+    private static List<String> longestSharing(List<Session> sessions) {
+        List<String> longest = List.of();
+        List<String> now = new ArrayList<>();
         for (Session session : sessions) {
-            now = session.oiled() ? 1 : now + 1;
-            longest = Math.max(longest, now);
+            if (session.oiled()) {
+                now = new ArrayList<>();
+            }
+            now.add(session.squad());
+            longest = now.size() > longest.size() ? now : longest;
         }
         return longest;
     }

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -42,7 +41,6 @@ class ExistenceTest {
 
     /** Order 7 by trying everything, as for orders 3 and 5. */
     @Test
-    @Tag("slow")
     void orderSevenHasNoRowCompleteSquare() {
         assertThat(RowCompleteSearch.normalSquares(7)).isEmpty();
     }

@@ -50,7 +50,7 @@ class RowCompleteTest {
                 .contains(RowCompleteSearch.normalised(Tables.rows(design.plan(size, size, size))));
     }
 
-    /** Why odd numbers need two squares: order 3 and 5 have none at all (exhaustive; order 7 in the long tests). */
+    /** Why odd numbers need two squares: order 3 and 5 have none at all, nor has order 7 (exhaustive). */
     @ParameterizedTest
     @ValueSource(ints = {3, 5})
     void smallOddSquaresDoNotExist(int size) {

@@ -83,7 +83,10 @@ class WearExposureTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(order.text())
-                .contains("3 squads", "impossible", "6 days: A B C, B C A, C A B, C B A, A C B, B A C.");
+                .contains(
+                        "3 squads",
+                        "impossible",
+                        "6 days: S0, S1, S2; S1, S2, S0; S2, S0, S1; S2, S1, S0; S0, S2, S1; S1, S0, S2.");
     }
 
     @ParameterizedTest
