@@ -176,17 +176,10 @@ final class ChangeOptions {
                 squad,
                 minutes * MINUTE_MS,
                 (before, games, next) -> before.startMs()
-                        + estimate.usualMs(fullest(before), games, before.practiceMs())
+                        + estimate.usualMs(before, games)
                         + event.centre()
                                 .machines()
                                 .durationMs(2 * event.centre().pairs().size(), next.conditioning()));
-    }
-
-    private static int fullest(Squad squad) {
-        return squad.groups().stream()
-                .mapToInt(group -> group.bowlers().size())
-                .max()
-                .orElse(0);
     }
 
     private static long whole(String digits) {

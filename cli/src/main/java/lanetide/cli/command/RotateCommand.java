@@ -103,10 +103,11 @@ public final class RotateCommand implements Callable<Integer> {
             Optional<LateChanges> changes = changeOptions.apply(planned.event(), planned.note(), scenario.seed());
             Event event = changes.map(late -> late.change().event()).orElse(planned.event());
             RotationNote note = changes.map(LateChanges::note).orElse(planned.note());
+            Optional<Long> seed = search ? Optional.of(scenario.seed()) : Optional.empty();
+            String answer = render(reading, scenario, RotationAnswer.of(event, note, objective, seed), changes);
             graphMlFile.ifPresent(file -> file.write(RotationMapWriter.graphMl(map(event))));
             dotFile.ifPresent(file -> file.write(RotationMapWriter.dot(map(event))));
-            Optional<Long> seed = search ? Optional.of(scenario.seed()) : Optional.empty();
-            return render(reading, scenario, RotationAnswer.of(event, note, objective, seed), changes);
+            return answer;
         });
     }
 

@@ -1,10 +1,10 @@
 package lanetide.squads.rotation;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.IntBinaryOperator;
-import java.util.stream.IntStream;
 import org.jgrapht.Graph;
 import org.jgrapht.graph.AsUnmodifiableGraph;
 import org.jgrapht.graph.builder.GraphTypeBuilder;
@@ -20,11 +20,14 @@ public final class Rotation {
 
     private final int pairs;
     private final int[][] pairByGameAndGroup;
+    private final List<List<List<Integer>>> groupsByGameAndPair;
     private final Graph<Visit, Move> graph;
 
     private Rotation(int pairs, int[][] pairByGameAndGroup) {
         this.pairs = pairs;
         this.pairByGameAndGroup = pairByGameAndGroup;
+        this.groupsByGameAndPair =
+                Arrays.stream(pairByGameAndGroup).map(this::groupsByPair).toList();
         this.graph = new AsUnmodifiableGraph<>(layeredGraph());
     }
 
@@ -111,10 +114,7 @@ public final class Rotation {
     public List<Integer> groupsOn(int game, int pair) {
         requireIndex("game", game, games());
         requireIndex("pair", pair, pairs);
-        return IntStream.range(0, groups())
-                .filter(group -> pairByGameAndGroup[game][group] == pair)
-                .boxed()
-                .toList();
+        return groupsByGameAndPair.get(game).get(pair);
     }
 
     /**
@@ -141,6 +141,17 @@ public final class Rotation {
     @Override
     public String toString() {
         return "Rotation[pairs=%d, pairByGameAndGroup=%s]".formatted(pairs, Arrays.deepToString(pairByGameAndGroup));
+    }
+
+    private List<List<Integer>> groupsByPair(int[] pairByGroup) {
+        List<List<Integer>> groups = new ArrayList<>();
+        for (int pair = 0; pair < pairs; pair++) {
+            groups.add(new ArrayList<>(1));
+        }
+        for (int group = 0; group < pairByGroup.length; group++) {
+            groups.get(pairByGroup[group]).add(group);
+        }
+        return groups.stream().map(List::copyOf).toList();
     }
 
     private Graph<Visit, Move> layeredGraph() {
