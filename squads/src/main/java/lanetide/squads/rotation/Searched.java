@@ -23,6 +23,18 @@ public record Searched(SearchObjective objective, long seed, OptionalInt tries) 
     }
 
     /**
+     * A search with so many tries.
+     *
+     * @param objective what it is to be good at
+     * @param seed same seed, same rotation
+     * @param tries exchanges to try at most
+     * @throws ImpossibleRotationException if {@code tries < 1}
+     */
+    public Searched(SearchObjective objective, long seed, int tries) {
+        this(objective, seed, OptionalInt.of(tries));
+    }
+
+    /**
      * A search under the usual objective with the usual number of tries.
      *
      * @param seed same seed, same rotation
