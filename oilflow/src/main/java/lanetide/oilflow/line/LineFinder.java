@@ -7,13 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
-import lanetide.oilflow.ball.Release;
-import lanetide.oilflow.ball.ReleaseSpread;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.motion.BallPath;
 import lanetide.oilflow.motion.Delivery;
-import lanetide.oilflow.motion.MarchTogether;
 import lanetide.oilflow.motion.RowMarch;
 import lanetide.oilflow.pocket.PinCarry;
 
@@ -27,18 +24,6 @@ import lanetide.oilflow.pocket.PinCarry;
 public final class LineFinder {
     /** A line belongs to the window if it is at least this share as good as the best. */
     public static final double GOOD_SHARE = 0.9;
-
-    /** Points of the scatter in searches; like those below, a whole number of {@link MarchTogether#BALLS}. */
-    private static final int NODES = 32;
-
-    /**
-     * Points of the scatter for a line that is described: strikes are then within 0.005 and pocket hits within 0.03 of the
-     * average over 8192 points; the 32 points that serve the searches give 0.04 and 0.12.
-     */
-    private static final int FINE_NODES = 256;
-
-    /** The searches use the first of the same points. */
-    private static final ReleaseNodes POINTS = new ReleaseNodes(FINE_NODES);
 
     static final double OUTERMOST_LAYDOWN = 2;
     static final double INNERMOST_LAYDOWN = 38;
@@ -58,8 +43,7 @@ public final class LineFinder {
     private static final double VALLEY_BOARDS_PER_RAD = LaneGeometry.HEAD_PIN_M / LaneGeometry.BOARD_M / 0.8;
 
     private final RowMarch march;
-    private final MarchTogether several;
-    private final PinCarry carry;
+    private final LineScatter scatter;
 
     /**
      * A finder.
@@ -69,8 +53,7 @@ public final class LineFinder {
      */
     public LineFinder(RowMarch march, PinCarry carry) {
         this.march = march;
-        this.several = new MarchTogether(march.grid());
-        this.carry = carry;
+        this.scatter = new LineScatter(march.grid(), carry);
     }
 
     /**
@@ -212,7 +195,7 @@ public final class LineFinder {
      * @return shares of strikes and of pocket hits
      */
     public LineQuality quality(Player player, OilFilm film, Line line) {
-        return quality(player, film, line, NODES);
+        return scatter.quality(player, film, line, LineScatter.COARSE);
     }
 
     /**
@@ -224,37 +207,7 @@ public final class LineFinder {
      * @return shares of strikes and of pocket hits
      */
     public LineQuality fineQuality(Player player, OilFilm film, Line line) {
-        return quality(player, film, line, FINE_NODES);
-    }
-
-    private LineQuality quality(Player player, OilFilm film, Line line, int nodes) {
-        double massKg = player.contact().ball().core().massKg();
-        double strikes = 0;
-        int pockets = 0;
-        for (int first = 0; first < nodes; first += MarchTogether.BALLS) {
-            several.clear();
-            for (int i = 0; i < MarchTogether.BALLS; i++) {
-                several.add(scattered(player, line, first + i), player.hand(), player.contact(), film);
-            }
-            several.run();
-            for (int i = 0; i < MarchTogether.BALLS; i++) {
-                double arrival = several.arrivalBoard(i);
-                strikes += carry.strikeChance(arrival, several.entryAngleRad(i), several.speedMps(i), massKg);
-                pockets += PinCarry.isPocket(arrival) ? 1 : 0;
-            }
-        }
-        return new LineQuality(strikes / nodes, (double) pockets / nodes);
-    }
-
-    /** A line as it leaves the hand at one point of the scatter. */
-    private static Delivery scattered(Player player, Line line, int node) {
-        ReleaseSpread spread = player.spread();
-        Release release = player.style()
-                .release()
-                .scaled(1 + spread.speedShare() * POINTS.at(node, 2), 1 + spread.spinShare() * POINTS.at(node, 3));
-        double atM = LaneGeometry.boardToMetres(line.laydownBoard()) + spread.laydownM() * POINTS.at(node, 0);
-        double launchRad = line.launchRad() + spread.launchRad() * POINTS.at(node, 1);
-        return Delivery.of(release, player.contact().ball().radiusM(), atM, launchRad);
+        return scatter.quality(player, film, line, LineScatter.FINE);
     }
 
     /**

@@ -11,7 +11,7 @@ import lanetide.oilflow.lane.LaneGeometry;
  * (USBC research as reported by Ridenour; Hooper, Physics Today 78(10), 2025); professionals carried 74 % of pocket hits (40 of
  * 54, Thomas); the 3-10 split was made 17 times in 35, the 7-10 never in 53 (ESPN study of televised finals, 2005-06 to 2009-10).
  * Those that begin with GUESS are guesses: the fall of the chance away from that place, what speed and deflection do, and the
- * chance that one pin takes out another; so are the leaves by zone. How far a ball is deflected is mechanics
+ * chance that one pin takes out another ({@link PinChain}); so are the leaves by zone. How far a ball is deflected is mechanics
  * ({@link Deflection}); that position at the back row and little deflection widen the pocket, speed and angle less, is published
  * (Hooper, International Journal of Sports Science and Coaching, 2024). A ball of 15 lb at the speeds that professionals bring to
  * the pins keeps the fitted chances.
@@ -23,8 +23,6 @@ public final class PinCarry {
     /** Half width of the pocket (boards): what counts as a pocket hit (assumption). */
     public static final double POCKET_HALF_WIDTH_BOARDS = 1.25;
 
-    private static final double BALL_RADIUS_M = 0.1085;
-    private static final double REACH_BOARDS = (BALL_RADIUS_M + Rack.PIN_RADIUS_M) / LaneGeometry.BOARD_M;
     private static final double FITTED_BEST_CHANCE = 0.88;
     private static final double GUESS_FALL_BOARDS = 2.0;
     /**
@@ -48,12 +46,6 @@ public final class PinCarry {
     private static final double GUESS_STEEP_LOSS_PER_DEG2 = 0.02;
     /** Chance on the far side, where the ball comes with the wrong angle, relative to the pocket's. */
     private static final double GUESS_FAR_SIDE_SHARE = 0.5;
-    /** Chance that a struck pin takes out a neighbour 12 in away behind it. */
-    private static final double GUESS_NEIGHBOUR_CHANCE = 0.8;
-    /** The same for the next but one, as in the 3-10: published 17 of 35. */
-    private static final double FITTED_GAP_CHANCE = 0.5;
-    /** The same for pins further apart or side by side: published 0 of 53 for the 7-10. */
-    private static final double FITTED_WIDE_CHANCE = 0.02;
 
     private final Leaves leaves = new Leaves();
     private final SpareTarget[] targets = new SpareTarget[Rack.FULL + 1];
@@ -61,7 +53,7 @@ public final class PinCarry {
     /** Works out the best place to hit every set of pins. */
     public PinCarry() {
         for (int pins = 1; pins <= Rack.FULL; pins++) {
-            targets[pins] = bestTarget(pins);
+            targets[pins] = PinChain.bestTarget(pins);
         }
     }
 
@@ -90,7 +82,7 @@ public final class PinCarry {
      */
     public double strikeChance(double arrivalBoard, double entryRad) {
         double offCentre = arrivalBoard - LaneGeometry.CENTRE_BOARD;
-        if (!(Math.abs(offCentre) < REACH_BOARDS)) {
+        if (!(Math.abs(offCentre) < PinChain.REACH_BOARDS)) {
             return 0;
         }
         double nearSide = LaneGeometry.CENTRE_BOARD - Math.abs(offCentre);
@@ -134,7 +126,7 @@ public final class PinCarry {
      */
     public int leaveOfFirstBall(double arrivalBoard, double entryRad, double speedMps, double massKg, double u) {
         double offCentre = arrivalBoard - LaneGeometry.CENTRE_BOARD;
-        if (!(Math.abs(offCentre) < REACH_BOARDS)) {
+        if (!(Math.abs(offCentre) < PinChain.REACH_BOARDS)) {
             return leaveOfSpareBall(Rack.FULL, arrivalBoard, entryRad, u);
         }
         double strike = strikeChance(arrivalBoard, entryRad, speedMps, massKg);
@@ -158,21 +150,7 @@ public final class PinCarry {
      * @return pins left standing
      */
     public int leaveOfSpareBall(int standing, double arrivalBoard, double entryRad, double u) {
-        int struck = struck(standing, arrivalBoard, StrictMath.tan(entryRad));
-        int left = standing & ~struck;
-        double luck = u;
-        for (int pin = 1; pin <= 10; pin++) {
-            if (Rack.has(left, pin)) {
-                double chance = chainChance(struck, pin);
-                if (luck < chance) {
-                    left &= ~Rack.bit(pin);
-                    luck = luck / chance;
-                } else {
-                    luck = (luck - chance) / (1 - chance);
-                }
-            }
-        }
-        return left;
+        return PinChain.left(standing, arrivalBoard, StrictMath.tan(entryRad), u);
     }
 
     /**
@@ -206,51 +184,5 @@ public final class PinCarry {
         double further = usual - new Deflection(massKg).exitBoard(arrivalBoard, entryRad);
         double counted = Math.max(-GUESS_MOST_LESS_BOARDS, Math.min(GUESS_MOST_FURTHER_BOARDS, further));
         return 1 - GUESS_DEFLECTION_LOSS * counted;
-    }
-
-    private static int struck(int standing, double arrivalBoard, double slope) {
-        int struck = 0;
-        for (int pin = 1; pin <= 10; pin++) {
-            double atPin = arrivalBoard + slope * Rack.depthM(pin) / LaneGeometry.BOARD_M;
-            boolean onLane = atPin >= 0.5 && atPin <= LaneGeometry.BOARDS + 0.5;
-            if (Rack.has(standing, pin) && onLane && Math.abs(atPin - Rack.board(pin)) < REACH_BOARDS) {
-                struck |= Rack.bit(pin);
-            }
-        }
-        return struck;
-    }
-
-    private static double chainChance(int struck, int pin) {
-        double best = 0;
-        for (int front = 1; front <= 10; front++) {
-            if (Rack.has(struck, front)) {
-                double apart = Rack.distanceM(front, pin) / 0.3048;
-                boolean behind = Rack.depthM(pin) > Rack.depthM(front);
-                double chance = !behind || apart > 2.1
-                        ? FITTED_WIDE_CHANCE
-                        : apart < 1.1 ? GUESS_NEIGHBOUR_CHANCE : FITTED_GAP_CHANCE;
-                best = Math.max(best, chance);
-            }
-        }
-        return best;
-    }
-
-    private static SpareTarget bestTarget(int pins) {
-        int front = Integer.numberOfTrailingZeros(pins) + 1;
-        int most = 0;
-        double from = 0;
-        double to = 0;
-        for (double board = 1; board <= LaneGeometry.BOARDS; board += 0.25) {
-            int struck = struck(pins, board, 0);
-            int count = Rack.has(struck, front) ? Integer.bitCount(struck) : 0;
-            if (count > most) {
-                most = count;
-                from = board;
-                to = board;
-            } else if (count == most && board <= to + 0.25) {
-                to = board;
-            }
-        }
-        return new SpareTarget((from + to) / 2, Rack.depthM(front));
     }
 }
