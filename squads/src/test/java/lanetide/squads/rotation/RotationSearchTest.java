@@ -75,7 +75,8 @@ class RotationSearchTest {
     void twentyFourPairsAndTwelveGamesTakeAtMostTenSeconds() {
         ThreadMXBean threads = ManagementFactory.getThreadMXBean();
         long beganNs = threads.getCurrentThreadCpuTime();
-        SearchResult found = RotationSearch.run(24, 24, 12, SearchObjective.USUAL, 1, RotationSearch.USUAL_TRIES);
+        SearchResult found =
+                RotationSearch.run(24, 24, 12, SearchObjective.USUAL, 1, RotationSearch.usualTries(24, 12));
 
         assertThat(threads.getCurrentThreadCpuTime() - beganNs).isLessThanOrEqualTo(10_000_000_000L);
         assertThat(found.cost()).isLessThanOrEqualTo(found.startCost());
