@@ -32,7 +32,8 @@ class ArchitectureTest {
                     "org.jgrapht..",
                     "org.apache.commons.rng..",
                     "org.apache.commons.math3.util",
-                    "org.apache.commons.math3.stat.descriptive.rank");
+                    "org.apache.commons.math3.stat.descriptive.rank",
+                    "org.apache.commons.math3.analysis.integration.gauss");
 
     @ArchTest
     static final ArchRule playJoinsModelRotationAndScoreAndNoneOfThemKnowsIt = layeredArchitecture()
@@ -50,7 +51,7 @@ class ArchitectureTest {
             .whereLayer("score")
             .mayNotAccessAnyLayer()
             .whereLayer("model")
-            .mayOnlyAccessLayers("rotation")
+            .mayOnlyAccessLayers("rotation", "score")
             .whereLayer("play")
             .mayOnlyAccessLayers("model", "rotation", "score");
 
@@ -75,7 +76,13 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule aBowlerKnowsNoMoreThanABowlerCan = noClasses()
             .that()
-            .haveSimpleNameStartingWith("BowlerAgent")
+            .haveSimpleNameStartingWith("LearningAgent")
+            .or()
+            .haveSimpleName("PairBelief")
+            .or()
+            .haveSimpleName("PlayedLines")
+            .or()
+            .haveSimpleName("LineFeel")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("lanetide.oilflow.film", "lanetide.oilflow.motion", "lanetide.oilflow.friction")

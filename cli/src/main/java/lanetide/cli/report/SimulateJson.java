@@ -72,6 +72,7 @@ public final class SimulateJson {
             node.put("latestEnd", TimeOfDay.write(statistics.latestEndMs()));
             node.put("games", statistics.meanByGame().size());
             node.put("bowlers", first.bowlers().size());
+            BowlerResults.add(node.putArray("results"), first);
             JsonAnswer.put(node, "meanScore", statistics.meanScore(), 2);
             statistics
                     .meanScoreCi95()

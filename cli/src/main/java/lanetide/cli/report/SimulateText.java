@@ -68,6 +68,7 @@ public final class SimulateText {
         page.heading("Scores (pins a game, mean over all bowlers)");
         page.table(StudyTables.scores(study), 3);
         study.squads().forEach(this::byGame);
+        study.first().squads().forEach(squad -> page.paragraph(BowlerResults.words(squad)));
         if (study.replications() > 1) {
             page.paragraph("The interval covers the luck of play by these bowlers, not the choice of the bowlers.");
         }

@@ -31,6 +31,8 @@ public enum Block {
                     "a list",
                     "field"),
             optional("pace", "block", "how long things take", "a block", "the usual pace"),
+            optional("bowlers", "block", "what all bowlers have in common", "a block", "bowlers as they are"),
+            optional("scoring", "block", "how the event is scored", "a block", "by the rules, without handicap"),
             optional("laws", "block", "laws of friction and oil", "a block", "the usual laws"),
             optional("surfaces", "block", "lane surfaces of your own, by name", "a block", "the shipped ones alone"),
             optional("covers", "block", "ball covers of your own, by name", "a block", "the shipped ones alone"),
@@ -230,7 +232,9 @@ public enum Block {
                     "%",
                     "time slow bowlers take over a shot, of the usual",
                     Defaults.SLOW_TEMPO.text(),
-                    Defaults.SLOW_TEMPO.text())),
+                    Defaults.SLOW_TEMPO.text()),
+            optional(
+                    "secondCover", "name", "cover of everybody's second ball for full racks", "weak-reactive", "none")),
     /** One bowler. */
     ENTRY(
             "entries",
@@ -241,6 +245,8 @@ public enum Block {
             required("cover", "name", "cover of the strike ball", "medium-reactive"),
             optional("spareCover", "name", "cover of the spare ball", "plastic", "plastic"),
             optional("tempo", "%", "time he takes over a shot, of the usual", "80 % to 150 %", Defaults.TEMPO.text()),
+            optional("secondCover", "name", "cover of a second ball for full racks", "weak-reactive", "none"),
+            optional("average", "pins", "the bowler's average, for the handicap", "187 pins", "the level's"),
             optional("squad", "text", "id of the bowler's squad", "A", "the only squad"),
             optional("group", "whole number", "who shares a pair, by starting pair", "1", "the list fills the pairs")),
     /** How long things take. */
@@ -281,6 +287,39 @@ public enum Block {
                     "on a new pair before its first shot",
                     "1 min to 3 min",
                     Defaults.SETTLE.text())),
+    /** What all bowlers have in common. */
+    BOWLERS(
+            "bowlers",
+            optional(
+                    "knowledge",
+                    "name",
+                    "what they choose lines by: own-balls, everything (they see the oil) or nothing (they never move)",
+                    "own-balls",
+                    "own-balls"),
+            optional(
+                    "tiring",
+                    "%",
+                    "share of his speed a bowler loses over 72 balls at full racks",
+                    "0 % to 2 %",
+                    "0 %")),
+    /** How the event is scored. */
+    SCORING(
+            "scoring",
+            optional("system", "name", "traditional or current-frame", "traditional", "traditional"),
+            optional("noTap", "pins", "pins on a new rack that count as a strike", "9 pins", "10 pins"),
+            optional("fouls", "%", "share of balls that are fouls", "0.1 %", "0 %"),
+            optional("handicap", "block", "pins added for what an average lacks", "a block", "none")),
+    /** Handicap. */
+    HANDICAP(
+            "scoring.handicap",
+            required("base", "pins", "average that gets no handicap", "200 pins to 230 pins"),
+            required("share", "%", "share of base less average that is added", "80 % to 100 %"),
+            optional(
+                    "averages",
+                    "pins",
+                    "average by level of skill, for those who have none of their own",
+                    "{scratch: 205 pins, league: 185 pins}",
+                    "each entry's own")),
     /** The laws. */
     LAWS(
             "laws",
@@ -341,9 +380,19 @@ public enum Block {
             required("speedShare", "%", "standard deviation of speed", "1 % to 3 %"),
             required("spinShare", "%", "standard deviation of rev rate", "3 % to 7 %"),
             required("sees", "boards", "error in reading where the ball met the pins", "0.7 boards to 2.5 boards"),
-            required("deadBand", "boards", "smallest believed miss that makes the bowler move", "1 board to 3 boards"),
-            required("gain", "number", "share of the believed miss that a move takes out", "0.4 to 0.8"),
-            required("memory", "shots", "shots on a lane the belief averages over", "3 shots to 5 shots"),
+            required(
+                    "deadBand",
+                    "boards",
+                    "smallest believed miss that makes the bowler move",
+                    "0.6 boards to 2 boards"),
+            required("gain", "number", "share of the believed miss that a move takes out", "0.8 to 1"),
+            required("patience", "shots", "shots on a lane from one move to the next", "2 shots to 5 shots"),
+            required(
+                    "drift",
+                    "boards",
+                    "how fast the bowler reckons a line goes off in a game",
+                    "0.1 boards to 0.3 boards"),
+            required("form", "%", "how much the scatter changes from game to game", "0 % to 20 %"),
             required("source", "text", "where the values come from, or assumption", "assumption"));
 
     private static final String REQUIRED = "required";

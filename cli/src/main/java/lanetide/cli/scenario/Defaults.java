@@ -56,6 +56,8 @@ final class Defaults {
     static final Default MOVE_PER_PAIR = pace(PaceOfPlay.USUAL.movePerPairMs());
     static final Default SETTLE = pace(PaceOfPlay.USUAL.settleMs());
     static final String COURTESY = "one";
+    static final Default TIRING = new Default(0, "0 %", "nobody tires; how much elite bowlers do was not found");
+    static final Default FOULS = new Default(0, "0 %", ASSUMPTION);
     static final String ROTATION = "stay";
     static final String SPARE_COVER = "plastic";
     static final String PATTERN_NAME = "pattern";

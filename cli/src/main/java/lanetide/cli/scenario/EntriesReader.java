@@ -1,6 +1,7 @@
 package lanetide.cli.scenario;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,6 +17,7 @@ import lanetide.squads.model.Bowler;
 import lanetide.squads.model.FieldMix;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Level;
+import lanetide.squads.score.ScoreCard;
 
 /** Reads bowlers listed one by one. */
 final class EntriesReader {
@@ -25,6 +27,7 @@ final class EntriesReader {
     private final NamedFiles files;
     private final Map<String, List<Entry>> bySquad = new LinkedHashMap<>();
     private final Set<String> taken = new HashSet<>();
+    private final Map<String, Integer> averages = new HashMap<>();
     private boolean faulty;
 
     EntriesReader(Notices notices, Names names, FieldReader fields, NamedFiles files) {
@@ -55,6 +58,11 @@ final class EntriesReader {
         return list.list().orElse(List.of()).stream()
                 .flatMap(item -> item.section(Block.ENTRY).stream())
                 .toList();
+    }
+
+    /** The averages given in the list (pins), by bowler. */
+    Map<String, Integer> averages() {
+        return averages;
     }
 
     /** Whether a line of the list is wrong, so that who bowls where cannot be told. */
@@ -125,6 +133,11 @@ final class EntriesReader {
         Optional<Coverstock> cover = oneOf(section, "cover", names.covers());
         Optional<Coverstock> spareCover = fields.spareCover(section);
         double tempo = FieldReader.tempo(section, "tempo", Defaults.TEMPO);
+        Optional<Coverstock> secondCover = fields.secondCover(section);
+        OptionalInt average = section.get("average")
+                .map(value -> value.whole(Measure.PINS, 0, ScoreCard.PERFECT))
+                .orElse(OptionalInt.empty());
+        average.ifPresent(pins -> averages.put(id, pins));
         String squad = squad(section, squads);
         OptionalInt group = section.get("group")
                 .map(value -> value.whole(1, Math.max(1, pairs)))
@@ -143,7 +156,9 @@ final class EntriesReader {
                                 level.orElseThrow(),
                                 cover.orElseThrow(),
                                 spareCover.orElseThrow(),
-                                tempo))
+                                tempo,
+                                secondCover,
+                                0))
                 .ifPresent(bowler -> bySquad.computeIfAbsent(squad, key -> new ArrayList<>())
                         .add(new Entry(bowler, group, section)));
     }

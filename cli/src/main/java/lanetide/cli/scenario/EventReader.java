@@ -7,6 +7,7 @@ import java.util.OptionalLong;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.PatternBands;
+import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
@@ -49,11 +50,12 @@ final class EventReader {
         Optional<PatternBands> bands = patternBlock.flatMap(patterns::bands);
         Optional<PaceOfPlay> pace = new PaceReader(notices, assumptions).read(scenario);
         Optional<Laws> laws = new LawsReader(assumptions).read(scenario);
+        Optional<Bowling> bowling = new BowlingReader(notices, assumptions).read(scenario);
         Optional<RotationReader.Choice> choice =
                 new RotationReader(notices, lanes, assumptions, chosenSeed).read(scenario);
         List<SquadDraft> drafts = new SquadsReader(assumptions).read(scenario);
         List<Optional<List<Group>>> groups =
-                filler(names).fill(scenario, drafts, lanes.inUse().size(), new RandomStreams(chosenSeed));
+                groups(scenario, drafts, lanes.inUse().size(), chosenSeed, names);
         List<Squad> squads = squads(drafts, groups);
         List<Rotation> rotations = centre.map(known -> rotations(scenario, choice, drafts, squads, known))
                 .orElse(List.of());
@@ -70,7 +72,8 @@ final class EventReader {
                                 squads,
                                 rotations,
                                 pace.orElseThrow(),
-                                laws.orElseThrow()),
+                                laws.orElseThrow(),
+                                bowling.orElseThrow()),
                         choice.orElseThrow().design(),
                         chosenSeed,
                         bands.orElseThrow(),
@@ -81,9 +84,13 @@ final class EventReader {
         return scenario.require(key).flatMap(value -> value.section(block));
     }
 
-    private SquadFiller filler(Names names) {
+    private List<Optional<List<Group>>> groups(
+            Section scenario, List<SquadDraft> drafts, int pairs, long chosenSeed, Names names) {
         FieldReader fields = new FieldReader(notices, names, assumptions);
-        return new SquadFiller(notices, fields, new EntriesReader(notices, names, fields, files));
+        EntriesReader entries = new EntriesReader(notices, names, fields, files);
+        List<Optional<List<Group>>> drawn =
+                new SquadFiller(notices, fields, entries).fill(scenario, drafts, pairs, new RandomStreams(chosenSeed));
+        return new HandicapReader(notices, names.levels()).give(scenario, drawn, entries.averages());
     }
 
     /** The squads, if every one of them is known. */

@@ -44,11 +44,13 @@ final class FieldReader {
         List<Share<Coverstock>> covers = shares(section, "covers", names.covers(), "cover");
         Optional<Coverstock> spareCover = spareCover(section);
         List<Share<Double>> tempos = tempos(section);
+        Optional<Coverstock> secondCover = secondCover(section);
         return notices.build(
                 before,
                 section.place(),
                 section.path(),
-                () -> new FieldMix(perSquad, hands, styles, levels, covers, spareCover.orElseThrow(), tempos));
+                () -> new FieldMix(
+                        perSquad, hands, styles, levels, covers, spareCover.orElseThrow(), tempos, secondCover));
     }
 
     /** The cover of a spare ball, in a field or an entry. */
@@ -78,6 +80,11 @@ final class FieldReader {
         return Double.isNaN(slow) || Double.isNaN(slowTempo)
                 ? List.of()
                 : List.of(new Share<>(Bowler.USUAL_TEMPO, 1 - slow), new Share<>(slowTempo, slow));
+    }
+
+    /** The cover of another ball for full racks, in a field or an entry. */
+    Optional<Coverstock> secondCover(Section section) {
+        return section.get("secondCover").flatMap(value -> value.oneOf(names.covers(), "cover"));
     }
 
     private <T> List<Share<T>> shares(Section section, String key, Map<String, T> known, String kind) {

@@ -38,6 +38,8 @@ enum Measure {
     PAIRS(Unit.of("pairs", 1, "pair")),
     /** Base unit: game. */
     GAMES(Unit.of("games", 1, "game")),
+    /** Base unit: pin. */
+    PINS(Unit.of("pins", 1, "pin")),
     /** Base unit: shot. */
     SHOTS(Unit.of("shots", 1, "shot")),
     /** A number without a unit. */

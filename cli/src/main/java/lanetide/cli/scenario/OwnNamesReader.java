@@ -2,6 +2,7 @@ package lanetide.cli.scenario;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.BiFunction;
 import lanetide.oilflow.ball.PlayingStyle;
 import lanetide.oilflow.ball.Release;
@@ -100,7 +101,12 @@ final class OwnNamesReader {
         double sees = section.quantity("sees", Measure.BOARDS, Range.between(0, 5));
         double deadBand = section.quantity("deadBand", Measure.BOARDS, Range.between(0, 10));
         double gain = section.quantity("gain", Measure.NUMBER, Range.between(0, 1.5));
-        double memory = section.quantity("memory", Measure.SHOTS, Range.between(1, 50));
+        long patience = section.require("patience")
+                .map(value -> value.wholeLong(Measure.SHOTS, 1, 50))
+                .orElse(OptionalLong.empty())
+                .orElse(1);
+        double drift = section.quantity("drift", Measure.BOARDS, Range.between(0, 3));
+        double form = section.quantity("form", Measure.SHARE, Range.between(0, 0.5));
         String source = section.text("source");
         return build(
                 before,
@@ -108,7 +114,8 @@ final class OwnNamesReader {
                 () -> new Level(
                         id,
                         Levels.spread(arrows, speedShare, spinShare),
-                        new Adaptation(sees, deadBand, gain, memory),
+                        new Adaptation(sees, deadBand, gain, (int) patience, drift),
+                        form,
                         source));
     }
 

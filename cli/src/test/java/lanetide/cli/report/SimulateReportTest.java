@@ -78,6 +78,51 @@ class SimulateReportTest {
         assertThat(answer.get("squads").get(0).get("meanScore").asDouble()).isEqualTo(190.12);
     }
 
+    @Test
+    void scoresStandByBowlerWithTheirSheets() {
+        StudyResult study = study(window(7, 11, 9), window(7, 11, 9));
+        JsonNode result = JsonMapper.shared()
+                .readTree(SimulateJson.write(READING, study))
+                .get("squads")
+                .get(0)
+                .get("results")
+                .get(0);
+
+        assertThat(result.get("scores").get(0).asInt()).isEqualTo(190);
+        assertThat(result.get("sheets").get(0).asString()).isEqualTo("9/9/");
+        assertThat(result.get("handicapPins").asInt()).isZero();
+        assertThat(sentences(study))
+                .contains("First playing, squad A: most pins 190 by "
+                        + result.get("id").asString() + ".");
+    }
+
+    @Test
+    void handicapsAndChangesOfTheBallAreTold() {
+        Bowler bowler = READING.scenario()
+                .orElseThrow()
+                .event()
+                .squads()
+                .get(0)
+                .groups()
+                .get(0)
+                .bowlers()
+                .get(0);
+        SquadResult squad = new SquadResult(
+                "A",
+                0,
+                1,
+                List.of(
+                        new BowlerResult(bowler, "1", List.of(200, 190), List.of("", ""), 1),
+                        new BowlerResult(bowler.withHandicap(20), "1", List.of(190, 180), List.of("", ""), 2)),
+                PaceKept.NOTHING);
+
+        assertThat(BowlerResults.words(squad))
+                .contains(
+                        "most pins 390 by",
+                        "; with handicap most pins 410 by",
+                        "; 2 changed the ball, 3 times in all.");
+    }
+
     /** The page with its lines joined, so that a wrapped sentence can be found. */
     private static String sentences(StudyResult study) {
         return text(study).replaceAll("\\s+", " ");
@@ -113,7 +158,11 @@ class SimulateReportTest {
                 .get(0);
         EventResult first = new EventResult(
                 List.of(new SquadResult(
-                        "A", startMs, endMs, List.of(new BowlerResult(bowler, "1", List.of(190))), PaceKept.NOTHING)),
+                        "A",
+                        startMs,
+                        endMs,
+                        List.of(new BowlerResult(bowler, "1", List.of(190), List.of("9/9/"), 0)),
+                        PaceKept.NOTHING)),
                 List.of(new TimetableEntry("A", TimetableEntry.Activity.PRACTICE, 0, startMs, startMs + 600_000)),
                 List.of(
                         new LaneState(1, "A", 0, 0, 23, 82, 80, 0, List.of(before)),

@@ -56,7 +56,15 @@ class PlayEstimateTest {
                 .get(0);
         List<Bowler> group = IntStream.range(0, bowlers)
                 .mapToObj(i -> new Bowler(
-                        "b" + i, usual.hand(), usual.style(), usual.level(), usual.cover(), usual.spareCover(), tempo))
+                        "b" + i,
+                        usual.hand(),
+                        usual.style(),
+                        usual.level(),
+                        usual.cover(),
+                        usual.spareCover(),
+                        tempo,
+                        java.util.Optional.empty(),
+                        0))
                 .toList();
         return new Squad("A", 0, Conditioning.STRIP_AND_OIL, 600_000, List.of(new Group("1", group)));
     }

@@ -320,7 +320,9 @@ class ScenarioReaderTest {
                             sees: 2 boards
                             deadBand: 1 board
                             gain: 0.5
-                            memory: 4 shots
+                            patience: 3 shots
+                            drift: 0.2 boards
+                            form: 10 %
                             source: assumption
                         """)
                 .scenario()

@@ -1,9 +1,11 @@
 package lanetide.squads.model;
 
+import java.util.Optional;
 import lanetide.oilflow.Require;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.ball.PlayingStyle;
 import lanetide.oilflow.lane.Hand;
+import lanetide.squads.score.ScoreCard;
 
 /**
  * One bowler.
@@ -15,24 +17,35 @@ import lanetide.oilflow.lane.Hand;
  * @param cover shell of the ball he throws at full racks
  * @param spareCover shell of the ball he throws at spares
  * @param tempo time he takes over his shots, as a share of the usual, 0.2 (in a hurry) to 5 (very slow)
+ * @param secondCover shell of another ball for full racks in his bag, if he has one
+ * @param handicapPins pins added to each of his games, 0 to 300
  */
 public record Bowler(
-        String id, Hand hand, PlayingStyle style, Level level, Coverstock cover, Coverstock spareCover, double tempo) {
+        String id,
+        Hand hand,
+        PlayingStyle style,
+        Level level,
+        Coverstock cover,
+        Coverstock spareCover,
+        double tempo,
+        Optional<Coverstock> secondCover,
+        int handicapPins) {
     /** The tempo of a bowler of whom nothing else is known. */
     public static final double USUAL_TEMPO = 1;
 
     /**
-     * Checks the name and the tempo.
+     * Checks the name and the ranges above.
      *
-     * @throws IllegalArgumentException if {@code id} is blank or {@code tempo} lies outside its range
+     * @throws IllegalArgumentException if {@code id} is blank, or {@code tempo} or {@code handicapPins} lies outside its range
      */
     public Bowler {
         Require.named(id, "bowler");
         Require.inRange(tempo, "tempo of bowler " + id, 0.2, 5);
+        Require.inRange(handicapPins, "handicap of bowler " + id, 0, ScoreCard.PERFECT);
     }
 
     /**
-     * A bowler who takes the usual time over his shots.
+     * A bowler with one ball for full racks and no handicap, who takes the usual time over his shots.
      *
      * @param id name, alone in the squad
      * @param hand delivery side
@@ -42,6 +55,16 @@ public record Bowler(
      * @param spareCover shell of the ball he throws at spares
      */
     public Bowler(String id, Hand hand, PlayingStyle style, Level level, Coverstock cover, Coverstock spareCover) {
-        this(id, hand, style, level, cover, spareCover, USUAL_TEMPO);
+        this(id, hand, style, level, cover, spareCover, USUAL_TEMPO, Optional.empty(), 0);
+    }
+
+    /**
+     * The same bowler with a handicap.
+     *
+     * @param pins pins added to each of his games, 0 to 300
+     * @return the bowler
+     */
+    public Bowler withHandicap(int pins) {
+        return new Bowler(id, hand, style, level, cover, spareCover, tempo, secondCover, pins);
     }
 }

@@ -18,6 +18,7 @@ import lanetide.squads.rotation.Rotation;
  * @param rotations one for each squad: which group plays which pair in which game
  * @param pace how long things take
  * @param laws the laws of friction and oil it is played under
+ * @param bowling what its bowlers have in common
  */
 public record Event(
         String name,
@@ -26,7 +27,8 @@ public record Event(
         List<Squad> squads,
         List<Rotation> rotations,
         PaceOfPlay pace,
-        Laws laws) {
+        Laws laws,
+        Bowling bowling) {
     /**
      * Copies the lists and checks that they fit together.
      *
@@ -54,7 +56,7 @@ public record Event(
     }
 
     /**
-     * An event under the usual laws.
+     * An event under the usual laws, with bowlers as they are.
      *
      * @param name what the director calls it
      * @param centre the lanes
@@ -70,7 +72,7 @@ public record Event(
             List<Squad> squads,
             List<Rotation> rotations,
             PaceOfPlay pace) {
-        this(name, centre, pattern, squads, rotations, pace, Laws.USUAL);
+        this(name, centre, pattern, squads, rotations, pace, Laws.USUAL, Bowling.USUAL);
     }
 
     /**
@@ -82,7 +84,7 @@ public record Event(
      * @throws IllegalArgumentException as for a new event
      */
     public Event with(List<Squad> otherSquads, List<Rotation> otherRotations) {
-        return new Event(name, centre, pattern, otherSquads, otherRotations, pace, laws);
+        return new Event(name, centre, pattern, otherSquads, otherRotations, pace, laws, bowling);
     }
 
     private static void requireInOrder(List<Squad> squads) {

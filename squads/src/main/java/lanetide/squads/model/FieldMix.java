@@ -3,6 +3,7 @@ package lanetide.squads.model;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.ball.Coverstock;
@@ -26,6 +27,7 @@ import org.apache.commons.rng.sampling.ListSampler;
  * @param covers shares of the strike ball's covers
  * @param spareCover cover of everybody's spare ball
  * @param tempos shares of the time bowlers take over their shots, see {@link Bowler#tempo()}
+ * @param secondCover cover of everybody's second ball for full racks, if they have one
  */
 public record FieldMix(
         int bowlers,
@@ -34,7 +36,8 @@ public record FieldMix(
         List<Share<Level>> levels,
         List<Share<Coverstock>> covers,
         Coverstock spareCover,
-        List<Share<Double>> tempos) {
+        List<Share<Double>> tempos,
+        Optional<Coverstock> secondCover) {
     private static final double SUM_TOLERANCE = 1e-9;
     private static final List<Share<Double>> USUAL_TEMPO = List.of(new Share<>(Bowler.USUAL_TEMPO, 1));
 
@@ -55,7 +58,7 @@ public record FieldMix(
     }
 
     /**
-     * A field in which everybody takes the usual time over his shots.
+     * A field in which everybody takes the usual time over his shots and has one ball for full racks.
      *
      * @param bowlers bowlers in the squad, at least 1
      * @param hands shares of the delivery sides
@@ -71,7 +74,7 @@ public record FieldMix(
             List<Share<Level>> levels,
             List<Share<Coverstock>> covers,
             Coverstock spareCover) {
-        this(bowlers, hands, styles, levels, covers, spareCover, USUAL_TEMPO);
+        this(bowlers, hands, styles, levels, covers, spareCover, USUAL_TEMPO, Optional.empty());
     }
 
     /**
@@ -82,7 +85,7 @@ public record FieldMix(
      * @throws IllegalArgumentException if {@code number < 1}
      */
     public FieldMix of(int number) {
-        return new FieldMix(number, hands, styles, levels, covers, spareCover, tempos);
+        return new FieldMix(number, hands, styles, levels, covers, spareCover, tempos, secondCover);
     }
 
     /**
@@ -156,7 +159,9 @@ public record FieldMix(
                         level.get(i),
                         cover.get(i),
                         spareCover,
-                        tempo.get(i)))
+                        tempo.get(i),
+                        secondCover,
+                        0))
                 .toList();
     }
 

@@ -46,7 +46,9 @@ public final class Levels {
                         file.number(id, "seesBoards"),
                         file.number(id, "deadBandBoards"),
                         file.number(id, "gain"),
-                        file.number(id, "memoryShots")),
+                        (int) file.number(id, "patienceShots"),
+                        file.number(id, "driftBoards")),
+                file.number(id, "formShare"),
                 file.text(id, "source"));
     }
 }

@@ -5,39 +5,76 @@ import java.util.List;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.BallOil;
 import lanetide.oilflow.film.OilAccount;
-import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Contact;
 import lanetide.oilflow.pocket.Rack;
 import lanetide.squads.model.Bowler;
-import lanetide.squads.score.TenpinScore;
+import lanetide.squads.model.Bowling;
+import lanetide.squads.score.ScoreCard;
+import lanetide.squads.score.Splits;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.NormalizedGaussianSampler;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 
-/** A bowler during the event: his balls, his luck, his scores and what he has learnt. */
+/** A bowler during the event: his balls, his form, his scores and what he has learnt. */
 final class BowlerInPlay {
     private final Bowler bowler;
     private final Player player;
     private final BowlerAgent agent;
-    private final BallInPlay strikeBall;
+    private final Bowling bowling;
+    private final Luck luck;
+    private final List<BallInPlay> strikeBalls = new ArrayList<>();
     private final BallInPlay spareBall;
-    private final NormalizedGaussianSampler releaseLuck;
-    private final NormalizedGaussianSampler sightLuck;
-    private final UniformRandomProvider pinLuck;
     private final List<Integer> scores = new ArrayList<>();
-    private TenpinScore card = new TenpinScore();
+    private final List<String> sheets = new ArrayList<>();
+    private ScoreCard card;
     private int standing = Rack.FULL;
+    private boolean newRack = true;
+    private double scatter;
+    private int ballsAtFullRacks;
 
-    BowlerInPlay(Bowler bowler, Player player, Contact spareContact, Line start, String key, RandomStreams streams) {
+    BowlerInPlay(
+            Bowler bowler,
+            Player player,
+            Equipment equipment,
+            BowlerAgent agent,
+            Bowling bowling,
+            String key,
+            RandomStreams streams) {
         this.bowler = bowler;
         this.player = player;
-        this.agent = new BowlerAgent(bowler.level().adaptation(), start);
-        this.strikeBall = new BallInPlay(player.contact());
-        this.spareBall = new BallInPlay(spareContact);
-        this.releaseLuck = ZigguratSampler.NormalizedGaussian.of(streams.stream(key + "/release"));
-        this.sightLuck = ZigguratSampler.NormalizedGaussian.of(streams.stream(key + "/sight"));
-        this.pinLuck = streams.stream(key + "/pins");
+        this.agent = agent;
+        this.bowling = bowling;
+        this.luck = Luck.of(key, streams);
+        strikeBalls.add(new BallInPlay(equipment.first()));
+        equipment.second().ifPresent(contact -> strikeBalls.add(new BallInPlay(contact)));
+        this.spareBall = new BallInPlay(equipment.spare());
+        takeCard();
+    }
+
+    /**
+     * A bowler's own sources of chance; nobody else draws from them.
+     *
+     * @param release how his releases miss
+     * @param sight how his eyes err
+     * @param pins what the pins do
+     * @param form how well he bowls in a game
+     * @param fouls whether he steps over the line
+     */
+    record Luck(
+            NormalizedGaussianSampler release,
+            NormalizedGaussianSampler sight,
+            UniformRandomProvider pins,
+            NormalizedGaussianSampler form,
+            UniformRandomProvider fouls) {
+        static Luck of(String key, RandomStreams streams) {
+            return new Luck(
+                    ZigguratSampler.NormalizedGaussian.of(streams.stream(key + "/release")),
+                    ZigguratSampler.NormalizedGaussian.of(streams.stream(key + "/sight")),
+                    streams.stream(key + "/pins"),
+                    ZigguratSampler.NormalizedGaussian.of(streams.stream(key + "/form")),
+                    streams.stream(key + "/fouls"));
+        }
     }
 
     Bowler bowler() {
@@ -52,24 +89,32 @@ final class BowlerInPlay {
         return agent;
     }
 
+    Luck luck() {
+        return luck;
+    }
+
+    /** The ball he throws at a full rack now. */
     BallInPlay strikeBall() {
-        return strikeBall;
+        return strikeBalls.get(agent.ball());
     }
 
     BallInPlay spareBall() {
         return spareBall;
     }
 
-    NormalizedGaussianSampler releaseLuck() {
-        return releaseLuck;
+    /** How much more than usual his releases scatter in this game. */
+    double scatter() {
+        return scatter;
     }
 
-    NormalizedGaussianSampler sightLuck() {
-        return sightLuck;
+    /** What is left of his speed. */
+    double speedFactor() {
+        return bowling.speedFactor(ballsAtFullRacks);
     }
 
-    UniformRandomProvider pinLuck() {
-        return pinLuck;
+    /** Counts a ball at a full rack, which costs strength. */
+    void spendStrength() {
+        ballsAtFullRacks++;
     }
 
     /** Pins that stand before his next ball. */
@@ -77,11 +122,32 @@ final class BowlerInPlay {
         return standing;
     }
 
-    /** Scores a ball of the game. */
+    /** Scores a ball of the game that leaves some pins, unless he fouled. */
     void score(int left) {
-        card.roll(Integer.bitCount(standing) - Integer.bitCount(left));
-        boolean freshRack = card.isComplete() || card.pinsStanding() == TenpinScore.PINS;
-        standing = freshRack ? Rack.FULL : left;
+        double foulShare = bowling.scoring().foulShare();
+        if (foulShare > 0 && luck.fouls().nextDouble() < foulShare) {
+            card.foul();
+            rack(Rack.FULL);
+        } else {
+            count(left);
+        }
+    }
+
+    private void count(int left) {
+        int fell = Integer.bitCount(standing) - Integer.bitCount(left);
+        boolean enough = newRack && fell >= bowling.scoring().strikePins();
+        card.roll(enough ? ScoreCard.PINS : fell);
+        if (newRack && !enough && Splits.isSplit(left)) {
+            card.markSplit();
+        }
+        rack(enough ? 0 : left);
+    }
+
+    /** The pins for the next ball, when a ball has left some. */
+    private void rack(int left) {
+        boolean frameOver = card.isComplete() || card.ballInFrame() == 1;
+        newRack = frameOver || left == 0;
+        standing = newRack ? Rack.FULL : left;
     }
 
     boolean frameComplete(int frame) {
@@ -91,16 +157,31 @@ final class BowlerInPlay {
     /** Hands in the card of a finished game and takes a new one. */
     void handInCard() {
         scores.add(card.total());
-        card = new TenpinScore();
+        sheets.add(card.sheet());
+        takeCard();
+    }
+
+    private void takeCard() {
+        card = bowling.scoring().system().newCard();
+        scatter = StrictMath.exp(bowler.level().formShare() * luck.form().sample());
     }
 
     List<Integer> scores() {
         return scores;
     }
 
+    /** What he did, for the results. */
+    BowlerResult result(String group) {
+        return new BowlerResult(bowler, group, scores, sheets, agent.ballChanges());
+    }
+
     /** His balls' part of the oil account. */
     OilAccount account() {
-        return strikeBall.oil.account().plus(spareBall.oil.account());
+        OilAccount sum = spareBall.oil.account();
+        for (BallInPlay ball : strikeBalls) {
+            sum = sum.plus(ball.oil.account());
+        }
+        return sum;
     }
 
     /** A ball, the oil on it, and when it was last thrown. */

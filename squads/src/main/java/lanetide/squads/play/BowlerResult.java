@@ -8,12 +8,15 @@ import lanetide.squads.model.Bowler;
  *
  * @param bowler the bowler
  * @param group group he played in
- * @param scores pins by game
+ * @param scores pins by game, without handicap
+ * @param sheets score sheets by game, such as {@code X X X 72 S8/ F9 X 7/ 9- XX8}
+ * @param ballChanges how often he changed his ball for full racks
  */
-public record BowlerResult(Bowler bowler, String group, List<Integer> scores) {
-    /** Copies the list. */
+public record BowlerResult(Bowler bowler, String group, List<Integer> scores, List<String> sheets, int ballChanges) {
+    /** Copies the lists. */
     public BowlerResult {
         scores = List.copyOf(scores);
+        sheets = List.copyOf(sheets);
     }
 
     /**

@@ -10,9 +10,13 @@ import lanetide.oilflow.motion.RowMarch;
 import lanetide.oilflow.pocket.PinCarry;
 import lanetide.oilflow.pocket.Rack;
 import lanetide.oilflow.pocket.SpareTarget;
+import org.apache.commons.rng.sampling.distribution.NormalizedGaussianSampler;
 
 /** Throws balls: the bowler's aim, the scatter of his release, the ball on the lane's present film, the pins. */
 final class ShotMaker {
+    /** Error of a bowler's reading of the angle at the pins (rad; one degree, assumption). */
+    private static final double SEES_ANGLE_RAD = StrictMath.toRadians(1);
+
     private final RowMarch march;
     private final PinCarry carry;
     private final SpareLines spareLines;
@@ -44,18 +48,23 @@ final class ShotMaker {
     }
 
     private int atFullRack(BowlerInPlay bowler, LaneInPlay lane, long timeMs) {
+        bowler.agent().look(lane.number(), lane.film());
         Line meant = bowler.agent().line(lane.number());
         Line thrown = roll(bowler, bowler.player().style().release(), meant, bowler.strikeBall(), lane, timeMs);
         double missAtArrows = thrown.arrowsBoard() - meant.arrowsBoard();
         double arrival = march.arrivalBoard();
         double seenError = bowler.bowler().level().adaptation().seesBoards()
-                * bowler.sightLuck().sample();
-        double luck = bowler.pinLuck().nextDouble();
-        bowler.agent().learn(lane.number(), arrival + seenError, missAtArrows);
+                * bowler.luck().sight().sample();
+        double seenEntryRad =
+                march.entryAngleRad() + SEES_ANGLE_RAD * bowler.luck().sight().sample();
+        double luck = bowler.luck().pins().nextDouble();
+        bowler.spendStrength();
+        if (!march.reachedPins()) {
+            return Rack.FULL;
+        }
+        bowler.agent().learn(lane.number(), new Sight(arrival + seenError, missAtArrows, seenEntryRad));
         double massKg = bowler.strikeBall().contact().ball().core().massKg();
-        return march.reachedPins()
-                ? carry.leaveOfFirstBall(arrival, march.entryAngleRad(), march.speedMps(), massKg, luck)
-                : Rack.FULL;
+        return carry.leaveOfFirstBall(arrival, march.entryAngleRad(), march.speedMps(), massKg, luck);
     }
 
     private int atSpare(BowlerInPlay bowler, LaneInPlay lane, long timeMs) {
@@ -63,7 +72,7 @@ final class ShotMaker {
         SpareTarget target = carry.target(bowler.standing());
         Line meant = spareLines.to(target, release, bowler.spareBall().contact());
         roll(bowler, release, meant, bowler.spareBall(), lane, timeMs);
-        double luck = bowler.pinLuck().nextDouble();
+        double luck = bowler.luck().pins().nextDouble();
         return march.reachedPins()
                 ? carry.leaveOfSpareBall(bowler.standing(), march.arrivalBoard(), march.entryAngleRad(), luck)
                 : bowler.standing();
@@ -78,12 +87,13 @@ final class ShotMaker {
             LaneInPlay lane,
             long timeMs) {
         ReleaseSpread spread = bowler.player().spread();
-        double laydownM = LaneGeometry.boardToMetres(meant.laydownBoard())
-                + spread.laydownM() * bowler.releaseLuck().sample();
-        double launchRad =
-                meant.launchRad() + spread.launchRad() * bowler.releaseLuck().sample();
-        double speedFactor = 1 + spread.speedShare() * bowler.releaseLuck().sample();
-        double spinFactor = 1 + spread.spinShare() * bowler.releaseLuck().sample();
+        double scatter = bowler.scatter();
+        NormalizedGaussianSampler miss = bowler.luck().release();
+        double laydownM =
+                LaneGeometry.boardToMetres(meant.laydownBoard()) + scatter * spread.laydownM() * miss.sample();
+        double launchRad = meant.launchRad() + scatter * spread.launchRad() * miss.sample();
+        double speedFactor = bowler.speedFactor() + scatter * spread.speedShare() * miss.sample();
+        double spinFactor = 1 + scatter * spread.spinShare() * miss.sample();
         Delivery delivery = Delivery.of(
                 release.scaled(speedFactor, spinFactor), ball.contact().ball().radiusM(), laydownM, launchRad);
         march.wear(delivery, bowler.player().hand(), ball.contact(), lane.film(), ball.readyAt(timeMs));

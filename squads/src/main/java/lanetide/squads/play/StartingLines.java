@@ -3,6 +3,8 @@ package lanetide.squads.play;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
+import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.Hand;
@@ -28,6 +30,7 @@ public final class StartingLines {
     private static final LaneSurface REFERENCE = Catalogue.shipped().surfaces().get(Catalogue.REFERENCE_SURFACE);
 
     private final Map<Player, Line> lines = new HashMap<>();
+    private final Map<Player, LineFeel> feels = new HashMap<>();
     private final boolean handsShareLines;
 
     /**
@@ -41,18 +44,21 @@ public final class StartingLines {
         // Both hands of every kind, because windows are reported for either hand of the commonest kind of a style.
         List<Hand> hands = handsShareLines ? List.of(Hand.RIGHT) : List.of(Hand.values());
         OilFilm fresh = OilFilm.fresh(event.pattern(), physics.grid());
-        LineFinder finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
+        RowMarch march = new RowMarch(physics.grid());
+        LineFinder finder = new LineFinder(march, physics.carry());
         for (Squad squad : event.squads()) {
             for (Group group : squad.groups()) {
                 for (Bowler bowler : group.bowlers()) {
                     for (Hand hand : hands) {
-                        lines.computeIfAbsent(
-                                player(bowler, hand, event, physics),
-                                player -> startingLine(player, finder, fresh, physics));
+                        players(bowler, hand, event, physics)
+                                .forEach(kind -> lines.computeIfAbsent(
+                                        kind, player -> startingLine(player, finder, fresh, physics)));
                     }
                 }
             }
         }
+        FeelFinder feelFinder = new FeelFinder(march);
+        lines.forEach((player, line) -> feels.put(player, feelFinder.feel(player, fresh, line)));
     }
 
     /** His natural line on the surface bowlers know, moved two and one until it meets the pocket on this one. */
@@ -75,12 +81,21 @@ public final class StartingLines {
      * @throws IllegalArgumentException if no bowler of the event plays like this
      */
     public Line of(Player player) {
+        return found(lines, player);
+    }
+
+    /** What such a player knows of his balls on that line, from practice on the fresh pattern elsewhere. */
+    LineFeel feel(Player player) {
+        return found(feels, player);
+    }
+
+    private <T> T found(Map<Player, T> known, Player player) {
         Hand hand = handsShareLines ? Hand.RIGHT : player.hand();
-        Line line = lines.get(new Player(player.style(), player.spread(), hand, player.contact()));
-        if (line == null) {
+        T found = known.get(new Player(player.style(), player.spread(), hand, player.contact()));
+        if (found == null) {
             throw new IllegalArgumentException("no bowler of the event plays like " + player);
         }
-        return line;
+        return found;
     }
 
     /**
@@ -97,10 +112,22 @@ public final class StartingLines {
 
     /** The same with another delivery side, for comparing bowlers of both hands. */
     static Player player(Bowler bowler, Hand hand, Event event, Physics physics) {
+        return player(bowler, hand, bowler.cover(), event, physics);
+    }
+
+    /** The same with another ball. */
+    static Player player(Bowler bowler, Hand hand, Coverstock cover, Event event, Physics physics) {
         return new Player(
                 bowler.style(),
                 bowler.level().spread(),
                 hand,
-                physics.contact(bowler.cover(), event.centre().surface()));
+                physics.contact(cover, event.centre().surface()));
+    }
+
+    /** A bowler with each of his balls for full racks. */
+    private static List<Player> players(Bowler bowler, Hand hand, Event event, Physics physics) {
+        return Stream.concat(Stream.of(bowler.cover()), bowler.secondCover().stream())
+                .map(cover -> player(bowler, hand, cover, event, physics))
+                .toList();
     }
 }

@@ -2,10 +2,12 @@ package lanetide.squads.play;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import lanetide.des.Simulator;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.line.Player;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
@@ -19,7 +21,7 @@ import lanetide.squads.model.Group;
 public final class TournamentSimulation {
     private final Event event;
     private final Physics physics;
-    private final StartingLines startingLines;
+    private final BiFunction<Bowler, Player, BowlerAgent> agents;
     private final RandomStreams streams;
     private final Day day;
     private final List<SquadResult> results = new ArrayList<>();
@@ -56,9 +58,28 @@ public final class TournamentSimulation {
             RandomStreams streams,
             boolean withWindows,
             LaneObserver observer) {
+        this(
+                event,
+                physics,
+                startingLines,
+                new Agents(event, startingLines, physics)::of,
+                streams,
+                withWindows,
+                observer);
+    }
+
+    /** The same with other agents, to compare one bowler's ways among bowlers who keep theirs. */
+    TournamentSimulation(
+            Event event,
+            Physics physics,
+            StartingLines startingLines,
+            BiFunction<Bowler, Player, BowlerAgent> agents,
+            RandomStreams streams,
+            boolean withWindows,
+            LaneObserver observer) {
         this.event = event;
         this.physics = physics;
-        this.startingLines = startingLines;
+        this.agents = agents;
         this.streams = streams;
         List<PairLanes> lanes = event.centre().pairs().stream()
                 .map(pair -> PairLanes.bare(pair, event.centre(), physics.grid()))
@@ -112,8 +133,9 @@ public final class TournamentSimulation {
         BowlerInPlay inPlay = new BowlerInPlay(
                 bowler,
                 player,
-                physics.contact(bowler.spareCover(), event.centre().surface()),
-                startingLines.of(player),
+                Equipment.of(bowler, event.centre().surface(), physics),
+                agents.apply(bowler, player),
+                event.bowling(),
                 key,
                 streams);
         return new Member(inPlay, event.pace(), key, streams);
@@ -125,7 +147,7 @@ public final class TournamentSimulation {
             String group = event.squads().get(index).groups().get(g).id();
             for (Member member : groups.get(g)) {
                 BowlerInPlay bowler = member.bowler();
-                bowlers.add(new BowlerResult(bowler.bowler(), group, bowler.scores()));
+                bowlers.add(bowler.result(group));
                 oilOnBalls = oilOnBalls.plus(bowler.account());
             }
         }

@@ -106,19 +106,22 @@ class RefusalsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "-0.1, 1, 1, 1, reading error (boards)",
-        "5.1, 1, 1, 1, reading error (boards)",
-        "1, -0.1, 1, 1, dead band (boards)",
-        "1, 10.1, 1, 1, dead band (boards)",
-        "1, 1, -0.1, 1, gain",
-        "1, 1, 1.6, 1, gain",
-        "1, 1, 1, 0.9, memory (shots)",
-        "1, 1, 1, 50.1, memory (shots)",
-        "NaN, 1, 1, 1, reading error (boards)"
+        "-0.1, 1, 1, 1, 1, reading error (boards)",
+        "5.1, 1, 1, 1, 1, reading error (boards)",
+        "1, -0.1, 1, 1, 1, dead band (boards)",
+        "1, 10.1, 1, 1, 1, dead band (boards)",
+        "1, 1, -0.1, 1, 1, gain",
+        "1, 1, 1.6, 1, 1, gain",
+        "1, 1, 1, 0, 1, patience (shots)",
+        "1, 1, 1, 51, 1, patience (shots)",
+        "1, 1, 1, 1, -0.1, expected drift (boards a game)",
+        "1, 1, 1, 1, 3.1, expected drift (boards a game)",
+        "NaN, 1, 1, 1, 1, reading error (boards)"
     })
-    void anAdaptationOutsideItsRangesIsRefused(double sees, double deadBand, double gain, double memory, String name) {
+    void anAdaptationOutsideItsRangesIsRefused(
+            double sees, double deadBand, double gain, int patience, double drift, String name) {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Adaptation(sees, deadBand, gain, memory))
+                .isThrownBy(() -> new Adaptation(sees, deadBand, gain, patience, drift))
                 .withMessageStartingWith(name + " is ")
                 .withMessageContaining("it must lie between");
     }
@@ -129,7 +132,7 @@ class RefusalsTest {
         assertRefused(() -> group("", "a"), "group is blank; give it a name");
         assertRefused(() -> squad("", 0), "squad is blank; give it a name");
         assertRefused(
-                () -> new Level("", Levels.spread(1, 0, 0), new Adaptation(0, 0, 0, 1), "x"),
+                () -> new Level("", Levels.spread(1, 0, 0), new Adaptation(0, 0, 0, 1, 0), 0, "x"),
                 "level is blank; give it a name");
     }
 

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import lanetide.des.Simulator;
 import lanetide.oilflow.film.SplitModel;
+import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LaneCourtesy;
@@ -156,7 +157,8 @@ class CourtesyTest {
                 List.of(squad),
                 List.of(rotation),
                 pace,
-                new Laws(Laws.USUAL.friction(), SplitModel.NONE));
+                new Laws(Laws.USUAL.friction(), SplitModel.NONE),
+                Bowling.USUAL);
         Physics physics = Physics.under(event.laws());
         return new TournamentSimulation(
                         event,

@@ -65,11 +65,11 @@ final class Events {
 
     /** A level with another adaptation. */
     static Level level(String spreadOf, Adaptation adaptation) {
-        return new Level("test", level(spreadOf).spread(), adaptation, "assumption");
+        return new Level("test", level(spreadOf).spread(), adaptation, 0, "assumption");
     }
 
     static Level withoutSpread() {
-        return new Level("exact", new ReleaseSpread(0, 0, 0, 0), new Adaptation(0, 0.5, 1, 1), "assumption");
+        return new Level("exact", new ReleaseSpread(0, 0, 0, 0), new Adaptation(0, 0.5, 1, 1, 0.3), 0, "assumption");
     }
 
     static Bowler bowler(String id, Hand hand, String style, Level level, String cover) {

@@ -61,7 +61,7 @@ class ReadmeTest {
             double arrowsM = Math.hypot(spread.laydownM(), spread.launchRad() * LaneGeometry.ARROWS_M);
             String row = String.format(
                     Locale.ROOT,
-                    "| %s | %.2f | %.1f %% | %.0f %% | %.1f | %.1f | %.1f | %.0f |",
+                    "| %s | %.2f | %.1f %% | %.0f %% | %.1f | %.1f | %.1f | %d | %.1f |",
                     level.id(),
                     arrowsM / LaneGeometry.BOARD_M,
                     100 * spread.speedShare(),
@@ -69,7 +69,8 @@ class ReadmeTest {
                     adaptation.seesBoards(),
                     adaptation.deadBandBoards(),
                     adaptation.gain(),
-                    adaptation.memoryShots());
+                    adaptation.patienceShots(),
+                    adaptation.driftBoards());
             assertThat(readme()).contains(row);
         }
     }

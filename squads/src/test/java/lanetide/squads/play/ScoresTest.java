@@ -2,15 +2,22 @@ package lanetide.squads.play;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.line.Line;
 import lanetide.oilflow.pocket.Rack;
 import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Bowling;
+import lanetide.squads.model.Knowledge;
 import lanetide.squads.model.Level;
+import lanetide.squads.model.Scoring;
+import lanetide.squads.score.ScoringSystem;
 import lanetide.squads.score.TenpinScore;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -98,14 +105,118 @@ class ScoresTest {
         assertThat(bowler.standing()).isEqualTo(Rack.FULL);
     }
 
+    @Test
+    void aCardShowsTheSplitsHeLeft() {
+        BowlerInPlay bowler = inPlay();
+
+        bowler.score(Rack.parse("7-10"));
+        bowler.score(Rack.parse("7"));
+        bowler.score(Rack.parse("2-4"));
+        bowler.score(0);
+        strikeOut(bowler);
+
+        assertThat(bowler.result("1").sheets()).containsExactly("S81 8/ X X X X X X X XXX");
+    }
+
+    @Test
+    void inANoTapGameNinePinsOnANewRackAreAStrike() {
+        BowlerInPlay bowler = inPlay(new Scoring(ScoringSystem.TRADITIONAL, 9, 0));
+
+        bowler.score(Rack.parse("10"));
+        bowler.score(Rack.parse("4-7"));
+        bowler.score(Rack.parse("7"));
+        for (int ball = 0; ball < 10; ball++) {
+            bowler.score(Rack.parse("7"));
+        }
+        bowler.handInCard();
+
+        assertThat(bowler.result("1").sheets()).containsExactly("X 81 X X X X X X X XXX");
+    }
+
+    @Test
+    void currentFrameScoringAsksForNoFurtherBallsInTheTenth() {
+        BowlerInPlay bowler = inPlay(new Scoring(ScoringSystem.CURRENT_FRAME, 10, 0));
+
+        for (int ball = 0; ball < 10; ball++) {
+            bowler.score(0);
+        }
+
+        assertThat(bowler.frameComplete(10)).isTrue();
+        bowler.handInCard();
+        assertThat(bowler.scores()).containsExactly(300);
+    }
+
+    @Test
+    void foulsCostPinsAndStandOnTheCard() {
+        BowlerInPlay bowler = inPlay(new Scoring(ScoringSystem.TRADITIONAL, 10, 0.2));
+        for (int game = 0; game < 50; game++) {
+            while (!bowler.frameComplete(10)) {
+                bowler.score(0);
+            }
+            bowler.handInCard();
+        }
+
+        String sheets = String.join("", bowler.result("1").sheets());
+        long balls = sheets.chars().filter(sign -> sign != ' ').count();
+        long fouls = sheets.chars().filter(sign -> sign == 'F').count();
+        // Four standard errors of a share of 0.2 among about 700 balls.
+        assertThat((double) fouls / balls).isBetween(0.14, 0.26);
+        assertThat(bowler.scores()).anyMatch(score -> score < 300);
+    }
+
+    @Test
+    void afterAFoulAtTheFirstBallAllPinsStandAgainAndTenAreASpare() {
+        BowlerInPlay bowler = inPlay(new Scoring(ScoringSystem.TRADITIONAL, 9, 0.2));
+        for (int game = 0; game < 20; game++) {
+            while (!bowler.frameComplete(10)) {
+                assertThat(bowler.standing()).isEqualTo(Rack.FULL);
+                bowler.score(0);
+            }
+            bowler.handInCard();
+        }
+
+        assertThat(bowler.result("1").sheets()).anyMatch(sheet -> sheet.contains("F/"));
+    }
+
+    private static void strikeOut(BowlerInPlay bowler) {
+        while (!bowler.frameComplete(10)) {
+            bowler.score(0);
+        }
+        bowler.handInCard();
+    }
+
+    @Test
+    void formChangesFromGameToGameAndStaysWithinOne() {
+        BowlerInPlay bowler = inPlay();
+        Set<Double> scatters = new HashSet<>();
+        for (int game = 0; game < 10; game++) {
+            double scatter = bowler.scatter();
+            scatters.add(scatter);
+            while (!bowler.frameComplete(10)) {
+                bowler.score(0);
+                assertThat(bowler.scatter()).isEqualTo(scatter);
+            }
+            bowler.handInCard();
+        }
+
+        assertThat(scatters)
+                .hasSize(10)
+                .allSatisfy(scatter -> assertThat(scatter).isBetween(0.5, 2.0));
+    }
+
     private static BowlerInPlay inPlay() {
-        var event = Events.onePair(1, Events.bowler("a"));
-        var player = StartingLines.player(Events.bowler("a"), event, Events.PHYSICS);
+        return inPlay(Scoring.USUAL);
+    }
+
+    private static BowlerInPlay inPlay(Scoring scoring) {
+        Bowler bowler = Events.bowler("a");
+        var event = Events.onePair(1, bowler);
         return new BowlerInPlay(
-                Events.bowler("a"),
-                player,
-                player.contact(),
-                new StartingLines(event, Events.PHYSICS).of(player),
+                bowler,
+                StartingLines.player(bowler, event, Events.PHYSICS),
+                Equipment.of(bowler, event.centre().surface(), Events.PHYSICS),
+                new SteadyAgent(Line.through(20, 12)),
+                new Bowling(Knowledge.NOTHING, 0, scoring),
                 "test",
                 new RandomStreams(1));
     }

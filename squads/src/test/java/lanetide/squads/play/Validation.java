@@ -3,26 +3,22 @@ package lanetide.squads.play;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
-import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.BallOil;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.line.Line;
-import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Delivery;
 import lanetide.oilflow.motion.RowMarch;
-import lanetide.squads.model.Adaptation;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
-import lanetide.squads.model.Level;
+import lanetide.squads.model.Knowledge;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.Ring;
@@ -32,8 +28,8 @@ final class Validation {
     private static final int PLAYINGS = 8;
     private static final int MANY_PLAYINGS = 100;
     private static final int BLOCK_GAMES = 8;
-    private static final LineFinder FINDER =
-            new LineFinder(new RowMarch(Events.PHYSICS.grid()), Events.PHYSICS.carry());
+    private static final int LONG_BLOCK_GAMES = 24;
+    private static final List<String> STYLES = List.of("straight", "stroker", "tweener", "power");
 
     private Validation() {}
 
@@ -67,9 +63,9 @@ final class Validation {
         checks.add(squadWindow());
         checks.add(threeSquads());
         checks.addAll(fieldMeans());
+        checks.addAll(LevelRows.all());
         checks.addAll(moves());
         checks.add(oilyBall());
-        checks.add(pinsGained());
         checks.addAll(strategies());
         return checks;
     }
@@ -209,6 +205,9 @@ final class Validation {
                         .map(score -> (score - mean) * (score - mean))
                         .sum()
                 / (means.length - 1));
+        Sheets elite = Sheets.of(bowlers.stream()
+                .filter(bowler -> bowler.bowler().level().id().equals("elite"))
+                .toList());
         String source = "five patterns of a world-level event, 229 bowlers, forum.bowlingchat.net";
         return List.of(
                 new Check(
@@ -219,7 +218,15 @@ final class Validation {
                         215.9,
                         mean,
                         ""),
-                new Check("standard deviation of their 12-game means", source, "14 to 18", 14, 18, sd, ""));
+                new Check("standard deviation of their 12-game means", source, "14 to 18", 14, 18, sd, ""),
+                new Check(
+                        "the elite bowlers among them: share of strikes",
+                        "televised finals (ESPN study) and elite finals, as quoted",
+                        "55 to 62 %",
+                        55,
+                        62,
+                        elite.strikePercent(),
+                        "%"));
     }
 
     private static Bowler better(String id, int i) {
@@ -317,85 +324,56 @@ final class Validation {
                 "boards");
     }
 
-    private static Check pinsGained() {
+    /** What moving gains, and where those who learn lie between the two bounds. */
+    private static List<Check> strategies() {
+        List<Check> checks = new ArrayList<>();
+        checks.add(gainedInSixGames("elite"));
+        checks.add(gainedInSixGames("scratch"));
+        double never = 0;
+        double learning = 0;
+        double knowing = 0;
+        for (String style : STYLES) {
+            double[] scores = Strategies.scores(style, "scratch", LONG_BLOCK_GAMES, 2 * PLAYINGS);
+            checks.add(between("scratch " + style, scores[0], scores[1], scores[2]));
+            never += scores[0] / STYLES.size();
+            learning += scores[1] / STYLES.size();
+            knowing += scores[2] / STYLES.size();
+        }
+        checks.add(between("scratch, mean of the four styles", never, learning, knowing));
+        return checks;
+    }
+
+    private static Check gainedInSixGames(String level) {
+        double gain = 0;
+        for (String style : STYLES) {
+            gain += (Strategies.mean(style, level, 6, MANY_PLAYINGS, Knowledge.OWN_BALLS)
+                            - Strategies.mean(style, level, 6, MANY_PLAYINGS, Knowledge.NOTHING))
+                    / STYLES.size();
+        }
         return new Check(
-                "high revs in a mixed pair, six games: what moving gains over never moving",
+                level + ", mean of the four styles, six games on fresh oil: what moving gains over never moving",
                 "own check",
                 "above 0 pins a game",
                 0.01,
                 100,
-                powerMean(Events.level("scratch")) - powerMean(Events.level("scratch", new Adaptation(1, 0, 0, 3))),
+                gain,
                 "pins");
     }
 
-    private static double powerMean(Level level) {
-        Event event = Events.onePair(
-                6,
-                Events.bowler("judged", Hand.RIGHT, "power", level, "medium-reactive"),
-                scratch("stroker", "weak-reactive"),
-                scratch("tweener", "medium-reactive"),
-                scratch("straight", "weak-reactive"));
-        StartingLines lines = new StartingLines(event, Events.PHYSICS);
-        return LongStream.range(0, MANY_PLAYINGS)
-                .mapToObj(seed -> new RandomStreams(seed).forReplication(0))
-                .map(luck -> new TournamentSimulation(event, Events.PHYSICS, lines, luck, false).play())
-                .mapToDouble(result -> result.squads().get(0).bowlers().get(0).meanScore())
-                .average()
-                .orElseThrow();
-    }
-
-    private static List<Check> strategies() {
-        List<Check> checks = new ArrayList<>();
-        for (String style : List.of("straight", "stroker", "tweener", "power")) {
-            double[] shares = strikeShares(style);
-            checks.add(new Check(
-                    String.format(
-                            Locale.ROOT,
-                            "%s: strikes on the adaptive bowler's line, between never moving (%.1f %%) and all-knowing (%.1f %%)",
-                            style,
-                            100 * shares[0],
-                            100 * shares[2]),
-                    "own check",
-                    "between",
-                    100 * shares[0],
-                    100 * shares[2],
-                    100 * shares[1],
-                    "%"));
-        }
-        return checks;
-    }
-
-    /** Share of strikes of a clean ball on the lanes of a mixed pair, over six games, on three bowlers' lines. */
-    private static double[] strikeShares(String style) {
-        int games = 6;
-        double[] shares = new double[3];
-        Event event = Events.onePair(
-                games,
-                Events.bowler("judged", Hand.RIGHT, style, Events.level("scratch"), "medium-reactive"),
-                scratch("stroker", "weak-reactive"),
-                scratch("tweener", "medium-reactive"),
-                scratch("power", "strong-reactive"),
-                scratch("straight", "weak-reactive"));
-        StartingLines lines = new StartingLines(event, Events.PHYSICS);
-        playings()
-                .forEach(seed -> WatchedSquad.play(event, seed, (watched, bowler) -> {
-                    if (bowler.bowler().id().equals("judged")) {
-                        Line start = lines.of(bowler.player());
-                        for (LaneInPlay lane : watched.lanes.get(0).both()) {
-                            Optional<Line> best = FINDER.moveToPocket(bowler.player(), lane.film(), start);
-                            double weight = 1.0 / (2 * games * PLAYINGS);
-                            shares[0] += weight * strikes(bowler, lane, start);
-                            shares[1] += weight
-                                    * strikes(bowler, lane, bowler.agent().line(lane.number()));
-                            shares[2] += weight * strikes(bowler, lane, best.orElseThrow());
-                        }
-                    }
-                }));
-        return shares;
-    }
-
-    private static double strikes(BowlerInPlay bowler, LaneInPlay lane, Line line) {
-        return FINDER.quality(bowler.player(), lane.film(), line).strikeShare();
+    private static Check between(String who, double never, double learning, double knowing) {
+        return new Check(
+                String.format(
+                        Locale.ROOT,
+                        "%s, 24 games on one oiling: who learns, between never moving (%.1f) and all-knowing (%.1f)",
+                        who,
+                        never,
+                        knowing),
+                "own check",
+                "between",
+                never,
+                knowing,
+                learning,
+                "pins");
     }
 
     private static LongStream playings() {

@@ -79,9 +79,9 @@ final class WatchedSquad {
                         BowlerInPlay inPlay = new BowlerInPlay(
                                 bowler,
                                 player,
-                                Events.PHYSICS.contact(
-                                        bowler.spareCover(), event.centre().surface()),
-                                lines.of(player),
+                                Equipment.of(bowler, event.centre().surface(), Events.PHYSICS),
+                                new Agents(event, lines, Events.PHYSICS).of(bowler, player),
+                                event.bowling(),
                                 key,
                                 streams);
                         return new Member(inPlay, event.pace(), key, streams);

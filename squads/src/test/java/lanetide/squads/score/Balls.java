@@ -7,12 +7,16 @@ final class Balls {
 
     /** X strike, / spare, - miss, F foul, digits pins; one sign a ball, blanks ignored. */
     static TenpinScore bowl(String sheet) {
-        TenpinScore card = new TenpinScore();
-        sheet.chars().filter(sign -> sign != ' ').forEach(sign -> bowl(card, (char) sign));
+        return bowl(new TenpinScore(), sheet);
+    }
+
+    /** Bowls on a card; S before a digit means nothing here. */
+    static <T extends ScoreCard> T bowl(T card, String sheet) {
+        sheet.chars().filter(sign -> sign != ' ' && sign != 'S').forEach(sign -> bowl(card, (char) sign));
         return card;
     }
 
-    private static void bowl(TenpinScore card, char sign) {
+    private static void bowl(ScoreCard card, char sign) {
         switch (sign) {
             case 'X' -> card.roll(10);
             case '/' -> card.roll(card.pinsStanding());

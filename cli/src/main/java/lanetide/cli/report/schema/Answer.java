@@ -154,6 +154,13 @@ enum Answer {
             squads[].latestEnd text over the playings
             squads[].games integer
             squads[].bowlers integer
+            squads[].results[].id text bowler, in the first playing
+            squads[].results[].group text
+            squads[].results[].level text
+            squads[].results[].handicapPins integer pins added to each game, not in the scores
+            squads[].results[].scores[] integer pins by game
+            squads[].results[].sheets[] text as X 72 S8/ F9: S before the pins of a ball that left a split, F a foul
+            squads[].results[].ballChanges integer
             squads[].meanScore number pins a game
             squads[].meanScoreCi95 object? null for one playing
             squads[].meanScoreCi95.low number

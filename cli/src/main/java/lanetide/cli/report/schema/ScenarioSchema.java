@@ -3,6 +3,7 @@ package lanetide.cli.report.schema;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import lanetide.cli.scenario.Block;
@@ -15,6 +16,9 @@ import tools.jackson.databind.node.ObjectNode;
 /** The schema of scenarios, from the blocks and keys that the reader knows. Editors complete and check a scenario with it. */
 final class ScenarioSchema {
     private static final String NAMED = ".NAME";
+    /** Units of what is counted, so that only whole numbers of them make sense. */
+    private static final Set<String> COUNTS = Set.of("pins", "shots");
+
     private static final String NUMBER = "[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?";
     private static final String PAIR = "^\\d{1,6} ?- ?\\d{1,6}$";
 
@@ -114,7 +118,7 @@ final class ScenarioSchema {
             throw new IllegalStateException("the schema does not know the form `" + unit + "`");
         }
         String any = spellings.get().stream().map(ScenarioSchema::quoted).collect(Collectors.joining("|", "(", ")"));
-        String one = NUMBER + "\\s*" + any;
+        String one = (COUNTS.contains(unit) ? "\\d+" : NUMBER) + "\\s*" + any;
         String others = words.stream()
                 .filter(word -> Spellings.ofKindWith(word).isEmpty())
                 .map(word -> "|" + quoted(word))

@@ -1,0 +1,11 @@
+package lanetide.squads.play;
+
+import lanetide.oilflow.line.Line;
+
+/** A bowler who stays on the line he brought, whatever his balls do: the lower bound for those who learn. */
+record SteadyAgent(Line brought) implements BowlerAgent {
+    @Override
+    public Line line(int lane) {
+        return brought;
+    }
+}
