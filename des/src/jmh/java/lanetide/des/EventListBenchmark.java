@@ -16,10 +16,15 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+import umontreal.ssj.simevents.Event;
+import umontreal.ssj.simevents.eventlist.EventList;
+import umontreal.ssj.simevents.eventlist.Henriksen;
+import umontreal.ssj.simevents.eventlist.SplayTree;
 
 /**
- * Cost of an event at a constant number of pending events, in the simulator as it is used and in what one would
- * otherwise write with the JDK's priority queue.
+ * Cost of an event at a constant number of pending events, in the simulator as it is used, in what one would otherwise
+ * write with the JDK's priority queue, and in the simulator of SSJ with two of its event lists. Whether SSJ's objects for
+ * events are used again is up to its user; here they are.
  *
  * <p>Hold: the first event runs, and its action schedules another (hold model, D. W. Jones, "An empirical comparison of
  * priority-queue and event-set implementations", Communications of the ACM 29, 1986). Cancel: some pending event is
@@ -67,7 +72,7 @@ public class EventListBenchmark {
 
         private final Simulator simulator = new Simulator();
         private final List<EventHandle> handles = new ArrayList<>();
-        private final Runnable hold = this::schedule;
+        private final Runnable hold = this::post;
         private Draws draws;
 
         @Setup
@@ -76,6 +81,10 @@ public class EventListBenchmark {
             for (int i = 0; i < pending; i++) {
                 handles.add(schedule());
             }
+        }
+
+        void post() {
+            simulator.post(draws.delayMs(), 0, "hold", hold);
         }
 
         EventHandle schedule() {
@@ -99,11 +108,11 @@ public class EventListBenchmark {
     @State(Scope.Thread)
     public static class Peer {
 
-        record Event(long timeMs, int phase, long sequence, String label, Runnable action)
-                implements Comparable<Event> {
+        record PeerEvent(long timeMs, int phase, long sequence, String label, Runnable action)
+                implements Comparable<PeerEvent> {
 
             @Override
-            public int compareTo(Event other) {
+            public int compareTo(PeerEvent other) {
                 if (timeMs != other.timeMs) {
                     return Long.compare(timeMs, other.timeMs);
                 }
@@ -125,8 +134,8 @@ public class EventListBenchmark {
         @Param({"100", "1000", "100000"})
         int pending;
 
-        private final PriorityQueue<Event> queue = new PriorityQueue<>();
-        private final List<Event> events = new ArrayList<>();
+        private final PriorityQueue<PeerEvent> queue = new PriorityQueue<>();
+        private final List<PeerEvent> events = new ArrayList<>();
         private final Runnable hold = this::schedule;
         private Draws draws;
         private long nowMs;
@@ -140,15 +149,15 @@ public class EventListBenchmark {
             }
         }
 
-        Event schedule() {
-            Event event = new Event(nowMs + draws.delayMs(), 0, nextSequence++, "hold", hold);
+        PeerEvent schedule() {
+            PeerEvent event = new PeerEvent(nowMs + draws.delayMs(), 0, nextSequence++, "hold", hold);
             queue.add(event);
             return event;
         }
 
         void hold() {
             for (int i = 0; i < OPERATIONS; i++) {
-                Event event = queue.remove();
+                PeerEvent event = queue.remove();
                 nowMs = event.timeMs();
                 event.action().run();
             }
@@ -160,6 +169,80 @@ public class EventListBenchmark {
             events.set(victim, schedule());
             return cancelled;
         }
+    }
+
+    /** The same work on SSJ. */
+    public abstract static class Ssj {
+
+        private final umontreal.ssj.simevents.Simulator simulator = new umontreal.ssj.simevents.Simulator();
+        private Draws draws;
+        private int left;
+
+        void fill(EventList list, int pending) {
+            simulator.init(list);
+            draws = new Draws(pending);
+            for (int i = 0; i < pending; i++) {
+                new Hold().schedule(draws.delayMs());
+            }
+        }
+
+        void hold() {
+            left = OPERATIONS;
+            simulator.start();
+        }
+
+        private final class Hold extends Event {
+
+            Hold() {
+                super(Ssj.this.simulator);
+            }
+
+            @Override
+            public void actions() {
+                schedule(draws.delayMs());
+                if (--left == 0) {
+                    sim.stop();
+                }
+            }
+        }
+    }
+
+    /** SSJ with the list of Henriksen. */
+    @State(Scope.Thread)
+    public static class SsjHenriksen extends Ssj {
+
+        @Param({"100", "1000", "100000"})
+        int pending;
+
+        @Setup
+        public void fill() {
+            fill(new Henriksen(), pending);
+        }
+    }
+
+    /** SSJ with its default list. */
+    @State(Scope.Thread)
+    public static class SsjSplayTree extends Ssj {
+
+        @Param({"100", "1000", "100000"})
+        int pending;
+
+        @Setup
+        public void fill() {
+            fill(new SplayTree(), pending);
+        }
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(OPERATIONS)
+    public void holdSsjHenriksen(SsjHenriksen peer) {
+        peer.hold();
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(OPERATIONS)
+    public void holdSsjSplayTree(SsjSplayTree peer) {
+        peer.hold();
     }
 
     @Benchmark

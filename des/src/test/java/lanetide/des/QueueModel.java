@@ -1,0 +1,147 @@
+package lanetide.des;
+
+import java.util.function.DoubleSupplier;
+import java.util.function.Function;
+import java.util.function.LongSupplier;
+import lanetide.des.resource.QueueDiscipline;
+import lanetide.des.resource.Request;
+import lanetide.des.resource.Resource;
+import lanetide.des.stats.Tally;
+import lanetide.des.stats.TimeWeighted;
+import org.apache.commons.rng.UniformRandomProvider;
+
+/**
+ * A queue of the textbooks: customers who arrive at random, or machines that fail and come back, before equal servers. It
+ * is built on the module's own resource, whose statistics are thus checked with it.
+ *
+ * @param name what it is called; its streams have the same name
+ * @param servers number of servers
+ * @param queueLimit how many may wait
+ * @param source mean time between arrivals in textbook units; of machines, mean life of one
+ * @param machines number of machines, 0 for arrivals from outside
+ * @param service law of the service time
+ * @param meanService its mean in textbook units
+ */
+record QueueModel(
+        String name, int servers, int queueLimit, double source, int machines, ServiceLaw service, double meanService) {
+
+    /** One unit of the textbook's time; long enough that rounding to milliseconds does not matter. */
+    private static final double UNIT_MS = 1e6;
+
+    /** What one replication yields after its warm-up, in textbook units and shares. */
+    record Seen(
+            double meanWait,
+            double sojourn,
+            double queue,
+            double present,
+            double idle,
+            double delayed,
+            double over5,
+            double refused) {}
+
+    static QueueModel open(String name, int servers, double arrivalRate, ServiceLaw service, double meanService) {
+        return new QueueModel(name, servers, Integer.MAX_VALUE, 1 / arrivalRate, 0, service, meanService);
+    }
+
+    /** Whoever finds all servers busy goes away. */
+    static QueueModel loss(String name, int servers, double load) {
+        return new QueueModel(name, servers, 0, 1 / load, 0, ServiceLaw.EXPONENTIAL, 1);
+    }
+
+    static QueueModel repair(String name, int repairmen, int machines, double meanLife, double meanRepair) {
+        return new QueueModel(
+                name, repairmen, Integer.MAX_VALUE, meanLife, machines, ServiceLaw.EXPONENTIAL, meanRepair);
+    }
+
+    /**
+     * @param streams gives the generator of a name
+     */
+    Seen replicate(Function<String, UniformRandomProvider> streams, int warmUp, int customers) {
+        return new Run(streams, warmUp, customers).run();
+    }
+
+    private final class Run {
+
+        private final int warmUp;
+        private final int customers;
+        private final Simulator simulator = new Simulator();
+        private final Resource server = new Resource(simulator, name, servers, QueueDiscipline.FIRST_COME, queueLimit);
+        private final LongSupplier sourceMs;
+        private final LongSupplier serviceMs;
+        private final Tally waits = new Tally("wait");
+        private final Tally sojourns = new Tally("sojourn");
+        private final Tally delayed = new Tally("share delayed");
+        private final Tally over5 = new Tally("share over 5");
+        private TimeWeighted present = new TimeWeighted(0, 0);
+        private TimeWeighted idle = new TimeWeighted(0, 1);
+        private int arrived;
+
+        Run(Function<String, UniformRandomProvider> streams, int warmUp, int customers) {
+            this.warmUp = warmUp;
+            this.customers = customers;
+            this.sourceMs = millis(ServiceLaw.EXPONENTIAL.sampler(streams.apply(name + "/source"), source));
+            this.serviceMs = millis(service.sampler(streams.apply(name + "/service"), meanService));
+        }
+
+        private LongSupplier millis(DoubleSupplier units) {
+            return () -> Math.round(units.getAsDouble() * UNIT_MS);
+        }
+
+        Seen run() {
+            for (int source = 0; source < Math.max(1, machines); source++) {
+                simulator.post(sourceMs.getAsLong(), 0, "arrival", this::arrive);
+            }
+            simulator.runWhile(() -> arrived < warmUp + customers);
+            return new Seen(
+                    waits.mean(),
+                    sojourns.mean(),
+                    server.statistics().meanQueueLength(),
+                    present.mean(simulator.nowMs()),
+                    idle.mean(simulator.nowMs()),
+                    delayed.mean(),
+                    over5.mean(),
+                    (double) server.statistics().refusals() / customers);
+        }
+
+        private void arrive() {
+            if (arrived == warmUp) {
+                server.statistics().restart();
+                present = new TimeWeighted(simulator.nowMs(), present.value());
+                idle = new TimeWeighted(simulator.nowMs(), idle.value());
+            }
+            boolean counted = arrived++ >= warmUp;
+            change(1);
+            server.newRequest("customer")
+                    .holdFor(serviceMs.getAsLong(), 0, request -> depart(request, counted))
+                    .whenGranted(request -> served(request, counted))
+                    .whenRefused(request -> change(-1))
+                    .submit();
+            if (machines == 0) {
+                simulator.post(sourceMs.getAsLong(), 0, "arrival", this::arrive);
+            }
+        }
+
+        private void served(Request request, boolean counted) {
+            if (counted) {
+                waits.add(request.waitedMs() / UNIT_MS);
+                delayed.add(request.waitedMs() > 0 ? 1 : 0);
+                over5.add(request.waitedMs() > 5 * UNIT_MS ? 1 : 0);
+            }
+        }
+
+        private void depart(Request request, boolean counted) {
+            change(-1);
+            if (counted) {
+                sojourns.add((request.waitedMs() + request.heldMs()) / UNIT_MS);
+            }
+            if (machines > 0) {
+                simulator.post(sourceMs.getAsLong(), 0, "arrival", this::arrive);
+            }
+        }
+
+        private void change(int by) {
+            present.add(simulator.nowMs(), by);
+            idle.set(simulator.nowMs(), present.value() == 0 ? 1 : 0);
+        }
+    }
+}
