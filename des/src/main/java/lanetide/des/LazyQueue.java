@@ -84,12 +84,10 @@ final class LazyQueue implements EventList {
     }
 
     private void addWithoutFirst(ScheduledEvent event) {
-        if (near.size() == 0) {
-            addBehind(event);
-        } else if (near.wouldBeFirst(event)) {
-            first = event;
-        } else if (event.timeMs() > horizonMs) {
+        if (event.timeMs() > horizonMs) {
             far.add(event.id(), event.timeMs());
+        } else if (near.size() == 0 || near.wouldBeFirst(event)) {
+            first = event;
         } else {
             first = near.replaceFirst(event);
         }

@@ -1,0 +1,127 @@
+package lanetide.squads;
+
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.lang.ref.Reference;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import lanetide.des.random.RandomStreams;
+import lanetide.oilflow.catalogue.Catalogue;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.model.Centre;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.FieldMix;
+import lanetide.squads.model.FieldMix.Share;
+import lanetide.squads.model.LaneMachines;
+import lanetide.squads.model.LanePair;
+import lanetide.squads.model.Levels;
+import lanetide.squads.model.PaceOfPlay;
+import lanetide.squads.model.Squad;
+import lanetide.squads.play.EventResult;
+import lanetide.squads.play.Physics;
+import lanetide.squads.play.StartingLines;
+import lanetide.squads.play.TournamentSimulation;
+import lanetide.squads.rotation.Ring;
+import lanetide.squads.rotation.Rotation;
+
+/**
+ * What one playing costs as events grow: processor time of the thread per shot, and memory in use after the garbage has
+ * gone, with the event, its playing and the result held. Groups of four play three games; lanes are oiled before every
+ * squad.
+ *
+ * <p>Each argument is a case of lanes and squads, such as {@code 64x600}; it prints a row of the table in des/README.md.
+ */
+public final class Scale {
+
+    private static final int GAMES = 3;
+    private static final int GROUP = 4;
+    private static final long SQUAD_MS = 6 * 3_600_000L;
+
+    private final Catalogue catalogue = Catalogue.shipped();
+    private final Physics physics = Physics.usual();
+    private final RandomStreams streams = new RandomStreams(1);
+    private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+
+    private Scale() {}
+
+    /** Plays a small event to warm up, then the cases. */
+    public static void main(String[] cases) {
+        Scale scale = new Scale();
+        for (int i = 0; i < 5; i++) {
+            scale.row(8, 10);
+        }
+        for (String each : cases) {
+            List<Integer> numbers =
+                    Arrays.stream(each.split("x", -1)).map(Integer::valueOf).toList();
+            System.out.println(scale.row(numbers.get(0), numbers.get(1)));
+        }
+    }
+
+    private String row(int lanes, int squads) {
+        Event event = event(lanes / 2, squads);
+        StartingLines lines = new StartingLines(event, physics);
+        TournamentSimulation simulation =
+                new TournamentSimulation(event, physics, lines, streams.forReplication(0), false);
+        long startNs = threads.getCurrentThreadCpuTime();
+        EventResult result = simulation.play();
+        double seconds = (threads.getCurrentThreadCpuTime() - startNs) / 1e9;
+        double usedMb = usedMb();
+        String row = String.format(
+                Locale.ROOT,
+                "| %d | %d | %,d | %.1f | %.1f |",
+                lanes,
+                squads,
+                result.shots(),
+                seconds * 1e6 / result.shots(),
+                usedMb);
+        Reference.reachabilityFence(simulation);
+        Reference.reachabilityFence(result);
+        Reference.reachabilityFence(lines);
+        return row;
+    }
+
+    private static double usedMb() {
+        for (int i = 0; i < 3; i++) {
+            System.gc();
+        }
+        Runtime runtime = Runtime.getRuntime();
+        return (runtime.totalMemory() - runtime.freeMemory()) / 1e6;
+    }
+
+    private Event event(int pairs, int squads) {
+        List<LanePair> lanes = IntStream.range(0, pairs)
+                .mapToObj(pair -> new LanePair(2 * pair + 1, 2 * pair + 2))
+                .toList();
+        Centre centre = new Centre(
+                lanes, catalogue.surfaces().get("hard-synthetic"), new LaneMachines(pairs / 4, 45_000, 45_000));
+        FieldMix field = field(pairs * GROUP);
+        List<Squad> played = new ArrayList<>();
+        for (int squad = 0; squad < squads; squad++) {
+            String id = "S" + (squad + 1);
+            played.add(
+                    new Squad(id, squad * SQUAD_MS, Conditioning.STRIP_AND_OIL, 0, field.groups(id, pairs, streams)));
+        }
+        Rotation rotation = new Ring(2, 1).plan(pairs, pairs, GAMES);
+        OilPattern pattern = OilPattern.of("scale", 41 * LaneGeometry.FOOT_M, 26, 3);
+        return new Event("scale", centre, pattern, played, Collections.nCopies(squads, rotation), PaceOfPlay.USUAL);
+    }
+
+    private FieldMix field(int bowlers) {
+        var styles = catalogue.styles();
+        var covers = catalogue.covers();
+        return new FieldMix(
+                bowlers,
+                List.of(new Share<>(Hand.RIGHT, 0.85), new Share<>(Hand.LEFT, 0.15)),
+                List.of(new Share<>(styles.get("stroker"), 0.5), new Share<>(styles.get("power"), 0.5)),
+                List.of(new Share<>(Levels.shipped().get("scratch"), 1.0)),
+                List.of(new Share<>(covers.get("medium-reactive"), 1.0)),
+                covers.get("plastic"));
+    }
+}
