@@ -21,6 +21,7 @@ import lanetide.cli.command.SheetsCommand;
 import lanetide.cli.command.SimulateCommand;
 import lanetide.cli.report.Cautions;
 import lanetide.cli.report.ProgramVersion;
+import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -40,6 +41,7 @@ import picocli.CommandLine.IVersionProvider;
             SchemaCommand.class,
             SheetsCommand.class,
             SimulateCommand.class,
+            AutoComplete.GenerateCompletion.class,
             CommandLine.HelpCommand.class
         },
         versionProvider = Lanetide.Version.class,

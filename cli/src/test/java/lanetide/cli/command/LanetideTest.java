@@ -2,17 +2,24 @@ package lanetide.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import lanetide.cli.Lanetide;
 import lanetide.cli.report.Cautions;
 import lanetide.cli.scenario.Scenarios;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class LanetideTest {
+    @TempDir
+    Path folder;
+
     @ParameterizedTest
     @ValueSource(strings = {"check", "lines", "preview", "report", "rotate", "sheets", "simulate"})
     void everyHelpHasExamplesExitCodesAndCautions(String command) {
@@ -32,6 +39,17 @@ class LanetideTest {
         assertThat(help).contains("check", "lines", "rotate", "simulate");
         assertThat(Cautions.ALL)
                 .allSatisfy(caution -> assertThat(unwrapped(help)).contains(caution));
+    }
+
+    /** A shell reads the script without running it. */
+    @Test
+    void theCompletionScriptIsSoundAndKnowsTheCommands() throws IOException, InterruptedException {
+        String script = Program.run("generate-completion").out();
+        Path file = Files.writeString(folder.resolve("completion.sh"), script);
+
+        assertThat(script).contains("simulate", "preview", "--replications");
+        assertThat(new ProcessBuilder("bash", "-n", file.toString()).start().waitFor())
+                .isZero();
     }
 
     @Test
