@@ -59,6 +59,17 @@ public record Bowler(
     }
 
     /**
+     * The same bowler under another name, delivering from a side.
+     *
+     * @param name the name
+     * @param side the side
+     * @return the bowler
+     */
+    public Bowler as(String name, Hand side) {
+        return new Bowler(name, side, style, level, cover, spareCover, tempo, secondCover, handicapPins);
+    }
+
+    /**
      * The same bowler with a handicap.
      *
      * @param pins pins added to each of his games, 0 to 300

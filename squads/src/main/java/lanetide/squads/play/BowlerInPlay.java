@@ -2,7 +2,6 @@ package lanetide.squads.play;
 
 import java.util.ArrayList;
 import java.util.List;
-import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.BallOil;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.oilflow.line.Player;
@@ -12,9 +11,6 @@ import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Bowling;
 import lanetide.squads.score.ScoreCard;
 import lanetide.squads.score.Splits;
-import org.apache.commons.rng.UniformRandomProvider;
-import org.apache.commons.rng.sampling.distribution.NormalizedGaussianSampler;
-import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 
 /** A bowler during the event: his balls, his form, his scores and what he has learnt. */
 final class BowlerInPlay {
@@ -32,6 +28,7 @@ final class BowlerInPlay {
     private boolean newRack = true;
     private double scatter;
     private int ballsAtFullRacks;
+    private int frame = 1;
 
     BowlerInPlay(
             Bowler bowler,
@@ -39,42 +36,16 @@ final class BowlerInPlay {
             Equipment equipment,
             BowlerAgent agent,
             Bowling bowling,
-            String key,
-            RandomStreams streams) {
+            Luck luck) {
         this.bowler = bowler;
         this.player = player;
         this.agent = agent;
         this.bowling = bowling;
-        this.luck = Luck.of(key, streams);
+        this.luck = luck;
         strikeBalls.add(new BallInPlay(equipment.first()));
         equipment.second().ifPresent(contact -> strikeBalls.add(new BallInPlay(contact)));
         this.spareBall = new BallInPlay(equipment.spare());
         takeCard();
-    }
-
-    /**
-     * A bowler's own sources of chance; nobody else draws from them.
-     *
-     * @param release how his releases miss
-     * @param sight how his eyes err
-     * @param pins what the pins do
-     * @param form how well he bowls in a game
-     * @param fouls whether he steps over the line
-     */
-    record Luck(
-            NormalizedGaussianSampler release,
-            NormalizedGaussianSampler sight,
-            UniformRandomProvider pins,
-            NormalizedGaussianSampler form,
-            UniformRandomProvider fouls) {
-        static Luck of(String key, RandomStreams streams) {
-            return new Luck(
-                    ZigguratSampler.NormalizedGaussian.of(streams.stream(key + "/release")),
-                    ZigguratSampler.NormalizedGaussian.of(streams.stream(key + "/sight")),
-                    streams.stream(key + "/pins"),
-                    ZigguratSampler.NormalizedGaussian.of(streams.stream(key + "/form")),
-                    streams.stream(key + "/fouls"));
-        }
     }
 
     Bowler bowler() {
@@ -122,6 +93,16 @@ final class BowlerInPlay {
         return standing;
     }
 
+    /** Begins the game on his card. */
+    void beginGame() {
+        beginFrame(1);
+    }
+
+    private void beginFrame(int next) {
+        frame = next;
+        luck.frame(scores.size() + 1, frame);
+    }
+
     /** Scores a ball of the game that leaves some pins, unless he fouled. */
     void score(int left) {
         double foulShare = bowling.scoring().foulShare();
@@ -130,6 +111,9 @@ final class BowlerInPlay {
             rack(Rack.FULL);
         } else {
             count(left);
+        }
+        if (frame < ScoreCard.FRAMES && card.frameComplete(frame)) {
+            beginFrame(frame + 1);
         }
     }
 

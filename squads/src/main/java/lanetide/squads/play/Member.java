@@ -1,6 +1,5 @@
 package lanetide.squads.play;
 
-import lanetide.des.random.RandomStreams;
 import lanetide.squads.model.PaceOfPlay;
 
 /** A bowler as a member of his group: what he throws, how long he takes, and when he has his ball back. */
@@ -11,11 +10,11 @@ final class Member {
     private long ballBackMs;
 
     /** The times have streams of their own, and practice has another, so that more practice changes no time in play. */
-    Member(BowlerInPlay bowler, PaceOfPlay pace, String key, RandomStreams streams) {
+    Member(BowlerInPlay bowler, PaceOfPlay pace, Luck luck) {
         double tempo = bowler.bowler().tempo();
         this.bowler = bowler;
-        this.times = new ShotTimes(pace, tempo, streams.stream(key + "/time"));
-        this.practiceTimes = new ShotTimes(pace, tempo, streams.stream(key + "/practice-time"));
+        this.times = new ShotTimes(pace, tempo, luck.times());
+        this.practiceTimes = new ShotTimes(pace, tempo, luck.practiceTimes());
     }
 
     BowlerInPlay bowler() {

@@ -35,6 +35,7 @@ final class PairGame {
 
     /** Plays the game; {@code whenDone} runs after its last ball. */
     void play() {
+        group.forEach(member -> member.bowler().beginGame());
         for (int frame = 1; frame <= TenpinScore.FRAMES; frame++) {
             for (int b = 0; b < group.size(); b++) {
                 boolean startsLeft = b < (group.size() + 1) / 2;

@@ -22,7 +22,7 @@ public final class TournamentSimulation {
     private final Event event;
     private final Physics physics;
     private final BiFunction<Bowler, Player, BowlerAgent> agents;
-    private final RandomStreams streams;
+    private final LuckSource luck;
     private final Day day;
     private final List<SquadResult> results = new ArrayList<>();
     private OilAccount oilOnBalls = OilAccount.EMPTY;
@@ -58,12 +58,32 @@ public final class TournamentSimulation {
             RandomStreams streams,
             boolean withWindows,
             LaneObserver observer) {
+        this(event, physics, startingLines, LuckSource.byBall(streams), withWindows, observer);
+    }
+
+    /**
+     * Prepares a playing under given luck that is looked at.
+     *
+     * @param event what is played
+     * @param physics under which laws
+     * @param startingLines the lines bowlers bring; they must know the kinds of bowlers of the event
+     * @param luck source of all chance
+     * @param withWindows whether exit windows are worked out after every game
+     * @param observer is shown the lanes
+     */
+    public TournamentSimulation(
+            Event event,
+            Physics physics,
+            StartingLines startingLines,
+            LuckSource luck,
+            boolean withWindows,
+            LaneObserver observer) {
         this(
                 event,
                 physics,
                 startingLines,
                 new Agents(event, startingLines, physics)::of,
-                streams,
+                luck,
                 withWindows,
                 observer);
     }
@@ -74,13 +94,13 @@ public final class TournamentSimulation {
             Physics physics,
             StartingLines startingLines,
             BiFunction<Bowler, Player, BowlerAgent> agents,
-            RandomStreams streams,
+            LuckSource luck,
             boolean withWindows,
             LaneObserver observer) {
         this.event = event;
         this.physics = physics;
         this.agents = agents;
-        this.streams = streams;
+        this.luck = luck;
         List<PairLanes> lanes = event.centre().pairs().stream()
                 .map(pair -> PairLanes.bare(pair, event.centre(), physics.grid()))
                 .toList();
@@ -128,7 +148,7 @@ public final class TournamentSimulation {
     }
 
     private Member member(Bowler bowler, String squad) {
-        String key = "squad/" + squad + "/bowler/" + bowler.id();
+        Luck his = luck.of(squad, bowler);
         var player = StartingLines.player(bowler, event, physics);
         BowlerInPlay inPlay = new BowlerInPlay(
                 bowler,
@@ -136,9 +156,8 @@ public final class TournamentSimulation {
                 Equipment.of(bowler, event.centre().surface(), physics),
                 agents.apply(bowler, player),
                 event.bowling(),
-                key,
-                streams);
-        return new Member(inPlay, event.pace(), key, streams);
+                his);
+        return new Member(inPlay, event.pace(), his);
     }
 
     private List<BowlerResult> bowlers(int index, List<List<Member>> groups) {

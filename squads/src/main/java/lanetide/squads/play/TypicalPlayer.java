@@ -24,9 +24,16 @@ import lanetide.squads.model.Squad;
  * @param player the commonest combination of cover and level among them; of equally common ones the first in the field
  * @param start his line on the fresh pattern
  */
-record TypicalPlayer(String style, Hand hand, Player player, Line start) {
-    /** One for each style and hand that plays, by style, then hand. */
-    static List<TypicalPlayer> of(Event event, Physics physics, StartingLines lines) {
+public record TypicalPlayer(String style, Hand hand, Player player, Line start) {
+    /**
+     * One for each style and hand that plays, by style, then hand.
+     *
+     * @param event the event
+     * @param physics the laws
+     * @param lines the lines bowlers bring to it
+     * @return the typical players
+     */
+    public static List<TypicalPlayer> of(Event event, Physics physics, StartingLines lines) {
         Map<String, Map<Player, Integer>> kinds = new TreeMap<>();
         Map<String, SortedSet<Hand>> hands = new TreeMap<>();
         for (Squad squad : event.squads()) {

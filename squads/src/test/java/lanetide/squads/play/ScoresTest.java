@@ -217,7 +217,6 @@ class ScoresTest {
                 Equipment.of(bowler, event.centre().surface(), Events.PHYSICS),
                 new SteadyAgent(Line.through(20, 12)),
                 new Bowling(Knowledge.NOTHING, 0, scoring),
-                "test",
-                new RandomStreams(1));
+                new BallLuck(new RandomStreams(1), "test"));
     }
 }

@@ -74,7 +74,7 @@ final class WatchedSquad {
         for (Group group : event.squads().get(0).groups()) {
             members.add(group.bowlers().stream()
                     .map(bowler -> {
-                        String key = "squad/A/bowler/" + bowler.id();
+                        Luck luck = new BallLuck(streams, "squad/A/bowler/" + bowler.id());
                         var player = StartingLines.player(bowler, event, Events.PHYSICS);
                         BowlerInPlay inPlay = new BowlerInPlay(
                                 bowler,
@@ -82,9 +82,8 @@ final class WatchedSquad {
                                 Equipment.of(bowler, event.centre().surface(), Events.PHYSICS),
                                 new Agents(event, lines, Events.PHYSICS).of(bowler, player),
                                 event.bowling(),
-                                key,
-                                streams);
-                        return new Member(inPlay, event.pace(), key, streams);
+                                luck);
+                        return new Member(inPlay, event.pace(), luck);
                     })
                     .toList());
         }

@@ -1,0 +1,39 @@
+package lanetide.squads.play;
+
+import lanetide.des.random.RandomStreams;
+import lanetide.squads.model.Bowler;
+
+/** Whose luck is whose: gives every bowler of a playing his own. */
+@FunctionalInterface
+public interface LuckSource {
+    /**
+     * A bowler's luck from its beginning.
+     *
+     * @param squad the squad he plays in
+     * @param bowler the bowler
+     * @return a new object
+     */
+    Luck of(String squad, Bowler bowler);
+
+    /**
+     * Streams of each bowler, keyed by his squad and his name, and used up ball by ball.
+     *
+     * @param streams source of all chance
+     * @return the luck of a single playing
+     */
+    static LuckSource byBall(RandomStreams streams) {
+        return (squad, bowler) -> new BallLuck(streams, "squad/" + squad + "/bowler/" + bowler.id());
+    }
+
+    /**
+     * Luck for comparing playings: it is keyed by the bowler's name alone, wherever he sits, and starts anew with every frame,
+     * so that a frame in which he needs one ball more in one playing does not shift his luck in all later ones (common random
+     * numbers, synchronised: A. M. Law, "Simulation Modeling and Analysis", 5th ed. 2015, section 11.2).
+     *
+     * @param streams source of all chance; bowlers' names must be different over all squads
+     * @return the luck of a playing
+     */
+    static LuckSource byFrame(RandomStreams streams) {
+        return (squad, bowler) -> new FrameLuck(streams, "bowler/" + bowler.id());
+    }
+}
