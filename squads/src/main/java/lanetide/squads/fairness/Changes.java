@@ -1,0 +1,148 @@
+package lanetide.squads.fairness;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.Squad;
+import lanetide.squads.rotation.Counter;
+import lanetide.squads.rotation.ImpossibleRotationException;
+import lanetide.squads.rotation.Ring;
+import lanetide.squads.rotation.Rotation;
+import lanetide.squads.rotation.RotationDesign;
+import lanetide.squads.rotation.RowComplete;
+import lanetide.squads.rotation.SearchObjective;
+import lanetide.squads.rotation.Searched;
+import lanetide.squads.rotation.Stay;
+
+/** The changes of an event that could make it fairer. One that is impossible, or changes nothing, is left out. */
+final class Changes {
+    /** Tries of the search for a rotation: a second or so, as the change has to be played anyway. */
+    private static final int TRIES = 200_000;
+
+    private final Event event;
+
+    Changes(Event event) {
+        this.event = event;
+    }
+
+    /** A changed event and the change in words. */
+    record Change(String words, Event event) {}
+
+    List<Change> list() {
+        Optional<Event> fresh = oiled(Conditioning.STRIP_AND_OIL);
+        Optional<Event> reseeded = reseeded(event);
+        List<Change> changes = new ArrayList<>();
+        rotated(event, new RowComplete()).ifPresent(add(changes, "balanced rotation"));
+        rotated(event, new Counter(1)).ifPresent(add(changes, "move 1 pair apart"));
+        rotated(event, new Ring(1, 1)).ifPresent(add(changes, "move 1 pair right"));
+        rotated(event, new Ring(2, 1)).ifPresent(add(changes, "move 2 pairs right"));
+        rotated(event, new Searched(SearchObjective.USUAL, 1, TRIES))
+                .ifPresent(add(changes, "rotation designed by search"));
+        rotated(event, new Stay()).ifPresent(add(changes, "stay on one pair"));
+        fresh.ifPresent(add(changes, "fresh oil for every squad"));
+        oiled(Conditioning.OIL_OVER).ifPresent(add(changes, "oil over before every later squad"));
+        reseeded.ifPresent(add(changes, "groups redrawn: styles and hands evenly"));
+        turnedRound().ifPresent(add(changes, "squads in reverse order"));
+        fresh.flatMap(oiled -> rotated(oiled, new RowComplete()))
+                .ifPresent(add(changes, "fresh oil for every squad, balanced rotation"));
+        return changes;
+    }
+
+    private Consumer<Event> add(List<Change> changes, String words) {
+        return changed -> {
+            if (!changed.equals(event)) {
+                changes.add(new Change(words, changed));
+            }
+        };
+    }
+
+    private static Optional<Event> rotated(Event event, RotationDesign design) {
+        List<Rotation> rotations = new ArrayList<>();
+        try {
+            for (int s = 0; s < event.squads().size(); s++) {
+                Rotation old = event.rotations().get(s);
+                rotations.add(design.plan(old.groups(), old.pairs(), old.games()));
+            }
+            return Optional.of(with(event, event.squads(), rotations));
+        } catch (ImpossibleRotationException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** The first squad keeps what it has unless lanes are to be cleaned, since oil over bare lanes is fresh oil too. */
+    private Optional<Event> oiled(Conditioning how) {
+        List<Squad> squads = new ArrayList<>();
+        for (Squad squad : event.squads()) {
+            boolean keep = how == Conditioning.OIL_OVER
+                    && (squads.isEmpty() || squad.conditioning() == Conditioning.STRIP_AND_OIL);
+            Conditioning now = keep ? squad.conditioning() : how;
+            squads.add(new Squad(squad.id(), squad.startMs(), now, squad.practiceMs(), squad.groups()));
+        }
+        return Optional.of(with(event, squads, event.rotations()));
+    }
+
+    /** Deals the bowlers of each squad to its groups to and fro, in the order of hand and rev rate. */
+    private static Optional<Event> reseeded(Event event) {
+        List<Squad> squads = new ArrayList<>();
+        for (Squad squad : event.squads()) {
+            List<Bowler> bowlers = squad.groups().stream()
+                    .flatMap(group -> group.bowlers().stream())
+                    .sorted(Comparator.comparing(Bowler::hand)
+                            .thenComparingDouble(
+                                    bowler -> -bowler.style().release().spinRadps())
+                            .thenComparing(Bowler::id))
+                    .toList();
+            squads.add(new Squad(
+                    squad.id(), squad.startMs(), squad.conditioning(), squad.practiceMs(), dealt(squad, bowlers)));
+        }
+        return Optional.of(with(event, squads, event.rotations()));
+    }
+
+    private static List<Group> dealt(Squad squad, List<Bowler> bowlers) {
+        List<List<Bowler>> hands = new ArrayList<>();
+        squad.groups().forEach(group -> hands.add(new ArrayList<>()));
+        int next = 0;
+        int step = 1;
+        for (Bowler bowler : bowlers) {
+            while (hands.get(next).size() == squad.groups().get(next).bowlers().size()) {
+                next = (next + 1) % hands.size();
+            }
+            hands.get(next).add(bowler);
+            boolean turn = next + step < 0 || next + step >= hands.size();
+            step = turn ? -step : step;
+            next = turn ? next : next + step;
+        }
+        List<Group> groups = new ArrayList<>();
+        for (int g = 0; g < hands.size(); g++) {
+            groups.add(new Group(squad.groups().get(g).id(), hands.get(g)));
+        }
+        return groups;
+    }
+
+    /** The last squad's bowlers play first, and so on, if all squads have the same groups and games. */
+    private Optional<Event> turnedRound() {
+        int last = event.squads().size() - 1;
+        List<Squad> squads = new ArrayList<>();
+        for (int s = 0; s <= last; s++) {
+            Squad here = event.squads().get(s);
+            Squad from = event.squads().get(last - s);
+            if (here.groups().size() != from.groups().size()
+                    || event.rotations().get(s).games()
+                            != event.rotations().get(last - s).games()) {
+                return Optional.empty();
+            }
+            squads.add(new Squad(from.id(), here.startMs(), here.conditioning(), here.practiceMs(), from.groups()));
+        }
+        return Optional.of(with(event, squads, event.rotations()));
+    }
+
+    private static Event with(Event event, List<Squad> squads, List<Rotation> rotations) {
+        return new Event(event.name(), event.centre(), event.pattern(), squads, rotations, event.pace(), event.laws());
+    }
+}

@@ -1,0 +1,179 @@
+package lanetide.squads.fairness;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import lanetide.des.stats.Tally;
+import lanetide.oilflow.lane.Hand;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Squad;
+
+/** The advantages of all kinds from the rounds of a study. A kind with a single class has none. */
+public final class EffectEstimates {
+    private final Event event;
+    private final Seats seats;
+    private final List<Round> rounds;
+    private final Map<EffectKind, Classes> classes = new EnumMap<>(EffectKind.class);
+    private final Map<EffectKind, Estimate> estimates = new EnumMap<>(EffectKind.class);
+
+    EffectEstimates(Event event, Seats seats, List<Round> rounds) {
+        this.event = event;
+        this.seats = seats;
+        this.rounds = rounds;
+        bySeat();
+        byDraw();
+        byStyle();
+    }
+
+    Map<EffectKind, Estimate> estimates() {
+        return estimates;
+    }
+
+    Classes classes(EffectKind kind) {
+        return classes.get(kind);
+    }
+
+    int rounds() {
+        return rounds.size();
+    }
+
+    /** Squads, starting pairs and hands are fitted together, so that none gets the credit of another. */
+    private void bySeat() {
+        Map<EffectKind, Classes> factors = new EnumMap<>(EffectKind.class);
+        factors.put(
+                EffectKind.SQUAD,
+                sorted(seats.classes(Seat::squad), s -> event.squads().get(s).id()));
+        factors.put(
+                EffectKind.PAIR,
+                sorted(
+                        seats.classes(Seat::startPair),
+                        p -> event.centre().pairs().get(p).id()));
+        factors.put(
+                EffectKind.HAND,
+                sorted(seats.classes(seat -> seat.hand() == Hand.RIGHT ? 0 : 1), h -> h == 0 ? "right" : "left"));
+        factors.values().removeIf(factor -> factor.count() < 2);
+        if (!factors.isEmpty()) {
+            Iterator<Estimate> fitted = new RowColumnModel(List.copyOf(factors.values()))
+                    .fit(rounds)
+                    .iterator();
+            factors.forEach((kind, factor) -> add(kind, factor, fitted::next));
+        }
+    }
+
+    /** What each group gains in the draw as it is, without what the hands of its bowlers are worth. */
+    private void byDraw() {
+        int[] squads = seats.classes(Seat::squad);
+        int[] groups = seats.classes(Seat::group);
+        int[] from = new int[event.squads().size() + 1];
+        for (int s = 0; s < event.squads().size(); s++) {
+            from[s + 1] = from[s] + event.squads().get(s).groups().size();
+        }
+        List<String> ids = new ArrayList<>();
+        for (Squad squad : event.squads()) {
+            String before = event.squads().size() > 1 ? squad.id() + "/" : "";
+            squad.groups().forEach(group -> ids.add(before + group.id()));
+        }
+        int[] of = IntStream.range(0, seats.count())
+                .map(seat -> from[squads[seat]] + groups[seat])
+                .toArray();
+        add(EffectKind.GROUP, new Classes(of, ids), () -> draw(of, ids.size()));
+    }
+
+    private Estimate draw(int[] of, int count) {
+        double[][] byRound = new double[rounds.size()][];
+        for (int r = 0; r < byRound.length; r++) {
+            Round round = rounds.get(r);
+            double[] gain = new double[seats.count()];
+            for (int bowler = 0; bowler < gain.length; bowler++) {
+                gain[bowler] = round.above(round.asDrawn()[bowler], bowler) - worthOfHand(r, bowler);
+            }
+            byRound[r] = centredMeans(gain, of, count);
+        }
+        return new Estimate(byRound);
+    }
+
+    private double worthOfHand(int round, int bowler) {
+        Estimate hands = estimates.get(EffectKind.HAND);
+        return hands == null
+                ? 0
+                : hands.byRound()[round][classes.get(EffectKind.HAND).of()[bowler]];
+    }
+
+    /** What the change of the lanes gives to each style. */
+    private void byStyle() {
+        List<String> ids = new ArrayList<>(new TreeSet<>(
+                seats.bowlers().stream().map(bowler -> bowler.style().id()).toList()));
+        int[] of = seats.bowlers().stream()
+                .mapToInt(bowler -> ids.indexOf(bowler.style().id()))
+                .toArray();
+        add(EffectKind.STYLE, new Classes(of, ids), () -> {
+            double[][] byRound = new double[rounds.size()][];
+            for (int r = 0; r < byRound.length; r++) {
+                Round round = rounds.get(r);
+                double[] gain = IntStream.range(0, of.length)
+                        .mapToDouble(bowler -> 0 - round.above(round.unchanging()[bowler], bowler))
+                        .toArray();
+                byRound[r] = centredMeans(gain, of, ids.size());
+            }
+            return new Estimate(byRound);
+        });
+    }
+
+    /** What a style scores with and without a change of the lanes. */
+    StyleMeans styleMeans(int style) {
+        int[] of = classes.get(EffectKind.STYLE).of();
+        Tally still = new Tally();
+        Tally inPlay = new Tally();
+        Tally fieldStill = new Tally();
+        Tally fieldInPlay = new Tally();
+        for (Round round : rounds) {
+            for (int bowler = 0; bowler < of.length; bowler++) {
+                double unchanging = round.unchanging()[bowler];
+                double changing = unchanging - round.above(unchanging, bowler);
+                fieldStill.add(unchanging);
+                fieldInPlay.add(changing);
+                if (of[bowler] == style) {
+                    still.add(unchanging);
+                    inPlay.add(changing);
+                }
+            }
+        }
+        return new StyleMeans(still.mean(), inPlay.mean(), fieldStill.mean(), fieldInPlay.mean());
+    }
+
+    private void add(EffectKind kind, Classes found, Supplier<Estimate> estimate) {
+        if (found.count() > 1) {
+            classes.put(kind, found);
+            estimates.put(kind, estimate.get());
+        }
+    }
+
+    /** Numbers the classes that occur, in their order, from zero. */
+    private static Classes sorted(int[] raw, Function<Integer, String> name) {
+        List<Integer> present = IntStream.of(raw).distinct().sorted().boxed().toList();
+        int[] of = IntStream.of(raw).map(present::indexOf).toArray();
+        return new Classes(of, present.stream().map(name).toList());
+    }
+
+    /** Means by class, less the mean over everybody. */
+    private static double[] centredMeans(double[] values, int[] of, int count) {
+        double[] sums = new double[count];
+        int[] members = new int[count];
+        double total = 0;
+        for (int i = 0; i < values.length; i++) {
+            sums[of[i]] += values[i];
+            members[of[i]]++;
+            total += values[i];
+        }
+        for (int c = 0; c < count; c++) {
+            sums[c] = sums[c] / members[c] - total / values.length;
+        }
+        return sums;
+    }
+}

@@ -1,0 +1,162 @@
+package lanetide.squads.fairness;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntConsumer;
+import java.util.function.ToDoubleFunction;
+import lanetide.des.Replications;
+import lanetide.des.random.RandomStreams;
+import lanetide.des.stats.Holm;
+import lanetide.des.stats.MeanEstimate;
+import lanetide.des.stats.Tally;
+import lanetide.squads.model.Event;
+import lanetide.squads.play.BowlerResult;
+import lanetide.squads.play.EventResult;
+import lanetide.squads.play.LaneState;
+import lanetide.squads.play.SquadResult;
+
+/** Plays two events with the same luck for bowlers of the same name, and says what differs and whether that is real. */
+public final class EventComparison {
+    private static final double LEVEL = 0.95;
+    private static final double ALPHA = 0.05;
+    private static final double MS_PER_MINUTE = 60_000;
+    private static final int FEWEST_REPLICATIONS = 2;
+
+    private EventComparison() {}
+
+    /**
+     * Compares two events; the result does not depend on the number of threads.
+     *
+     * @param a the first event
+     * @param b the second event
+     * @param seed master seed of all chance
+     * @param replications how often each is played, at least 2
+     * @param threads threads to play on, at least 1
+     * @param onDone told the number of playings done so far
+     * @return what was compared, always in the same order
+     * @throws IllegalArgumentException if {@code replications < 2} or {@code threads < 1}
+     */
+    public static List<Difference> run(Event a, Event b, long seed, int replications, int threads, IntConsumer onDone) {
+        if (replications < FEWEST_REPLICATIONS) {
+            throw new IllegalArgumentException("replications is " + replications + ", but must be at least 2");
+        }
+        EventScores first = new EventScores(a, new Seats(a));
+        EventScores second = new EventScores(b, new Seats(b));
+        RandomStreams streams = new RandomStreams(seed);
+        List<Pair> pairs = Replications.run(
+                replications,
+                threads,
+                r -> new Pair(first.asDrawn(streams.forReplication(r)), second.asDrawn(streams.forReplication(r))),
+                done -> onDone.accept(2 * done));
+        return judged(quantities(a, b), pairs);
+    }
+
+    /** Two playings with the same luck. */
+    private record Pair(EventResult a, EventResult b) {}
+
+    /** Something a playing gives. */
+    private record Quantity(String unit, ToDoubleFunction<EventResult> value) {}
+
+    private static Map<String, Quantity> quantities(Event a, Event b) {
+        Map<String, Quantity> all = new LinkedHashMap<>();
+        all.put("mean score", new Quantity("pins", EventComparison::meanScore));
+        List<String> common = a.squads().stream()
+                .map(squad -> squad.id())
+                .filter(id -> b.squads().stream().anyMatch(squad -> squad.id().equals(id)))
+                .toList();
+        if (common.size() > 1) {
+            for (String id : common) {
+                all.put(
+                        "mean score of squad " + id,
+                        new Quantity("pins", result -> squad(result, id).meanScore()));
+            }
+            all.put("best less worst squad", new Quantity("pins", EventComparison::squadGap));
+        }
+        all.put("spread of the bowlers' means", new Quantity("pins", EventComparison::spread));
+        for (String id : common) {
+            all.put(
+                    "end of squad " + id,
+                    new Quantity("min", result -> squad(result, id).endMs() / MS_PER_MINUTE));
+        }
+        all.put("oil laid", new Quantity("mL", result -> result.oil().appliedMl()));
+        all.put("oil left on a lane", new Quantity("mL", result -> atTheEnd(result, LaneState::volumeMl)));
+        all.put(
+                "oil left where heads are most worn",
+                new Quantity("units", result -> atTheEnd(result, LaneState::headUnitsLow)));
+        all.put("oil past the pattern's end", new Quantity("mL", result -> atTheEnd(result, LaneState::carrydownMl)));
+        return all;
+    }
+
+    private static List<Difference> judged(Map<String, Quantity> quantities, List<Pair> pairs) {
+        List<MeanEstimate> estimates = new ArrayList<>();
+        List<double[]> means = new ArrayList<>();
+        for (Quantity quantity : quantities.values()) {
+            double[] a = pairs.stream()
+                    .mapToDouble(pair -> quantity.value().applyAsDouble(pair.a()))
+                    .toArray();
+            double[] b = pairs.stream()
+                    .mapToDouble(pair -> quantity.value().applyAsDouble(pair.b()))
+                    .toArray();
+            estimates.add(MeanEstimate.ofPairs(b, a));
+            means.add(new double[] {mean(a), mean(b)});
+        }
+        double[] p = Holm.adjust(estimates.stream()
+                .mapToDouble(estimate -> estimate.twoSidedP(0))
+                .toArray());
+        List<Difference> differences = new ArrayList<>();
+        for (Map.Entry<String, Quantity> entry : quantities.entrySet()) {
+            int i = differences.size();
+            differences.add(new Difference(
+                    entry.getKey(),
+                    entry.getValue().unit(),
+                    means.get(i)[0],
+                    means.get(i)[1],
+                    estimates.get(i).value(),
+                    estimates.get(i).interval(LEVEL),
+                    p[i],
+                    p[i] <= ALPHA));
+        }
+        return differences;
+    }
+
+    private static double mean(double[] values) {
+        return Arrays.stream(values).average().orElseThrow();
+    }
+
+    private static SquadResult squad(EventResult result, String id) {
+        Optional<SquadResult> found = result.squads().stream()
+                .filter(squad -> squad.squad().equals(id))
+                .findFirst();
+        return found.orElseThrow();
+    }
+
+    private static double meanScore(EventResult result) {
+        return result.squads().stream()
+                .flatMap(squad -> squad.bowlers().stream())
+                .mapToDouble(BowlerResult::meanScore)
+                .average()
+                .orElseThrow();
+    }
+
+    private static double squadGap(EventResult result) {
+        var means = result.squads().stream().mapToDouble(SquadResult::meanScore).summaryStatistics();
+        return means.getMax() - means.getMin();
+    }
+
+    private static double spread(EventResult result) {
+        Tally means = new Tally("mean of a bowler");
+        result.squads().forEach(squad -> squad.bowlers().forEach(bowler -> means.add(bowler.meanScore())));
+        return means.count() < 2 ? 0 : means.standardDeviation();
+    }
+
+    /** Mean over the lanes as the last squad on each has left it. */
+    private static double atTheEnd(EventResult result, ToDoubleFunction<LaneState> quantity) {
+        Map<Integer, LaneState> last = new LinkedHashMap<>();
+        result.lanes().forEach(state -> last.put(state.lane(), state));
+        return last.values().stream().mapToDouble(quantity).average().orElseThrow();
+    }
+}

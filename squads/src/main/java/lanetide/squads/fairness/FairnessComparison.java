@@ -1,0 +1,104 @@
+package lanetide.squads.fairness;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.des.stats.ConfidenceInterval;
+import lanetide.des.stats.MeanEstimate;
+
+/**
+ * What a change of an event does to its fairness, round by round under the same luck.
+ *
+ * @param spreadBeforePins largest difference between two groups' advantages before (pins a game), noise taken out
+ * @param spreadAfterPins the same after
+ * @param gainErrorPins standard error of the difference of the two (jackknife over the rounds)
+ * @param groups what changes for the groups that are in both events
+ */
+public record FairnessComparison(
+        double spreadBeforePins, double spreadAfterPins, double gainErrorPins, List<GroupChange> groups) {
+    private static final double LEVEL = 0.9;
+
+    /** Copies the list. */
+    public FairnessComparison {
+        groups = List.copyOf(groups);
+    }
+
+    /**
+     * What changes for a group.
+     *
+     * @param id the group
+     * @param beforePins its advantage before (pins a game)
+     * @param afterPins its advantage after
+     * @param changeCi90 interval of the change
+     */
+    public record GroupChange(String id, double beforePins, double afterPins, ConfidenceInterval changeCi90) {}
+
+    /**
+     * Compares two studies of the same plan. Of the one with more rounds the first are taken.
+     *
+     * @param before a study of the event
+     * @param after a study of the changed event, with the same seed
+     * @return what has changed
+     * @throws IllegalArgumentException if a study has less than two groups, or the seeds differ
+     */
+    public static FairnessComparison of(FairnessResult before, FairnessResult after) {
+        if (before.plan().seed() != after.plan().seed()) {
+            throw new IllegalArgumentException("studies with seeds "
+                    + before.plan().seed() + " and " + after.plan().seed() + " did not meet the same luck");
+        }
+        int rounds = Math.min(before.rounds(), after.rounds());
+        Estimate first = groups(before).first(rounds);
+        Estimate second = groups(after).first(rounds);
+        return new FairnessComparison(
+                Evenness.of(first).spreadPins(),
+                Evenness.of(second).spreadPins(),
+                error(first, second),
+                changes(before, after, first, second));
+    }
+
+    private static Estimate groups(FairnessResult result) {
+        Estimate groups = result.estimates().estimates().get(EffectKind.GROUP);
+        if (groups == null) {
+            throw new IllegalArgumentException("a comparison needs at least two groups");
+        }
+        return groups;
+    }
+
+    /** Jackknife: the gain without each round in turn (B. Efron and C. Stein, "The jackknife estimate of variance", 1981). */
+    private static double error(Estimate before, Estimate after) {
+        int rounds = before.rounds();
+        if (rounds < 3) {
+            return Double.NaN;
+        }
+        double[] gains = new double[rounds];
+        double mean = 0;
+        for (int r = 0; r < rounds; r++) {
+            gains[r] = Evenness.of(before.without(r)).spreadPins()
+                    - Evenness.of(after.without(r)).spreadPins();
+            mean += gains[r] / rounds;
+        }
+        double squares = 0;
+        for (double gain : gains) {
+            squares += (gain - mean) * (gain - mean);
+        }
+        return Math.sqrt(squares * (rounds - 1) / rounds);
+    }
+
+    private static List<GroupChange> changes(
+            FairnessResult before, FairnessResult after, Estimate first, Estimate second) {
+        List<String> ids = before.estimates().classes(EffectKind.GROUP).ids();
+        List<String> others = after.estimates().classes(EffectKind.GROUP).ids();
+        List<GroupChange> changes = new ArrayList<>();
+        for (int g = 0; g < ids.size(); g++) {
+            int other = others.indexOf(ids.get(g));
+            if (other >= 0) {
+                changes.add(new GroupChange(
+                        ids.get(g),
+                        first.tally(g).mean(),
+                        second.tally(other).mean(),
+                        MeanEstimate.ofPairs(second.ofClass(other), first.ofClass(g))
+                                .interval(LEVEL)));
+            }
+        }
+        return changes;
+    }
+}

@@ -1,0 +1,71 @@
+package lanetide.squads.fairness;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import lanetide.des.random.RandomStreams;
+
+/**
+ * Whether an event is fair.
+ *
+ * @param plan how it was studied
+ * @param playings how often it was played
+ * @param rounds independent rounds in these playings
+ * @param verdict of the whole event
+ * @param effects all advantages, by kind, then in the event's order
+ * @param evenness how evenly the advantages of the groups are spread; empty for a single group
+ * @param playingsToDecide how many playings in all would decide with 90 % chance, if the advantages are about what they look like
+ *     now; empty if decided, or if not even a thousand times as many would
+ * @param reasons facts that go with the advantages; empty where scores do not come from a simulation
+ * @param estimates the advantages round by round
+ */
+public record FairnessResult(
+        FairnessPlan plan,
+        int playings,
+        int rounds,
+        Verdict verdict,
+        List<Effect> effects,
+        Optional<Evenness> evenness,
+        OptionalInt playingsToDecide,
+        List<Reason> reasons,
+        EffectEstimates estimates) {
+    /** Copies the lists. */
+    public FairnessResult {
+        effects = List.copyOf(effects);
+        reasons = List.copyOf(reasons);
+    }
+
+    static FairnessResult of(EffectEstimates found, FairnessPlan plan, int playings) {
+        List<Effect> effects = new VerdictRule(plan.marginPins()).judge(found);
+        Verdict verdict = VerdictRule.overall(effects);
+        int perRound = playings / found.rounds();
+        OptionalInt rounds = verdict == Verdict.UNDECIDED
+                ? new Forecast(found, plan.marginPins()).roundsToDecide(new RandomStreams(plan.seed()))
+                : OptionalInt.empty();
+        return new FairnessResult(
+                plan,
+                playings,
+                found.rounds(),
+                verdict,
+                effects,
+                Optional.ofNullable(found.estimates().get(EffectKind.GROUP)).map(Evenness::of),
+                rounds.isPresent() ? OptionalInt.of(roundedUp(rounds.getAsInt() * perRound)) : rounds,
+                List.of(),
+                found);
+    }
+
+    /** To two digits, since the forecast is no surer than that. */
+    private static int roundedUp(int playings) {
+        return new BigDecimal(playings)
+                .round(new MathContext(2, RoundingMode.CEILING))
+                .intValueExact();
+    }
+
+    FairnessResult because(List<Reason> found) {
+        return new FairnessResult(
+                plan, playings, rounds, verdict, effects, evenness, playingsToDecide, found, estimates);
+    }
+}

@@ -1,0 +1,130 @@
+package lanetide.squads.fairness;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.IntConsumer;
+import lanetide.des.random.RandomStreams;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Costs;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Squad;
+import lanetide.squads.play.EventResult;
+
+/** Tries changes of an event, each by playing it, and says which are worth choosing between. */
+public final class RemedyStudy {
+    private static final double MS_PER_MINUTE = 60_000;
+
+    private final Event event;
+    private final FairnessResult asItIs;
+    private final FairnessPlan plan;
+    private final Costs costs;
+    private final EventResult drawn;
+
+    private RemedyStudy(Event event, FairnessResult asItIs, FairnessPlan plan, Costs costs) {
+        this.event = event;
+        this.asItIs = asItIs;
+        this.plan = plan;
+        this.costs = costs;
+        this.drawn = drawn(event, plan);
+    }
+
+    /**
+     * Playings a study takes, for telling how far it is.
+     *
+     * @param event the event
+     * @param playings playings of each change
+     * @return playings in all
+     */
+    public static int playings(Event event, int playings) {
+        return new Changes(event).list().size() * wholeRounds(event, playings);
+    }
+
+    private static int wholeRounds(Event event, int playings) {
+        int round = FairnessStudy.playingsOfRound(event);
+        return Math.max(FairnessStudy.fewestPlayings(event), playings / round * round);
+    }
+
+    /**
+     * Tries all changes.
+     *
+     * @param event the event
+     * @param asItIs a study of it
+     * @param playings playings of each change; the event is judged by as many
+     * @param costs what oiling costs
+     * @param threads threads to play on, at least 1
+     * @param onDone told the number of playings done so far
+     * @return the event as it is, then the changes, those that leave the least spread first; empty for a single group
+     */
+    public static List<Remedy> run(
+            Event event, FairnessResult asItIs, int playings, Costs costs, int threads, IntConsumer onDone) {
+        if (asItIs.evenness().isEmpty()) {
+            return List.of();
+        }
+        int each = Math.min(asItIs.playings(), wholeRounds(event, playings));
+        FairnessPlan plan =
+                new FairnessPlan(asItIs.plan().seed(), each, asItIs.plan().marginPins(), true);
+        return new RemedyStudy(event, asItIs, plan, costs).run(threads, onDone);
+    }
+
+    private List<Remedy> run(int threads, IntConsumer onDone) {
+        List<Remedy> remedies = new ArrayList<>();
+        int done = 0;
+        for (Changes.Change change : new Changes(event).list()) {
+            int before = done;
+            remedies.add(remedy(change, threads, now -> onDone.accept(before + now)));
+            done += plan.playings();
+        }
+        FairnessComparison self = FairnessComparison.of(asItIs, asItIs);
+        double spread = remedies.isEmpty()
+                ? self.spreadBeforePins()
+                : remedies.get(0).spreadPins() + remedies.get(0).gainPins();
+        remedies.sort(Comparator.comparingDouble(Remedy::spreadPins));
+        remedies.add(0, new Remedy("as it is", spread, 0, 0, 0, 0, false));
+        return remedies.stream()
+                .map(remedy -> remedy.choice(remedies.stream().noneMatch(remedy::isBeatenBy)))
+                .toList();
+    }
+
+    private Remedy remedy(Changes.Change change, int threads, IntConsumer onDone) {
+        Seats seats = new Seats(change.event());
+        EventScores scores = new EventScores(change.event(), seats);
+        FairnessResult after = FairnessStudy.run(change.event(), seats, scores, plan, threads, onDone);
+        FairnessComparison comparison = FairnessComparison.of(asItIs, after);
+        return new Remedy(
+                change.words(),
+                comparison.spreadAfterPins(),
+                comparison.spreadBeforePins() - comparison.spreadAfterPins(),
+                comparison.gainErrorPins(),
+                extraMinutes(scores.asDrawn(luck(plan))),
+                oiling(change.event()) - oiling(event),
+                false);
+    }
+
+    private double extraMinutes(EventResult changed) {
+        double latest = Double.NEGATIVE_INFINITY;
+        for (int s = 0; s < drawn.squads().size(); s++) {
+            long later = changed.squads().get(s).endMs() - drawn.squads().get(s).endMs();
+            latest = Math.max(latest, later / MS_PER_MINUTE);
+        }
+        return latest;
+    }
+
+    private double oiling(Event of) {
+        double sum = 0;
+        for (Squad squad : of.squads()) {
+            if (squad.conditioning() != Conditioning.NONE) {
+                sum += of.centre().pairs().size() * costs.pairAllAtOnce(of, squad.conditioning());
+            }
+        }
+        return sum;
+    }
+
+    private static EventResult drawn(Event event, FairnessPlan plan) {
+        return new EventScores(event, new Seats(event)).asDrawn(luck(plan));
+    }
+
+    private static RandomStreams luck(FairnessPlan plan) {
+        return new RandomStreams(plan.seed()).forReplication(0);
+    }
+}

@@ -1,0 +1,82 @@
+package lanetide.squads.fairness;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToIntFunction;
+import java.util.stream.IntStream;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.Squad;
+
+/**
+ * The seats of an event and the bowlers who are drawn into them. A seat has a squad, a group, a place in the bowling order and
+ * a hand; a bowler brings his style, his skill, his balls and his luck. Immutable.
+ */
+final class Seats {
+    private final Event event;
+    private final List<Seat> seats = new ArrayList<>();
+    private final List<Bowler> bowlers = new ArrayList<>();
+
+    /** The seats of an event as it is drawn: bowler i sits in seat i. */
+    Seats(Event event) {
+        this.event = event;
+        for (int s = 0; s < event.squads().size(); s++) {
+            Squad squad = event.squads().get(s);
+            for (int g = 0; g < squad.groups().size(); g++) {
+                for (Bowler bowler : squad.groups().get(g).bowlers()) {
+                    seats.add(new Seat(s, g, event.rotations().get(s).pairOf(0, g), bowler.hand()));
+                    bowlers.add(renamed(bowler, squad.id() + "/" + bowler.id(), bowler));
+                }
+            }
+        }
+    }
+
+    int count() {
+        return seats.size();
+    }
+
+    Seat seat(int index) {
+        return seats.get(index);
+    }
+
+    /** Bowlers in the order of the seats they are drawn into, each named apart over all squads. */
+    List<Bowler> bowlers() {
+        return bowlers;
+    }
+
+    /** For every seat the class it belongs to. */
+    int[] classes(ToIntFunction<Seat> classOf) {
+        return seats.stream().mapToInt(classOf).toArray();
+    }
+
+    /** Bowler i in seat i. */
+    int[] asDrawn() {
+        return IntStream.range(0, seats.size()).toArray();
+    }
+
+    /** The event with a bowler in every seat; he plays with the seat's hand. */
+    Event seated(int[] bowlerAtSeat) {
+        List<Squad> squads = new ArrayList<>();
+        int seat = 0;
+        for (Squad squad : event.squads()) {
+            List<Group> groups = new ArrayList<>();
+            for (Group group : squad.groups()) {
+                List<Bowler> members = new ArrayList<>();
+                for (Bowler drawn : group.bowlers()) {
+                    Bowler bowler = bowlers.get(bowlerAtSeat[seat++]);
+                    members.add(renamed(bowler, bowler.id(), drawn));
+                }
+                groups.add(new Group(group.id(), members));
+            }
+            squads.add(new Squad(squad.id(), squad.startMs(), squad.conditioning(), squad.practiceMs(), groups));
+        }
+        return new Event(
+                event.name(), event.centre(), event.pattern(), squads, event.rotations(), event.pace(), event.laws());
+    }
+
+    private static Bowler renamed(Bowler bowler, String id, Bowler handOf) {
+        return new Bowler(
+                id, handOf.hand(), bowler.style(), bowler.level(), bowler.cover(), bowler.spareCover(), bowler.tempo());
+    }
+}

@@ -1,0 +1,48 @@
+package lanetide.squads.fairness;
+
+import java.util.List;
+import java.util.function.ToLongFunction;
+import lanetide.oilflow.film.SplitModel;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Laws;
+import lanetide.squads.model.Squad;
+
+/** Events on lanes that nobody changes: balls move no oil, and every squad finds the pattern as it is laid. */
+public final class UnchangingLanes {
+    private UnchangingLanes() {}
+
+    /**
+     * The same event on such lanes.
+     *
+     * @param event an event
+     * @return the event without transfer of oil, oiled afresh before every squad
+     */
+    public static Event of(Event event) {
+        return of(event, Squad::practiceMs);
+    }
+
+    /** The same without practice, as there is nothing to find out: then no seat differs from another in any way. */
+    static Event withoutPractice(Event event) {
+        return of(event, squad -> 0);
+    }
+
+    private static Event of(Event event, ToLongFunction<Squad> practiceMs) {
+        List<Squad> squads = event.squads().stream()
+                .map(squad -> new Squad(
+                        squad.id(),
+                        squad.startMs(),
+                        Conditioning.STRIP_AND_OIL,
+                        practiceMs.applyAsLong(squad),
+                        squad.groups()))
+                .toList();
+        return new Event(
+                event.name(),
+                event.centre(),
+                event.pattern(),
+                squads,
+                event.rotations(),
+                event.pace(),
+                new Laws(event.laws().friction(), SplitModel.NONE));
+    }
+}

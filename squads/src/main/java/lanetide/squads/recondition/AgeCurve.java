@@ -1,0 +1,105 @@
+package lanetide.squads.recondition;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.des.stats.Tally;
+
+/** The curve behind the interval, from a set of playings: what has become of lanes and scores by the games on the oil. */
+final class AgeCurve {
+    private final double[] spreadPins;
+    private final double[] levelPins;
+
+    /**
+     * Averages playings.
+     *
+     * @param playings at least two
+     * @param games games on the oil
+     * @param styles number of styles
+     */
+    AgeCurve(List<BlockPlaying> playings, int games, int styles) {
+        spreadPins = new double[games];
+        levelPins = new double[games];
+        for (int age = 0; age < games; age++) {
+            spread(playings, age, styles);
+        }
+    }
+
+    /**
+     * Root mean square over the bowlers, by their styles, of how far the expected score is from that on fresh oil. The noise of estimating is
+     * taken off the square, so that a lane that does not change has no spread.
+     */
+    private void spread(List<BlockPlaying> playings, int age, int styles) {
+        double square = 0;
+        double level = 0;
+        double weights = 0;
+        for (int style = 0; style < styles; style++) {
+            Tally change = new Tally("change of score");
+            for (BlockPlaying playing : playings) {
+                double pins = playing.changePins(age, style);
+                if (!Double.isNaN(pins)) {
+                    change.add(pins);
+                }
+            }
+            if (change.count() >= 2) {
+                double weight = BlockPlaying.games(playings, age, style);
+                double noise = change.standardError();
+                square += weight * (change.mean() * change.mean() - noise * noise);
+                level += weight * change.mean();
+                weights += weight;
+            }
+        }
+        spreadPins[age] = weights == 0 ? Double.NaN : Math.sqrt(Math.max(0, square / weights));
+        levelPins[age] = weights == 0 ? Double.NaN : level / weights;
+    }
+
+    /** In the first, second, ... game on the oil (pins a game). Ages that nobody has played keep the last value before them. */
+    double[] spreadPins() {
+        return filled(spreadPins);
+    }
+
+    /** Mean change of all scores (pins a game), by game. */
+    double[] levelPins() {
+        return filled(levelPins);
+    }
+
+    private static double[] filled(double[] values) {
+        double[] filled = values.clone();
+        double last = 0;
+        for (int i = 0; i < filled.length; i++) {
+            last = Double.isNaN(filled[i]) ? last : filled[i];
+            filled[i] = last;
+        }
+        return filled;
+    }
+
+    /**
+     * How far windows have moved on each lane of each playing, by games on the oil from 1: mean over the typical players of the absolute
+     * move of the best exit board. A player who finds no line is as far off as the limit allows.
+     */
+    static double[][] paths(List<BlockPlaying> playings, int games, double limitBoards) {
+        List<double[]> paths = new ArrayList<>();
+        for (BlockPlaying playing : playings) {
+            for (LaneLooks.Look[][] lane : playing.looks()) {
+                paths.add(path(lane, games, limitBoards));
+            }
+        }
+        return paths.toArray(double[][]::new);
+    }
+
+    private static double[] path(LaneLooks.Look[][] lane, int games, double limitBoards) {
+        double[] path = new double[games];
+        double last = 0;
+        for (int age = 1; age <= games; age++) {
+            if (lane[age][0] != null) {
+                Tally moves = new Tally("move");
+                for (int p = 0; p < lane[age].length; p++) {
+                    double move = Math.abs(lane[age][p].bestBoard() - lane[0][p].bestBoard());
+                    moves.add(Double.isNaN(move) ? limitBoards : move);
+                }
+                last = moves.mean();
+            }
+            path[age - 1] = last;
+        }
+        return path;
+    }
+}

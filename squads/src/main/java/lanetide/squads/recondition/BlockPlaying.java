@@ -1,0 +1,42 @@
+package lanetide.squads.recondition;
+
+import java.util.List;
+
+/** One playing of a long block: how scores change with the age of the oil, and how the lanes do. */
+final class BlockPlaying {
+    private final double[][] changePins;
+    private final int[][] games;
+    private final LaneLooks.Look[][][] looks;
+
+    /**
+     * A playing.
+     *
+     * @param changePins sum over bowlers' games of the score less the score with the same luck on lanes that do not change (pins), by age
+     *     of the oil in games, then by style
+     * @param games number of these games
+     * @param looks what was seen of the lanes
+     */
+    BlockPlaying(double[][] changePins, int[][] games, LaneLooks.Look[][][] looks) {
+        this.changePins = changePins;
+        this.games = games;
+        this.looks = looks;
+    }
+
+    /** Mean change of a style's score at an age (pins a game); NaN where the style has not played. */
+    double changePins(int age, int style) {
+        return games[age][style] == 0 ? Double.NaN : changePins[age][style] / games[age][style];
+    }
+
+    int games(int age, int style) {
+        return games[age][style];
+    }
+
+    LaneLooks.Look[][][] looks() {
+        return looks;
+    }
+
+    /** Sum of games over some playings, by age and style. */
+    static int games(List<BlockPlaying> playings, int age, int style) {
+        return playings.stream().mapToInt(playing -> playing.games(age, style)).sum();
+    }
+}

@@ -1,0 +1,92 @@
+package lanetide.squads.recondition;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.line.ExitWindow;
+import lanetide.oilflow.line.Line;
+import lanetide.oilflow.line.LineFinder;
+import lanetide.oilflow.motion.RowMarch;
+import lanetide.squads.model.Event;
+import lanetide.squads.play.LaneObserver;
+import lanetide.squads.play.LaneState;
+import lanetide.squads.play.Physics;
+import lanetide.squads.play.TypicalLine;
+import lanetide.squads.play.TypicalPlayer;
+
+/** Looks at some lanes after every game: where the windows of all typical players are, how wide, and how good. */
+final class LaneLooks implements LaneObserver {
+    private static final int MOST_LANES = 4;
+
+    private final double patternLengthM;
+    private final List<TypicalPlayer> players;
+    private final LineFinder finder;
+    private final int[] lanes;
+    private final Look[][][] looks;
+    private final Map<String, Line> lastLines = new HashMap<>();
+
+    /** One player's window on one lane at one age. */
+    record Look(double bestBoard, double widthBoards, double pocketShare) {}
+
+    LaneLooks(Event event, Physics physics, List<TypicalPlayer> players, int games) {
+        this.patternLengthM = event.pattern().lengthM();
+        this.players = players;
+        this.finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
+        this.lanes = lanes(event);
+        this.looks = new Look[lanes.length][games + 1][players.size()];
+    }
+
+    /** At most four lanes, evenly over the house, left and right lanes in turn. */
+    private static int[] lanes(Event event) {
+        int pairs = event.centre().pairs().size();
+        int count = Math.min(MOST_LANES, 2 * pairs);
+        return IntStream.range(0, count)
+                .map(i -> {
+                    var pair = event.centre().pairs().get(i * pairs / count);
+                    return i % 2 == 0 ? pair.left() : pair.right();
+                })
+                .toArray();
+    }
+
+    @Override
+    public void onLane(LaneState state, OilFilm film, List<TypicalLine> lines) {
+        int lane = IntStream.range(0, lanes.length)
+                .filter(i -> lanes[i] == state.lane())
+                .findFirst()
+                .orElse(-1);
+        int age = state.gamesOnOil();
+        if (lane < 0 || age >= looks[lane].length || isSeen(lane, age)) {
+            return;
+        }
+        for (int p = 0; p < players.size(); p++) {
+            looks[lane][age][p] = look(lane, players.get(p), film);
+        }
+    }
+
+    private boolean isSeen(int lane, int age) {
+        return Arrays.stream(looks[lane][age]).anyMatch(look -> look != null);
+    }
+
+    private Look look(int lane, TypicalPlayer typical, OilFilm film) {
+        String key = lane + "/" + typical.style() + "/" + typical.hand();
+        Line near = lastLines.getOrDefault(key, typical.start());
+        Optional<ExitWindow> window = finder.window(typical.player(), film, near, patternLengthM);
+        if (window.isEmpty()) {
+            return new Look(Double.NaN, 0, 0);
+        }
+        lastLines.put(key, window.get().played());
+        return new Look(
+                window.get().bestBoard(),
+                window.get().highBoard() - window.get().lowBoard(),
+                finder.quality(typical.player(), film, window.get().best()).pocketShare());
+    }
+
+    /** What was seen, by lane, then by games on the oil, then by player; without the ages that no lane has reached. */
+    Look[][][] looks() {
+        return looks;
+    }
+}

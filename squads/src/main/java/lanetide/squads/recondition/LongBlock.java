@@ -1,0 +1,109 @@
+package lanetide.squads.recondition;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.Squad;
+import lanetide.squads.rotation.Rotation;
+
+/** An event played on and on: its squads in turn, as often as it takes, so that lanes become older than in the event itself. */
+final class LongBlock {
+    private static final int MOST_SQUADS = 1000;
+
+    private final Event event;
+    private final List<int[][]> ages = new ArrayList<>();
+
+    private LongBlock(Event event) {
+        this.event = event;
+        int[] games = new int[event.centre().pairs().size()];
+        for (int s = 0; s < event.squads().size(); s++) {
+            if (event.squads().get(s).conditioning() != Conditioning.NONE) {
+                java.util.Arrays.fill(games, 0);
+            }
+            ages.add(ages(event.rotations().get(s), games));
+        }
+    }
+
+    /** On one oiling until some pair has seen so many games. */
+    static LongBlock onOneOiling(Event event, int games) {
+        List<Squad> squads = new ArrayList<>();
+        List<Rotation> rotations = new ArrayList<>();
+        double played = 0;
+        while (played < games && squads.size() < MOST_SQUADS) {
+            int s = squads.size() % event.squads().size();
+            Conditioning how = squads.isEmpty() ? Conditioning.STRIP_AND_OIL : Conditioning.NONE;
+            squads.add(copy(event, s, squads.size(), how));
+            rotations.add(event.rotations().get(s));
+            played += (double) event.rotations().get(s).games()
+                    * event.squads().get(s).groups().size()
+                    / event.centre().pairs().size();
+        }
+        return new LongBlock(with(event, squads, rotations));
+    }
+
+    /** The first squad three times, with the lanes done in some way before the second and the third. */
+    static LongBlock repeated(Event event, Conditioning how) {
+        List<Squad> squads = new ArrayList<>();
+        List<Rotation> rotations = new ArrayList<>();
+        for (int i = 0; i < 3; i++) {
+            squads.add(copy(event, 0, i, i == 0 ? Conditioning.STRIP_AND_OIL : how));
+            rotations.add(event.rotations().get(0));
+        }
+        return new LongBlock(with(event, squads, rotations));
+    }
+
+    /** The same, of which the first squad is played and not looked at. */
+    LongBlock withoutTheFirst() {
+        int[][] first = ages.get(0);
+        for (int[] group : first) {
+            java.util.Arrays.fill(group, Integer.MAX_VALUE);
+        }
+        return this;
+    }
+
+    Event event() {
+        return event;
+    }
+
+    /** Games its pair had seen since it was oiled when a group began a game. */
+    int age(int squad, int group, int game) {
+        return ages.get(squad)[group][game];
+    }
+
+    /** A squad under another number and with bowlers of their own names, so that each has luck of his own. */
+    private static Squad copy(Event event, int squad, int number, Conditioning how) {
+        Squad original = event.squads().get(squad);
+        String id = String.valueOf(number + 1);
+        List<Group> groups = original.groups().stream()
+                .map(group -> new Group(
+                        group.id(),
+                        group.bowlers().stream()
+                                .map(bowler -> named(bowler, id + "/" + original.id() + "/" + bowler.id()))
+                                .toList()))
+                .toList();
+        long startMs = event.squads().get(0).startMs() + number;
+        return new Squad(id, startMs, how, original.practiceMs(), groups);
+    }
+
+    private static Bowler named(Bowler bowler, String id) {
+        return new Bowler(
+                id, bowler.hand(), bowler.style(), bowler.level(), bowler.cover(), bowler.spareCover(), bowler.tempo());
+    }
+
+    private static Event with(Event event, List<Squad> squads, List<Rotation> rotations) {
+        return new Event(event.name(), event.centre(), event.pattern(), squads, rotations, event.pace(), event.laws());
+    }
+
+    private static int[][] ages(Rotation rotation, int[] games) {
+        int[][] ages = new int[rotation.groups()][rotation.games()];
+        for (int game = 0; game < rotation.games(); game++) {
+            for (int group = 0; group < rotation.groups(); group++) {
+                ages[group][game] = games[rotation.pairOf(game, group)]++;
+            }
+        }
+        return ages;
+    }
+}

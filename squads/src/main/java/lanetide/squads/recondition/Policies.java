@@ -1,0 +1,103 @@
+package lanetide.squads.recondition;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Event;
+
+/** The best interval on every basis, from a set of playings. */
+final class Policies {
+    private static final double CONTROL_STEP_BOARDS = 0.25;
+
+    private final Event event;
+    private final ReoilPlan plan;
+    private final int styles;
+    private final double bowlers;
+
+    Policies(Event event, ReoilPlan plan, int styles) {
+        this.event = event;
+        this.plan = plan;
+        this.styles = styles;
+        this.bowlers = event.squads().stream()
+                .flatMap(squad -> squad.groups().stream())
+                .mapToInt(group -> group.bowlers().size())
+                .average()
+                .orElseThrow();
+    }
+
+    /** A best interval without its own uncertainty. */
+    record Best(double games, double costPerGame, double controlBoards) {}
+
+    Map<Basis, Best> of(List<BlockPlaying> playings) {
+        AgeCurve curve = new AgeCurve(playings, plan.games(), styles);
+        double[] spread = curve.spreadPins();
+        double[][] paths = AgeCurve.paths(playings, plan.games(), plan.limitBoards());
+        Map<Basis, Best> best = new EnumMap<>(Basis.class);
+        best.put(Basis.COST, best(CyclePolicy.growingLoss(allAtOnce(), loss(spread))));
+        best.put(Basis.COST_LANE_BY_LANE, best(CyclePolicy.growingLoss(alone(), loss(spread))));
+        best.put(Basis.THRESHOLD, threshold(spread));
+        best.put(Basis.AGE, best(CyclePolicy.ageReplacement(survival(paths), alone(), unplanned())));
+        best.put(Basis.CONDITION, condition(paths));
+        return best;
+    }
+
+    /** What a change of scores costs in a pair's game, by age. */
+    double[] loss(double[] spreadPins) {
+        return Arrays.stream(spreadPins)
+                .map(pins -> pins * bowlers * plan.costs().pin())
+                .toArray();
+    }
+
+    double allAtOnce() {
+        return plan.costs().pairAllAtOnce(event, Conditioning.STRIP_AND_OIL);
+    }
+
+    double alone() {
+        return plan.costs().pairAlone(event, Conditioning.STRIP_AND_OIL);
+    }
+
+    private double unplanned() {
+        return alone() * plan.costs().unplanned();
+    }
+
+    private static Best best(Optimum optimum) {
+        return new Best(optimum.games(), optimum.costPerGame(), Double.NaN);
+    }
+
+    /** Games before the first in which scores have changed by more than the margin; at least one. */
+    private Best threshold(double[] spread) {
+        int games = 0;
+        while (games < spread.length && spread[games] <= plan.marginPins()) {
+            games++;
+        }
+        return new Best(Math.max(1, games), Double.NaN, Double.NaN);
+    }
+
+    /** Share of lanes on which the windows have not moved by the limit after the first, the first two, ... games. */
+    private double[] survival(double[][] paths) {
+        double[] survival = new double[plan.games()];
+        for (double[] path : paths) {
+            for (int game = 0; game < survival.length && path[game] < plan.limitBoards(); game++) {
+                survival[game] += 1.0 / paths.length;
+            }
+        }
+        return survival;
+    }
+
+    private Best condition(double[][] paths) {
+        int steps = (int) Math.floor(plan.limitBoards() / CONTROL_STEP_BOARDS + 1e-9);
+        return IntStream.rangeClosed(1, Math.max(1, steps))
+                .mapToObj(step -> ControlLimit.onPaths(
+                        paths,
+                        Math.min(plan.limitBoards(), step * CONTROL_STEP_BOARDS),
+                        plan.limitBoards(),
+                        alone(),
+                        unplanned()))
+                .reduce((best, next) -> next.costPerGame() < best.costPerGame() ? next : best)
+                .map(limit -> new Best(limit.meanGames(), limit.costPerGame(), limit.control()))
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,44 @@
+package lanetide.squads.recondition;
+
+import java.util.List;
+
+/**
+ * When to oil again.
+ *
+ * @param plan how it was studied
+ * @param intervals the best interval on every basis
+ * @param curve the curve behind them, by games
+ * @param oilOver strip and oil against oiling over
+ * @param asPlanned the event's own oilings and what they cost
+ * @param best the cheapest oilings of the event
+ * @param pairAllAtOnce cost of a pair's share of oiling all lanes in one go
+ * @param pairAlone cost of oiling a pair alone
+ */
+public record ReoilResult(
+        ReoilPlan plan,
+        List<Interval> intervals,
+        List<CurvePoint> curve,
+        OilOver oilOver,
+        EventOiling asPlanned,
+        EventOiling best,
+        double pairAllAtOnce,
+        double pairAlone) {
+    /** Copies the lists. */
+    public ReoilResult {
+        intervals = List.copyOf(intervals);
+        curve = List.copyOf(curve);
+    }
+
+    /**
+     * The interval on a basis.
+     *
+     * @param basis the basis
+     * @return its interval
+     */
+    public Interval interval(Basis basis) {
+        return intervals.stream()
+                .filter(interval -> interval.basis() == basis)
+                .findFirst()
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,170 @@
+package lanetide.squads.recondition;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
+import lanetide.des.random.RandomStreams;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Costs;
+import lanetide.squads.model.Event;
+import org.apache.commons.rng.UniformRandomProvider;
+
+/** Plays an event on and on without oiling, and works out from the curves when oiling pays. */
+public final class ReoilStudy {
+    private static final int RESAMPLES = 200;
+    private static final double LOW = 0.05;
+    private static final double HIGH = 0.95;
+    private static final double MS_PER_MINUTE = 60_000;
+
+    private final Event event;
+    private final ReoilPlan plan;
+
+    private ReoilStudy(Event event, ReoilPlan plan) {
+        this.event = event;
+        this.plan = plan;
+    }
+
+    /**
+     * Playings a study takes, for telling how far it is.
+     *
+     * @param plan the plan
+     * @return playings of three blocks
+     */
+    public static int playings(ReoilPlan plan) {
+        return plan.replications() + 2 * few(plan);
+    }
+
+    private static int few(ReoilPlan plan) {
+        return Math.max(ReoilPlan.FEWEST_REPLICATIONS, plan.replications() / 2);
+    }
+
+    /**
+     * Studies an event; the result does not depend on the number of threads.
+     *
+     * @param event the event: who plays, on which lanes, how they move
+     * @param plan how it is studied
+     * @param threads threads to play on, at least 1
+     * @param onDone told the number of playings done so far
+     * @return curves and intervals
+     */
+    public static ReoilResult run(Event event, ReoilPlan plan, int threads, IntConsumer onDone) {
+        return new ReoilStudy(event, plan).run(threads, onDone);
+    }
+
+    private ReoilResult run(int threads, IntConsumer onDone) {
+        BlockStudy study = new BlockStudy(LongBlock.onOneOiling(event, plan.games()), plan.games(), true);
+        List<BlockPlaying> playings = study.run(plan.seed(), plan.replications(), threads, onDone);
+        Policies policies = new Policies(event, plan, study.styles().size());
+        AgeCurve ages = new AgeCurve(playings, plan.games(), study.styles().size());
+        double[] loss = policies.loss(ages.spreadPins());
+        List<Integer> games = gamesOfSquads();
+        List<Integer> planned = IntStream.range(0, games.size())
+                .filter(s -> s == 0 || event.squads().get(s).conditioning() != Conditioning.NONE)
+                .boxed()
+                .toList();
+        return new ReoilResult(
+                plan,
+                intervals(policies, playings),
+                curve(ages, playings, loss, policies.allAtOnce()),
+                oilOver(policies, threads, onDone),
+                EventOiling.of(planned, games, loss, policies.allAtOnce()),
+                EventOiling.best(games, loss, policies.allAtOnce()),
+                policies.allAtOnce(),
+                policies.alone());
+    }
+
+    private List<Interval> intervals(Policies policies, List<BlockPlaying> playings) {
+        Map<Basis, Policies.Best> best = policies.of(playings);
+        Map<Basis, double[]> resampled = new EnumMap<>(Basis.class);
+        best.keySet().forEach(basis -> resampled.put(basis, new double[RESAMPLES]));
+        UniformRandomProvider stream = new RandomStreams(plan.seed()).stream("reoil/bootstrap");
+        for (int i = 0; i < RESAMPLES; i++) {
+            int sample = i;
+            List<BlockPlaying> drawn = IntStream.range(0, playings.size())
+                    .mapToObj(r -> playings.get(stream.nextInt(playings.size())))
+                    .toList();
+            policies.of(drawn).forEach((basis, found) -> resampled.get(basis)[sample] = found.games());
+        }
+        List<Interval> intervals = new ArrayList<>();
+        best.forEach((basis, found) -> {
+            double[] sorted = resampled.get(basis);
+            Arrays.sort(sorted);
+            intervals.add(new Interval(
+                    basis,
+                    found.games(),
+                    Math.min(found.games(), sorted[(int) Math.floor(LOW * (RESAMPLES - 1))]),
+                    Math.max(found.games(), sorted[(int) Math.ceil(HIGH * (RESAMPLES - 1))]),
+                    found.games() >= plan.games(),
+                    found.costPerGame(),
+                    found.controlBoards()));
+        });
+        return intervals;
+    }
+
+    private List<CurvePoint> curve(AgeCurve ages, List<BlockPlaying> playings, double[] loss, double oiling) {
+        double[] spread = ages.spreadPins();
+        double[] level = ages.levelPins();
+        WindowCurve windows = new WindowCurve(playings, plan.games(), plan.limitBoards());
+        List<CurvePoint> curve = new ArrayList<>();
+        double spent = oiling;
+        for (int age = 0; age < plan.games(); age++) {
+            spent += loss[age];
+            curve.add(new CurvePoint(
+                    age + 1,
+                    windows.shiftBoards(age + 1),
+                    windows.widthBoards(age + 1),
+                    windows.pocketShare(age + 1),
+                    windows.paceBoards(age + 1),
+                    spread[age],
+                    level[age],
+                    spent / (age + 1)));
+        }
+        return curve;
+    }
+
+    /** Games a pair sees in each squad, rounded where some pairs stay empty. */
+    private List<Integer> gamesOfSquads() {
+        List<Integer> games = new ArrayList<>();
+        for (int s = 0; s < event.squads().size(); s++) {
+            double each = (double) event.rotations().get(s).games()
+                    * event.squads().get(s).groups().size()
+                    / event.centre().pairs().size();
+            games.add((int) Math.max(1, Math.round(each)));
+        }
+        return games;
+    }
+
+    private OilOver oilOver(Policies policies, int threads, IntConsumer onDone) {
+        int few = few(plan);
+        double strip =
+                laterSpread(Conditioning.STRIP_AND_OIL, threads, done -> onDone.accept(plan.replications() + done));
+        double over =
+                laterSpread(Conditioning.OIL_OVER, threads, done -> onDone.accept(plan.replications() + few + done));
+        int games = event.rotations().get(0).games();
+        Costs costs = plan.costs();
+        int lanes = 2 * event.centre().pairs().size();
+        return new OilOver(
+                games,
+                strip,
+                over,
+                policies.loss(new double[] {strip})[0] + costs.pairAllAtOnce(event, Conditioning.STRIP_AND_OIL) / games,
+                policies.loss(new double[] {over})[0] + costs.pairAllAtOnce(event, Conditioning.OIL_OVER) / games,
+                event.centre().machines().durationMs(lanes, Conditioning.STRIP_AND_OIL) / MS_PER_MINUTE,
+                event.centre().machines().durationMs(lanes, Conditioning.OIL_OVER) / MS_PER_MINUTE);
+    }
+
+    /** Mean spread in the second and third of three equal squads, with the lanes done in some way between them. */
+    private double laterSpread(Conditioning how, int threads, IntConsumer onDone) {
+        LongBlock block = LongBlock.repeated(event, how).withoutTheFirst();
+        int games = event.rotations().get(0).games();
+        BlockStudy study = new BlockStudy(block, games, false);
+        List<BlockPlaying> playings = study.run(plan.seed(), few(plan), threads, onDone);
+        return Arrays.stream(new AgeCurve(playings, games, study.styles().size()).spreadPins())
+                .average()
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,51 @@
+package lanetide.squads.recondition;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import lanetide.des.stats.Tally;
+
+/** Means over all lanes looked at, typical players and playings, by games on the oil. */
+final class WindowCurve {
+    private final List<BlockPlaying> playings;
+    private final double[][] paths;
+
+    WindowCurve(List<BlockPlaying> playings, int games, double limitBoards) {
+        this.playings = playings;
+        this.paths = AgeCurve.paths(playings, games, limitBoards);
+    }
+
+    double shiftBoards(int games) {
+        return Arrays.stream(paths)
+                .mapToDouble(path -> path[games - 1])
+                .average()
+                .orElse(Double.NaN);
+    }
+
+    /** How much further the windows are than a game before. */
+    double paceBoards(int games) {
+        return games == 1 ? shiftBoards(1) : shiftBoards(games) - shiftBoards(games - 1);
+    }
+
+    double widthBoards(int games) {
+        return mean(games, LaneLooks.Look::widthBoards);
+    }
+
+    double pocketShare(int games) {
+        return mean(games, LaneLooks.Look::pocketShare);
+    }
+
+    private double mean(int games, ToDoubleFunction<LaneLooks.Look> quantity) {
+        Tally tally = new Tally();
+        for (BlockPlaying playing : playings) {
+            for (LaneLooks.Look[][] lane : playing.looks()) {
+                for (LaneLooks.Look look : lane[games]) {
+                    if (look != null) {
+                        tally.add(quantity.applyAsDouble(look));
+                    }
+                }
+            }
+        }
+        return tally.count() == 0 ? Double.NaN : tally.mean();
+    }
+}

@@ -1,0 +1,114 @@
+package lanetide.squads.fairness;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Costs;
+import lanetide.squads.model.Event;
+import org.junit.jupiter.api.Test;
+
+class ComparisonTest {
+    private static final Event PLAN = SmallEvents.twoSquads(SmallEvents.mixed(2, 3), 2, Conditioning.OIL_OVER);
+    private static final Event FRESH = SmallEvents.twoSquads(SmallEvents.mixed(2, 3), 2, Conditioning.STRIP_AND_OIL);
+
+    @Test
+    void anEventDiffersFromItselfInNothing() {
+        assertThat(EventComparison.run(PLAN, PLAN, 1, 3, 2, done -> {}))
+                .hasSizeGreaterThan(6)
+                .allSatisfy(difference -> {
+                    assertThat(difference.difference()).isEqualTo(0.0);
+                    assertThat(difference.isReal()).isFalse();
+                });
+    }
+
+    @Test
+    void whatALaneMachineDoesMoreIsFoundAndCalledReal() {
+        List<Difference> differences = EventComparison.run(PLAN, FRESH, 1, 4, 2, done -> {});
+
+        // 26 mL on four lanes, twice, either way.
+        assertThat(differences)
+                .filteredOn(difference -> difference.quantity().equals("oil laid"))
+                .singleElement()
+                .satisfies(difference -> {
+                    assertThat(difference.a()).isEqualTo(208.0);
+                    assertThat(difference.isReal()).isFalse();
+                });
+        assertThat(differences)
+                .filteredOn(difference -> difference.quantity().equals("oil left on a lane"))
+                .singleElement()
+                .satisfies(difference -> {
+                    assertThat(difference.difference()).isNegative();
+                    assertThat(difference.ci95().high()).isNegative();
+                    assertThat(difference.isReal()).isTrue();
+                });
+        assertThat(differences)
+                .filteredOn(difference -> difference.quantity().equals("mean score of squad A"))
+                .singleElement()
+                .satisfies(difference -> assertThat(difference.difference()).isEqualTo(0.0));
+    }
+
+    @Test
+    void aComparisonDoesNotDependOnTheNumberOfThreads() {
+        assertThat(EventComparison.run(PLAN, FRESH, 1, 4, 3, done -> {}))
+                .isEqualTo(EventComparison.run(PLAN, FRESH, 1, 4, 1, done -> {}));
+        assertThatIllegalArgumentException().isThrownBy(() -> EventComparison.run(PLAN, FRESH, 1, 1, 1, done -> {}));
+    }
+
+    @Test
+    void theFairnessOfAnEventDoesNotChangeIfNothingDoes() {
+        FairnessResult study = FairnessStudy.run(PLAN, new FairnessPlan(1, 24, 2, true), 2, done -> {});
+
+        FairnessComparison comparison = FairnessComparison.of(study, study);
+
+        assertThat(comparison.spreadAfterPins()).isEqualTo(comparison.spreadBeforePins());
+        assertThat(comparison.gainErrorPins()).isEqualTo(0.0);
+        assertThat(comparison.groups()).hasSize(4).allSatisfy(group -> {
+            assertThat(group.afterPins()).isEqualTo(group.beforePins());
+            assertThat(group.changeCi90().low()).isEqualTo(0.0);
+        });
+    }
+
+    @Test
+    void studiesThatDidNotMeetTheSameLuckAreNotCompared() {
+        FairnessResult one = FairnessStudy.run(PLAN, new FairnessPlan(1, 12, 2, true), 2, done -> {});
+        FairnessResult other = FairnessStudy.run(PLAN, new FairnessPlan(2, 12, 2, true), 2, done -> {});
+
+        assertThatIllegalArgumentException().isThrownBy(() -> FairnessComparison.of(one, other));
+    }
+
+    @Test
+    void aChangeThatChangesNothingIsNotTried() {
+        assertThat(new Changes(FRESH).list().stream().map(Changes.Change::words))
+                .contains("stay on one pair", "groups redrawn: styles and hands evenly")
+                .doesNotContain("fresh oil for every squad", "move 1 pair right");
+        assertThat(new Changes(PLAN).list())
+                .allSatisfy(change -> assertThat(change.event()).isNotEqualTo(PLAN));
+    }
+
+    @Test
+    void everyChangeIsPlayedAndTheBestOnesAreMarked() {
+        FairnessResult study = FairnessStudy.run(PLAN, new FairnessPlan(1, 36, 2, true), 2, done -> {});
+
+        List<Remedy> remedies = RemedyStudy.run(PLAN, study, 36, Costs.USUAL, 2, done -> {});
+
+        assertThat(remedies).hasSize(1 + new Changes(PLAN).list().size());
+        assertThat(remedies.get(0).change()).isEqualTo("as it is");
+        Remedy fresh = remedies.stream()
+                .filter(remedy -> remedy.change().equals("fresh oil for every squad"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(fresh.spreadPins()).isLessThan(remedies.get(0).spreadPins());
+        assertThat(fresh.gainPins()).isPositive();
+        // Cleaning is what is added: two pairs, once.
+        double cleaning = Costs.USUAL.pairAllAtOnce(PLAN, Conditioning.STRIP_AND_OIL)
+                - Costs.USUAL.pairAllAtOnce(PLAN, Conditioning.OIL_OVER);
+        assertThat(fresh.extraCost()).isCloseTo(2 * cleaning, within(1e-9));
+        assertThat(remedies).anySatisfy(remedy -> assertThat(remedy.isChoice()).isTrue());
+        for (Remedy remedy : remedies) {
+            assertThat(remedy.isChoice()).isEqualTo(remedies.stream().noneMatch(remedy::isBeatenBy));
+        }
+    }
+}

@@ -1,0 +1,168 @@
+package lanetide.squads.fairness;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.IntStream;
+import lanetide.oilflow.lane.Hand;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Group;
+import lanetide.squads.rotation.Stay;
+import org.junit.jupiter.api.Test;
+
+class FairnessStudyTest {
+    private static final Event TWO_SQUADS = SmallEvents.twoSquads(SmallEvents.mixed(3, 3), 2, Conditioning.NONE);
+
+    /** Nothing is found where there is nothing, whoever plays. */
+    @Test
+    void onLanesThatNeverChangeNobodyHasAnyAdvantageToTheLastDigit() {
+        for (Event event : List.of(
+                SmallEvents.twoSquads(SmallEvents.alike(3, 3), 2, Conditioning.NONE),
+                TWO_SQUADS,
+                SmallEvents.twoSquads(SmallEvents.mixed(2, 4), 2, Conditioning.OIL_OVER),
+                SmallEvents.staying(SmallEvents.mixed(3, 2), 3))) {
+            FairnessResult result = FairnessStudy.run(event, new FairnessPlan(3, 30, 2, false), 2, done -> {});
+
+            assertThat(result.verdict()).isEqualTo(Verdict.FAIR);
+            assertThat(result.effects()).hasSizeGreaterThan(4).allSatisfy(effect -> {
+                assertThat(effect.advantagePins()).isEqualTo(0.0);
+                assertThat(effect.standardErrorPins()).isEqualTo(0.0);
+            });
+            assertThat(result.evenness()).contains(new Evenness(0, 0, 1, 0));
+        }
+    }
+
+    @Test
+    void onLanesThatChangeTheSameFieldHasAdvantages() {
+        FairnessResult result = FairnessStudy.run(TWO_SQUADS, new FairnessPlan(3, 30, 2, true), 2, done -> {});
+
+        assertThat(result.effects())
+                .allSatisfy(effect -> assertThat(effect.advantagePins()).isNotEqualTo(0.0));
+    }
+
+    @Test
+    void theAdvantagesOfAKindAddUpToZeroOverTheBowlers() {
+        FairnessResult result = FairnessStudy.run(TWO_SQUADS, new FairnessPlan(5, 30, 2, true), 2, done -> {});
+
+        for (EffectKind kind : EffectKind.values()) {
+            if (kind != EffectKind.GROUP) {
+                assertThat(sum(result, kind)).as("%s", kind).isCloseTo(0, within(1e-10));
+            }
+        }
+        // Groups are told without what the hands of their bowlers are worth, and that adds up to zero over the field
+        // too.
+        assertThat(sum(result, EffectKind.GROUP)).isCloseTo(0, within(1e-10));
+    }
+
+    private static double sum(FairnessResult result, EffectKind kind) {
+        return result.effects().stream()
+                .filter(effect -> effect.kind() == kind)
+                .mapToDouble(effect -> effect.bowlers() * effect.advantagePins())
+                .sum();
+    }
+
+    @Test
+    void theAnswerDoesNotDependOnTheNumberOfThreads() {
+        FairnessPlan plan = new FairnessPlan(9, 30, 2, true);
+        List<Integer> told = Collections.synchronizedList(new ArrayList<>());
+
+        FairnessResult alone = FairnessStudy.run(TWO_SQUADS, plan, 1, told::add);
+
+        assertThat(FairnessStudy.run(TWO_SQUADS, plan, 3, done -> {}).effects()).isEqualTo(alone.effects());
+        assertThat(told).containsExactly(6, 12, 18, 24, 30);
+    }
+
+    @Test
+    void namingGroupsAnewChangesNothingButTheirNames() {
+        Event renamed = SmallEvents.withGroups(TWO_SQUADS, group -> new Group("new " + group.id(), group.bowlers()));
+        FairnessPlan plan = new FairnessPlan(2, 24, 2, true);
+
+        List<Effect> before = FairnessStudy.run(TWO_SQUADS, plan, 2, done -> {}).effects();
+        List<Effect> after = FairnessStudy.run(renamed, plan, 2, done -> {}).effects();
+
+        assertThat(after.stream().map(Effect::advantagePins).toList())
+                .isEqualTo(before.stream().map(Effect::advantagePins).toList());
+        assertThat(after.stream().map(Effect::id)).contains("A/new 1");
+    }
+
+    @Test
+    void mirroringAllHandsChangesNothingButTheNameOfTheHand() {
+        Event mirrored = SmallEvents.withGroups(
+                TWO_SQUADS,
+                group -> new Group(
+                        group.id(),
+                        group.bowlers().stream()
+                                .map(FairnessStudyTest::mirrored)
+                                .toList()));
+        FairnessPlan plan = new FairnessPlan(2, 24, 2, true);
+
+        List<Effect> before = FairnessStudy.run(TWO_SQUADS, plan, 2, done -> {}).effects();
+        List<Effect> after = FairnessStudy.run(mirrored, plan, 2, done -> {}).effects();
+
+        for (Effect effect : before) {
+            String id =
+                    effect.kind() == EffectKind.HAND ? (effect.id().equals("left") ? "right" : "left") : effect.id();
+            assertThat(after)
+                    .filteredOn(
+                            other -> other.kind() == effect.kind() && other.id().equals(id))
+                    .singleElement()
+                    .satisfies(
+                            other -> assertThat(other.advantagePins()).isCloseTo(effect.advantagePins(), within(1e-9)));
+        }
+    }
+
+    private static Bowler mirrored(Bowler bowler) {
+        Hand other = bowler.hand() == Hand.LEFT ? Hand.RIGHT : Hand.LEFT;
+        return new Bowler(bowler.id(), other, bowler.style(), bowler.level(), bowler.cover(), bowler.spareCover());
+    }
+
+    @Test
+    void aKindWithASingleClassIsLeftOut() {
+        Event onePair =
+                SmallEvents.event(1, new Stay().plan(1, 1, 1), SmallEvents.alike(1, 4), Conditioning.STRIP_AND_OIL);
+
+        FairnessResult result = FairnessStudy.run(onePair, new FairnessPlan(1, 10, 2, true), 1, done -> {});
+
+        assertThat(result.effects()).isEmpty();
+        assertThat(result.verdict()).isEqualTo(Verdict.FAIR);
+        assertThat(result.evenness()).isEmpty();
+    }
+
+    @Test
+    void tooFewPlayingsAndTooSmallAMarginAreRefused() {
+        assertThat(FairnessStudy.fewestPlayings(TWO_SQUADS)).isEqualTo(12);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> FairnessStudy.run(TWO_SQUADS, new FairnessPlan(1, 11, 2, true), 1, done -> {}))
+                .withMessageContaining("at least 12 playings");
+        assertThatIllegalArgumentException().isThrownBy(() -> new FairnessPlan(1, 100, 0, true));
+        assertThatIllegalArgumentException().isThrownBy(() -> new FairnessPlan(1, 100, Double.NaN, true));
+    }
+
+    @Test
+    void everyBowlerVisitsEverySquadEquallyOftenInARound() {
+        int[] squads = IntStream.range(0, 12).map(seat -> seat / 4).toArray();
+
+        int[][] bowlerAtSeat =
+                new Seatings(squads, 6, new lanetide.des.random.RandomStreams(1).forReplication(0)).bowlerAtSeat();
+
+        int[][] visits = new int[12][3];
+        for (int[] seating : bowlerAtSeat) {
+            assertThat(seating).containsExactlyInAnyOrder(IntStream.range(0, 12).toArray());
+            for (int seat = 0; seat < 12; seat++) {
+                visits[seating[seat]][squads[seat]]++;
+            }
+        }
+        assertThat(List.of(visits)).allSatisfy(of -> assertThat(of).containsExactly(2, 2, 2));
+    }
+
+    @Test
+    void aRoundHasAsManySeatingsAsLetsEverybodyVisitEverySquad() {
+        assertThat(IntStream.rangeClosed(1, 8).map(FairnessStudy::seatings)).containsExactly(3, 4, 3, 4, 5, 6, 6, 6);
+    }
+}

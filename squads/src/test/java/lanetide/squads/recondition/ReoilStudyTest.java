@@ -1,0 +1,207 @@
+package lanetide.squads.recondition;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import lanetide.oilflow.catalogue.Catalogue;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.film.SplitModel;
+import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Centre;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Costs;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.LaneMachines;
+import lanetide.squads.model.LanePair;
+import lanetide.squads.model.Laws;
+import lanetide.squads.model.Levels;
+import lanetide.squads.model.PaceOfPlay;
+import lanetide.squads.model.Squad;
+import lanetide.squads.rotation.Ring;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ReoilStudyTest {
+    private static final Catalogue CATALOGUE = Catalogue.shipped();
+    private static final int GAMES = 6;
+
+    private static ReoilResult result;
+
+    @BeforeAll
+    static void study() {
+        result = ReoilStudy.run(event(SplitModel.FORWARD_ROLL), plan(Costs.USUAL), 1, done -> {});
+    }
+
+    private static ReoilPlan plan(Costs costs) {
+        return new ReoilPlan(3, 4, GAMES, 2, 1.5, costs);
+    }
+
+    private static Event event(SplitModel split) {
+        List<Group> groups = IntStream.rangeClosed(1, 2)
+                .mapToObj(g -> new Group(
+                        String.valueOf(g),
+                        List.of(bowler(g + "a", Hand.RIGHT, "power"), bowler(g + "b", Hand.LEFT, "stroker"))))
+                .toList();
+        Centre centre = new Centre(
+                List.of(new LanePair(1, 2), new LanePair(3, 4)),
+                CATALOGUE.surfaces().get("hard-synthetic"),
+                new LaneMachines(1, 45_000, 45_000));
+        return new Event(
+                "test",
+                centre,
+                OilPattern.of("test", 41 * LaneGeometry.FOOT_M, 26, 3),
+                List.of(new Squad("A", 0, Conditioning.STRIP_AND_OIL, 600_000, groups)),
+                List.of(new Ring(1, 1).plan(2, 2, 2)),
+                PaceOfPlay.USUAL,
+                new Laws(Laws.USUAL.friction(), split));
+    }
+
+    private static Bowler bowler(String id, Hand hand, String style) {
+        return new Bowler(
+                id,
+                hand,
+                CATALOGUE.styles().get(style),
+                Levels.shipped().get("scratch"),
+                CATALOGUE.covers().get("medium-reactive"),
+                CATALOGUE.covers().get("plastic"));
+    }
+
+    @Test
+    void theAnswerDoesNotDependOnTheNumberOfThreads() {
+        List<Integer> told = java.util.Collections.synchronizedList(new ArrayList<>());
+
+        ReoilResult again = ReoilStudy.run(event(SplitModel.FORWARD_ROLL), plan(Costs.USUAL), 3, told::add);
+
+        assertThat(again).isEqualTo(result);
+        assertThat(told).hasSize(ReoilStudy.playings(plan(Costs.USUAL))).isSorted();
+    }
+
+    @Test
+    void theCurveFollowsTheLanesThroughAllGames() {
+        assertThat(result.curve()).hasSize(GAMES);
+        assertThat(result.curve().get(GAMES - 1).windowShiftBoards()).isPositive();
+        assertThat(result.curve()).allSatisfy(point -> {
+            assertThat(point.windowWidthBoards()).isBetween(0.0, 20.0);
+            assertThat(point.pocketShare()).isBetween(0.0, 1.0);
+            assertThat(point.spreadPins()).isNotNegative();
+        });
+    }
+
+    @Test
+    void theCostOfAGameIsThatOfTheOilingAndOfTheScoresDividedByTheGames() {
+        double spent = result.pairAllAtOnce();
+        for (CurvePoint point : result.curve()) {
+            spent += point.spreadPins() * 2 * Costs.USUAL.pin();
+            assertThat(point.costPerGame()).isCloseTo(spent / point.games(), within(1e-9));
+        }
+        double least = result.curve().stream()
+                .mapToDouble(CurvePoint::costPerGame)
+                .min()
+                .orElseThrow();
+        assertThat(result.interval(Basis.COST).costPerGame()).isCloseTo(least, within(1e-9));
+    }
+
+    @Test
+    void everyIntervalHoldsItsEstimate() {
+        assertThat(result.intervals()).hasSize(Basis.values().length).allSatisfy(interval -> {
+            assertThat(interval.low()).isLessThanOrEqualTo(interval.games());
+            assertThat(interval.high()).isGreaterThanOrEqualTo(interval.games());
+        });
+    }
+
+    /** Where balls move no oil nothing changes, and no oiling ever pays. */
+    @Test
+    void lanesThatDoNotWearNeedNoOil() {
+        ReoilResult still = ReoilStudy.run(event(SplitModel.NONE), plan(Costs.USUAL), 2, done -> {});
+
+        assertThat(still.curve()).allSatisfy(point -> {
+            assertThat(point.spreadPins()).isEqualTo(0.0);
+            assertThat(point.levelPins()).isEqualTo(0.0);
+            // The finder starts each search from the last line it found.
+            assertThat(point.windowShiftBoards()).isCloseTo(0, within(1e-6));
+        });
+        assertThat(still.interval(Basis.COST).beyond()).isTrue();
+        assertThat(still.interval(Basis.THRESHOLD).games()).isEqualTo(GAMES);
+        assertThat(still.interval(Basis.AGE).beyond()).isTrue();
+    }
+
+    @Test
+    void whereAPinIsWorthMuchOilingPaysAfterEveryGameAndWhereItIsWorthNothingNever() {
+        Costs dear = new Costs("EUR", 0, 0, 0, 0, 1000, 3);
+        Costs free = new Costs("EUR", 20, 0.2, 20, 10, 0, 3);
+
+        ReoilResult nothing = ReoilStudy.run(event(SplitModel.FORWARD_ROLL), plan(free), 2, done -> {});
+        assertThat(nothing.interval(Basis.COST).beyond()).isTrue();
+        assertThat(nothing.interval(Basis.COST_LANE_BY_LANE).beyond()).isTrue();
+
+        ReoilResult everything = ReoilStudy.run(event(SplitModel.FORWARD_ROLL), plan(dear), 2, done -> {});
+        double best = everything.interval(Basis.COST).games();
+        double firstBest = IntStream.rangeClosed(1, GAMES)
+                .boxed()
+                .min(java.util.Comparator.comparingDouble(
+                        n -> everything.curve().get(n - 1).costPerGame()))
+                .orElseThrow();
+        assertThat(best).isEqualTo(firstBest).isLessThan(GAMES);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4, 5})
+    void theOilingsOfAnEventAreTheBestOfAllChoices(long seed) {
+        Random random = new Random(seed);
+        int squads = 1 + random.nextInt(6);
+        List<Integer> games =
+                IntStream.range(0, squads).mapToObj(s -> 1 + random.nextInt(5)).toList();
+        double[] loss = random.doubles(12, 0, 3).toArray();
+        double oiling = random.nextDouble() * 10;
+
+        double best = Double.POSITIVE_INFINITY;
+        for (int choice = 0; choice < 1 << (squads - 1); choice++) {
+            List<Integer> before = new ArrayList<>(List.of(0));
+            for (int s = 1; s < squads; s++) {
+                if ((choice >> (s - 1) & 1) == 1) {
+                    before.add(s);
+                }
+            }
+            best = Math.min(best, EventOiling.of(before, games, loss, oiling).costPerPair());
+        }
+
+        EventOiling found = EventOiling.best(games, loss, oiling);
+        assertThat(found.costPerPair()).isCloseTo(best, within(1e-9));
+        assertThat(EventOiling.of(found.squads(), games, loss, oiling).costPerPair())
+                .isCloseTo(found.costPerPair(), within(1e-9));
+    }
+
+    @Test
+    void aPairOiledWithAllOthersWaitsForThemAndAPairAloneDoesNot() {
+        Costs lanes = new Costs("EUR", 0, 0, 0, 60, 1, 3);
+
+        // Four lanes at 1.5 minutes stand still for 6 minutes each; a pair alone for 3.
+        assertThat(lanes.pairAllAtOnce(event(SplitModel.NONE), Conditioning.STRIP_AND_OIL))
+                .isCloseTo(12, within(1e-9));
+        assertThat(lanes.pairAlone(event(SplitModel.NONE), Conditioning.STRIP_AND_OIL))
+                .isCloseTo(6, within(1e-9));
+        Costs material = new Costs("EUR", 100, 0.5, 0, 0, 1, 3);
+        assertThat(material.pairAlone(event(SplitModel.NONE), Conditioning.STRIP_AND_OIL))
+                .isCloseTo(6.2, within(1e-9));
+        assertThat(material.pairAlone(event(SplitModel.NONE), Conditioning.OIL_OVER))
+                .isCloseTo(5.2, within(1e-9));
+    }
+
+    @Test
+    void costsThatMakeNoSenseAreRefused() {
+        assertThatIllegalArgumentException().isThrownBy(() -> new Costs("EUR", -1, 0, 0, 0, 1, 3));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Costs("EUR", 1, 0, 0, 0, 1, 0.5));
+        assertThatIllegalArgumentException().isThrownBy(() -> new ReoilPlan(1, 3, 6, 2, 1, Costs.USUAL));
+        assertThatIllegalArgumentException().isThrownBy(() -> new ReoilPlan(1, 4, 6, 0, 1, Costs.USUAL));
+    }
+}
