@@ -9,11 +9,14 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import lanetide.cli.command.CheckCommand;
 import lanetide.cli.command.CommandFailure;
+import lanetide.cli.command.CompareCommand;
 import lanetide.cli.command.ExitCode;
+import lanetide.cli.command.FairnessCommand;
 import lanetide.cli.command.LinesCommand;
 import lanetide.cli.command.NewCommand;
 import lanetide.cli.command.PatternCommand;
 import lanetide.cli.command.PreviewCommand;
+import lanetide.cli.command.ReoilCommand;
 import lanetide.cli.command.ReportCommand;
 import lanetide.cli.command.RotateCommand;
 import lanetide.cli.command.SchemaCommand;
@@ -32,10 +35,13 @@ import picocli.CommandLine.IVersionProvider;
         description = "What the oil on tenpin lanes will be, game by game, and whether the schedule shares it fairly.",
         subcommands = {
             CheckCommand.class,
+            CompareCommand.class,
+            FairnessCommand.class,
             LinesCommand.class,
             NewCommand.class,
             PatternCommand.class,
             PreviewCommand.class,
+            ReoilCommand.class,
             ReportCommand.class,
             RotateCommand.class,
             SchemaCommand.class,
@@ -101,15 +107,20 @@ public final class Lanetide {
         line.registerConverter(Long.class, text -> whole(text, Long::valueOf));
         line.registerConverter(Integer.class, text -> whole(text, Integer::valueOf));
         line.registerConverter(int.class, text -> whole(text, Integer::valueOf));
+        line.registerConverter(Double.class, text -> number(text, Double::valueOf, "a number"));
         addCautions(line);
         return line;
     }
 
     private static <T> T whole(String text, Function<String, T> parse) {
+        return number(text, parse, "a whole number");
+    }
+
+    private static <T> T number(String text, Function<String, T> parse, String kind) {
         try {
             return parse.apply(text);
         } catch (NumberFormatException e) {
-            throw new CommandLine.TypeConversionException("`" + text + "` must be a whole number");
+            throw new CommandLine.TypeConversionException("`" + text + "` must be " + kind);
         }
     }
 

@@ -117,7 +117,7 @@ final class CommonOptions {
     int answer(BiFunction<Reading, Scenario, String> answer) {
         Optional<AnswerFile> file = answerFile();
         Reading reading = ScenarioFile.read(scenario, seed());
-        tell(reading);
+        tell(scenario, reading);
         if (reading.scenario().isEmpty()) {
             return ExitCode.CANNOT_RUN;
         }
@@ -125,15 +125,23 @@ final class CommonOptions {
         return ExitCode.DONE;
     }
 
+    /** Reads a second scenario with the seed of the first, and tells what was found in it. */
+    Scenario other(Path file, long seed) {
+        Reading reading = ScenarioFile.read(file, OptionalLong.of(seed));
+        tell(file, reading);
+        return reading.scenario()
+                .orElseThrow(() -> CommandFailure.wrongUse("The scenario " + file + " has errors; see above."));
+    }
+
     /** Tells on standard error what was found in a scenario: errors always, warnings unless it is to be quiet; remarks are for check. */
-    private void tell(Reading reading) {
+    private void tell(Path file, Reading reading) {
         List<Notice> told = reading.notices().stream()
                 .filter(notice ->
                         notice.severity() == Severity.ERROR || (notice.severity() == Severity.WARNING && !quiet))
                 .toList();
         if (!told.isEmpty()) {
-            Page page = new Page().line(scenario + (reading.scenario().isEmpty() ? " cannot be played." : ""));
-            CheckReport.notices(page, scenario.toString(), told);
+            Page page = new Page().line(file + (reading.scenario().isEmpty() ? " cannot be played." : ""));
+            CheckReport.notices(page, file.toString(), told);
             err().print(page.text());
             err().flush();
         }

@@ -4,7 +4,7 @@ import java.io.Console;
 import java.io.PrintWriter;
 import java.util.function.IntConsumer;
 
-/** Tells on a terminal how far a long run is, in one line that is overwritten. */
+/** Tells on a terminal how far a long run is and how long it will still take, in one line that is overwritten. */
 final class Progress implements IntConsumer {
     private static final String ERASE = "\r" + " ".repeat(60) + "\r";
 
@@ -12,6 +12,7 @@ final class Progress implements IntConsumer {
     private final String what;
     private final int all;
     private final boolean shown;
+    private final long startNanos = System.nanoTime();
 
     private Progress(PrintWriter err, String what, int all, boolean shown) {
         this.err = err;
@@ -27,9 +28,16 @@ final class Progress implements IntConsumer {
     @Override
     public void accept(int done) {
         if (shown) {
-            err.print("\r" + done + " of " + all + " " + what);
+            err.print("\r" + line(done, all, what, System.nanoTime() - startNanos));
             err.flush();
         }
+    }
+
+    /** How far it is, and at the pace so far how much time is left. */
+    static String line(int done, int all, String what, long elapsedNanos) {
+        long left = Math.round(1e-9 * elapsedNanos / done * (all - done));
+        String time = left < 120 ? left + " s" : (left + 30) / 60 + " min";
+        return done + " of " + all + " " + what + ", about " + time + " left ";
     }
 
     void close() {

@@ -3,6 +3,7 @@ package lanetide.cli.scenario;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import lanetide.squads.model.Costs;
 
 /** The blocks of a scenario and their keys: the reader knows no others, and the documents are checked against these. */
 @SuppressWarnings("ImmutableEnumChecker") // the lists come from List.of
@@ -34,6 +35,8 @@ public enum Block {
             optional("bowlers", "block", "what all bowlers have in common", "a block", "bowlers as they are"),
             optional("scoring", "block", "how the event is scored", "a block", "by the rules, without handicap"),
             optional("laws", "block", "laws of friction and oil", "a block", "the usual laws"),
+            optional("fairness", "block", "what counts as fair", "{margin: 2 pins}", "the usual margin"),
+            optional("costs", "block", "what oiling costs, and what it saves", "a block", "assumed costs"),
             optional("surfaces", "block", "lane surfaces of your own, by name", "a block", "the shipped ones alone"),
             optional("covers", "block", "ball covers of your own, by name", "a block", "the shipped ones alone"),
             optional("styles", "block", "playing styles of your own, by name", "a block", "the shipped ones alone"),
@@ -335,6 +338,39 @@ public enum Block {
                     "forward-roll, walker-fetsko, or none (balls move no oil)",
                     "forward-roll",
                     "forward-roll")),
+    /** What counts as fair. */
+    FAIRNESS(
+            "fairness",
+            optional(
+                    "margin",
+                    "pins",
+                    "largest advantage, in pins a game, that still counts as fair",
+                    "1 pin to 4 pins",
+                    Defaults.MARGIN.text()),
+            optional(
+                    "limit",
+                    "boards",
+                    "move of the windows at which a lane counts as failed (reoil)",
+                    "1 board to 3 boards",
+                    Defaults.LIMIT.text())),
+    /** What oiling costs, and what it saves, in a currency of the user's. */
+    COSTS(
+            "costs",
+            optional("currency", "text", "short name of the currency", "EUR", Costs.USUAL.currency()),
+            cost("oilLitre", "a litre of oil", "10 to 40", Costs.USUAL.oilLitre()),
+            cost("cleanerLane", "cleaner for one lane", "0.1 to 0.5", Costs.USUAL.cleanerLane()),
+            cost("labourHour", "an hour of whoever minds a machine", "15 to 40", Costs.USUAL.labourHour()),
+            cost(
+                    "laneHour",
+                    "what a lane brings in in an hour, lost while it is oiled; 0 before opening",
+                    "0 to 30",
+                    Costs.USUAL.laneHour()),
+            cost("pin", "worth of one bowler's expected game not changing by one pin", "0.02 to 1", Costs.USUAL.pin()),
+            cost(
+                    "unplanned",
+                    "how many times as much an oiling costs that stops the play",
+                    "2 to 10",
+                    Costs.USUAL.unplanned())),
     /** A lane surface. */
     SURFACE(
             "surfaces.NAME",
@@ -446,6 +482,10 @@ public enum Block {
 
     private static Key required(String name, String unit, String meaning, String typical) {
         return new Key(name, unit, meaning, typical, REQUIRED);
+    }
+
+    private static Key cost(String name, String meaning, String typical, double usual) {
+        return optional(name, "number", meaning, typical, Defaults.plain(usual));
     }
 
     private static Key optional(String name, String unit, String meaning, String typical, String otherwise) {

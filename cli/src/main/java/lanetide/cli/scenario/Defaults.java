@@ -5,8 +5,10 @@ import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.PatternBands;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneSurvey;
+import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.PaceOfPlay;
+import lanetide.squads.recondition.ReoilPlan;
 
 /** Every value that holds where a scenario says nothing, in one place. */
 final class Defaults {
@@ -58,6 +60,11 @@ final class Defaults {
     static final String COURTESY = "one";
     static final Default TIRING = new Default(0, "0 %", "nobody tires; how much elite bowlers do was not found");
     static final Default FOULS = new Default(0, "0 %", ASSUMPTION);
+    static final Default MARGIN = new Default(
+            FairnessPlan.USUAL_MARGIN_PINS,
+            plain(FairnessPlan.USUAL_MARGIN_PINS) + " pins",
+            "moves a median bowler's chance to pass a cut by at most five in a hundred");
+    static final Default LIMIT = boards(ReoilPlan.USUAL_LIMIT_BOARDS, ASSUMPTION);
     static final String ROTATION = "stay";
     static final String SPARE_COVER = "plastic";
     static final String PATTERN_NAME = "pattern";
@@ -77,11 +84,15 @@ final class Defaults {
     }
 
     private static Default boards(double board) {
-        return new Default(board, plain(board) + " boards", "most published patterns");
+        return boards(board, "most published patterns");
+    }
+
+    private static Default boards(double board, String source) {
+        return new Default(board, plain(board) + " boards", source);
     }
 
     /** A number without the zeros that carry nothing. */
-    private static String plain(double value) {
+    static String plain(double value) {
         return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 

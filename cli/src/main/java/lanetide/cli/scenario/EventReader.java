@@ -31,8 +31,8 @@ final class EventReader {
         this.files = files;
     }
 
-    /** An event, the design of its rotations, the seed its field was drawn with, and what it can name. */
-    record Planned(Event event, RotationDesign design, long seed, PatternBands bands, Names names) {}
+    /** An event, the design of its rotations, the seed its field was drawn with, what it can name, and what its director sets. */
+    record Planned(Event event, RotationDesign design, long seed, PatternBands bands, Names names, Policy policy) {}
 
     Optional<Planned> read(Section scenario) {
         String name = scenario.text("name");
@@ -51,6 +51,7 @@ final class EventReader {
         Optional<PaceOfPlay> pace = new PaceReader(notices, assumptions).read(scenario);
         Optional<Laws> laws = new LawsReader(assumptions).read(scenario);
         Optional<Bowling> bowling = new BowlingReader(notices, assumptions).read(scenario);
+        Optional<Policy> policy = new PolicyReader(notices).read(scenario);
         Optional<RotationReader.Choice> choice =
                 new RotationReader(notices, lanes, assumptions, chosenSeed).read(scenario);
         List<SquadDraft> drafts = new SquadsReader(assumptions).read(scenario);
@@ -77,7 +78,8 @@ final class EventReader {
                         choice.orElseThrow().design(),
                         chosenSeed,
                         bands.orElseThrow(),
-                        names.unmodifiable()));
+                        names.unmodifiable(),
+                        policy.orElseThrow()));
     }
 
     private static Optional<Section> block(Section scenario, String key, Block block) {

@@ -15,6 +15,7 @@ import lanetide.squads.rotation.RotationDesign;
  * @param design how groups move, from which the event's rotations were planned
  * @param bands the limits by which it sorts patterns
  * @param names everything it can name: what ships with the program, and its own
+ * @param policy what its director sets by judgement
  * @param assumptions what answers rest on and the file does not state
  */
 public record Scenario(
@@ -25,6 +26,7 @@ public record Scenario(
         RotationDesign design,
         PatternBands bands,
         Names names,
+        Policy policy,
         List<Assumption> assumptions) {
     /** Copies the list. */
     public Scenario {

@@ -57,6 +57,7 @@ public final class ScenarioReader {
                         seeded.design(),
                         seeded.bands(),
                         seeded.names(),
+                        seeded.policy(),
                         assumptions.list())),
                 notices.list());
     }

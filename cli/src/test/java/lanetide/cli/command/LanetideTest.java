@@ -21,7 +21,19 @@ class LanetideTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "lines", "preview", "report", "rotate", "sheets", "simulate"})
+    @ValueSource(
+            strings = {
+                "check",
+                "compare",
+                "fairness",
+                "lines",
+                "preview",
+                "reoil",
+                "report",
+                "rotate",
+                "sheets",
+                "simulate"
+            })
     void everyHelpHasExamplesExitCodesAndCautions(String command) {
         Program.Outcome outcome = Program.run(command, "--help");
 
@@ -36,7 +48,8 @@ class LanetideTest {
     void theProgramsHelpNamesItsCommandsAndTheCautions() {
         String help = Program.run("--help").out();
 
-        assertThat(help).contains("check", "lines", "rotate", "simulate");
+        assertThat(help)
+                .contains("check", "compare", "fairness", "lines", "preview", "reoil", "rotate", "sheets", "simulate");
         assertThat(Cautions.ALL)
                 .allSatisfy(caution -> assertThat(unwrapped(help)).contains(caution));
     }

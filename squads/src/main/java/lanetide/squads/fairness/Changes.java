@@ -69,7 +69,7 @@ final class Changes {
                 Rotation old = event.rotations().get(s);
                 rotations.add(design.plan(old.groups(), old.pairs(), old.games()));
             }
-            return Optional.of(with(event, event.squads(), rotations));
+            return Optional.of(event.with(event.squads(), rotations));
         } catch (ImpossibleRotationException e) {
             return Optional.empty();
         }
@@ -84,7 +84,7 @@ final class Changes {
             Conditioning now = keep ? squad.conditioning() : how;
             squads.add(new Squad(squad.id(), squad.startMs(), now, squad.practiceMs(), squad.groups()));
         }
-        return Optional.of(with(event, squads, event.rotations()));
+        return Optional.of(event.with(squads, event.rotations()));
     }
 
     /** Deals the bowlers of each squad to its groups to and fro, in the order of hand and rev rate. */
@@ -101,7 +101,7 @@ final class Changes {
             squads.add(new Squad(
                     squad.id(), squad.startMs(), squad.conditioning(), squad.practiceMs(), dealt(squad, bowlers)));
         }
-        return Optional.of(with(event, squads, event.rotations()));
+        return Optional.of(event.with(squads, event.rotations()));
     }
 
     private static List<Group> dealt(Squad squad, List<Bowler> bowlers) {
@@ -139,10 +139,6 @@ final class Changes {
             }
             squads.add(new Squad(from.id(), here.startMs(), here.conditioning(), here.practiceMs(), from.groups()));
         }
-        return Optional.of(with(event, squads, event.rotations()));
-    }
-
-    private static Event with(Event event, List<Squad> squads, List<Rotation> rotations) {
-        return new Event(event.name(), event.centre(), event.pattern(), squads, rotations, event.pace(), event.laws());
+        return Optional.of(event.with(squads, event.rotations()));
     }
 }

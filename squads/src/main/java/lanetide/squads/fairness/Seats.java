@@ -26,7 +26,7 @@ final class Seats {
             for (int g = 0; g < squad.groups().size(); g++) {
                 for (Bowler bowler : squad.groups().get(g).bowlers()) {
                     seats.add(new Seat(s, g, event.rotations().get(s).pairOf(0, g), bowler.hand()));
-                    bowlers.add(renamed(bowler, squad.id() + "/" + bowler.id(), bowler));
+                    bowlers.add(bowler.as(squad.id() + "/" + bowler.id(), bowler.hand()));
                 }
             }
         }
@@ -65,18 +65,12 @@ final class Seats {
                 List<Bowler> members = new ArrayList<>();
                 for (Bowler drawn : group.bowlers()) {
                     Bowler bowler = bowlers.get(bowlerAtSeat[seat++]);
-                    members.add(renamed(bowler, bowler.id(), drawn));
+                    members.add(bowler.as(bowler.id(), drawn.hand()));
                 }
                 groups.add(new Group(group.id(), members));
             }
             squads.add(new Squad(squad.id(), squad.startMs(), squad.conditioning(), squad.practiceMs(), groups));
         }
-        return new Event(
-                event.name(), event.centre(), event.pattern(), squads, event.rotations(), event.pace(), event.laws());
-    }
-
-    private static Bowler renamed(Bowler bowler, String id, Bowler handOf) {
-        return new Bowler(
-                id, handOf.hand(), bowler.style(), bowler.level(), bowler.cover(), bowler.spareCover(), bowler.tempo());
+        return event.with(squads, event.rotations());
     }
 }

@@ -43,6 +43,7 @@ public final class UnchangingLanes {
                 squads,
                 event.rotations(),
                 event.pace(),
-                new Laws(event.laws().friction(), SplitModel.NONE));
+                new Laws(event.laws().friction(), SplitModel.NONE),
+                event.bowling());
     }
 }

@@ -30,13 +30,7 @@ final class BowlerInPlay {
     private int ballsAtFullRacks;
     private int frame = 1;
 
-    BowlerInPlay(
-            Bowler bowler,
-            Player player,
-            Equipment equipment,
-            BowlerAgent agent,
-            Bowling bowling,
-            Luck luck) {
+    BowlerInPlay(Bowler bowler, Player player, Equipment equipment, BowlerAgent agent, Bowling bowling, Luck luck) {
         this.bowler = bowler;
         this.player = player;
         this.agent = agent;

@@ -78,14 +78,7 @@ public final class TournamentSimulation {
             LuckSource luck,
             boolean withWindows,
             LaneObserver observer) {
-        this(
-                event,
-                physics,
-                startingLines,
-                new Agents(event, startingLines, physics)::of,
-                luck,
-                withWindows,
-                observer);
+        this(event, physics, startingLines, new Agents(event, startingLines, physics)::of, luck, withWindows, observer);
     }
 
     /** The same with other agents, to compare one bowler's ways among bowlers who keep theirs. */

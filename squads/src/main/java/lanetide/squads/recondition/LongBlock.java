@@ -2,7 +2,6 @@ package lanetide.squads.recondition;
 
 import java.util.ArrayList;
 import java.util.List;
-import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
@@ -41,7 +40,7 @@ final class LongBlock {
                     * event.squads().get(s).groups().size()
                     / event.centre().pairs().size();
         }
-        return new LongBlock(with(event, squads, rotations));
+        return new LongBlock(event.with(squads, rotations));
     }
 
     /** The first squad three times, with the lanes done in some way before the second and the third. */
@@ -52,7 +51,7 @@ final class LongBlock {
             squads.add(copy(event, 0, i, i == 0 ? Conditioning.STRIP_AND_OIL : how));
             rotations.add(event.rotations().get(0));
         }
-        return new LongBlock(with(event, squads, rotations));
+        return new LongBlock(event.with(squads, rotations));
     }
 
     /** The same, of which the first squad is played and not looked at. */
@@ -81,20 +80,11 @@ final class LongBlock {
                 .map(group -> new Group(
                         group.id(),
                         group.bowlers().stream()
-                                .map(bowler -> named(bowler, id + "/" + original.id() + "/" + bowler.id()))
+                                .map(bowler -> bowler.as(id + "/" + original.id() + "/" + bowler.id(), bowler.hand()))
                                 .toList()))
                 .toList();
         long startMs = event.squads().get(0).startMs() + number;
         return new Squad(id, startMs, how, original.practiceMs(), groups);
-    }
-
-    private static Bowler named(Bowler bowler, String id) {
-        return new Bowler(
-                id, bowler.hand(), bowler.style(), bowler.level(), bowler.cover(), bowler.spareCover(), bowler.tempo());
-    }
-
-    private static Event with(Event event, List<Squad> squads, List<Rotation> rotations) {
-        return new Event(event.name(), event.centre(), event.pattern(), squads, rotations, event.pace(), event.laws());
     }
 
     private static int[][] ages(Rotation rotation, int[] games) {

@@ -119,7 +119,7 @@ class FairnessStudyTest {
 
     private static Bowler mirrored(Bowler bowler) {
         Hand other = bowler.hand() == Hand.LEFT ? Hand.RIGHT : Hand.LEFT;
-        return new Bowler(bowler.id(), other, bowler.style(), bowler.level(), bowler.cover(), bowler.spareCover());
+        return bowler.as(bowler.id(), other);
     }
 
     @Test

@@ -114,7 +114,6 @@ final class SmallEvents {
                         squad.practiceMs(),
                         squad.groups().stream().map(change).toList()))
                 .toList();
-        return new Event(
-                event.name(), event.centre(), event.pattern(), squads, event.rotations(), event.pace(), event.laws());
+        return event.with(squads, event.rotations());
     }
 }

@@ -58,7 +58,7 @@ final class Strategies {
                 lines,
                 (bowler, player) ->
                         bowler.id().equals("judged") ? agents.of(bowler, player, knowledge) : agents.of(bowler, player),
-                new RandomStreams(seed).forReplication(0),
+                LuckSource.byBall(new RandomStreams(seed).forReplication(0)),
                 false,
                 LaneObserver.NONE);
         return playing.play().squads().get(0).bowlers().get(0).meanScore();

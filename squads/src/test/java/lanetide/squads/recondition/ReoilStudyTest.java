@@ -14,6 +14,7 @@ import lanetide.oilflow.film.SplitModel;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Costs;
@@ -63,7 +64,8 @@ class ReoilStudyTest {
                 List.of(new Squad("A", 0, Conditioning.STRIP_AND_OIL, 600_000, groups)),
                 List.of(new Ring(1, 1).plan(2, 2, 2)),
                 PaceOfPlay.USUAL,
-                new Laws(Laws.USUAL.friction(), split));
+                new Laws(Laws.USUAL.friction(), split),
+                Bowling.USUAL);
     }
 
     private static Bowler bowler(String id, Hand hand, String style) {

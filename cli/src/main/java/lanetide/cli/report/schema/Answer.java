@@ -18,6 +18,64 @@ enum Answer {
             notices[].value text as written; empty for none
             notices[].message text what is wrong, where, and what to try
             """),
+    COMPARE("compare", """
+            otherScenarioSha256 text of the second scenario's bytes
+            replications integer playings of each
+            differences[].quantity text
+            differences[].unit text
+            differences[].a number mean in the first scenario
+            differences[].b number mean in the second
+            differences[].difference number second less first
+            differences[].ci95.low number
+            differences[].ci95.high number
+            differences[].p number corrected for all that was compared
+            differences[].isReal boolean p at most 5 %
+            cautions[] text
+            """),
+    FAIRNESS("fairness", """
+            verdict text fair, unfair or undecided
+            marginPinsPerGame number
+            lanesChange boolean false on lanes that stay as they are laid
+            replications integer playings
+            rounds integer independent rounds in these playings
+            replicationsToDecide integer? playings in all that would decide with 90 % chance
+            effects[].kind text squad, pair, group, hand or style
+            effects[].id text
+            effects[].bowlers integer
+            effects[].advantagePinsPerGame number
+            effects[].standardErrorPins number
+            effects[].ci90.low number
+            effects[].ci90.high number
+            effects[].unfairP number corrected for all advantages looked at
+            effects[].verdict text
+            evenness object? of the groups' advantages; null for a single group
+            evenness.spreadPins number
+            evenness.meanEnvyPins number
+            evenness.jain number
+            evenness.gini number
+            structure.isPermutation boolean whether every game gives each group a pair of its own
+            structure.repeatedVisits[].squad text
+            structure.repeatedVisits[].group text
+            structure.repeatedVisits[].pair text
+            structure.repeatedVisits[].firstGame integer
+            structure.repeatedVisits[].game integer
+            structure.carryOverIndex integer sum of squares of how often one group follows another
+            structure.carryOverMinimum integer
+            structure.carryOverMaximum integer
+            structure.distinctPredecessors.min integer
+            structure.distinctPredecessors.max integer
+            structure.walkPairsPerGame number
+            structure.longestWalkPairs number
+            reasons[].code text never changes its meaning
+            reasons[].text text
+            remedies[].change text
+            remedies[].expectedSpreadPins number from the worst to the best placed group
+            remedies[].gainPins number against the event as it is
+            remedies[].gainErrorPins number? null for too few rounds
+            remedies[].extraMinutes number of the squad that is delayed most
+            remedies[].extraCost number of oiling, in the scenario's currency
+            remedies[].isChoice boolean whether no other is as good in all and better in one
+            """ + Answer.ASSUMED),
     LINES("lines", """
             lines[].pattern text
             lines[].surface text
@@ -144,6 +202,47 @@ enum Answer {
             exposure[].leftHandedGamesBefore number
             cautions[] text
             """),
+    REOIL("reoil", """
+            replications integer playings
+            currency text
+            recommendation.everyGames number games of a pair from one oiling to the next
+            recommendation.low number 90 % interval
+            recommendation.high number
+            recommendation.beyond boolean whether it lies at the oldest oil looked at
+            recommendation.basis text
+            recommendation.costPerGame number?
+            recommendation.controlBoards number?
+            recommendation.text text
+            policies[].everyGames number
+            policies[].low number
+            policies[].high number
+            policies[].beyond boolean
+            policies[].basis text cost, cost lane by lane, threshold, age replacement or condition
+            policies[].costPerGame number?
+            policies[].controlBoards number? move of the windows at which a pair is oiled
+            policies[].text text
+            curve[].games integer games a pair has seen
+            curve[].windowShiftBoards number since the oiling
+            curve[].windowWidthBoards number
+            curve[].pocketShare number 0 to 1
+            curve[].paceBoardsPerGame number
+            curve[].spreadPins number root mean square change of expected scores
+            curve[].levelPins number mean change of all scores
+            curve[].costPerGame number
+            oilOver.games integer of a squad
+            oilOver.stripSpreadPins number
+            oilOver.overSpreadPins number
+            oilOver.stripCostPerGame number
+            oilOver.overCostPerGame number
+            oilOver.stripMinutes number
+            oilOver.overMinutes number
+            event.asPlanned.squads[] text before which lanes are done
+            event.asPlanned.costPerPair number
+            event.cheapest.squads[] text
+            event.cheapest.costPerPair number
+            pairAllAtOnce number cost of a pair's share of oiling all lanes
+            pairAlone number cost of oiling a pair alone
+            """ + Answer.ASSUMED),
     SIMULATE("simulate", """
             replications integer playings
             shots integer balls thrown in the first playing, practice included

@@ -86,7 +86,11 @@ class SchemasTest {
         "simulate,one-pair.yaml",
         "preview,one-pair.yaml",
         "rotate,championship.yaml",
-        "rotate,club-night.yaml"
+        "rotate,club-night.yaml",
+        "compare,one-pair.yaml",
+        "fairness,club-night.yaml",
+        "fairness,one-pair.yaml",
+        "reoil,one-pair.yaml"
     })
     void anAnswerFitsItsSchemaAndTheSchemaNamesEveryField(String command, String scenario) {
         String answer = answer(command, scenario);
@@ -166,6 +170,13 @@ class SchemasTest {
         if (command.equals("preview")) {
             words.addAll(List.of("--bowler", "Anchor"));
         }
+        words.addAll(
+                switch (command) {
+                    case "compare" -> List.of(words.get(1), "--replications", "2");
+                    case "fairness" -> List.of("--replications", "15", "--remedies", "15");
+                    case "reoil" -> List.of("--replications", "4", "--games", "3");
+                    default -> List.of();
+                });
         StringWriter out = new StringWriter();
         Lanetide.run(new PrintWriter(out), new PrintWriter(new StringWriter()), words.toArray(String[]::new));
         return out.toString();

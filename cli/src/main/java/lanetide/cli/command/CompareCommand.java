@@ -1,0 +1,75 @@
+package lanetide.cli.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import lanetide.cli.report.CompareCsv;
+import lanetide.cli.report.CompareJson;
+import lanetide.cli.report.CompareText;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
+import lanetide.squads.fairness.Difference;
+import lanetide.squads.fairness.EventComparison;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Compares two scenarios under the same luck. */
+@Command(
+        name = "compare",
+        description =
+                "Plays two scenarios with the same luck and tells what differs, by how much, and whether it is real.",
+        footer = {
+            "",
+            "Examples:",
+            "  lanetide compare scenarios/club-night.yaml my-club-night.yaml",
+            "  lanetide compare scenarios/championship.yaml fresh-oil.yaml --replications 50 --format json -o answer.json",
+            "",
+            "Both are played with the seed of the first, and bowlers of the same squad and name have the same luck.",
+            "Exit codes: 0 done; 2 wrong use, or a scenario with errors; 3 a file cannot be read or written;",
+            "130 interrupted."
+        })
+public final class CompareCommand implements Callable<Integer> {
+    private static final int MOST_REPLICATIONS = 100_000;
+
+    @Mixin
+    private CommonOptions options;
+
+    @Parameters(index = "1", paramLabel = "OTHER", description = "Scenario file (YAML) to compare the first with.")
+    private Path other;
+
+    @Option(
+            names = "--replications",
+            paramLabel = "N",
+            defaultValue = "20",
+            description = "How often each is played, with the same luck in both (default: 20).")
+    private int replications;
+
+    @Override
+    public Integer call() {
+        CommonOptions.requireRange("--replications", replications, 2, MOST_REPLICATIONS);
+        int threads = options.threads();
+        return options.answer((reading, scenario) -> {
+            Scenario second = options.other(other, scenario.seed());
+            return render(reading, scenario, second, compare(scenario, second, threads));
+        });
+    }
+
+    private List<Difference> compare(Scenario first, Scenario second, int threads) {
+        Progress progress = Progress.of(options.err(), "playings", 2 * replications, options.quiet());
+        try {
+            return EventComparison.run(first.event(), second.event(), first.seed(), replications, threads, progress);
+        } finally {
+            progress.close();
+        }
+    }
+
+    private String render(Reading reading, Scenario first, Scenario second, List<Difference> differences) {
+        return switch (options.format()) {
+            case TEXT -> CompareText.write(first, second, replications, differences, options.metric());
+            case JSON -> CompareJson.write(reading, second, replications, differences);
+            case CSV -> CompareCsv.write(differences);
+        };
+    }
+}

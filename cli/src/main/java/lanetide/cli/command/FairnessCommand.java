@@ -1,0 +1,146 @@
+package lanetide.cli.command;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import lanetide.cli.report.FairnessCsv;
+import lanetide.cli.report.FairnessJson;
+import lanetide.cli.report.FairnessText;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
+import lanetide.squads.fairness.FairnessPlan;
+import lanetide.squads.fairness.FairnessResult;
+import lanetide.squads.fairness.FairnessStudy;
+import lanetide.squads.fairness.Remedy;
+import lanetide.squads.fairness.RemedyStudy;
+import lanetide.squads.fairness.Verdict;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Tells whether the schedule is fair, and to whom not. */
+@Command(
+        name = "fairness",
+        description = "Whether the schedule is fair, to whom not, by how many pins a game, how sure that is, and why.",
+        footer = {
+            "",
+            "Examples:",
+            "  lanetide fairness scenarios/championship.yaml",
+            "  lanetide fairness scenarios/championship.yaml --margin 3 --replications 1000",
+            "  lanetide fairness scenarios/club-night.yaml --fail-if-unfair --quiet",
+            "  lanetide fairness scenarios/championship.yaml --format json -o answer.json",
+            "",
+            "Exit codes: 0 done; 1 done, and unfair under --fail-if-unfair; 2 wrong use, or a scenario with errors;",
+            "3 a file cannot be read or written; 130 interrupted."
+        })
+public final class FairnessCommand implements Callable<Integer> {
+    private static final int MOST_REPLICATIONS = 1_000_000;
+
+    @Mixin
+    private CommonOptions options;
+
+    @Option(
+            names = "--replications",
+            paramLabel = "N",
+            defaultValue = "200",
+            description =
+                    "How often the event is played at most, in rounds in which bowlers change seats and keep their luck"
+                            + " (default: 200).")
+    private int replications;
+
+    @Option(
+            names = "--margin",
+            paramLabel = "PINS",
+            description =
+                    "Largest advantage, in pins a game, that still counts as fair (default: the scenario's, or else 2).")
+    private Double margin;
+
+    @Option(
+            names = "--still-lanes",
+            description =
+                    "Play on lanes that stay as they are laid: balls move no oil, every squad finds them fresh. What is"
+                            + " found then has other causes than the oil.")
+    private boolean stillLanes;
+
+    @Option(
+            names = "--remedies",
+            paramLabel = "N",
+            defaultValue = "40",
+            description =
+                    "How often the event is played with each change that could mend it; 0 to leave them out (default: 40).")
+    private int remedies;
+
+    @Option(names = "--fail-if-unfair", description = "End with exit code 1 if the verdict is unfair.")
+    private boolean failIfUnfair;
+
+    private Verdict verdict = Verdict.UNDECIDED;
+
+    @Override
+    public Integer call() {
+        int threads = options.threads();
+        requireMargin();
+        CommonOptions.requireRange("--remedies", remedies, 0, MOST_REPLICATIONS);
+        int exitCode = options.answer((reading, scenario) -> {
+            FairnessResult result = study(scenario, threads);
+            verdict = result.verdict();
+            return render(reading, scenario, result, remedies(scenario, result, threads));
+        });
+        boolean fails = failIfUnfair && verdict == Verdict.UNFAIR;
+        return exitCode == ExitCode.DONE && fails ? ExitCode.CONDITION_FAILS : exitCode;
+    }
+
+    private void requireMargin() {
+        if (margin != null && !(margin > 0 && margin <= FairnessPlan.MOST_MARGIN_PINS)) {
+            throw CommandFailure.wrongUse("--margin is " + margin + "; it must be above 0 and at most "
+                    + FairnessPlan.MOST_MARGIN_PINS
+                    + " pins a game: no schedule gives everybody exactly the same. Try 2.");
+        }
+    }
+
+    private FairnessResult study(Scenario scenario, int threads) {
+        requirePlayings(scenario);
+        double marginPins =
+                margin != null ? margin : scenario.policy().marginPins().orElse(FairnessPlan.USUAL_MARGIN_PINS);
+        FairnessPlan plan = new FairnessPlan(scenario.seed(), replications, marginPins, !stillLanes);
+        Progress progress = Progress.of(options.err(), "playings", replications, options.quiet());
+        try {
+            return FairnessStudy.run(scenario.event(), plan, threads, progress);
+        } finally {
+            progress.close();
+        }
+    }
+
+    private List<Remedy> remedies(Scenario scenario, FairnessResult result, int threads) {
+        if (remedies == 0 || stillLanes || options.format() == Format.CSV) {
+            return List.of();
+        }
+        int all = RemedyStudy.playings(scenario.event(), remedies);
+        Progress progress = Progress.of(options.err(), "playings of changes", all, options.quiet());
+        try {
+            return RemedyStudy.run(
+                    scenario.event(), result, remedies, scenario.policy().costs(), threads, progress);
+        } finally {
+            progress.close();
+        }
+    }
+
+    private void requirePlayings(Scenario scenario) {
+        int fewest = FairnessStudy.fewestPlayings(scenario.event());
+        CommonOptions.requireRange("--replications", replications, fewest, MOST_REPLICATIONS);
+        long bowlers = scenario.event().squads().stream()
+                .flatMap(squad -> squad.groups().stream())
+                .mapToLong(group -> group.bowlers().size())
+                .sum();
+        if (bowlers < 2) {
+            throw CommandFailure.wrongUse("The scenario has a single bowler, and fairness needs two to change seats.");
+        }
+    }
+
+    private String render(Reading reading, Scenario scenario, FairnessResult result, List<Remedy> mended) {
+        boolean ownMargin = margin != null || scenario.policy().marginPins().isPresent();
+        return switch (options.format()) {
+            case TEXT -> FairnessText.write(scenario, result, mended, ownMargin);
+            case JSON -> FairnessJson.write(reading, result, mended);
+            case CSV -> FairnessCsv.write(result);
+        };
+    }
+}

@@ -1,0 +1,47 @@
+package lanetide.cli.report;
+
+import java.util.List;
+import java.util.OptionalLong;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
+import lanetide.squads.fairness.Difference;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What {@code compare} answers, for programs. */
+public final class CompareJson {
+    private CompareJson() {}
+
+    /**
+     * Writes the answer.
+     *
+     * @param reading the first scenario as it was read, without errors
+     * @param second the second scenario
+     * @param replications how often each was played
+     * @param differences what came of it
+     * @return the JSON text
+     */
+    public static String write(Reading reading, Scenario second, int replications, List<Difference> differences) {
+        ObjectNode answer = JsonAnswer.opening(
+                reading, OptionalLong.of(reading.scenario().orElseThrow().seed()));
+        answer.put("otherScenarioSha256", second.sha256());
+        answer.put("replications", replications);
+        ArrayNode list = answer.putArray("differences");
+        differences.forEach(difference -> difference(list.addObject(), difference));
+        Cautions.ALL.forEach(answer.putArray("cautions")::add);
+        return JsonAnswer.write(answer);
+    }
+
+    private static void difference(ObjectNode node, Difference difference) {
+        node.put("quantity", difference.quantity());
+        node.put("unit", difference.unit());
+        JsonAnswer.put(node, "a", difference.a(), 4);
+        JsonAnswer.put(node, "b", difference.b(), 4);
+        JsonAnswer.put(node, "difference", difference.difference(), 4);
+        ObjectNode interval = node.putObject("ci95");
+        JsonAnswer.put(interval, "low", difference.ci95().low(), 4);
+        JsonAnswer.put(interval, "high", difference.ci95().high(), 4);
+        JsonAnswer.put(node, "p", difference.p(), 6);
+        node.put("isReal", difference.isReal());
+    }
+}

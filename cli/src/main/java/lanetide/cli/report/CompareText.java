@@ -1,0 +1,91 @@
+package lanetide.cli.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.cli.scenario.Scenario;
+import lanetide.squads.fairness.Difference;
+
+/** What {@code compare} answers, for people. */
+public final class CompareText {
+    private CompareText() {}
+
+    /**
+     * Writes the answer.
+     *
+     * @param first the first scenario
+     * @param second the second scenario
+     * @param replications how often each was played
+     * @param differences what came of it
+     * @param metric whether lengths are written in metres instead of feet
+     * @return the page
+     */
+    public static String write(
+            Scenario first, Scenario second, int replications, List<Difference> differences, boolean metric) {
+        Page page = new Page();
+        page.line("A: " + first.event().name() + " (" + first.file() + ")");
+        page.line("B: " + second.event().name() + " (" + second.file() + ")");
+        verdict(page, differences);
+        plans(page, lines(first, metric), lines(second, metric));
+        table(page, differences);
+        page.paragraph("Each was played " + replications + " times with seed " + first.seed()
+                + ". Bowlers of the same squad and name had the same luck in both, so that the differences are those of the"
+                + " plans. A difference is real if chance alone would show one as large among so many in at most one"
+                + " comparison of twenty (Student's t on pairs, Holm's correction).");
+        page.heading("Please keep in mind");
+        Cautions.ALL.forEach(page::item);
+        return page.text();
+    }
+
+    private static void verdict(Page page, List<Difference> differences) {
+        List<Difference> real = differences.stream().filter(Difference::isReal).toList();
+        if (real.isEmpty()) {
+            page.line("No real difference was found.");
+            return;
+        }
+        page.line("What really differs, B against A:");
+        real.forEach(difference -> page.item(difference.quantity() + ": " + EffectWords.signed(difference.difference())
+                + " " + difference.unit() + " (95 % interval "
+                + EffectWords.signed(difference.ci95().low()) + " to "
+                + EffectWords.signed(difference.ci95().high()) + ")."));
+    }
+
+    private static List<String> lines(Scenario scenario, boolean metric) {
+        Page page = new Page();
+        ScenarioSummary.add(page, scenario, metric);
+        return page.text()
+                .lines()
+                .map(String::strip)
+                .filter(line -> !line.isEmpty())
+                .toList();
+    }
+
+    private static void plans(Page page, List<String> first, List<String> second) {
+        List<String> onlyFirst =
+                first.stream().filter(line -> !second.contains(line)).toList();
+        List<String> onlySecond =
+                second.stream().filter(line -> !first.contains(line)).toList();
+        page.heading("How the plans differ");
+        if (onlyFirst.isEmpty() && onlySecond.isEmpty()) {
+            page.paragraph("Not in what a plan is told by: lanes, pattern, rotation, squads, assumptions.");
+        }
+        onlyFirst.forEach(line -> page.line("  A: " + line));
+        onlySecond.forEach(line -> page.line("  B: " + line));
+    }
+
+    private static void table(Page page, List<Difference> differences) {
+        page.heading("All that was compared");
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("", "A", "B", "B less A", "95 % interval", "real"));
+        for (Difference difference : differences) {
+            rows.add(List.of(
+                    difference.quantity() + ", " + difference.unit(),
+                    Figures.fixed(difference.a(), 1),
+                    Figures.fixed(difference.b(), 1),
+                    Figures.fixed(difference.difference(), 2),
+                    Figures.fixed(difference.ci95().low(), 2) + " to "
+                            + Figures.fixed(difference.ci95().high(), 2),
+                    difference.isReal() ? "yes" : "no"));
+        }
+        page.table(rows, 1);
+    }
+}

@@ -1,0 +1,185 @@
+package lanetide.cli.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import lanetide.cli.scenario.Scenario;
+import lanetide.squads.fairness.Effect;
+import lanetide.squads.fairness.EffectKind;
+import lanetide.squads.fairness.Evenness;
+import lanetide.squads.fairness.FairnessResult;
+import lanetide.squads.fairness.Remedy;
+import lanetide.squads.fairness.Verdict;
+
+/** What {@code fairness} answers, for people: the verdict first, then to whom not, by how many pins, how sure, and why. */
+public final class FairnessText {
+    private final Scenario scenario;
+    private final FairnessResult result;
+    private final List<Remedy> remedies;
+    private final boolean ownMargin;
+    private final Page page = new Page();
+
+    private FairnessText(Scenario scenario, FairnessResult result, List<Remedy> remedies, boolean ownMargin) {
+        this.scenario = scenario;
+        this.result = result;
+        this.remedies = remedies;
+        this.ownMargin = ownMargin;
+    }
+
+    /**
+     * Writes the answer.
+     *
+     * @param scenario what was studied
+     * @param result what came of it
+     * @param remedies changes that could mend it; empty if none were tried
+     * @param ownMargin whether the director has set the margin
+     * @return the page
+     */
+    public static String write(Scenario scenario, FairnessResult result, List<Remedy> remedies, boolean ownMargin) {
+        return new FairnessText(scenario, result, remedies, ownMargin).write();
+    }
+
+    private String write() {
+        page.line(scenario.event().name());
+        verdict();
+        toWhomNot();
+        for (EffectKind kind : EffectKind.values()) {
+            table(kind);
+        }
+        result.evenness().ifPresent(this::evenness);
+        if (!result.reasons().isEmpty()) {
+            page.heading("What goes with it");
+            result.reasons().forEach(reason -> page.item(reason.text()));
+        }
+        if (!remedies.isEmpty()) {
+            remedies();
+        }
+        method();
+        page.heading("Please keep in mind");
+        Cautions.ALL.forEach(page::item);
+        return page.text();
+    }
+
+    private void verdict() {
+        String margin = Figures.plain(result.plan().marginPins(), 2);
+        page.line("Verdict: " + EffectWords.verdict(result.verdict()) + ", if up to " + margin
+                + " pins a game count as fair.");
+        page.paragraph(
+                switch (result.verdict()) {
+                    case FAIR ->
+                        "Every advantage of a squad, starting pair, group, hand or style is shown to be smaller than that.";
+                    case UNFAIR ->
+                        counted(Verdict.UNFAIR) + " of " + result.effects().size()
+                                + " advantages are shown to be larger, " + counted(Verdict.FAIR)
+                                + " to be smaller, and "
+                                + counted(Verdict.UNDECIDED) + " are open.";
+                    case UNDECIDED ->
+                        counted(Verdict.UNDECIDED) + " of " + result.effects().size()
+                                + " advantages are neither shown to be smaller than that nor to be larger. " + more();
+                });
+        if (!result.plan().lanesChange()) {
+            page.paragraph(
+                    "Played on lanes that stay as they are laid: no oil moves, and every squad finds them fresh.");
+        }
+    }
+
+    private String more() {
+        return result.playingsToDecide().isPresent()
+                ? "With --replications " + result.playingsToDecide().getAsInt()
+                        + " it would be fair or unfair with 90 % chance, if the advantages are about what they look like now."
+                : "Not even a thousand times as many playings would surely decide: some advantage is about as large as the"
+                        + " margin itself. Look at the open ones below, or set another margin.";
+    }
+
+    private long counted(Verdict verdict) {
+        return result.effects().stream()
+                .filter(effect -> effect.verdict() == verdict)
+                .count();
+    }
+
+    private void toWhomNot() {
+        List<Effect> unfair = result.effects().stream()
+                .filter(effect -> effect.verdict() == Verdict.UNFAIR)
+                .sorted(Comparator.comparingDouble(Effect::advantagePins))
+                .toList();
+        if (!unfair.isEmpty()) {
+            page.heading("To whom it is not fair");
+            unfair.forEach(
+                    effect -> page.item(capital(EffectWords.who(effect)) + ": " + EffectWords.howMuch(effect) + "."));
+        }
+    }
+
+    private void table(EffectKind kind) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(EffectWords.kind(kind), "bowlers", "pins a game", "90 % interval", "verdict"));
+        for (Effect effect : result.effects()) {
+            if (effect.kind() == kind) {
+                rows.add(List.of(
+                        effect.id(),
+                        String.valueOf(effect.bowlers()),
+                        EffectWords.signed(effect.advantagePins()),
+                        EffectWords.interval(effect),
+                        EffectWords.verdict(effect.verdict())));
+            }
+        }
+        if (rows.size() > 1) {
+            page.heading(EffectWords.heading(kind));
+            page.table(rows, 1);
+        }
+    }
+
+    private void evenness(Evenness evenness) {
+        page.heading("How evenly it is spread over the groups (chance taken out)");
+        page.item("From the worst to the best placed group: " + Figures.fixed(evenness.spreadPins(), 1)
+                + " pins a game. So much would the worst placed gain in the best place; the mean group would gain "
+                + Figures.fixed(evenness.meanEnvyPins(), 1) + ".");
+        page.item("Of the advantage over the worst placed group: Jain's index " + Figures.fixed(evenness.jain(), 2)
+                + " (1 is even), Gini's coefficient " + Figures.fixed(evenness.gini(), 2)
+                + " (0 is even). They say how it is shared, not how large it is.");
+    }
+
+    private void remedies() {
+        String currency = scenario.policy().costs().currency();
+        page.heading("What would mend it: pins from the worst to the best placed group, each change played out");
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("", "change", "pins", "less", "+-", "later min", "more " + currency));
+        for (Remedy remedy : remedies) {
+            rows.add(List.of(
+                    remedy.isChoice() ? "*" : "",
+                    remedy.change(),
+                    Figures.fixed(remedy.spreadPins(), 1),
+                    EffectWords.signed(remedy.gainPins()),
+                    Figures.fixed(remedy.gainErrorPins(), 1),
+                    Figures.fixed(remedy.extraMinutes(), 0),
+                    Figures.fixed(remedy.extraCost(), 0)));
+        }
+        page.table(rows, 2);
+        page.paragraph(
+                "* worth choosing between: no other change is as good in pins, time and money and better in one. +- is"
+                        + " one standard error of what is gained. Later is the squad that is delayed most; money is oiling at the"
+                        + " scenario's costs, or assumed ones.");
+    }
+
+    private void method() {
+        page.heading("How it was found, and how sure it is");
+        page.item("The event was played " + result.playings() + " times with seed " + scenario.seed() + ", in "
+                + result.rounds()
+                + " rounds. In a round all bowlers change seats and keep their luck, so that skill and"
+                + " luck cancel and what the seats do remains. The rounds are independent; the intervals come from their"
+                + " scatter (Student's t).");
+        page.item(
+                "Fair means that the 90 % interval lies within the margin (two one-sided tests at 5 % each). Unfair means"
+                        + " shown to lie beyond it at 5 %, corrected for all "
+                        + result.effects().size()
+                        + " advantages looked at (Holm): a fair event is called unfair in at most one study of twenty.");
+        page.item("Margin: " + Figures.plain(result.plan().marginPins(), 2) + " pins a game, "
+                + (ownMargin
+                        ? "set by the director."
+                        : "as nobody has set another: two pins move the chance of a median bowler to pass a cut by at most"
+                                + " five in a hundred, where means spread by 16 pins."));
+    }
+
+    private static String capital(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+}

@@ -1,0 +1,204 @@
+package lanetide.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import lanetide.cli.scenario.Scenarios;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class FairnessCommandTest {
+    private static final String TWO_SQUADS = Scenarios.SOUND
+            .replace("games: 3", "games: 2")
+            .replace(
+                    "  - {id: A, start: \"18:00\", oil: fresh}",
+                    "  - {id: A, start: \"10:00\", oil: fresh}\n  - {id: B, start: \"14:00\", oil: none}");
+
+    @TempDir
+    static Path folder;
+
+    private static Path scenario;
+    private static Program.Outcome json;
+
+    @BeforeAll
+    static void study() throws Exception {
+        scenario = Files.writeString(folder.resolve("two-squads.yaml"), TWO_SQUADS);
+        json = fairness("--format", "json", "--threads", 1);
+    }
+
+    private static Program.Outcome fairness(Object... options) {
+        Object[] args = new Object[options.length + 6];
+        args[0] = "fairness";
+        args[1] = scenario;
+        args[2] = "--replications";
+        args[3] = 18;
+        args[4] = "--remedies";
+        args[5] = 12;
+        System.arraycopy(options, 0, args, 6, options.length);
+        return Program.run(args);
+    }
+
+    @Test
+    void theJsonHasTheAgreedFields() {
+        assertThat(json.exitCode()).isZero();
+        assertThat(json.err()).isEmpty();
+        JsonNode answer = JsonMapper.shared().readTree(json.out());
+
+        assertThat(answer.propertyNames())
+                .startsWith("schemaVersion", "version", "seed", "scenarioSha256", "verdict", "marginPinsPerGame")
+                .contains("effects", "structure", "reasons", "evenness", "replications", "remedies");
+        assertThat(answer.get("verdict").asString()).isIn("fair", "unfair", "undecided");
+        assertThat(answer.get("marginPinsPerGame").asDouble()).isEqualTo(2);
+        assertThat(answer.get("replications").asInt()).isEqualTo(18);
+        assertThat(answer.get("rounds").asInt()).isEqualTo(3);
+        JsonNode effect = answer.get("effects").get(0);
+        assertThat(effect.propertyNames()).contains("kind", "id", "advantagePinsPerGame", "ci90", "verdict");
+        assertThat(effect.get("kind").asString()).isEqualTo("squad");
+        assertThat(effect.get("ci90").get("low").asDouble())
+                .isLessThan(effect.get("advantagePinsPerGame").asDouble());
+        JsonNode structure = answer.get("structure");
+        assertThat(structure.propertyNames())
+                .contains(
+                        "isPermutation",
+                        "repeatedVisits",
+                        "carryOverIndex",
+                        "carryOverMinimum",
+                        "distinctPredecessors");
+    }
+
+    @Test
+    void everyKindOfAdvantageIsLookedAt() {
+        JsonNode effects = JsonMapper.shared().readTree(json.out()).get("effects");
+
+        assertThat(effects.valueStream()
+                        .map(effect -> effect.get("kind").asString() + " "
+                                + effect.get("id").asString()))
+                .containsExactly(
+                        "squad A",
+                        "squad B",
+                        "pair 1-2",
+                        "pair 3-4",
+                        "group A/1",
+                        "group A/2",
+                        "group B/1",
+                        "group B/2",
+                        "hand right",
+                        "hand left",
+                        "style stroker",
+                        "style tweener");
+    }
+
+    @Test
+    void theBytesAreTheSameForAnyNumberOfThreads() {
+        assertThat(fairness("--format", "json", "--threads", 2).out()).isEqualTo(json.out());
+    }
+
+    @Test
+    void theTextGivesTheVerdictFirstAndReadsAloud() {
+        String text = fairness().out();
+
+        assertThat(text).startsWith("Practice night\nVerdict: ");
+        assertThat(text)
+                .contains("if up to 2 pins a game count as fair")
+                .contains("Squads: what playing in one is worth", "90 % interval")
+                .contains("What would mend it", "as it is", "fresh oil for every squad")
+                .contains("How it was found, and how sure it is", "no lane inspection and no ruling");
+        assertThat(text.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+    }
+
+    @Test
+    void theTableHasOneRowForEachAdvantage() {
+        List<String> rows = fairness("--format", "csv").out().lines().toList();
+
+        assertThat(rows).hasSize(13);
+        assertThat(rows.get(0)).startsWith("kind,id,bowlers,advantagePinsPerGame,");
+    }
+
+    @Test
+    void onLanesThatStayAsTheyAreLaidNobodyHasAnyAdvantage() {
+        Program.Outcome still = fairness("--still-lanes", "--format", "csv", "--fail-if-unfair");
+
+        assertThat(still.exitCode()).isZero();
+        assertThat(still.out().lines().skip(1))
+                .allSatisfy(row -> assertThat(row).contains(",0.000,0.0000,0.000,0.000,"));
+    }
+
+    @Test
+    void unfairEndsWithOneOnlyIfItIsAskedFor() throws Exception {
+        // A squad of right-handers on fresh oil and one on lanes on which ten games have been played.
+        Path unfair = Files.writeString(
+                folder.resolve("unfair.yaml"),
+                TWO_SQUADS
+                        .replace("games: 2", "games: 6")
+                        .replace("hands: {right: 75 %, left: 25 %}", "hands: {right: 100 %, left: 0 %}"));
+        Object[] args = {"fairness", unfair, "--replications", 60, "--remedies", 0, "--margin", "0.05", "--quiet"};
+
+        assertThat(Program.run(args).out()).contains("Verdict: unfair, if up to 0.05 pins a game count as fair.");
+        assertThat(Program.run(args).exitCode()).isZero();
+        Object[] strict = java.util.Arrays.copyOf(args, args.length + 1);
+        strict[args.length] = "--fail-if-unfair";
+        assertThat(Program.run(strict).exitCode()).isEqualTo(1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "-1", "51", "NaN"})
+    void aMarginThatNoScheduleCanKeepIsWrongUse(String margin) {
+        Program.Outcome outcome = fairness("--margin", margin);
+
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.err()).contains("--margin is ", "above 0", "Try 2.");
+    }
+
+    @Test
+    void aMarginThatIsNoNumberIsWrongUse() {
+        assertThat(fairness("--margin", "two").err()).contains("`two` must be a number");
+    }
+
+    @Test
+    void tooFewPlayingsAreWrongUse() {
+        Program.Outcome outcome = Program.run("fairness", scenario, "--replications", 11);
+
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.err()).contains("--replications is 11; it must be a whole number from 12 to ");
+    }
+
+    @Test
+    void theScenarioMaySetTheMargin() throws Exception {
+        Path own = Files.writeString(folder.resolve("margin.yaml"), TWO_SQUADS + "fairness: {margin: 4 pins}\n");
+
+        String text = Program.run("fairness", own, "--replications", 12, "--remedies", 0)
+                .out();
+
+        assertThat(text).contains("if up to 4 pins a game count as fair", "set by the director");
+        assertThat(Program.run("fairness", own, "--replications", 12, "--remedies", 0, "--margin", "3")
+                        .out())
+                .contains("if up to 3 pins a game count as fair");
+    }
+
+    @Test
+    void listingBowlersInAnotherOrderOfGroupsChangesNothing() throws Exception {
+        String head = Scenarios.SOUND.substring(0, Scenarios.SOUND.indexOf("field:"));
+        String first = """
+                  - {id: Ann, hand: right, style: power, level: scratch, cover: urethane, group: 1}
+                  - {id: Ben, hand: left, style: straight, level: league, cover: plastic, group: 1}
+                """;
+        String second = """
+                  - {id: Cat, hand: right, style: stroker, level: scratch, cover: weak-reactive, group: 2}
+                  - {id: Dan, hand: right, style: tweener, level: elite, cover: medium-reactive, group: 2}
+                """;
+        Path one = Files.writeString(folder.resolve("one.yaml"), head + "entries:\n" + first + second);
+        Path other = Files.writeString(folder.resolve("other.yaml"), "entries:\n" + second + first + head);
+
+        assertThat(Program.run("fairness", other, "--replications", 20, "--format", "csv")
+                        .out())
+                .isEqualTo(Program.run("fairness", one, "--replications", 20, "--format", "csv")
+                        .out());
+    }
+}
