@@ -1,12 +1,21 @@
 package lanetide.cli.command;
 
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import lanetide.cli.report.page.FilmReel;
+import lanetide.cli.report.page.PageAnswers;
 import lanetide.cli.report.page.ReportPage;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
+import lanetide.squads.fairness.FairnessPlan;
+import lanetide.squads.fairness.FairnessResult;
+import lanetide.squads.fairness.FairnessStudy;
 import lanetide.squads.play.EventStudy;
 import lanetide.squads.play.StudyResult;
+import lanetide.squads.recondition.ReoilPlan;
+import lanetide.squads.recondition.ReoilResult;
+import lanetide.squads.recondition.ReoilStudy;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -15,7 +24,8 @@ import picocli.CommandLine.Option;
 @Command(
         name = "report",
         description =
-                "The whole answer on one page for a browser: verdict, timetable, scores, lanes, windows, rotation.",
+                "The whole answer on one page for a browser: verdict, timetable, fairness, oiling, scores, lanes, windows,"
+                        + " rotation.",
         footer = {
             "",
             "Examples:",
@@ -39,8 +49,29 @@ public final class ReportCommand implements Callable<Integer> {
                             + " the first playing.")
     private int replications;
 
+    @Option(
+            names = "--fairness",
+            paramLabel = "N",
+            defaultValue = "100",
+            description =
+                    "How often the event is played at most to judge its fairness; 0 leaves that out (default: 100).")
+    private int fairness;
+
+    @Option(
+            names = "--reoil",
+            paramLabel = "N",
+            defaultValue = "8",
+            description =
+                    "How often the lanes are played down to find when to oil again; 0 leaves that out (default: 8).")
+    private int reoil;
+
     @Override
     public Integer call() {
+        CommonOptions.requireRange("--fairness", fairness, 0, SimulateCommand.MOST_REPLICATIONS);
+        if (reoil != 0) {
+            CommonOptions.requireRange(
+                    "--reoil", reoil, ReoilPlan.FEWEST_REPLICATIONS, SimulateCommand.MOST_REPLICATIONS);
+        }
         CommonOptions.requireRange("--replications", replications, 1, SimulateCommand.MOST_REPLICATIONS);
         if (options.format() != Format.TEXT) {
             throw CommandFailure.wrongUse(
@@ -52,11 +83,50 @@ public final class ReportCommand implements Callable<Integer> {
 
     private String page(Reading reading, Scenario scenario, int threads) {
         FilmReel reel = new FilmReel();
-        Progress progress = Progress.of(options.err(), "playings", replications, options.quiet());
+        StudyResult study = progressing(
+                "playings",
+                replications,
+                told -> EventStudy.run(scenario.event(), scenario.seed(), replications, threads, told, reel));
+        PageAnswers answers = new PageAnswers(study, fairness(scenario, threads), reoil(scenario, threads));
+        return ReportPage.write(reading, answers, reel, options.metric());
+    }
+
+    private Optional<FairnessResult> fairness(Scenario scenario, int threads) {
+        long bowlers = scenario.event().squads().stream()
+                .flatMap(squad -> squad.groups().stream())
+                .mapToLong(group -> group.bowlers().size())
+                .sum();
+        if (fairness == 0 || bowlers < 2) {
+            return Optional.empty();
+        }
+        int playings = Math.max(fairness, FairnessStudy.fewestPlayings(scenario.event()));
+        double margin = scenario.policy().marginPins().orElse(FairnessPlan.USUAL_MARGIN_PINS);
+        FairnessPlan plan = new FairnessPlan(scenario.seed(), playings, margin, true);
+        return Optional.of(progressing(
+                "playings for fairness", playings, told -> FairnessStudy.run(scenario.event(), plan, threads, told)));
+    }
+
+    private Optional<ReoilResult> reoil(Scenario scenario, int threads) {
+        if (reoil == 0) {
+            return Optional.empty();
+        }
+        ReoilPlan plan = new ReoilPlan(
+                scenario.seed(),
+                reoil,
+                ReoilPlan.USUAL_GAMES,
+                scenario.policy().marginPins().orElse(FairnessPlan.USUAL_MARGIN_PINS),
+                scenario.policy().limitBoards(),
+                scenario.policy().costs());
+        return Optional.of(progressing(
+                "playings for oiling",
+                ReoilStudy.playings(plan),
+                told -> ReoilStudy.run(scenario.event(), plan, threads, told)));
+    }
+
+    private <T> T progressing(String what, int all, Function<Progress, T> study) {
+        Progress progress = Progress.of(options.err(), what, all, options.quiet());
         try {
-            StudyResult study =
-                    EventStudy.run(scenario.event(), scenario.seed(), replications, threads, progress, reel);
-            return ReportPage.write(reading, study, reel, options.metric());
+            return study.apply(progress);
         } finally {
             progress.close();
         }

@@ -19,6 +19,7 @@ import lanetide.oilflow.motion.Contact;
 import lanetide.oilflow.motion.RowMarch;
 import lanetide.oilflow.pocket.PinCarry;
 import lanetide.squads.model.Event;
+import lanetide.squads.play.LuckSource;
 import lanetide.squads.play.Physics;
 import lanetide.squads.play.StartingLines;
 import lanetide.squads.play.TournamentSimulation;
@@ -81,7 +82,8 @@ public final class PreviewStudy {
                 threads,
                 r -> {
                     MetFilms films = new MetFilms(event, seat);
-                    new TournamentSimulation(event, physics, lines, streams.forReplication(r), false, films).play();
+                    LuckSource luck = LuckSource.byBall(streams.forReplication(r));
+                    new TournamentSimulation(event, physics, lines, luck, false, films).play();
                     return new LaneReading().playing(films.byGame(), r < PLAYINGS_WITH_BALLS);
                 },
                 onDone);

@@ -5,11 +5,11 @@ import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.Verdict;
 
 /** Advantages in words. */
-final class EffectWords {
+public final class EffectWords {
     private EffectWords() {}
 
     /** Who has it, to begin or go on with in a sentence. */
-    static String who(Effect effect) {
+    public static String who(Effect effect) {
         return switch (effect.kind()) {
             case SQUAD -> "squad " + effect.id();
             case PAIR -> "whoever starts on pair " + effect.id();
@@ -20,31 +20,31 @@ final class EffectWords {
     }
 
     /** How much it is. */
-    static String howMuch(Effect effect) {
+    public static String howMuch(Effect effect) {
         double pins = Math.abs(effect.advantagePins());
         String size = Figures.fixed(pins, 1) + (Figures.fixed(pins, 1).equals("1.0") ? " pin" : " pins") + " a game";
         return size + (effect.advantagePins() < 0 ? " too few" : " too many") + ", 90 % interval " + interval(effect);
     }
 
-    static String interval(Effect effect) {
+    public static String interval(Effect effect) {
         return signed(effect.ci90().low()) + " to " + signed(effect.ci90().high());
     }
 
-    static String signed(double pins) {
+    public static String signed(double pins) {
         String text = Figures.fixed(pins, 1);
         return text.equals("-0.0") ? "0.0" : pins > 0 && !text.equals("0.0") ? "+" + text : text;
     }
 
-    static String verdict(Verdict verdict) {
+    public static String verdict(Verdict verdict) {
         return verdict.name().toLowerCase(java.util.Locale.ROOT);
     }
 
-    static String kind(EffectKind kind) {
+    public static String kind(EffectKind kind) {
         return kind.name().toLowerCase(java.util.Locale.ROOT);
     }
 
     /** The heading of a table, which says what the numbers in it mean. */
-    static String heading(EffectKind kind) {
+    public static String heading(EffectKind kind) {
         return switch (kind) {
             case SQUAD -> "Squads: what playing in one is worth, whoever plays";
             case PAIR -> "Starting pairs: what starting there is worth, whoever starts, over all squads";

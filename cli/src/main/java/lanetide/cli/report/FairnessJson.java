@@ -23,6 +23,11 @@ public final class FairnessJson {
      * @return the JSON text
      */
     public static String write(Reading reading, FairnessResult result, List<Remedy> remedies) {
+        return JsonAnswer.write(tree(reading, result, remedies));
+    }
+
+    /** The answer, to stand in something larger. */
+    public static ObjectNode tree(Reading reading, FairnessResult result, List<Remedy> remedies) {
         Scenario scenario = reading.scenario().orElseThrow();
         ObjectNode answer = JsonAnswer.opening(reading, OptionalLong.of(scenario.seed()));
         answer.put("verdict", EffectWords.verdict(result.verdict()));
@@ -44,7 +49,7 @@ public final class FairnessJson {
         remedies.forEach(remedy -> remedy(changes.addObject(), remedy));
         SimulateJson.assumptions(answer.putArray("assumptions"), scenario.assumptions());
         Cautions.ALL.forEach(answer.putArray("cautions")::add);
-        return JsonAnswer.write(answer);
+        return answer;
     }
 
     private static void effect(ObjectNode node, Effect effect) {

@@ -23,6 +23,11 @@ public final class ReoilJson {
      * @return the JSON text
      */
     public static String write(Reading reading, ReoilResult result) {
+        return JsonAnswer.write(tree(reading, result));
+    }
+
+    /** The answer, to stand in something larger. */
+    public static ObjectNode tree(Reading reading, ReoilResult result) {
         Scenario scenario = reading.scenario().orElseThrow();
         ObjectNode answer = JsonAnswer.opening(reading, OptionalLong.of(scenario.seed()));
         answer.put("replications", result.plan().replications());
@@ -40,7 +45,7 @@ public final class ReoilJson {
         SimulateJson.assumptions(
                 answer.putArray("assumptions"), scenario.policy().assumptions());
         Cautions.ALL.forEach(answer.putArray("cautions")::add);
-        return JsonAnswer.write(answer);
+        return answer;
     }
 
     private static void interval(ObjectNode node, ReoilResult result, Interval interval) {

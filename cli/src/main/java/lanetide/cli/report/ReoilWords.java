@@ -5,10 +5,10 @@ import lanetide.squads.recondition.Interval;
 import lanetide.squads.recondition.ReoilResult;
 
 /** Intervals of oiling in words. */
-final class ReoilWords {
+public final class ReoilWords {
     private ReoilWords() {}
 
-    static String basis(Basis basis) {
+    public static String basis(Basis basis) {
         return switch (basis) {
             case COST -> "cost";
             case COST_LANE_BY_LANE -> "cost lane by lane";
@@ -18,17 +18,17 @@ final class ReoilWords {
         };
     }
 
-    static String games(Interval interval) {
+    public static String games(Interval interval) {
         String games = Figures.plain(interval.games(), 1);
         return (interval.beyond() ? "at least " : "") + games + (games.equals("1") ? " game" : " games");
     }
 
-    static String range(Interval interval) {
+    public static String range(Interval interval) {
         return Figures.plain(interval.low(), 1) + " to " + Figures.plain(interval.high(), 1);
     }
 
     /** What an interval says, in one sentence. */
-    static String sentence(ReoilResult result, Interval interval) {
+    public static String sentence(ReoilResult result, Interval interval) {
         String money = " " + result.plan().costs().currency();
         return switch (interval.basis()) {
             case COST ->

@@ -62,6 +62,10 @@ class ReportPageBrowserTest {
                 Path.of("..", "scenarios", scenario).toString(),
                 "--replications",
                 "2",
+                "--fairness",
+                "8",
+                "--reoil",
+                "4",
                 "-o",
                 file.toString());
         assertThat(code).as(err.toString()).isZero();
@@ -171,7 +175,7 @@ class ReportPageBrowserTest {
     void anAuditFindsNothing(String colours, int width) {
         browser.size(width, 800).colours(colours).show(page);
         browser.picture("report-" + colours + "-" + width);
-        for (String section : List.of("fairness", "lane", "lanes", "windows", "rotation")) {
+        for (String section : List.of("fairness", "reoil", "scoring", "lane", "lanes", "windows", "rotation")) {
             browser.picture("report-" + colours + "-" + width + "-" + section, "#" + section);
         }
 

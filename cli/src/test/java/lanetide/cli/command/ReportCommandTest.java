@@ -6,9 +6,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
 import lanetide.cli.report.page.FilmReel;
+import lanetide.cli.report.page.PageAnswers;
 import lanetide.cli.report.page.ReportPage;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.ScenarioReader;
@@ -30,10 +32,34 @@ class ReportCommandTest {
         Path one = folder.resolve("one.html");
         Path four = folder.resolve("four.html");
 
-        assertThat(Program.run("report", ONE_PAIR, "--replications", 3, "--threads", 1, "-o", one)
+        assertThat(Program.run(
+                                "report",
+                                ONE_PAIR,
+                                "--replications",
+                                3,
+                                "--fairness",
+                                4,
+                                "--reoil",
+                                0,
+                                "--threads",
+                                1,
+                                "-o",
+                                one)
                         .exitCode())
                 .isZero();
-        assertThat(Program.run("report", ONE_PAIR, "--replications", 3, "--threads", 4, "-o", four)
+        assertThat(Program.run(
+                                "report",
+                                ONE_PAIR,
+                                "--replications",
+                                3,
+                                "--fairness",
+                                4,
+                                "--reoil",
+                                0,
+                                "--threads",
+                                4,
+                                "-o",
+                                four)
                         .exitCode())
                 .isZero();
 
@@ -70,7 +96,8 @@ class ReportCommandTest {
         StudyResult study = EventStudy.run(reading.scenario().orElseThrow().event(), 1, 1, 1, done -> {}, reel);
 
         long beforeNs = System.nanoTime();
-        String page = ReportPage.write(reading, study, reel, false);
+        String page =
+                ReportPage.write(reading, new PageAnswers(study, Optional.empty(), Optional.empty()), reel, false);
         double seconds = (System.nanoTime() - beforeNs) / 1e9;
 
         assertThat(page.getBytes(StandardCharsets.UTF_8)).hasSizeLessThanOrEqualTo(3_000_000);

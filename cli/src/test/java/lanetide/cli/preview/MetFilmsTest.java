@@ -12,6 +12,7 @@ import lanetide.oilflow.film.OilFilm;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.play.LaneState;
+import lanetide.squads.play.LuckSource;
 import lanetide.squads.play.Physics;
 import lanetide.squads.play.StartingLines;
 import lanetide.squads.play.TournamentSimulation;
@@ -48,7 +49,7 @@ class MetFilmsTest {
                         event,
                         physics,
                         new StartingLines(event, physics),
-                        new RandomStreams(1).forReplication(0),
+                        LuckSource.byBall(new RandomStreams(1).forReplication(0)),
                         false,
                         films)
                 .play()

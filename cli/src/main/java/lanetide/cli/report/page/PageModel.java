@@ -1,6 +1,7 @@
 package lanetide.cli.report.page;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * All that a page shows, section by section, in the order of the page.
@@ -9,6 +10,8 @@ import java.util.List;
  * @param subtitle what the page is, in one sentence
  * @param verdict the answer in words, one thing a sentence
  * @param timetable when what happens
+ * @param fairness whether the event is fair; empty if that was not studied
+ * @param reoil when to oil again; empty if that was not studied
  * @param scores what squads score
  * @param lane the lane from above
  * @param windows the oil and the exit windows by game
@@ -21,6 +24,8 @@ public record PageModel(
         String subtitle,
         List<String> verdict,
         Timetable timetable,
+        Optional<Fairness> fairness,
+        Optional<Reoil> reoil,
         Scores scores,
         Lane lane,
         Windows windows,
@@ -34,6 +39,25 @@ public record PageModel(
      * @param notes how much it varies, one sentence a squad
      */
     public record Timetable(Table table, List<String> notes) {}
+
+    /**
+     * Whether the event is fair.
+     *
+     * @param verdict the verdict, with its margin
+     * @param unfair to whom it is not fair, by how much
+     * @param reasons facts that go with it
+     * @param effects all advantages, a table for each kind
+     */
+    public record Fairness(String verdict, List<String> unfair, List<String> reasons, List<Table> effects) {}
+
+    /**
+     * When to oil again.
+     *
+     * @param recommendation the interval, with how sure it is
+     * @param others the interval on other grounds
+     * @param curve the curve behind it
+     */
+    public record Reoil(String recommendation, List<String> others, Table curve) {}
 
     /**
      * What squads score.
@@ -103,9 +127,12 @@ public record PageModel(
      * @param charts the chart library
      * @param script what moves the page
      * @param answer the answer of {@code simulate}, as JSON that can stand in a page
+     * @param fairness the answer of {@code fairness} likewise, null where there is none
+     * @param reoil the answer of {@code reoil} likewise, null where there is none
      * @param data what charts and pictures need besides, likewise
      */
-    public record Assets(String style, String charts, String script, String answer, String data) {}
+    public record Assets(
+            String style, String charts, String script, String answer, String fairness, String reoil, String data) {}
 
     /** Copies the list. */
     public PageModel {

@@ -6,6 +6,7 @@ import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.List;
 import lanetide.cli.report.Cautions;
+import lanetide.cli.report.FairnessJson;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.report.LaneChanges;
@@ -13,6 +14,7 @@ import lanetide.cli.report.LaneTables;
 import lanetide.cli.report.OilUnits;
 import lanetide.cli.report.PatternWords;
 import lanetide.cli.report.ProgramVersion;
+import lanetide.cli.report.ReoilJson;
 import lanetide.cli.report.SimulateJson;
 import lanetide.cli.report.SquadLanes;
 import lanetide.cli.report.StudyTables;
@@ -25,15 +27,17 @@ import lanetide.squads.play.StudyResult;
 public final class ReportPage {
     private final Reading reading;
     private final Scenario scenario;
+    private final PageAnswers answers;
     private final StudyResult study;
     private final List<SquadLanes> squads;
     private final FilmReel reel;
     private final OilUnits units;
 
-    private ReportPage(Reading reading, StudyResult study, FilmReel reel, boolean metric) {
+    private ReportPage(Reading reading, PageAnswers answers, FilmReel reel, boolean metric) {
         this.reading = reading;
         this.scenario = reading.scenario().orElseThrow();
-        this.study = study;
+        this.answers = answers;
+        this.study = answers.study();
         this.squads = SquadLanes.of(study.first().lanes());
         this.reel = reel;
         this.units = new OilUnits(metric);
@@ -43,15 +47,15 @@ public final class ReportPage {
      * Writes the page.
      *
      * @param reading the scenario as it was read, without errors
-     * @param study what came of playing it
+     * @param answers what came of studying it
      * @param reel the lanes of its first playing
      * @param metric whether film is written in micrometres instead of units of oil
      * @return HTML
      */
-    public static String write(Reading reading, StudyResult study, FilmReel reel, boolean metric) {
+    public static String write(Reading reading, PageAnswers answers, FilmReel reel, boolean metric) {
         StringOutput html = new StringOutput(1 << 20);
         TemplateEngine.createPrecompiled(ContentType.Html)
-                .render("report.jte", new ReportPage(reading, study, reel, metric).model(), html);
+                .render("report.jte", new ReportPage(reading, answers, reel, metric).model(), html);
         return html.toString();
     }
 
@@ -61,6 +65,8 @@ public final class ReportPage {
                 subtitle(),
                 verdict(),
                 timetable(),
+                answers.fairness().map(FairnessSection::of),
+                answers.reoil().map(ReoilSection::of),
                 scores(),
                 lane(),
                 windows(),
@@ -79,6 +85,11 @@ public final class ReportPage {
 
     private List<String> verdict() {
         List<String> sentences = new ArrayList<>();
+        answers.fairness().map(FairnessSection::of).ifPresent(fairness -> {
+            sentences.add(fairness.verdict());
+            sentences.addAll(fairness.unfair());
+        });
+        answers.reoil().map(ReoilSection::of).ifPresent(reoil -> sentences.add(reoil.recommendation()));
         sentences.add(PatternWords.named(scenario.event().pattern(), units.metric()));
         if (study.replications() > 1) {
             study.squads().forEach(squad -> sentences.add(StudyTables.ends(squad)));
@@ -194,6 +205,12 @@ public final class ReportPage {
                 PageFiles.text("/lanetide/cli/report/page/charts.js")
                         + PageFiles.text("/lanetide/cli/report/page/lane.js"),
                 JsonAnswer.inPage(SimulateJson.tree(reading, study)),
+                answers.fairness()
+                        .map(fairness -> JsonAnswer.inPage(FairnessJson.tree(reading, fairness, List.of())))
+                        .orElse("null"),
+                answers.reoil()
+                        .map(reoil -> JsonAnswer.inPage(ReoilJson.tree(reading, reoil)))
+                        .orElse("null"),
                 JsonAnswer.inPage(PageData.tree(scenario, study, reel, units)));
     }
 }

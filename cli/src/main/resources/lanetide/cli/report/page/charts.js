@@ -4,6 +4,9 @@
 const answer = JSON.parse(document.getElementById("answer").textContent);
 const data = JSON.parse(document.getElementById("data").textContent);
 
+const fairness = JSON.parse(document.getElementById("fairness-answer").textContent);
+const reoil = JSON.parse(document.getElementById("reoil-answer").textContent);
+
 /** A drawing that fills its place and keeps its shape when the page is scaled or printed. */
 function drawing(place, height, label) {
   const width = Math.max(260, place.clientWidth || 640);
@@ -53,6 +56,67 @@ function scoresChart() {
   });
 }
 
+/** Advantages by kind, all on one scale, with the margin inside which they count as fair. */
+function fairnessCharts() {
+  const place = document.getElementById("fairness-chart");
+  if (!fairness || !place) return;
+  place.replaceChildren();
+  const include = fairness.effects.flatMap(effect => [effect.ci90.low, effect.ci90.high])
+    .concat([-fairness.marginPinsPerGame, fairness.marginPinsPerGame]);
+  for (const [kind, effects] of d3.group(fairness.effects, effect => effect.kind)) {
+    const panel = panelOf(place, "By " + kind);
+    dotsAndIntervals(panel, effects.map(effect => ({
+      name: shortened(effect.id, 12), value: effect.advantagePinsPerGame, low: effect.ci90.low, high: effect.ci90.high
+    })), {
+      left: 84, unit: "pins a game", include, margin: [-fairness.marginPinsPerGame, fairness.marginPinsPerGame],
+      label: `Advantage by ${kind} with its interval; the numbers stand in the table below.`
+    });
+  }
+}
+
+/** A place for a chart with a heading. */
+function panelOf(place, title) {
+  const panel = document.createElement("div");
+  const head = document.createElement("h3");
+  head.textContent = title;
+  const chart = document.createElement("div");
+  panel.append(head, chart);
+  place.append(panel);
+  return chart;
+}
+
+/** Curves by games on one oiling, with the recommended interval. */
+function reoilCharts() {
+  const place = document.getElementById("reoil-chart");
+  if (!reoil || !place) return;
+  place.replaceChildren();
+  const curves = [
+    ["costPerGame", "Cost of a pair's game", reoil.currency],
+    ["spreadPins", "How far scores change", "pins a game"],
+    ["windowShiftBoards", "How far windows move", "boards"]
+  ];
+  for (const [field, title, unit] of curves) reoilChart(panelOf(place, title), field, title, unit);
+}
+
+function reoilChart(place, field, title, unit) {
+  const margin = { left: 40, right: 12, top: 20, bottom: 36 };
+  const { svg, width, height } = drawing(place, 190, `${title} by games on one oiling; the numbers stand in the table below.`);
+  const points = reoil.curve.filter(point => point[field] != null);
+  const advice = reoil.recommendation;
+  const x = d3.scaleLinear().domain([0, d3.max(reoil.curve, point => point.games)]).range([margin.left, width - margin.right]);
+  const most = d3.max(points, point => point[field]) || 1;
+  const y = d3.scaleLinear().domain([0, most]).nice().range([height - margin.bottom, margin.top]);
+  svg.append("rect").attr("class", "margin").attr("x", x(advice.low)).attr("width", Math.max(1, x(advice.high) - x(advice.low)))
+    .attr("y", margin.top).attr("height", height - margin.bottom - margin.top);
+  svg.append("line").attr("class", "mark").attr("x1", x(advice.everyGames)).attr("x2", x(advice.everyGames))
+    .attr("y1", margin.top).attr("y2", height - margin.bottom);
+  svg.append("path").attr("class", "best").attr("d", d3.line().x(p => x(p.games)).y(p => y(p[field]))(points));
+  svg.append("g").attr("transform", `translate(${margin.left},0)`).call(d3.axisLeft(y).ticks(4));
+  svg.append("g").attr("transform", `translate(0,${height - margin.bottom})`).call(d3.axisBottom(x).ticks(ticks(width, 50)));
+  svg.append("text").attr("x", 0).attr("y", 12).text(unit);
+  svg.append("text").attr("x", width).attr("y", height - 4).attr("text-anchor", "end").text("games on a pair");
+}
+
 /** A name that has to fit into a drawing; it stands in full in the tables. */
 function shortened(name, most) {
   const letters = Array.from(name);
@@ -64,15 +128,7 @@ function windowsCharts() {
   const place = document.getElementById("windows-chart");
   const most = d3.max(data.windows.flatMap(kind => kind.points.map(point => point.high))) || 20;
   place.replaceChildren();
-  for (const kind of data.windows) {
-    const panel = document.createElement("div");
-    const head = document.createElement("h3");
-    head.textContent = `${kind.style} (${kind.hand})`;
-    const chart = document.createElement("div");
-    panel.append(head, chart);
-    place.append(panel);
-    windowsChart(chart, kind, most);
-  }
+  for (const kind of data.windows) windowsChart(panelOf(place, `${kind.style} (${kind.hand})`), kind, most);
 }
 
 function windowsChart(place, kind, most) {
@@ -139,6 +195,8 @@ function groupChoice() {
 }
 
 function drawCharts() {
+  fairnessCharts();
+  reoilCharts();
   scoresChart();
   windowsCharts();
   rotationCharts(document.getElementById("group-choice").value);

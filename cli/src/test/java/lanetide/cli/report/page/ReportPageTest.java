@@ -4,13 +4,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lanetide.cli.report.FairnessJson;
+import lanetide.cli.report.ReoilJson;
 import lanetide.cli.report.SimulateJson;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.Scenarios;
+import lanetide.squads.fairness.FairnessPlan;
+import lanetide.squads.fairness.FairnessResult;
+import lanetide.squads.fairness.FairnessStudy;
+import lanetide.squads.model.Event;
 import lanetide.squads.play.EventStudy;
 import lanetide.squads.play.StudyResult;
+import lanetide.squads.recondition.ReoilPlan;
+import lanetide.squads.recondition.ReoilResult;
+import lanetide.squads.recondition.ReoilStudy;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -28,13 +40,32 @@ class ReportPageTest {
 
     private static Document page;
     private static JsonNode json;
+    private static JsonNode fairnessJson;
+    private static JsonNode reoilJson;
 
     @BeforeAll
     static void write() {
         Reading reading = Scenarios.readWith("  - {id: A, start: \"18:00\", oil: fresh}", TWO_SQUADS);
         FilmReel reel = new FilmReel();
         StudyResult study = play(reading.scenario().orElseThrow(), 2, reel);
-        page = Jsoup.parse(ReportPage.write(reading, study, reel, false));
+        Event event = reading.scenario().orElseThrow().event();
+        FairnessResult fairness = FairnessStudy.run(
+                event, new FairnessPlan(1, FairnessStudy.fewestPlayings(event), 2, true), 1, done -> {});
+        ReoilResult reoil = ReoilStudy.run(
+                event,
+                new ReoilPlan(
+                        1,
+                        4,
+                        6,
+                        2,
+                        ReoilPlan.USUAL_LIMIT_BOARDS,
+                        reading.scenario().orElseThrow().policy().costs()),
+                1,
+                done -> {});
+        fairnessJson = JsonMapper.shared().readTree(FairnessJson.write(reading, fairness, List.of()));
+        reoilJson = JsonMapper.shared().readTree(ReoilJson.write(reading, reoil));
+        PageAnswers answers = new PageAnswers(study, Optional.of(fairness), Optional.of(reoil));
+        page = Jsoup.parse(ReportPage.write(reading, answers, reel, false));
         json = JsonMapper.shared().readTree(SimulateJson.write(reading, study));
     }
 
@@ -46,6 +77,40 @@ class ReportPageTest {
     void theAnswerInsideThePageIsTheAnswerOfSimulate() {
         assertThat(JsonMapper.shared().readTree(page.selectFirst("#answer").data()))
                 .isEqualTo(json);
+    }
+
+    @Test
+    void everyAdvantageIsThatOfTheAnswerOfFairness() {
+        assertThat(JsonMapper.shared()
+                        .readTree(page.selectFirst("#fairness-answer").data()))
+                .isEqualTo(fairnessJson);
+        assertThat(page.select("#verdict li").get(0).text())
+                .contains(fairnessJson.get("verdict").asString());
+        Map<String, Integer> rowsOfKind = new HashMap<>();
+        for (JsonNode effect : fairnessJson.get("effects")) {
+            String kind = effect.get("kind").asString();
+            List<String> row = rows("effects-" + kind).get(rowsOfKind.merge(kind, 1, Integer::sum) - 1);
+            assertThat(row.get(0)).isEqualTo(effect.get("id").asString());
+            same(row.get(2), effect.get("advantagePinsPerGame"));
+            same(row.get(3).split(" to ", -1)[0], effect.get("ci90").get("low"));
+            same(row.get(3).split(" to ", -1)[1], effect.get("ci90").get("high"));
+            assertThat(row.get(4)).isEqualTo(effect.get("verdict").asString());
+        }
+    }
+
+    @Test
+    void everyPointOfTheCurveIsThatOfTheAnswerOfReoil() {
+        assertThat(JsonMapper.shared()
+                        .readTree(page.selectFirst("#reoil-answer").data()))
+                .isEqualTo(reoilJson);
+        for (int i = 0; i < reoilJson.get("curve").size(); i++) {
+            JsonNode point = reoilJson.get("curve").get(i);
+            List<String> row = rows("reoil-curve").get(i);
+            same(row.get(1), point.get("windowShiftBoards"));
+            same(row.get(2), point.get("windowWidthBoards"));
+            same(row.get(4), point.get("spreadPins"));
+            same(row.get(5), point.get("costPerGame"));
+        }
     }
 
     @Test
@@ -167,7 +232,8 @@ class ReportPageTest {
         FilmReel reel = new FilmReel();
         StudyResult study = play(reading.scenario().orElseThrow(), 1, reel);
 
-        Document hostile = Jsoup.parse(ReportPage.write(reading, study, reel, false));
+        Document hostile = Jsoup.parse(
+                ReportPage.write(reading, new PageAnswers(study, Optional.empty(), Optional.empty()), reel, false));
 
         assertThat(hostile.selectFirst("h1").text()).isEqualTo(name);
         assertThat(hostile.title()).startsWith(name);
