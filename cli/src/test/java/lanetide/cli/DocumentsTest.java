@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import lanetide.cli.report.ShotCsv;
 import lanetide.cli.scenario.Block;
 import lanetide.cli.scenario.Key;
 import lanetide.cli.scenario.Scenarios;
@@ -30,6 +31,17 @@ class DocumentsTest {
         assertThat(Files.readString(README))
                 .as("put this table into %s:%n%n%s", README, table())
                 .contains(table());
+    }
+
+    @Test
+    void theReadmeHasATableOfEveryColumnOfTheShotLog() throws IOException {
+        String table = ShotCsv.COLUMNS.stream()
+                .map(column -> "| `%s` | %s | %s |\n".formatted(column.name(), column.unit(), column.meaning()))
+                .collect(Collectors.joining());
+
+        assertThat(Files.readString(README))
+                .as("put this table into %s:%n%n%s", README, table)
+                .contains("| column | unit | meaning |\n|---|---|---|\n" + table);
     }
 
     @ParameterizedTest

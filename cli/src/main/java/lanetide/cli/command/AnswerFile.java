@@ -62,16 +62,39 @@ final class AnswerFile {
         }
     }
 
+    /**
+     * Opens the file for writing bit by bit.
+     *
+     * @return a stream whose text comes to its place when it is committed
+     */
+    AnswerStream open() {
+        return AnswerStream.to(path);
+    }
+
+    Path path() {
+        return path;
+    }
+
     private static void replace(Path target, byte[] bytes) throws IOException {
-        Path part = target.resolveSibling(
-                "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        Path part = partOf(target);
         try {
             Files.write(part, bytes, StandardOpenOption.CREATE_NEW);
-            keepPermissions(target, part);
-            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            moveIntoPlace(part, target);
         } finally {
             Files.deleteIfExists(part);
         }
+    }
+
+    /** Where a file is written before it comes to its place. */
+    static Path partOf(Path target) {
+        return target.resolveSibling(
+                "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+    }
+
+    /** Puts a file that is written into its place in one step. */
+    static void moveIntoPlace(Path part, Path target) throws IOException {
+        keepPermissions(target, part);
+        Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     }
 
     private static void keepPermissions(Path old, Path part) throws IOException {

@@ -177,9 +177,7 @@ final class ChangeOptions {
                 minutes * MINUTE_MS,
                 (before, games, next) -> before.startMs()
                         + estimate.usualMs(before, games)
-                        + event.centre()
-                                .machines()
-                                .durationMs(2 * event.centre().pairs().size(), next.conditioning()));
+                        + event.machinePlan(next).durationMs());
     }
 
     private static long whole(String digits) {

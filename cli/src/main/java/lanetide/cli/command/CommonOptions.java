@@ -78,6 +78,10 @@ final class CommonOptions {
         return scenario;
     }
 
+    Optional<Path> out() {
+        return Optional.ofNullable(out);
+    }
+
     Format format() {
         return format;
     }

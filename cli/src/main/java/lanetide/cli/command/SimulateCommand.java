@@ -1,14 +1,24 @@
 package lanetide.cli.command;
 
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Stream;
 import lanetide.cli.report.LaneChoice;
 import lanetide.cli.report.LanesCsv;
+import lanetide.cli.report.PrecisionWords;
 import lanetide.cli.report.SimulateJson;
 import lanetide.cli.report.SimulateText;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.play.EventStudy;
+import lanetide.squads.play.Playings;
+import lanetide.squads.play.Precision;
 import lanetide.squads.play.StudyResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -17,21 +27,26 @@ import picocli.CommandLine.Option;
 /** Plays the whole event and tells what to expect. */
 @Command(
         name = "simulate",
-        description = "Plays the whole event: timetable, scores, lanes game by game, exit windows, oil account.",
+        description = "Plays the whole event: timetable, pace, scores, lanes game by game, exit windows, oil account.",
         footer = {
             "",
             "Examples:",
             "  lanetide simulate scenarios/club-night.yaml",
             "  lanetide simulate scenarios/championship.yaml --lane 7 --units metric",
             "  lanetide simulate scenarios/championship.yaml --replications 100 --format json -o answer.json",
+            "  lanetide simulate scenarios/championship.yaml --until-halfwidth 0.3",
             "  lanetide simulate scenarios/club-night.yaml --format csv -o lanes.csv",
+            "  lanetide simulate scenarios/one-pair.yaml --shot-log shots.csv",
             "",
             "Boards are counted from the bowler's own gutter.",
-            "Exit codes: 0 done; 2 wrong use, or a scenario with errors; 3 a file cannot be read or written;",
-            "130 interrupted."
+            "Exit codes: 0 done; 1 done, and the half-width asked for is not reached; 2 wrong use, or a scenario",
+            "with errors; 3 a file cannot be read or written; 130 interrupted."
         })
 public final class SimulateCommand implements Callable<Integer> {
     static final int MOST_REPLICATIONS = 100_000;
+    private static final int USUAL_REPLICATIONS = 20;
+    private static final int USUAL_CAP = 1_000;
+    private static final double MOST_PINS = 300;
 
     @Mixin
     private CommonOptions options;
@@ -39,11 +54,33 @@ public final class SimulateCommand implements Callable<Integer> {
     @Option(
             names = "--replications",
             paramLabel = "N",
-            defaultValue = "20",
             description =
-                    "How often the event is played, with luck of its own each time (default: 20). Scores are over all"
-                            + " of them; timetable, lanes and oil are those of the first.")
-    private int replications;
+                    "How often the event is played, with luck of its own each time (default: 20; with --until-halfwidth"
+                            + " the most it is played, default: 1000). Scores and times are over all of them; lanes and"
+                            + " oil are those of the first.")
+    private Integer replications;
+
+    @Option(
+            names = "--until-halfwidth",
+            paramLabel = "PINS",
+            description =
+                    "Play until the 95 %% interval of every squad's mean score is at most PINS to either side, at least"
+                            + " 10 times.")
+    private Double halfWidthPins;
+
+    @Option(
+            names = "--shot-log",
+            paramLabel = "FILE",
+            description =
+                    "Write every ball of the first playing to FILE, one CSV row each; columns: see cli/README.md.")
+    private Path shotLog;
+
+    @Option(
+            names = "--trace",
+            paramLabel = "FILE",
+            description = "Write every event of the first playing to FILE, as text, or as JSON lines where FILE ends in"
+                    + " .jsonl.")
+    private Path trace;
 
     @Option(names = "--lane", paramLabel = "N", description = "Show lane N game by game, in text.")
     private Integer lane;
@@ -53,21 +90,63 @@ public final class SimulateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        CommonOptions.requireRange("--replications", replications, 1, MOST_REPLICATIONS);
+        Playings playings = playings();
         int threads = options.threads();
-        return options.answer((reading, scenario) -> {
+        Optional<AnswerFile> shotFile = logFile(shotLog);
+        Optional<AnswerFile> traceFile = logFile(trace);
+        requireApart();
+        AtomicBoolean met = new AtomicBoolean(true);
+        int code = options.answer((reading, scenario) -> {
             LaneChoice choice = choice(scenario);
-            return render(reading, scenario, play(scenario, threads), choice);
+            StudyResult study = play(scenario, playings, threads, shotFile, traceFile);
+            met.set(study.precision().map(Precision::met).orElse(true));
+            study.precision().filter(precision -> !precision.met()).ifPresent(this::tellNotReached);
+            return render(reading, scenario, study, choice);
         });
+        return code == ExitCode.DONE && !met.get() ? ExitCode.CONDITION_FAILS : code;
+    }
+
+    private Playings playings() {
+        if (halfWidthPins == null) {
+            int number = replications == null ? USUAL_REPLICATIONS : replications;
+            CommonOptions.requireRange("--replications", number, 1, MOST_REPLICATIONS);
+            return Playings.fixed(number);
+        }
+        int most = replications == null ? USUAL_CAP : replications;
+        CommonOptions.requireRange("--replications", most, Playings.FLOOR, MOST_REPLICATIONS);
+        if (!(halfWidthPins > 0 && halfWidthPins <= MOST_PINS)) {
+            throw CommandFailure.wrongUse("--until-halfwidth is " + halfWidthPins + "; it must be above 0 and at most "
+                    + (int) MOST_PINS + " pins, such as 0.5.");
+        }
+        return new Playings(most, OptionalDouble.of(halfWidthPins));
+    }
+
+    private Optional<AnswerFile> logFile(Path path) {
+        return Optional.ofNullable(path).map(file -> AnswerFile.at(file, options.scenario()));
+    }
+
+    /** No two of the files written may be the same. */
+    private void requireApart() {
+        List<Path> files = Stream.of(Optional.ofNullable(shotLog), Optional.ofNullable(trace), options.out())
+                .flatMap(Optional::stream)
+                .map(path -> path.toAbsolutePath().normalize())
+                .toList();
+        if (files.stream().distinct().count() < files.size()) {
+            throw CommandFailure.wrongUse(
+                    "Two of --out, --shot-log and --trace name the same file; name another for one of them.");
+        }
+    }
+
+    private void tellNotReached(Precision precision) {
+        options.err().println("lanetide: " + PrecisionWords.notReached(precision));
+        options.err().flush();
     }
 
     private LaneChoice choice(Scenario scenario) {
         if (lane == null) {
             return new LaneChoice(allLanes, OptionalInt.empty());
         }
-        boolean known = scenario.event().centre().pairs().stream()
-                .anyMatch(pair -> pair.left() == lane || pair.right() == lane);
-        if (!known) {
+        if (!scenario.event().centre().laneNumbers().contains(lane)) {
             throw CommandFailure.wrongUse(
                     "--lane is " + lane + ", which is no lane of this scenario; see `lanetide check "
                             + options.scenario() + "` for its lanes.");
@@ -75,10 +154,20 @@ public final class SimulateCommand implements Callable<Integer> {
         return new LaneChoice(allLanes, OptionalInt.of(lane));
     }
 
-    private StudyResult play(Scenario scenario, int threads) {
-        Progress progress = Progress.of(options.err(), "playings", replications, options.quiet());
-        try {
-            return EventStudy.run(scenario.event(), scenario.seed(), replications, threads, progress);
+    private StudyResult play(
+            Scenario scenario,
+            Playings playings,
+            int threads,
+            Optional<AnswerFile> shotFile,
+            Optional<AnswerFile> traceFile) {
+        Progress progress = Progress.of(options.err(), "playings", playings.most(), options.quiet());
+        try (SimulateLogs logs = SimulateLogs.open(shotFile, traceFile)) {
+            StudyResult study =
+                    EventStudy.run(scenario.event(), scenario.seed(), playings, threads, progress, logs.observers());
+            logs.commit();
+            return study;
+        } catch (UncheckedIOException e) {
+            throw AnswerStream.trouble(e);
         } finally {
             progress.close();
         }

@@ -13,7 +13,9 @@ import lanetide.cli.scenario.TimeOfDay;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.squads.play.LaneState;
+import lanetide.squads.play.LaneStop;
 import lanetide.squads.play.PaceKept;
+import lanetide.squads.play.Precision;
 import lanetide.squads.play.SquadResult;
 import lanetide.squads.play.SquadStatistics;
 import lanetide.squads.play.StudyResult;
@@ -51,8 +53,13 @@ public final class SimulateJson {
         ObjectNode answer = JsonAnswer.opening(reading, OptionalLong.of(scenario.seed()));
         answer.put("replications", study.replications());
         answer.put("shots", study.first().shots());
+        study.precision()
+                .ifPresentOrElse(
+                        precision -> precision(answer.putObject("untilHalfWidth"), precision),
+                        () -> answer.putNull("untilHalfWidth"));
         squads(answer.putArray("squads"), study);
         timetable(answer.putArray("timetable"), study.timetable());
+        stops(answer.putArray("stops"), study.first().stops());
         lanes(answer.putArray("lanes"), study.first().lanes());
         oil(answer.putObject("oil"), study.first().oil());
         assumptions(answer.putArray("assumptions"), scenario.assumptions());
@@ -82,6 +89,23 @@ public final class SimulateJson {
             ArrayNode byGame = node.putArray("meanScoreByGame");
             statistics.meanByGame().forEach(mean -> byGame.add(JsonAnswer.rounded(mean, 2)));
             pace(node, statistics.pace());
+        }
+    }
+
+    private static void precision(ObjectNode node, Precision precision) {
+        JsonAnswer.put(node, "wantedPins", precision.wantedPins(), 3);
+        JsonAnswer.put(node, "reachedPins", precision.reachedPins(), 3);
+        node.put("met", precision.met());
+        node.put("projectedReplications", precision.projected());
+    }
+
+    private static void stops(ArrayNode stops, List<LaneStop> all) {
+        for (LaneStop stop : all) {
+            ObjectNode node = stops.addObject();
+            node.put("lane", stop.lane());
+            node.put("kind", name(stop.kind()));
+            node.put("start", TimeOfDay.write(stop.startMs()));
+            node.put("end", TimeOfDay.write(stop.endMs()));
         }
     }
 

@@ -1,13 +1,21 @@
 package lanetide.cli.report;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.TimeOfDay;
 import lanetide.oilflow.film.OilAccount;
+import lanetide.squads.play.LaneStop;
 import lanetide.squads.play.SquadStatistics;
 import lanetide.squads.play.StudyResult;
 
 /** What {@code simulate} answers, for people: a page that can be read aloud from top to bottom. */
 public final class SimulateText {
+    /** Stops of lanes that a page lists. */
+    private static final int MOST_STOPS = 20;
+
     private final Scenario scenario;
     private final StudyResult study;
     private final LaneChoice choice;
@@ -40,6 +48,7 @@ public final class SimulateText {
         page.line("What to expect, estimated from " + playings + " of the event with seed " + scenario.seed() + ".");
         timetable();
         pace();
+        stops();
         scores();
         new LanesText(page, study.first().lanes(), units, scenario.event().pattern()).add(choice);
         oil();
@@ -58,6 +67,28 @@ public final class SimulateText {
         }
     }
 
+    private void stops() {
+        List<LaneStop> all = study.first().stops();
+        if (all.isEmpty()) {
+            return;
+        }
+        page.heading("Lanes out of order" + (study.replications() == 1 ? "" : " (first playing)"));
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Lane", "What", "From", "To"));
+        all.stream()
+                .sorted(Comparator.comparingLong(LaneStop::startMs))
+                .limit(MOST_STOPS)
+                .forEach(stop -> rows.add(List.of(
+                        String.valueOf(stop.lane()),
+                        stop.kind().name().toLowerCase(Locale.ROOT),
+                        TimeOfDay.write(stop.startMs()),
+                        TimeOfDay.write(stop.endMs()))));
+        page.table(rows, 4);
+        if (all.size() > MOST_STOPS) {
+            page.paragraph("And " + (all.size() - MOST_STOPS) + " more; --format json lists them all.");
+        }
+    }
+
     private void pace() {
         page.heading("Pace (minutes of a pair for one game of one bowler), and what of it lanes stood still");
         page.table(StudyTables.pace(study), 1);
@@ -69,6 +100,9 @@ public final class SimulateText {
         page.table(StudyTables.scores(study), 3);
         study.squads().forEach(this::byGame);
         study.first().squads().forEach(squad -> page.paragraph(BowlerResults.words(squad)));
+        study.precision()
+                .ifPresent(precision -> page.paragraph(
+                        precision.met() ? PrecisionWords.reached(precision) : PrecisionWords.notReached(precision)));
         if (study.replications() > 1) {
             page.paragraph("The interval covers the luck of play by these bowlers, not the choice of the bowlers.");
         }

@@ -122,6 +122,7 @@ public final class StudyTables {
             case CONDITIONING -> "lanes made ready";
             case PRACTICE -> "practice";
             case GAME -> "game " + entry.game();
+            case BREAK -> "break " + entry.game();
         };
     }
 

@@ -89,9 +89,8 @@ public final class Assumptions {
     private static <T> void each(Event event, Function<Bowler, T> of, Function<T, String> id, Consumer<T> add) {
         Map<String, T> used = new TreeMap<>();
         event.squads()
-                .forEach(squad -> squad.groups()
-                        .forEach(group -> group.bowlers()
-                                .forEach(bowler -> used.put(id.apply(of.apply(bowler)), of.apply(bowler)))));
+                .forEach(squad ->
+                        squad.everybody().forEach(bowler -> used.put(id.apply(of.apply(bowler)), of.apply(bowler))));
         used.values().forEach(add);
     }
 

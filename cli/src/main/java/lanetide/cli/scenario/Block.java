@@ -31,9 +31,16 @@ public enum Block {
                     "the bowlers one by one, or a CSV table of them",
                     "a list",
                     "field"),
+            optional(
+                    "changes",
+                    "list",
+                    "who does not bowl as listed: absent, late or replaced",
+                    "- {bowler: A-07, from: 3}",
+                    "none"),
             optional("pace", "block", "how long things take", "a block", "the usual pace"),
             optional("bowlers", "block", "what all bowlers have in common", "a block", "bowlers as they are"),
             optional("scoring", "block", "how the event is scored", "a block", "by the rules, without handicap"),
+            optional("incidents", "block", "what can go wrong with lanes, and what is done then", "a block", "nothing"),
             optional("laws", "block", "laws of friction and oil", "a block", "the usual laws"),
             optional("fairness", "block", "what counts as fair", "{margin: 2 pins}", "the usual margin"),
             optional("costs", "block", "what oiling costs, and what it saves", "a block", "assumed costs"),
@@ -50,9 +57,23 @@ public enum Block {
             optional(
                     "spare", "list of pairs", "pairs in use that no group is sent to, for breakdowns", "[3-4]", "none"),
             required("surface", "name", "what the lanes are made of", "hard-synthetic"),
-            optional("machines", "whole number", "lane machines that work side by side", "1", "1"),
+            optional(
+                    "spares",
+                    "list of pairs",
+                    "pairs kept free for groups whose lane fails; not among those above",
+                    "[25-26]",
+                    "none"),
+            optional("machines", "whole number", "lane machines that clean and oil, side by side", "1", "1"),
+            optional("cleaners", "whole number", "machines that only clean, in place of machines", "1", "machines"),
+            optional("oilers", "whole number", "machines that only oil, beside cleaners", "1", "machines"),
             optional("stripTime", "min or s", "to clean one lane", "30 s to 60 s", "45 s"),
             optional("oilTime", "min or s", "to oil one lane", "30 s to 60 s", "45 s"),
+            optional(
+                    "machineWalk",
+                    "s",
+                    "to move a machine to the next pair",
+                    "5 s to 20 s",
+                    Defaults.MACHINE_WALK.text()),
             optional("topography", "block", "how far the lanes are from level", "{spread: 0.01 in}", "level lanes")),
     /** How far the lanes are from level. */
     TOPOGRAPHY(
@@ -219,7 +240,15 @@ public enum Block {
             optional("games", "whole number", "of this squad", "3 to 8", "the event's"),
             optional("practice", "min", "of this squad", "5 min to 15 min", "the event's"),
             optional("bowlers", "whole number", "of this squad, in place of perSquad", "4 to 6 a pair", "perSquad"),
-            optional("field", "block", "this squad's own field", "a block", "the event's")),
+            optional("field", "block", "this squad's own field", "a block", "the event's"),
+            optional("breaks", "list", "when its groups rest", "- {after: 3, length: 15 min}", "none"),
+            optional("machines", "whole number", "lane machines used before it", "1", "all of the centre's")),
+    /** A break. */
+    BREAK(
+            "squads.breaks",
+            optional("after", "whole number", "game after which a group rests", "3", "at"),
+            optional("at", "time of day", "a group rests after the game it plays then", "\"12:00\"", "after"),
+            required("length", "min", "how long", "10 min to 60 min")),
     /** Bowlers by shares. */
     FIELD(
             "field",
@@ -252,6 +281,58 @@ public enum Block {
             optional("average", "pins", "the bowler's average, for the handicap", "187 pins", "the level's"),
             optional("squad", "text", "id of the bowler's squad", "A", "the only squad"),
             optional("group", "whole number", "who shares a pair, by starting pair", "1", "the list fills the pairs")),
+    /** A change of who bowls. */
+    CHANGE(
+            "changes",
+            required("bowler", "text", "name of a bowler, listed or drawn", "A-07"),
+            optional("from", "whole number", "first game that he does not bowl", "3", "1"),
+            optional(
+                    "arrives",
+                    "time of day",
+                    "when a late bowler is there; he joins at his group's next game",
+                    "\"08:40\"",
+                    "in time"),
+            optional("substitute", "block", "who bowls in his place", "{id: Guest, hand: right}", "nobody")),
+    /** A substitute. */
+    SUBSTITUTE(
+            "changes.substitute",
+            required("id", "text", "name or number, alone in the event", "Guest"),
+            required("hand", "name", "right or left", "right"),
+            required("style", "name", "playing style", "tweener"),
+            required("level", "name", "level of skill", "league"),
+            required("cover", "name", "cover of the strike ball", "medium-reactive"),
+            optional("spareCover", "name", "cover of the spare ball", "plastic", "plastic"),
+            optional("tempo", "%", "time he takes over a shot, of the usual", "80 % to 150 %", Defaults.TEMPO.text()),
+            optional("secondCover", "name", "cover of a second ball for full racks", "weak-reactive", "none")),
+    /** What can go wrong with lanes. */
+    INCIDENTS(
+            "incidents",
+            optional("jams", "block", "short stops of pinsetters by chance", "{every: 150 games, work: 2 min}", "none"),
+            optional("faults", "block", "faults of lanes by chance", "{every: 2000 games, work: 25 min}", "none"),
+            optional("planned", "list", "faults at given times", "- {lane: 7, at: \"09:15\", work: 30 min}", "none"),
+            optional("crews", "whole number", "people who put lanes in order, one lane each at a time", "1", "1"),
+            optional(
+                    "remedy",
+                    "name",
+                    "wait, spare (move to a spare pair) or split (over other groups)",
+                    "wait",
+                    "wait"),
+            optional(
+                    "patience",
+                    "min",
+                    "longest work that is waited for in any case",
+                    "5 min to 15 min",
+                    Defaults.PATIENCE.text())),
+    /** Short stops. */
+    JAMS("incidents.jams", stops("50 games to 500 games", "1 min to 5 min")),
+    /** Faults. */
+    FAULTS("incidents.faults", stops("500 games to 5000 games", "10 min to 60 min")),
+    /** A fault at a given time. */
+    PLANNED(
+            "incidents.planned",
+            required("lane", "whole number", "the lane", "7"),
+            required("at", "time of day", "when it fails", "\"09:15\""),
+            required("work", "min or s", "time of the work", "10 min to 60 min")),
     /** How long things take. */
     PACE(
             "pace",
@@ -432,6 +513,19 @@ public enum Block {
             required("source", "text", "where the values come from, or assumption", "assumption"));
 
     private static final String REQUIRED = "required";
+
+    private static Key[] stops(String typicalGames, String typicalWork) {
+        return new Key[] {
+            required("every", "games", "mean bowlers' games (ten frames) on a lane from one to the next", typicalGames),
+            required("work", "min or s", "mean time of the work", typicalWork),
+            optional(
+                    "spread",
+                    "%",
+                    "standard deviation of the work, of its mean",
+                    "30 % to 100 %",
+                    Defaults.WORK_SPREAD.text())
+        };
+    }
 
     private final String path;
     private final List<Key> keys;

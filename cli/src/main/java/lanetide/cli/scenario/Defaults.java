@@ -7,6 +7,8 @@ import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneSurvey;
 import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Incidents;
+import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.recondition.ReoilPlan;
 
@@ -18,12 +20,18 @@ final class Defaults {
 
     static final Default SEED = new Default(1, "1", "any seed would do");
     static final Default PRACTICE = new Default(600_000, "10 min", PRACTICE_OF_THE_TRADE);
-    static final Default MACHINES = new Default(1, "1", ASSUMPTION);
-    static final Default STRIP_TIME = new Default(45_000, "45 s", PRACTICE_OF_THE_TRADE);
-    static final Default OIL_TIME = new Default(45_000, "45 s", PRACTICE_OF_THE_TRADE);
+    static final Default MACHINES = new Default(LaneMachines.USUAL.combined(), "1", ASSUMPTION);
+    static final Default STRIP_TIME = pace(LaneMachines.USUAL.stripMsPerLane());
+    static final Default OIL_TIME = pace(LaneMachines.USUAL.oilMsPerLane());
     static final Default TOPOGRAPHY_LIMIT =
             new Default(LaneSurvey.LIMIT_M, "0.040 in", "USBC, as quoted by several pages");
     static final Default TOPOGRAPHY_SPREAD = new Default(0, "0 in", ASSUMPTION);
+    static final Default MACHINE_WALK = new Default(
+            LaneMachines.USUAL.walkMsPerPair(), LaneMachines.USUAL.walkMsPerPair() / 1000 + " s", ASSUMPTION);
+    static final Default CREWS = new Default(Incidents.NONE.crews(), "1", ASSUMPTION);
+    static final Default PATIENCE =
+            new Default(Incidents.NONE.patienceMs(), Incidents.NONE.patienceMs() / 60_000 + " min", ASSUMPTION);
+    static final Default WORK_SPREAD = new Default(0.5, "50 %", ASSUMPTION);
     static final Default MOVE = new Default(1, "1 pair", PRACTICE_OF_THE_TRADE);
     static final Default TURNING_MOVE = new Default(2, "2 pairs", PRACTICE_OF_THE_TRADE);
     static final Default EVERY = new Default(1, "1 game", PRACTICE_OF_THE_TRADE);
@@ -65,6 +73,7 @@ final class Defaults {
             plain(FairnessPlan.USUAL_MARGIN_PINS) + " pins",
             "moves a median bowler's chance to pass a cut by at most five in a hundred");
     static final Default LIMIT = boards(ReoilPlan.USUAL_LIMIT_BOARDS, ASSUMPTION);
+    static final String REMEDY = "wait";
     static final String ROTATION = "stay";
     static final String SPARE_COVER = "plastic";
     static final String PATTERN_NAME = "pattern";

@@ -2,38 +2,29 @@ package lanetide.cli.scenario;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.TreeMap;
-import lanetide.oilflow.ball.Coverstock;
-import lanetide.oilflow.ball.PlayingStyle;
-import lanetide.oilflow.lane.Hand;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.FieldMix;
 import lanetide.squads.model.Group;
-import lanetide.squads.model.Level;
 import lanetide.squads.score.ScoreCard;
 
 /** Reads bowlers listed one by one. */
 final class EntriesReader {
     private final Notices notices;
-    private final Names names;
-    private final FieldReader fields;
+    private final BowlerReader bowlers;
     private final NamedFiles files;
     private final Map<String, List<Entry>> bySquad = new LinkedHashMap<>();
-    private final Set<String> taken = new HashSet<>();
     private final Map<String, Integer> averages = new HashMap<>();
     private boolean faulty;
 
-    EntriesReader(Notices notices, Names names, FieldReader fields, NamedFiles files) {
+    EntriesReader(Notices notices, BowlerReader bowlers, NamedFiles files) {
         this.notices = notices;
-        this.names = names;
-        this.fields = fields;
+        this.bowlers = bowlers;
         this.files = files;
     }
 
@@ -125,53 +116,19 @@ final class EntriesReader {
 
     private void entry(Section section, List<String> squads, int pairs) {
         int before = notices.errors();
-        Optional<Value> idValue = section.require("id");
-        String id = idValue.flatMap(Value::text).orElse("");
-        Optional<Hand> hand = oneOf(section, "hand", Names.HANDS);
-        Optional<PlayingStyle> style = oneOf(section, "style", names.styles());
-        Optional<Level> level = oneOf(section, "level", names.levels());
-        Optional<Coverstock> cover = oneOf(section, "cover", names.covers());
-        Optional<Coverstock> spareCover = fields.spareCover(section);
-        double tempo = FieldReader.tempo(section, "tempo", Defaults.TEMPO);
-        Optional<Coverstock> secondCover = fields.secondCover(section);
+        Optional<Bowler> bowler = bowlers.read(section);
         OptionalInt average = section.get("average")
                 .map(value -> value.whole(Measure.PINS, 0, ScoreCard.PERFECT))
                 .orElse(OptionalInt.empty());
-        average.ifPresent(pins -> averages.put(id, pins));
+        bowler.ifPresent(known -> average.ifPresent(pins -> averages.put(known.id(), pins)));
         String squad = squad(section, squads);
         OptionalInt group = section.get("group")
                 .map(value -> value.whole(1, Math.max(1, pairs)))
                 .orElse(OptionalInt.empty());
-        if (!id.isEmpty() && !taken.add(id)) {
-            idValue.ifPresent(EntriesReader::twice);
+        if (notices.errors() == before) {
+            bowler.ifPresent(known ->
+                    bySquad.computeIfAbsent(squad, key -> new ArrayList<>()).add(new Entry(known, group, section)));
         }
-        notices.build(
-                        before,
-                        section.place(),
-                        section.path(),
-                        () -> new Bowler(
-                                id,
-                                hand.orElseThrow(),
-                                style.orElseThrow(),
-                                level.orElseThrow(),
-                                cover.orElseThrow(),
-                                spareCover.orElseThrow(),
-                                tempo,
-                                secondCover,
-                                0))
-                .ifPresent(bowler -> bySquad.computeIfAbsent(squad, key -> new ArrayList<>())
-                        .add(new Entry(bowler, group, section)));
-    }
-
-    private static void twice(Value id) {
-        id.refuse(
-                NoticeCode.DUPLICATE_NAME,
-                ", the name of an earlier entry; each bowler must have a name alone in the event. Add an initial or a"
-                        + " number.");
-    }
-
-    private static <T> Optional<T> oneOf(Section section, String key, Map<String, T> known) {
-        return section.require(key).flatMap(value -> value.oneOf(known, key));
     }
 
     private static String squad(Section section, List<String> squads) {

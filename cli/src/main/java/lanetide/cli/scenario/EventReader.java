@@ -7,11 +7,14 @@ import java.util.OptionalLong;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.PatternBands;
+import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
+import lanetide.squads.model.Incidents;
 import lanetide.squads.model.Laws;
+import lanetide.squads.model.LineUpChange;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.Rotation;
@@ -55,9 +58,16 @@ final class EventReader {
         Optional<RotationReader.Choice> choice =
                 new RotationReader(notices, lanes, assumptions, chosenSeed).read(scenario);
         List<SquadDraft> drafts = new SquadsReader(assumptions).read(scenario);
+        FieldReader fields = new FieldReader(notices, names, assumptions);
+        BowlerReader bowlers = new BowlerReader(notices, names, fields);
+        EntriesReader entries = new EntriesReader(notices, bowlers, files);
+        List<Optional<List<Group>>> drawn = new SquadFiller(notices, fields, entries)
+                .fill(scenario, drafts, lanes.inUse().size(), new RandomStreams(chosenSeed));
         List<Optional<List<Group>>> groups =
-                groups(scenario, drafts, lanes.inUse().size(), chosenSeed, names);
-        List<Squad> squads = squads(drafts, groups);
+                new HandicapReader(notices, names.levels()).give(scenario, drawn, entries.averages());
+        List<List<LineUpChange>> changes = new ChangesReader(notices, bowlers, drafts, groups).read(scenario);
+        List<Squad> squads = squads(drafts, groups, changes, new ArrangementsReader(notices, centre));
+        Optional<Incidents> incidents = new IncidentsReader(notices, assumptions, centre).read(scenario);
         List<Rotation> rotations = centre.map(known -> rotations(scenario, choice, drafts, squads, known))
                 .orElse(List.of());
         checkTimetable(drafts, squads, centre, pace);
@@ -74,7 +84,8 @@ final class EventReader {
                                 rotations,
                                 pace.orElseThrow(),
                                 laws.orElseThrow(),
-                                bowling.orElseThrow()),
+                                bowling.orElseThrow(),
+                                incidents.orElseThrow()),
                         choice.orElseThrow().design(),
                         chosenSeed,
                         bands.orElseThrow(),
@@ -86,21 +97,19 @@ final class EventReader {
         return scenario.require(key).flatMap(value -> value.section(block));
     }
 
-    private List<Optional<List<Group>>> groups(
-            Section scenario, List<SquadDraft> drafts, int pairs, long chosenSeed, Names names) {
-        FieldReader fields = new FieldReader(notices, names, assumptions);
-        EntriesReader entries = new EntriesReader(notices, names, fields, files);
-        List<Optional<List<Group>>> drawn =
-                new SquadFiller(notices, fields, entries).fill(scenario, drafts, pairs, new RandomStreams(chosenSeed));
-        return new HandicapReader(notices, names.levels()).give(scenario, drawn, entries.averages());
-    }
-
     /** The squads, if every one of them is known. */
-    private static List<Squad> squads(List<SquadDraft> drafts, List<Optional<List<Group>>> groups) {
+    private static List<Squad> squads(
+            List<SquadDraft> drafts,
+            List<Optional<List<Group>>> groups,
+            List<List<LineUpChange>> changes,
+            ArrangementsReader arrangements) {
         List<Squad> squads = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {
             SquadDraft draft = drafts.get(i);
-            groups.get(i).flatMap(present -> squad(draft, present)).ifPresent(squads::add);
+            Optional<Arrangements> arranged = arrangements.read(draft, changes.get(i));
+            groups.get(i)
+                    .flatMap(present -> arranged.flatMap(known -> squad(draft, present, known)))
+                    .ifPresent(squads::add);
         }
         return squads.size() == drafts.size() ? squads : List.of();
     }
@@ -139,7 +148,7 @@ final class EventReader {
         return own.orElse((long) Defaults.SEED.base());
     }
 
-    private static Optional<Squad> squad(SquadDraft draft, List<Group> groups) {
+    private static Optional<Squad> squad(SquadDraft draft, List<Group> groups, Arrangements arrangements) {
         boolean known = !draft.id().isEmpty()
                 && draft.startMs().isPresent()
                 && draft.conditioning().isPresent()
@@ -151,7 +160,8 @@ final class EventReader {
                         draft.startMs().get(),
                         draft.conditioning().get(),
                         Math.round(draft.practiceMs()),
-                        groups))
+                        groups,
+                        arrangements))
                 : Optional.empty();
     }
 }

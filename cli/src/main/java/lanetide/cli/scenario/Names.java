@@ -11,6 +11,7 @@ import lanetide.oilflow.lane.LaneSurface;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Level;
 import lanetide.squads.model.Levels;
+import lanetide.squads.model.Remedy;
 
 /**
  * Everything a scenario can name: what ships with the program, and what the scenario adds.
@@ -35,6 +36,9 @@ public record Names(
     /** Lanes to either side on which a neighbour is let go first, by name. */
     static final Map<String, Integer> COURTESY = courtesy();
 
+    /** What is done with a group whose lane is out of order, by name. */
+    static final Map<String, Remedy> REMEDIES = remedies();
+
     static Names shipped() {
         Catalogue catalogue = Catalogue.shipped();
         return new Names(
@@ -57,6 +61,12 @@ public record Names(
         Map<String, Conditioning> oil = inOrder("fresh", Conditioning.STRIP_AND_OIL, "over", Conditioning.OIL_OVER);
         oil.put("none", Conditioning.NONE);
         return oil;
+    }
+
+    private static Map<String, Remedy> remedies() {
+        Map<String, Remedy> remedies = inOrder("wait", Remedy.WAIT, "spare", Remedy.SPARE);
+        remedies.put("split", Remedy.SPLIT);
+        return remedies;
     }
 
     private static Map<String, Integer> courtesy() {

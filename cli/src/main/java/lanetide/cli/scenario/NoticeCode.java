@@ -110,10 +110,26 @@ public enum NoticeCode {
     BALL_BEYOND_RULES(Severity.ERROR),
     /** A group would come back to a pair, and the scenario forbids it. */
     ROTATION_REPEATS_FORBIDDEN(Severity.ERROR),
+    /** A squad that would find lanes that are cleaned and not oiled. */
+    BARE_LANES(Severity.ERROR),
+    /** A group whose lane fails would have no pair to go to. */
+    NO_SPARE_PAIR(Severity.ERROR),
+    /** More lanes would be worked on at once than there are machines. */
+    TOO_FEW_MACHINES(Severity.ERROR),
+    /** A break that takes longer than all the games of its squad. */
+    BREAK_TOO_LONG(Severity.ERROR),
     /** Values that are each allowed but not together. */
     IMPOSSIBLE_COMBINATION(Severity.ERROR),
     /** A squad that starts before the one before it is expected to be done and the lanes made ready. */
     SQUAD_MAY_OVERLAP(Severity.WARNING),
+    /** A squad whose lanes cannot be made ready from midnight of the first day on. */
+    LANES_NOT_READY(Severity.WARNING),
+    /** A break at a time when its squad will be done. */
+    BREAK_AFTER_END(Severity.WARNING),
+    /** A bowler who comes when his squad will be done. */
+    ARRIVES_AFTER_END(Severity.WARNING),
+    /** Lane machines that are slower than published. */
+    LANE_TIME_LONG(Severity.WARNING),
     /** A group comes back to a pair it has left. */
     ROTATION_REPEATS_PAIRS(Severity.WARNING),
     /** Pairs on which nobody bowls. */

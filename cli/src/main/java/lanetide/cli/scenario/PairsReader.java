@@ -13,7 +13,9 @@ import lanetide.squads.model.LanePair;
 
 /** Reads pairs of lanes, from a range or one by one. */
 final class PairsReader {
-    private static final int MOST_LANES = 200;
+    /** Highest lane number. */
+    static final int MOST_LANES = 200;
+
     private static final Pattern LANES = Pattern.compile("(\\d{1,6}) to (\\d{1,6})");
     private static final Pattern PAIR = Pattern.compile("(\\d{1,6}) ?- ?(\\d{1,6})");
 
@@ -42,6 +44,29 @@ final class PairsReader {
         return section.require("lanes")
                 .map(lanes -> range(lanes, closed(section)))
                 .orElse(List.of());
+    }
+
+    /** The pairs kept free, from left to right; with a notice if one of them is in use. */
+    static List<LanePair> spares(Section section, List<LanePair> inUse) {
+        Optional<Value> listed = section.get("spares");
+        List<LanePair> spares =
+                new ArrayList<>(listed.map(PairsReader::pairList).orElse(Set.of()));
+        for (LanePair spare : spares) {
+            boolean overlaps = inUse.stream()
+                    .anyMatch(pair -> pair.left() == spare.left()
+                            || pair.right() == spare.left()
+                            || pair.left() == spare.right());
+            if (overlaps) {
+                listed.get()
+                        .say(
+                                NoticeCode.LANE_TWICE,
+                                spare.id(),
+                                listed.get().path() + " names pair " + spare.id()
+                                        + ", but a lane of it is in use already; a spare pair must be kept free. Take it out"
+                                        + " of one of the two.");
+            }
+        }
+        return spares;
     }
 
     private static Set<LanePair> closed(Section section) {

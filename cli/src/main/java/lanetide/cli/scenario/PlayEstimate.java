@@ -2,6 +2,7 @@ package lanetide.cli.scenario;
 
 import java.util.function.ToLongFunction;
 import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Break;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
@@ -31,7 +32,7 @@ public record PlayEstimate(PaceOfPlay pace) {
 
     /**
      * The shortest time in which a squad can be done: strikes only, both lanes always in use, no walking, no neighbour, and
-     * everybody a standard deviation quicker than his mean.
+     * everybody a standard deviation quicker than his mean; breaks as planned.
      *
      * @param squad the squad
      * @param games its games
@@ -39,6 +40,7 @@ public record PlayEstimate(PaceOfPlay pace) {
      */
     public long fastestMs(Squad squad, int games) {
         return squad.practiceMs()
+                + breaksMs(squad)
                 + games * slowest(squad, group -> gameMs(group, FEWEST_FURTHER, 2, 0, 1 - pace.spread(), 0));
     }
 
@@ -52,7 +54,11 @@ public record PlayEstimate(PaceOfPlay pace) {
      */
     public long usualMs(Squad squad, int games) {
         long walkMs = (games - 1) * (pace.movePerPairMs() + pace.settleMs());
-        return squad.practiceMs() + games * slowest(squad, this::usualGameMs) + walkMs;
+        return squad.practiceMs() + breaksMs(squad) + games * slowest(squad, this::usualGameMs) + walkMs;
+    }
+
+    private static long breaksMs(Squad squad) {
+        return squad.arrangements().breaks().stream().mapToLong(Break::lengthMs).sum();
     }
 
     private long usualGameMs(Group group) {

@@ -15,6 +15,7 @@ final class SquadsReader {
 
     private static final Range PRACTICE = Range.between(0, 2 * 3_600_000);
     private static final int MOST_SQUADS = 100;
+    private static final String ONLY_CLEANED = "clean";
 
     private final Assumptions assumptions;
     private final Set<String> taken = new HashSet<>();
@@ -43,7 +44,7 @@ final class SquadsReader {
             idValue.ifPresent(SquadsReader::twice);
         }
         Optional<Long> startMs = section.require("start").flatMap(SquadsReader::timeOfDay);
-        Optional<Conditioning> oil = section.require("oil").flatMap(value -> value.oneOf(Names.OIL, "oil"));
+        Optional<Conditioning> oil = section.require("oil").flatMap(SquadsReader::oil);
         int ownGames = section.has("games") ? section.whole("games", 1, MOST_GAMES) : games;
         double ownPractice =
                 section.has("practice") ? section.quantity("practice", Measure.TIME, PRACTICE) : practiceMs;
@@ -51,6 +52,17 @@ final class SquadsReader {
                 .map(value -> value.whole(1, FieldReader.MOST_BOWLERS))
                 .orElse(OptionalInt.empty());
         return new SquadDraft(section, id, startMs, oil, ownGames, ownPractice, bowlers);
+    }
+
+    private static Optional<Conditioning> oil(Value value) {
+        if (value.plain().equals(ONLY_CLEANED)) {
+            value.refuse(
+                    NoticeCode.BARE_LANES,
+                    ", but nobody can bowl on lanes that are cleaned and not oiled; they must be oiled before a squad. Write"
+                            + " `fresh`, `over` or `none`.");
+            return Optional.empty();
+        }
+        return value.oneOf(Names.OIL, "oil");
     }
 
     private static Optional<Long> timeOfDay(Value value) {

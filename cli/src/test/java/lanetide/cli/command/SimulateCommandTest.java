@@ -7,7 +7,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import lanetide.cli.scenario.Scenarios;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -171,10 +175,122 @@ class SimulateCommandTest {
     }
 
     @Test
+    void playingGoesOnUntilTheMeanIsKnownWellEnough() {
+        Program.Outcome outcome = simulate("--until-halfwidth", 8, "--format", "json", "--threads", 2);
+
+        assertThat(outcome.exitCode()).isZero();
+        JsonNode answer = JsonMapper.shared().readTree(outcome.out());
+        JsonNode precision = answer.get("untilHalfWidth");
+        assertThat(precision.get("met").asBoolean()).isTrue();
+        assertThat(precision.get("reachedPins").asDouble()).isLessThanOrEqualTo(8);
+        assertThat(answer.get("replications").asInt()).isBetween(10, 999);
+        assertThat(simulate("--until-halfwidth", 8, "--format", "json", "--threads", 1)
+                        .out())
+                .isEqualTo(outcome.out());
+    }
+
+    @Test
+    void aHalfWidthThatNoCapCanReachIsToldAndTheAnswerKept() {
+        Program.Outcome outcome = simulate("--until-halfwidth", 0.001, "--replications", 12);
+
+        assertThat(outcome.exitCode()).isEqualTo(1);
+        assertThat(outcome.err()).contains("The half-width of 0.001 pins asked for is not reached", "--replications");
+        assertThat(outcome.out())
+                .contains("estimated from 12 playings", "asked for is not reached", "Where the oil went");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "-1", "301", "NaN"})
+    void aHalfWidthThatMakesNoSenseIsWrongUse(String pins) {
+        Program.Outcome outcome = simulate("--until-halfwidth", pins);
+
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.err()).contains("it must be above 0 and at most 300 pins");
+    }
+
+    @Test
+    void aHalfWidthNeedsTenPlayingsAtLeast() {
+        assertThat(simulate("--until-halfwidth", 5, "--replications", 9).err())
+                .contains("--replications is 9; it must be a whole number from 10 to ");
+    }
+
+    @Test
+    void everyBallIsARowOfTheShotLog() throws Exception {
+        Path log = folder.resolve("shots.csv");
+
+        Program.Outcome outcome = simulate("--replications", 2, "--format", "json", "--shot-log", log);
+
+        String text = Files.readString(log);
+        List<CSVRecord> rows;
+        try (CSVParser parser = CSVParser.parse(
+                text,
+                CSVFormat.RFC4180
+                        .builder()
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get())) {
+            rows = parser.getRecords();
+        }
+        assertThat(text).endsWith("\r\n");
+        assertThat(rows)
+                .hasSize(
+                        JsonMapper.shared().readTree(outcome.out()).get("shots").asInt());
+        assertThat(rows.stream()
+                        .filter(row -> !row.get("game").equals("0"))
+                        .map(row -> row.get("bowler") + row.get("game") + "/" + row.get("frame"))
+                        .distinct())
+                .hasSize(2 * 6 * 10);
+        int pins = rows.stream()
+                .filter(row -> row.get("frame").equals("1") && row.get("ball").equals("1"))
+                .mapToInt(row -> Integer.parseInt(row.get("pinfall")))
+                .sum();
+        assertThat(pins).isBetween(1, 2 * 6 * 10);
+        assertThat(rows).allSatisfy(row -> {
+            assertThat(row.get("lane")).isIn("1", "2");
+            assertThat(Double.parseDouble(row.get("speedMph"))).isBetween(9.0, 29.0);
+        });
+    }
+
+    @Test
+    void everyEventIsALineOfTheTrace() throws Exception {
+        Path text = folder.resolve("trace.txt");
+        Path json = folder.resolve("trace.jsonl");
+
+        simulate("--replications", 1, "--trace", text);
+        simulate("--replications", 1, "--trace", json);
+
+        assertThat(Files.readAllLines(text)).anyMatch(line -> line.contains("executed 'release"));
+        List<String> lines = Files.readAllLines(json);
+        assertThat(lines).hasSameSizeAs(Files.readAllLines(text));
+        assertThat(JsonMapper.shared().readTree(lines.get(0)).propertyNames()).contains("clockMs", "label");
+    }
+
+    @Test
+    void noTwoFilesThatAreWrittenMayBeTheSame() {
+        Path log = folder.resolve("one.txt");
+
+        Program.Outcome outcome = simulate("--shot-log", log, "--trace", log);
+
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.err()).contains("name the same file");
+        assertThat(log).doesNotExist();
+    }
+
+    @Test
+    void aLogThatCannotBeWrittenIsFileTrouble() {
+        Program.Outcome outcome =
+                simulate("--shot-log", folder.resolve("nowhere").resolve("shots.csv"));
+
+        assertThat(outcome.exitCode()).isEqualTo(3);
+    }
+
+    @Test
     void anInterruptedRunEndsWith130AndLeavesAnOlderAnswerAsItWas() throws Exception {
         Path answer = Files.writeString(folder.resolve("answer.json"), "older");
+        Path log = Files.writeString(folder.resolve("shots.csv"), "older");
         CompletableFuture<Program.Outcome> outcome = new CompletableFuture<>();
-        Thread run = new Thread(() -> outcome.complete(simulate("--replications", 100_000, "-o", answer)));
+        Thread run = new Thread(
+                () -> outcome.complete(simulate("--replications", 100_000, "-o", answer, "--shot-log", log)));
         run.start();
         Thread.sleep(300);
         run.interrupt();
@@ -182,6 +298,10 @@ class SimulateCommandTest {
         assertThat(outcome.get(30, TimeUnit.SECONDS).exitCode()).isEqualTo(130);
         assertThat(outcome.get().err()).contains("Interrupted");
         assertThat(answer).hasContent("older");
+        assertThat(log).hasContent("older");
+        try (Stream<Path> files = Files.list(folder)) {
+            assertThat(files).hasSize(2);
+        }
     }
 
     private static Program.Outcome simulate(Object... options) {

@@ -83,9 +83,10 @@ class PlayEstimateTest {
 
     @Test
     void twoMachinesHalveTheTimeToOil() {
-        assertThat(new LaneMachines(1, 40_000, 50_000).durationMs(8, Conditioning.STRIP_AND_OIL))
+        List<Integer> lanes = List.of(1, 2, 3, 4, 5, 6, 7, 8);
+        assertThat(new LaneMachines(1, 40_000, 50_000).durationMs(lanes, Conditioning.STRIP_AND_OIL))
                 .isEqualTo(8 * 90_000);
-        assertThat(new LaneMachines(2, 40_000, 50_000).durationMs(8, Conditioning.OIL_OVER))
+        assertThat(new LaneMachines(2, 40_000, 50_000).durationMs(lanes, Conditioning.OIL_OVER))
                 .isEqualTo(4 * 50_000);
     }
 }

@@ -1,5 +1,6 @@
 package lanetide.squads.model;
 
+import java.util.List;
 import lanetide.oilflow.Require;
 
 /**
@@ -54,10 +55,10 @@ public record Costs(
      * @return cost of the two lanes of a pair
      */
     public double pairAllAtOnce(Event event, Conditioning how) {
-        int lanes = LANES * event.centre().pairs().size();
+        List<Integer> lanes = event.centre().laneNumbers();
         LaneMachines machines = event.centre().machines();
         double hours = machines.durationMs(lanes, how) / MS_PER_HOUR;
-        double labour = labourHour * machines.count() * hours / lanes;
+        double labour = labourHour * machines.most() * hours / lanes.size();
         return LANES * (material(event, how) + labour + laneHour * hours);
     }
 
@@ -69,7 +70,9 @@ public record Costs(
      * @return cost of the two lanes of the pair
      */
     public double pairAlone(Event event, Conditioning how) {
-        double hours = event.centre().machines().durationMs(1, how) * LANES / MS_PER_HOUR;
+        LanePair pair = event.centre().pairs().get(0);
+        LaneMachines one = event.centre().machines().only(1);
+        double hours = one.durationMs(List.of(pair.left(), pair.right()), how) / MS_PER_HOUR;
         return LANES * (material(event, how) + laneHour * hours) + labourHour * (hours + FETCH_HOURS);
     }
 

@@ -19,6 +19,7 @@ import lanetide.squads.rotation.Rotation;
  * @param pace how long things take
  * @param laws the laws of friction and oil it is played under
  * @param bowling what its bowlers have in common
+ * @param incidents what can go wrong with lanes, and what is done then
  */
 public record Event(
         String name,
@@ -28,13 +29,15 @@ public record Event(
         List<Rotation> rotations,
         PaceOfPlay pace,
         Laws laws,
-        Bowling bowling) {
+        Bowling bowling,
+        Incidents incidents) {
     /**
      * Copies the lists and checks that they fit together.
      *
      * @throws IllegalArgumentException if there is no squad, a squad's name stands twice, squads are not in order of start,
      *     a rotation does not fit its squad or the centre or sends two groups to one pair, the first squad finds bare lanes,
-     *     or a group's or a bowler's name stands twice in a squad
+     *     a group's or a bowler's name stands twice in a squad, a squad has nobody for its last game or uses more machines than there are, or a planned
+     *     fault is on a lane that is not there
      */
     public Event {
         Require.named(name, "event");
@@ -53,6 +56,46 @@ public record Event(
         for (int i = 0; i < squads.size(); i++) {
             checkSquad(squads.get(i), rotations.get(i), centre);
         }
+        for (PlannedFault fault : incidents.planned()) {
+            if (!centre.laneNumbers().contains(fault.lane())) {
+                throw new IllegalArgumentException(
+                        "a fault is planned on lane " + fault.lane() + ", which is not among the centre's lanes");
+            }
+        }
+    }
+
+    /**
+     * An event in which nothing goes wrong with lanes.
+     *
+     * @param name what the director calls it
+     * @param centre the lanes
+     * @param pattern the oil pattern laid on every lane
+     * @param squads in order of start, at least one
+     * @param rotations one for each squad
+     * @param pace how long things take
+     * @param laws the laws of friction and oil it is played under
+     * @param bowling what its bowlers have in common
+     */
+    public Event(
+            String name,
+            Centre centre,
+            OilPattern pattern,
+            List<Squad> squads,
+            List<Rotation> rotations,
+            PaceOfPlay pace,
+            Laws laws,
+            Bowling bowling) {
+        this(name, centre, pattern, squads, rotations, pace, laws, bowling, Incidents.NONE);
+    }
+
+    /**
+     * The same event with other incidents.
+     *
+     * @param other what can go wrong with lanes, and what is done then
+     * @return the event
+     */
+    public Event withIncidents(Incidents other) {
+        return new Event(name, centre, pattern, squads, rotations, pace, laws, bowling, other);
     }
 
     /**
@@ -87,6 +130,18 @@ public record Event(
         return new Event(name, centre, pattern, otherSquads, otherRotations, pace, laws, bowling);
     }
 
+    /**
+     * When each lane is made ready for a squad, by the machines it has.
+     *
+     * @param squad a squad of the event
+     * @return the plan, from the machines' start
+     */
+    public MachinePlan machinePlan(Squad squad) {
+        LaneMachines all = centre.machines();
+        LaneMachines fleet = all.only(squad.arrangements().machines().orElse(all.combined()));
+        return MachinePlan.of(fleet, centre.laneNumbers(), squad.conditioning());
+    }
+
     private static void requireInOrder(List<Squad> squads) {
         for (int i = 1; i < squads.size(); i++) {
             if (squads.get(i).startMs() < squads.get(i - 1).startMs()) {
@@ -105,12 +160,22 @@ public record Event(
         }
         String where = "squad " + squad.id();
         requireDistinct(squad.groups().stream().map(Group::id), "group", where);
-        requireDistinct(
-                squad.groups().stream()
-                        .flatMap(group -> group.bowlers().stream())
-                        .map(Bowler::id),
-                "bowler",
-                where);
+        requireDistinct(squad.everybody().stream().map(Bowler::id), "bowler", where);
+        long left = squad.groups().stream()
+                        .mapToLong(group -> group.bowlers().size())
+                        .sum()
+                - squad.arrangements().changes().stream()
+                        .filter(LineUpChange.Absence.class::isInstance)
+                        .count();
+        if (left == 0) {
+            throw new IllegalArgumentException(where + " has nobody left for its last game; leave one bowler in");
+        }
+        int machines = squad.arrangements().machines().orElse(1);
+        if (machines > centre.machines().most()) {
+            throw new IllegalArgumentException(
+                    where + " has " + machines + " lanes worked on at once, but there are only "
+                            + centre.machines().most() + " machines");
+        }
         requireOneGroupOnAPair(rotation, where);
     }
 

@@ -1,39 +1,76 @@
 package lanetide.squads.model;
 
+import java.util.List;
+
 /**
- * The centre's lane machines.
+ * The centre's lane machines: either such as clean and oil a lane in one pass, or cleaners and oilers apart.
  *
- * @param count machines that work side by side, at least 1
+ * @param combined machines that clean and oil, at least 1 where there are no others, else 0
+ * @param cleaners machines that only clean, at least 1 where {@code combined} is 0, else 0
+ * @param oilers machines that only oil, at least 1 where {@code combined} is 0, else 0
  * @param stripMsPerLane time to clean a lane (ms), at least 0
- * @param oilMsPerLane time to oil a lane (ms), at least 0. Cleaning and oiling one lane takes under two minutes (common
- *     practice, no source)
+ * @param oilMsPerLane time to oil a lane (ms), at least 0. Cleaning and oiling one lane takes under two minutes (trade article on
+ *     dual patterns, 2008-09)
+ * @param walkMsPerPair time to move a machine past two lanes (ms), at least 0
  */
-public record LaneMachines(int count, long stripMsPerLane, long oilMsPerLane) {
+public record LaneMachines(
+        int combined, int cleaners, int oilers, long stripMsPerLane, long oilMsPerLane, long walkMsPerPair) {
+    /** One machine at the times used where a scenario says nothing (assumption). */
+    public static final LaneMachines USUAL = new LaneMachines(1, 0, 0, 45_000, 45_000, 10_000);
+
     /**
      * Checks the ranges above.
      *
      * @throws IllegalArgumentException if a value lies outside its range
      */
     public LaneMachines {
-        if (count < 1 || stripMsPerLane < 0 || oilMsPerLane < 0) {
-            throw new IllegalArgumentException("lane machines: count " + count + " must be at least 1, times "
-                    + stripMsPerLane + " ms and " + oilMsPerLane + " ms at least 0");
+        boolean sound = combined >= 1 ? cleaners == 0 && oilers == 0 : combined == 0 && cleaners >= 1 && oilers >= 1;
+        if (!sound || Math.min(stripMsPerLane, Math.min(oilMsPerLane, walkMsPerPair)) < 0) {
+            throw new IllegalArgumentException("lane machines: " + combined + " that clean and oil, " + cleaners
+                    + " cleaners and " + oilers + " oilers must be either at least 1 of the first kind or at least 1 of"
+                    + " both others; times " + stripMsPerLane + ", " + oilMsPerLane + " and " + walkMsPerPair
+                    + " ms must be at least 0");
         }
     }
 
     /**
-     * How long they take over some lanes: rounds of all machines times the time of a lane.
+     * Machines that clean and oil, whose times include the way to the next lane.
      *
-     * @param lanes number of lanes, at least 1
+     * @param count machines that work side by side, at least 1
+     * @param stripMsPerLane time to clean a lane (ms), at least 0
+     * @param oilMsPerLane time to oil a lane (ms), at least 0
+     */
+    public LaneMachines(int count, long stripMsPerLane, long oilMsPerLane) {
+        this(count, 0, 0, stripMsPerLane, oilMsPerLane, 0);
+    }
+
+    /**
+     * The most lanes that can be worked on at once.
+     *
+     * @return the number of machines
+     */
+    public int most() {
+        return combined + cleaners + oilers;
+    }
+
+    /**
+     * So many of these machines; cleaners and oilers apart always work all.
+     *
+     * @param count machines that clean and oil, 1 to {@link #most()}
+     * @return the machines
+     */
+    public LaneMachines only(int count) {
+        return combined == 0 ? this : new LaneMachines(count, 0, 0, stripMsPerLane, oilMsPerLane, walkMsPerPair);
+    }
+
+    /**
+     * How long they take over some lanes.
+     *
+     * @param lanes lane numbers from left to right, at least one
      * @param conditioning what is done to them
      * @return the time (ms); 0 for nothing done
      */
-    public long durationMs(int lanes, Conditioning conditioning) {
-        long rounds = (lanes - 1L) / count + 1;
-        return switch (conditioning) {
-            case NONE -> 0;
-            case STRIP_AND_OIL -> rounds * (stripMsPerLane + oilMsPerLane);
-            case OIL_OVER -> rounds * oilMsPerLane;
-        };
+    public long durationMs(List<Integer> lanes, Conditioning conditioning) {
+        return MachinePlan.of(this, lanes, conditioning).durationMs();
     }
 }

@@ -1,6 +1,7 @@
 package lanetide.squads.model;
 
 import java.util.List;
+import java.util.stream.Stream;
 import lanetide.oilflow.Require;
 
 /**
@@ -11,12 +12,20 @@ import lanetide.oilflow.Require;
  * @param conditioning what is done to the lanes before; it is timed to end at the start
  * @param practiceMs length of practice on the starting pair (ms), at least 0
  * @param groups in rotation order, at least one
+ * @param arrangements breaks, changes of the line-up, machines
  */
-public record Squad(String id, long startMs, Conditioning conditioning, long practiceMs, List<Group> groups) {
+public record Squad(
+        String id,
+        long startMs,
+        Conditioning conditioning,
+        long practiceMs,
+        List<Group> groups,
+        Arrangements arrangements) {
     /**
      * Copies the list and checks the values.
      *
-     * @throws IllegalArgumentException if a time is negative, there is no group or {@code id} is blank
+     * @throws IllegalArgumentException if a time is negative, there is no group, {@code id} is blank, or the line-up of a
+     *     bowler changes who is in no group
      */
     public Squad {
         Require.named(id, "squad");
@@ -25,5 +34,40 @@ public record Squad(String id, long startMs, Conditioning conditioning, long pra
             throw new IllegalArgumentException("squad " + id + ": start " + startMs + " ms and practice " + practiceMs
                     + " ms must be at least 0, groups " + groups.size() + " at least 1");
         }
+        for (LineUpChange change : arrangements.changes()) {
+            if (groups.stream()
+                    .flatMap(group -> group.bowlers().stream())
+                    .noneMatch(bowler -> bowler.id().equals(change.bowler()))) {
+                throw new IllegalArgumentException("squad " + id + " has no bowler " + change.bowler()
+                        + ", whose place is to change; correct the name");
+            }
+        }
+    }
+
+    /**
+     * A squad for which nothing is arranged beside its games.
+     *
+     * @param id name, alone in the event
+     * @param startMs planned start of practice (ms from midnight before the first day), at least 0
+     * @param conditioning what is done to the lanes before; it is timed to end at the start
+     * @param practiceMs length of practice on the starting pair (ms), at least 0
+     * @param groups in rotation order, at least one
+     */
+    public Squad(String id, long startMs, Conditioning conditioning, long practiceMs, List<Group> groups) {
+        this(id, startMs, conditioning, practiceMs, groups, Arrangements.NONE);
+    }
+
+    /**
+     * Everybody who may bowl: the groups' bowlers in their order, then substitutes.
+     *
+     * @return the bowlers
+     */
+    public List<Bowler> everybody() {
+        return Stream.concat(
+                        groups.stream().flatMap(group -> group.bowlers().stream()),
+                        arrangements.changes().stream()
+                                .filter(LineUpChange.Substitution.class::isInstance)
+                                .map(change -> ((LineUpChange.Substitution) change).substitute()))
+                .toList();
     }
 }

@@ -43,15 +43,15 @@ final class Approaches {
     void shoot(int lane, long fromNowMs, long takesMs, LongConsumer waited, Runnable release) {
         Approach approach = lanes.get(lane);
         if (approach.neighbours.isEmpty()) {
-            simulator.schedule(fromNowMs + takesMs, Phase.PLAY, "release", release);
+            simulator.schedule(fromNowMs + takesMs, Phase.PLAY, approach.releaseLabel, release);
             return;
         }
         long onApproachMs = Math.min(takesMs, courtesy.approachMs());
-        simulator.schedule(fromNowMs + takesMs - onApproachMs, Phase.PLAY, "ready", () -> {
+        simulator.schedule(fromNowMs + takesMs - onApproachMs, Phase.PLAY, approach.readyLabel, () -> {
             long readyMs = simulator.nowMs();
             approach.ready = () -> {
                 waited.accept(simulator.nowMs() - readyMs);
-                simulator.schedule(onApproachMs, Phase.PLAY, "release", () -> {
+                simulator.schedule(onApproachMs, Phase.PLAY, approach.releaseLabel, () -> {
                     leave(approach);
                     release.run();
                 });
@@ -89,6 +89,8 @@ final class Approaches {
     /** The approach of one lane. */
     private static final class Approach {
         private final int lane;
+        private final String readyLabel;
+        private final String releaseLabel;
         private final List<Approach> neighbours = new ArrayList<>();
         private Runnable ready;
         private boolean taken;
@@ -96,6 +98,8 @@ final class Approaches {
 
         Approach(int lane) {
             this.lane = lane;
+            this.readyLabel = "ready, lane " + lane;
+            this.releaseLabel = "release, lane " + lane;
         }
 
         boolean waits() {

@@ -149,8 +149,8 @@ final class BowlerInPlay {
     }
 
     /** What he did, for the results. */
-    BowlerResult result(String group) {
-        return new BowlerResult(bowler, group, scores, sheets, agent.ballChanges());
+    BowlerResult result(String group, int firstGame) {
+        return new BowlerResult(bowler, group, firstGame, scores, sheets, agent.ballChanges());
     }
 
     /** His balls' part of the oil account. */

@@ -1,7 +1,9 @@
 package lanetide.squads.play;
 
+import java.util.Comparator;
 import java.util.List;
 import lanetide.des.Simulator;
+import lanetide.des.random.RandomStreams;
 import lanetide.squads.model.Event;
 
 /**
@@ -9,9 +11,12 @@ import lanetide.squads.model.Event;
  *
  * @param event what is played
  * @param simulator the clock and the events to come
- * @param lanes the lanes, pair by pair in the centre's order
+ * @param lanes the lanes, pair by pair in the centre's order, spare pairs last
  * @param shots throws the balls
  * @param approaches lets bowlers step up
+ * @param faults which lanes are out of order
+ * @param director decides where bowlers go then
+ * @param shotObserver is told of every ball
  * @param recorder writes down what lanes become
  * @param timetable what happened when; squads add to it
  */
@@ -21,28 +26,41 @@ record Day(
         List<PairLanes> lanes,
         ShotMaker shots,
         Approaches approaches,
+        Faults faults,
+        Director director,
+        ShotObserver shotObserver,
         LaneRecorder recorder,
         List<TimetableEntry> timetable) {
-    /** A day at the start of which nobody is on an approach. */
-    Day(
+    /** A day at the start of which nobody is on an approach and all lanes are in order. */
+    static Day of(
             Event event,
             Simulator simulator,
             List<PairLanes> lanes,
             ShotMaker shots,
             LaneRecorder recorder,
-            List<TimetableEntry> timetable) {
-        this(
+            List<TimetableEntry> timetable,
+            ShotObserver shotObserver,
+            RandomStreams streams) {
+        List<LaneInPlay> all = PairLanes.all(lanes);
+        Faults faults = new Faults(simulator, event.incidents(), all, streams);
+        int pairs = event.centre().pairs().size();
+        return new Day(
                 event,
                 simulator,
                 lanes,
                 shots,
-                new Approaches(simulator, event.pace().courtesy(), PairLanes.all(lanes)),
+                new Approaches(simulator, event.pace().courtesy(), all),
+                faults,
+                new Director(event.incidents(), faults, lanes.subList(pairs, lanes.size())),
+                shotObserver,
                 recorder,
                 timetable);
     }
 
     /** All lanes from left to right. */
     List<LaneInPlay> allLanes() {
-        return PairLanes.all(lanes);
+        return PairLanes.all(lanes).stream()
+                .sorted(Comparator.comparingInt(LaneInPlay::number))
+                .toList();
     }
 }

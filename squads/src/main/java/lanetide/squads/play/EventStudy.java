@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntConsumer;
+import java.util.function.IntFunction;
 import lanetide.des.Replications;
+import lanetide.des.StoppedRun;
+import lanetide.des.StoppingRule;
 import lanetide.des.random.RandomStreams;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.des.stats.Tally;
@@ -19,7 +22,7 @@ public final class EventStudy {
     private EventStudy() {}
 
     /**
-     * Plays an event; the result does not depend on the number of threads.
+     * Plays an event a fixed number of times; the result does not depend on the number of threads.
      *
      * @param event the event
      * @param seed master seed of all chance
@@ -34,7 +37,7 @@ public final class EventStudy {
     }
 
     /**
-     * Plays an event while the lanes of the first playing are looked at.
+     * Plays an event a fixed number of times while the lanes of the first playing are looked at.
      *
      * @param event the event
      * @param seed master seed of all chance
@@ -47,37 +50,58 @@ public final class EventStudy {
      */
     public static StudyResult run(
             Event event, long seed, int replications, int threads, IntConsumer onDone, LaneObserver observer) {
-        if (replications < 1 || threads < 1) {
-            throw new IllegalArgumentException(
-                    "replications (" + replications + ") and threads (" + threads + ") must be at least 1");
+        return run(event, seed, Playings.fixed(replications), threads, onDone, Observers.of(observer));
+    }
+
+    /**
+     * Plays an event as often as it takes while the first playing is watched; the result does not depend on the number of threads.
+     *
+     * @param event the event
+     * @param seed master seed of all chance
+     * @param playings how often it is played
+     * @param threads threads to play on, at least 1
+     * @param onDone told the number of playings done so far
+     * @param observers watch the first playing, on one thread
+     * @return statistics, with the first playing as the example
+     * @throws IllegalArgumentException if {@code threads < 1}
+     */
+    public static StudyResult run(
+            Event event, long seed, Playings playings, int threads, IntConsumer onDone, Observers observers) {
+        if (threads < 1) {
+            throw new IllegalArgumentException("threads (" + threads + ") must be at least 1");
         }
         Physics physics = Physics.under(event.laws());
         StartingLines lines = new StartingLines(event, physics);
         RandomStreams streams = new RandomStreams(seed);
         AtomicReference<EventResult> first = new AtomicReference<>();
-        List<PlayingSummary> playings = Replications.run(
-                replications,
-                threads,
-                r -> {
-                    boolean example = r == 0;
-                    EventResult playing = new TournamentSimulation(
-                                    event,
-                                    physics,
-                                    lines,
-                                    streams.forReplication(r),
-                                    example,
-                                    example ? observer : LaneObserver.NONE)
-                            .play();
-                    if (example) {
-                        first.set(playing);
-                    }
-                    return PlayingSummary.of(playing);
-                },
-                onDone);
-        return result(first.get(), playings);
+        IntFunction<PlayingSummary> model = r -> {
+            boolean example = r == 0;
+            EventResult playing = new TournamentSimulation(
+                            event,
+                            physics,
+                            lines,
+                            streams.forReplication(r),
+                            example,
+                            example ? observers : Observers.NONE)
+                    .play();
+            if (example) {
+                first.set(playing);
+            }
+            return PlayingSummary.of(playing);
+        };
+        if (playings.halfWidthPins().isEmpty()) {
+            List<PlayingSummary> all = Replications.run(playings.most(), threads, model, onDone);
+            return result(first.get(), all, Optional.empty());
+        }
+        double wantedPins = playings.halfWidthPins().getAsDouble();
+        StoppingRule rule = new StoppingRule(wantedPins, LEVEL, Playings.FLOOR, playings.most());
+        StoppedRun<PlayingSummary> run =
+                Replications.runUntil(rule, threads, model, PlayingSummary::meanScores, onDone);
+        Precision precision = new Precision(wantedPins, run.halfWidth(), run.isNarrowEnough(), run.projected());
+        return result(first.get(), run.results(), Optional.of(precision));
     }
 
-    private static StudyResult result(EventResult first, List<PlayingSummary> playings) {
+    private static StudyResult result(EventResult first, List<PlayingSummary> playings, Optional<Precision> precision) {
         List<SquadStatistics> squads = new ArrayList<>();
         for (int s = 0; s < first.squads().size(); s++) {
             squads.add(statistics(first.squads().get(s).squad(), playings, s));
@@ -85,7 +109,7 @@ public final class EventStudy {
         List<TimetableStatistics> timetable = first.timetable().stream()
                 .map(entry -> statistics(entry, playings))
                 .toList();
-        return new StudyResult(first, squads, timetable, playings.size());
+        return new StudyResult(first, squads, timetable, playings.size(), precision);
     }
 
     private static SquadStatistics statistics(String id, List<PlayingSummary> playings, int squad) {

@@ -1,10 +1,10 @@
 package lanetide.squads.play;
 
+import java.util.function.BiFunction;
 import lanetide.des.random.RandomStreams;
 import lanetide.squads.model.Bowler;
 
 /** Whose luck is whose: gives every bowler of a playing his own. */
-@FunctionalInterface
 public interface LuckSource {
     /**
      * A bowler's luck from its beginning.
@@ -22,7 +22,7 @@ public interface LuckSource {
      * @return the luck of a single playing
      */
     static LuckSource byBall(RandomStreams streams) {
-        return (squad, bowler) -> new BallLuck(streams, "squad/" + squad + "/bowler/" + bowler.id());
+        return of(streams, (squad, bowler) -> new BallLuck(streams, "squad/" + squad + "/bowler/" + bowler.id()));
     }
 
     /**
@@ -34,6 +34,27 @@ public interface LuckSource {
      * @return the luck of a playing
      */
     static LuckSource byFrame(RandomStreams streams) {
-        return (squad, bowler) -> new FrameLuck(streams, "bowler/" + bowler.id());
+        return of(streams, (squad, bowler) -> new FrameLuck(streams, "bowler/" + bowler.id()));
+    }
+
+    /**
+     * The chance of the lanes: their stops.
+     *
+     * @return the streams, from which each lane has its own by its number
+     */
+    RandomStreams lanes();
+
+    private static LuckSource of(RandomStreams streams, BiFunction<String, Bowler, Luck> bowlers) {
+        return new LuckSource() {
+            @Override
+            public Luck of(String squad, Bowler bowler) {
+                return bowlers.apply(squad, bowler);
+            }
+
+            @Override
+            public RandomStreams lanes() {
+                return streams;
+            }
+        };
     }
 }

@@ -1,52 +1,35 @@
 package lanetide.squads.play;
 
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import lanetide.des.Simulator;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.squads.model.Conditioning;
-import lanetide.squads.model.LaneMachines;
+import lanetide.squads.model.MachinePlan;
 
-/** Lane machines at work on all lanes, once. */
+/** Lane machines at work on all lanes, once, as planned. */
 final class Machines {
     private final Simulator simulator;
-    private final LaneMachines machines;
     private final OilPattern pattern;
-    private final List<LaneInPlay> lanes;
-    private int lanesDone;
+    private final Map<Integer, LaneInPlay> lanes;
 
-    Machines(Simulator simulator, LaneMachines machines, OilPattern pattern, List<LaneInPlay> lanes) {
+    Machines(Simulator simulator, OilPattern pattern, List<LaneInPlay> lanes) {
         this.simulator = simulator;
-        this.machines = machines;
         this.pattern = pattern;
-        this.lanes = lanes;
+        this.lanes = lanes.stream().collect(Collectors.toMap(LaneInPlay::number, Function.identity()));
     }
 
-    /** Conditions all lanes from now on; {@code whenDone} runs after the last. */
-    void condition(Conditioning conditioning, Runnable whenDone) {
-        for (int machine = 0; machine < machines.count(); machine++) {
-            next(machine, conditioning, whenDone);
-        }
-    }
-
-    /** A machine works on every count-th lane, so that the machines stay out of each other's way. */
-    private void next(int index, Conditioning conditioning, Runnable whenDone) {
-        if (index >= lanes.size()) {
-            return;
-        }
-        LaneInPlay lane = lanes.get(index);
-        long stripMs = conditioning == Conditioning.STRIP_AND_OIL ? machines.stripMsPerLane() : 0;
-        simulator.schedule(stripMs, Phase.MACHINE, "lane stripped", () -> {
+    /** Carries out a plan from now on; {@code whenDone} runs after the last lane. */
+    void condition(MachinePlan plan, Conditioning conditioning, Runnable whenDone) {
+        for (MachinePlan.LaneTimes times : plan.lanes()) {
+            LaneInPlay lane = lanes.get(times.lane());
             if (conditioning == Conditioning.STRIP_AND_OIL) {
-                lane.strip();
+                simulator.schedule(times.strippedMs(), Phase.MACHINE, "lane stripped", lane::strip);
             }
-            simulator.schedule(machines.oilMsPerLane(), Phase.MACHINE, "lane oiled", () -> {
-                lane.oil(pattern);
-                lanesDone++;
-                if (lanesDone == lanes.size()) {
-                    whenDone.run();
-                }
-                next(index + machines.count(), conditioning, whenDone);
-            });
-        });
+            simulator.schedule(times.oiledMs(), Phase.MACHINE, "lane oiled", () -> lane.oil(pattern));
+        }
+        simulator.schedule(plan.durationMs(), Phase.MACHINE, "lanes ready", whenDone);
     }
 }

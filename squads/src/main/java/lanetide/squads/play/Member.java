@@ -2,19 +2,36 @@ package lanetide.squads.play;
 
 import lanetide.squads.model.PaceOfPlay;
 
-/** A bowler as a member of his group: what he throws, how long he takes, and when he has his ball back. */
+/**
+ * A bowler as a member of his group: what he throws, how long he takes, when he has his ball back, and which games are his.
+ */
 final class Member {
     private final BowlerInPlay bowler;
     private final ShotTimes times;
     private final ShotTimes practiceTimes;
+    private final Attendance attendance;
     private long ballBackMs;
+    private int firstGame = -1;
+    private PairLanes at;
 
     /** The times have streams of their own, and practice has another, so that more practice changes no time in play. */
-    Member(BowlerInPlay bowler, PaceOfPlay pace, Luck luck) {
+    Member(BowlerInPlay bowler, PaceOfPlay pace, Attendance attendance, Luck luck) {
         double tempo = bowler.bowler().tempo();
         this.bowler = bowler;
         this.times = new ShotTimes(pace, tempo, luck.times());
         this.practiceTimes = new ShotTimes(pace, tempo, luck.practiceTimes());
+        this.attendance = attendance;
+    }
+
+    /**
+     * When a bowler bowls.
+     *
+     * @param fromGame first game that is his, from 0
+     * @param toGame game from which on he does not bowl, from 0
+     * @param arrivesMs when he is there (ms)
+     */
+    record Attendance(int fromGame, int toGame, long arrivesMs) {
+        static final Attendance ALWAYS = new Attendance(0, Integer.MAX_VALUE, 0);
     }
 
     BowlerInPlay bowler() {
@@ -29,6 +46,16 @@ final class Member {
         return practiceTimes;
     }
 
+    /** Whether he bowls a game that begins now. */
+    boolean plays(int game, long nowMs) {
+        return game >= attendance.fromGame() && game < attendance.toGame() && nowMs >= attendance.arrivesMs();
+    }
+
+    /** When he is there (ms). */
+    long arrivesMs() {
+        return attendance.arrivesMs();
+    }
+
     /** When he has his ball in his hands again (ms). */
     long ballBackMs() {
         return ballBackMs;
@@ -36,5 +63,24 @@ final class Member {
 
     void ballBackAt(long timeMs) {
         ballBackMs = timeMs;
+    }
+
+    /** Bowls on these lanes from now on; on other lanes than before he has to find his line anew. */
+    void goesTo(PairLanes lanes) {
+        if (at != null && !at.equals(lanes)) {
+            bowler.agent().moveOn();
+        }
+        at = lanes;
+    }
+
+    void begins(int game) {
+        if (firstGame < 0) {
+            firstGame = game;
+        }
+    }
+
+    /** The first game he bowled, from 0; -1 for none. */
+    int firstGame() {
+        return firstGame;
     }
 }

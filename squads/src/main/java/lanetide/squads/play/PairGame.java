@@ -2,128 +2,213 @@ package lanetide.squads.play;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import lanetide.squads.model.PaceOfPlay;
+import lanetide.squads.play.LaneTurns.Turn;
 import lanetide.squads.score.TenpinScore;
 
 /**
- * One group's game on one pair.
+ * A game on one pair.
  *
- * <p>The first half of the group (rounded up) starts on the left lane, the rest on the right, and everybody changes lanes
+ * <p>The first half of a group (rounded up) starts on the left lane, the rest on the right, and everybody changes lanes
  * after each frame. A lane serves its turns in order, one bowler at a time, and waits for a bowler who still plays his last
  * frame on the other lane. The lane is free again when the pins stand; a bowler shoots again when he has his ball back.
+ *
+ * <p>Turns stand in rounds, which on each lane do not decrease, and a bowler's next turn is in a later round on the other lane. So
+ * the turn of the lowest round can always be taken, also when others join a game that is going on.
  */
 final class PairGame {
     private final Day day;
     private final PaceOfPlay pace;
-    private final List<Member> group;
+    private final PairLanes lanes;
     private final Stopwatch stopwatch;
-    private final Runnable whenDone;
-    private final int[] framesDone;
-    private final Side left;
-    private final Side right;
+    private final Watcher watcher;
+    private final LaneTurns left;
+    private final LaneTurns right;
+    private final List<Player> players = new ArrayList<>();
+    private final long startMs;
+    private Consumer<List<Player>> whenStopped;
+    private int expected;
+    private boolean over;
 
-    PairGame(Day day, PairLanes lanes, List<Member> group, Stopwatch stopwatch, Runnable whenDone) {
-        this.day = day;
-        this.pace = day.event().pace();
-        this.group = group;
-        this.stopwatch = stopwatch;
-        this.whenDone = whenDone;
-        this.framesDone = new int[group.size()];
-        this.left = new Side(lanes.left(), day.simulator().nowMs());
-        this.right = new Side(lanes.right(), day.simulator().nowMs());
+    /** Is told what happens in the game. */
+    interface Watcher {
+        /** A ball has been thrown. */
+        void thrown(Player player, LaneInPlay lane, int frame, int ball, int standing, int left);
+
+        /** A bowler has played his last frame. */
+        void finished(Player player);
+
+        /** All turns are played. */
+        void over(PairGame game);
+
+        /** A turn has come on a lane that is out of order. */
+        void laneOut(PairGame game, LaneInPlay lane);
     }
 
-    /** Plays the game; {@code whenDone} runs after its last ball. */
-    void play() {
-        group.forEach(member -> member.bowler().beginGame());
+    PairGame(Day day, PairLanes lanes, Stopwatch stopwatch, Watcher watcher) {
+        this.day = day;
+        this.pace = day.event().pace();
+        this.lanes = lanes;
+        this.stopwatch = stopwatch;
+        this.watcher = watcher;
+        this.startMs = day.simulator().nowMs();
+        this.left = new LaneTurns(lanes.left(), stopwatch, startMs);
+        this.right = new LaneTurns(lanes.right(), stopwatch, startMs);
+    }
+
+    PairLanes lanes() {
+        return lanes;
+    }
+
+    /** Those who play and those who are on their way here. */
+    int players() {
+        return players.size() + expected;
+    }
+
+    /** Whether somebody may still join. */
+    boolean isGoingOn() {
+        return !over && whenStopped == null;
+    }
+
+    /** Plays what the players have still to play. */
+    void play(List<Player> group) {
+        players.addAll(group);
         for (int frame = 1; frame <= TenpinScore.FRAMES; frame++) {
-            for (int b = 0; b < group.size(); b++) {
-                boolean startsLeft = b < (group.size() + 1) / 2;
-                boolean onLeft = startsLeft == (frame % 2 == 1);
-                (onLeft ? left : right).turns.add(new Turn(b, frame));
+            for (int i = 0; i < group.size(); i++) {
+                Player player = group.get(i);
+                boolean startsLeft = i < (group.size() + 1) / 2;
+                if (frame > player.framesDone()) {
+                    (startsLeft == (frame % 2 == 1) ? left : right).add(new Turn(player, frame, frame));
+                }
             }
         }
         nextTurns();
     }
 
+    /** A player from another pair is on his way here; the game does not end before he has come. */
+    void expect() {
+        expected++;
+    }
+
+    /** Lets an expected player play what he has still to play, a frame a round from the next round on. */
+    void join(Player player) {
+        expected--;
+        players.add(player);
+        int round = Math.max(left.round(), right.round()) + 1;
+        LaneTurns side = left.turnsLeft() <= right.turnsLeft() ? left : right;
+        for (int frame = player.framesDone() + 1; frame <= TenpinScore.FRAMES; frame++) {
+            side.insert(new Turn(player, frame, round++));
+            side = other(side);
+        }
+        nextTurnsUnlessStopping();
+    }
+
+    /** Ends the game as soon as no frame is being played; {@code whenStopped} is then told who has frames left. */
+    void stop(Consumer<List<Player>> then) {
+        whenStopped = then;
+        stopIfIdle();
+    }
+
     private void nextTurns() {
         begin(left);
         begin(right);
-        if (left.finished() && right.finished()) {
-            group.forEach(member -> member.bowler().handInCard());
-            whenDone.run();
+        if (left.isFinished() && right.isFinished() && expected == 0 && !over) {
+            over = true;
+            stopwatch.paired(day.simulator().nowMs() - startMs);
+            watcher.over(this);
         }
     }
 
-    private void begin(Side side) {
-        if (side.busy || side.finished()) {
+    private void begin(LaneTurns side) {
+        if (!side.isReady()) {
             return;
         }
-        Turn turn = side.turns.get(side.next);
-        if (framesDone[turn.bowler()] < turn.frame() - 1) {
+        if (day.faults().isOut(side.lane())) {
+            awaitRepair(side);
             return;
         }
-        side.busy = true;
         long nowMs = day.simulator().nowMs();
-        if (group.size() > 1) {
-            stopwatch.waited(WaitCause.PARTNER, nowMs - side.freeSinceMs);
-        }
-        Member member = group.get(turn.bowler());
+        side.begin(nowMs, players.size() == 1);
+        Member member = side.next().player().member();
         long untilBallMs = Math.max(0, member.ballBackMs() - nowMs);
-        shoot(side, turn, untilBallMs, member.times().firstShotMs());
+        shoot(side, side.next(), 1, untilBallMs, member.times().firstShotMs());
     }
 
-    private void shoot(Side side, Turn turn, long fromNowMs, long takesMs) {
+    private void awaitRepair(LaneTurns side) {
+        side.awaitRepair(day.simulator().nowMs());
+        day.faults().whenBack(side.lane(), () -> {
+            if (!over) {
+                side.stopWaiting(day.simulator().nowMs());
+                nextTurnsUnlessStopping();
+            }
+        });
+        watcher.laneOut(this, side.lane());
+    }
+
+    private void shoot(LaneTurns side, Turn turn, int ball, long fromNowMs, long takesMs) {
         day.approaches()
                 .shoot(
-                        side.lane.number(),
+                        side.lane().number(),
                         fromNowMs,
                         takesMs,
                         waitedMs -> stopwatch.waited(WaitCause.NEIGHBOUR, waitedMs),
-                        () -> release(side, turn));
+                        () -> release(side, turn, ball));
     }
 
-    private void release(Side side, Turn turn) {
-        Member member = group.get(turn.bowler());
+    private void release(LaneTurns side, Turn turn, int ball) {
+        Member member = turn.player().member();
         BowlerInPlay bowler = member.bowler();
         long nowMs = day.simulator().nowMs();
-        bowler.score(day.shots().throwBall(bowler, side.lane, nowMs));
+        int standing = bowler.standing();
+        int pinsLeft = day.shots().throwBall(bowler, side.lane(), nowMs);
+        watcher.thrown(turn.player(), side.lane(), turn.frame(), ball, standing, pinsLeft);
+        bowler.score(pinsLeft);
         long pinsSetMs = day.shots().travelMs() + pace.pinsetterMs();
         long ballBackMs = day.shots().travelMs() + pace.ballReturnMs();
         member.ballBackAt(nowMs + ballBackMs);
         if (bowler.frameComplete(turn.frame())) {
             day.simulator().schedule(pinsSetMs, Phase.PLAY, "frame done", () -> endFrame(side, turn));
         } else {
-            long readyMs = Math.max(pinsSetMs, ballBackMs);
-            shoot(side, turn, readyMs, member.times().spareShotMs());
+            shoot(
+                    side,
+                    turn,
+                    ball + 1,
+                    Math.max(pinsSetMs, ballBackMs),
+                    member.times().spareShotMs());
         }
     }
 
-    private void endFrame(Side side, Turn turn) {
-        framesDone[turn.bowler()]++;
-        side.busy = false;
-        side.freeSinceMs = day.simulator().nowMs();
-        side.next++;
-        nextTurns();
+    private void endFrame(LaneTurns side, Turn turn) {
+        turn.player().frameDone();
+        side.end(day.simulator().nowMs());
+        day.faults().frameDone(side.lane());
+        if (turn.player().isDone()) {
+            watcher.finished(turn.player());
+        }
+        nextTurnsUnlessStopping();
     }
 
-    /** A bowler's turn at a frame, from 1. */
-    private record Turn(int bowler, int frame) {}
-
-    private static final class Side {
-        private final LaneInPlay lane;
-        private final List<Turn> turns = new ArrayList<>();
-        private int next;
-        private boolean busy;
-        private long freeSinceMs;
-
-        Side(LaneInPlay lane, long nowMs) {
-            this.lane = lane;
-            this.freeSinceMs = nowMs;
+    private void nextTurnsUnlessStopping() {
+        if (whenStopped == null) {
+            nextTurns();
+        } else {
+            stopIfIdle();
         }
+    }
 
-        boolean finished() {
-            return next == turns.size();
+    private void stopIfIdle() {
+        if (over || left.isBusy() || right.isBusy() || expected > 0) {
+            return;
         }
+        over = true;
+        stopwatch.paired(day.simulator().nowMs() - startMs);
+        left.stopWaiting(day.simulator().nowMs());
+        right.stopWaiting(day.simulator().nowMs());
+        whenStopped.accept(players.stream().filter(player -> !player.isDone()).toList());
+    }
+
+    private LaneTurns other(LaneTurns side) {
+        return side == left ? right : left;
     }
 }

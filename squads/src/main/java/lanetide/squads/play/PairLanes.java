@@ -26,6 +26,11 @@ record PairLanes(LaneInPlay left, LaneInPlay right) {
         return pairs.stream().flatMap(pair -> pair.both().stream()).toList();
     }
 
+    /** Lanes from this pair to another, by lane numbers, since pairs of a list need not be neighbours. */
+    int apart(PairLanes other) {
+        return Math.abs(left.number() - other.left.number());
+    }
+
     List<LaneInPlay> both() {
         return List.of(left, right);
     }

@@ -13,6 +13,7 @@ final class PairPractice {
     private final Simulator simulator;
     private final PaceOfPlay pace;
     private final List<Member> group;
+    private final ShotWatcher watcher;
     private final Runnable whenDone;
     private final long untilMs;
     private final boolean[] bowling;
@@ -23,14 +24,16 @@ final class PairPractice {
      * Prepares a practice.
      *
      * @param untilMs no ball is released at this time or later
+     * @param watcher is told of every ball
      * @param whenDone runs then, or when the last ball is back
      */
-    PairPractice(Day day, PairLanes lanes, List<Member> group, long untilMs, Runnable whenDone) {
+    PairPractice(Day day, PairLanes lanes, List<Member> group, long untilMs, ShotWatcher watcher, Runnable whenDone) {
         this.day = day;
         this.simulator = day.simulator();
         this.pace = day.event().pace();
         this.group = group;
         this.untilMs = untilMs;
+        this.watcher = watcher;
         this.whenDone = whenDone;
         this.bowling = new boolean[group.size()];
         this.left = new Side(lanes.left(), 0);
@@ -52,7 +55,7 @@ final class PairPractice {
 
     /** A bowler steps up if there is time, his lane is free and he is not bowling on the other one. */
     private void begin(Side side) {
-        if (group.isEmpty() || side.busy || bowling[side.bowler]) {
+        if (group.isEmpty() || side.busy || bowling[side.bowler] || day.faults().isOut(side.lane)) {
             return;
         }
         Member member = group.get(side.bowler);
@@ -68,7 +71,9 @@ final class PairPractice {
 
     private void release(Side side, Member member) {
         long nowMs = simulator.nowMs();
-        day.shots().throwBall(member.bowler(), side.lane, nowMs);
+        int standing = member.bowler().standing();
+        int pinsLeft = day.shots().throwBall(member.bowler(), side.lane, nowMs);
+        watcher.thrown(member.bowler(), side.lane, standing, pinsLeft);
         long travelMs = day.shots().travelMs();
         member.ballBackAt(nowMs + travelMs + pace.ballReturnMs());
         simulator.schedule(travelMs + pace.pinsetterMs(), Phase.PLAY, "practice pins set", () -> {
@@ -77,6 +82,11 @@ final class PairPractice {
             side.bowler = (side.bowler + 1) % group.size();
             next(side == left ? right : left);
         });
+    }
+
+    /** Is told of a ball: who threw it where, and the pins before and after it. */
+    interface ShotWatcher {
+        void thrown(BowlerInPlay bowler, LaneInPlay lane, int standing, int left);
     }
 
     private static final class Side {

@@ -15,6 +15,11 @@ record PlayingSummary(List<SquadSummary> squads, List<TimetableEntry> timetable)
                 playing.squads().stream().map(SquadSummary::of).toList(), playing.timetable());
     }
 
+    /** The mean scores of the squads (pins a game). */
+    double[] meanScores() {
+        return squads.stream().mapToDouble(SquadSummary::meanScore).toArray();
+    }
+
     /**
      * One squad.
      *

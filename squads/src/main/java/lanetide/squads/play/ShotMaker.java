@@ -21,6 +21,9 @@ final class ShotMaker {
     private final PinCarry carry;
     private final SpareLines spareLines;
     private long shots;
+    private Line lastMeant;
+    private Line lastThrown;
+    private Release lastRelease;
 
     ShotMaker(Physics physics, OilFilm fresh) {
         this.march = new RowMarch(physics.grid());
@@ -35,6 +38,18 @@ final class ShotMaker {
     /** Time the last ball took to the pins (ms). */
     long travelMs() {
         return Math.round(march.timeS() * 1000);
+    }
+
+    /** What the last ball did; only after a ball. */
+    ThrownBall lastBall() {
+        return new ThrownBall(
+                lastMeant,
+                lastThrown,
+                lastRelease,
+                march.timeS(),
+                march.reachedPins(),
+                march.arrivalBoard(),
+                march.entryAngleRad());
     }
 
     /**
@@ -94,9 +109,11 @@ final class ShotMaker {
         double launchRad = meant.launchRad() + scatter * spread.launchRad() * miss.sample();
         double speedFactor = bowler.speedFactor() + scatter * spread.speedShare() * miss.sample();
         double spinFactor = 1 + scatter * spread.spinShare() * miss.sample();
-        Delivery delivery = Delivery.of(
-                release.scaled(speedFactor, spinFactor), ball.contact().ball().radiusM(), laydownM, launchRad);
+        lastRelease = release.scaled(speedFactor, spinFactor);
+        lastMeant = meant;
+        lastThrown = new Line(LaneGeometry.metresToBoard(laydownM), launchRad);
+        Delivery delivery = Delivery.of(lastRelease, ball.contact().ball().radiusM(), laydownM, launchRad);
         march.wear(delivery, bowler.player().hand(), ball.contact(), lane.film(), ball.readyAt(timeMs));
-        return new Line(LaneGeometry.metresToBoard(laydownM), launchRad);
+        return lastThrown;
     }
 }

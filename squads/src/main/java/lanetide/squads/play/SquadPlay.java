@@ -1,18 +1,13 @@
 package lanetide.squads.play;
 
-import java.util.Arrays;
 import java.util.List;
 import lanetide.des.Simulator;
 import lanetide.squads.model.Conditioning;
-import lanetide.squads.model.LaneMachines;
-import lanetide.squads.model.PaceOfPlay;
+import lanetide.squads.model.MachinePlan;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.Rotation;
 
-/**
- * One squad from the lane machines to its last ball. A group leaves its pair when its game is done, walks, and starts on the
- * next pair when its turn has come there.
- */
+/** One squad from the lane machines over practice to its last ball. */
 final class SquadPlay {
     /** Lanes of a pair. */
     private static final long LANES = 2;
@@ -21,30 +16,24 @@ final class SquadPlay {
     private final Simulator simulator;
     private final Squad squad;
     private final Rotation rotation;
-    private final List<List<Member>> groups;
+    private final List<GroupInPlay> groups;
     private final WhenDone whenDone;
-    private final PairTurns turns;
     private final Stopwatch stopwatch = new Stopwatch();
-    private final long[] arrivedMs;
-    private final long[] gameStartMs;
-    private final long[] gameEndMs;
+    private final ShotReporter reporter;
+    private final SquadGames games;
     private long beganMs;
     private long practiceStartMs;
     private int groupsPractised;
-    private int groupsDone;
 
-    SquadPlay(Day day, int index, List<List<Member>> groups, WhenDone whenDone) {
+    SquadPlay(Day day, int index, List<GroupInPlay> groups, WhenDone whenDone) {
         this.day = day;
         this.simulator = day.simulator();
         this.squad = day.event().squads().get(index);
         this.rotation = day.event().rotations().get(index);
         this.groups = groups;
         this.whenDone = whenDone;
-        this.turns = new PairTurns(rotation);
-        this.arrivedMs = new long[rotation.groups()];
-        this.gameStartMs = new long[rotation.games()];
-        Arrays.fill(gameStartMs, Long.MAX_VALUE);
-        this.gameEndMs = new long[rotation.games()];
+        this.reporter = new ShotReporter(day, squad.id());
+        this.games = new SquadGames(day, index, groups, stopwatch, this::finish);
     }
 
     /**
@@ -53,10 +42,9 @@ final class SquadPlay {
      */
     void begin() {
         List<LaneInPlay> lanes = day.allLanes();
-        LaneMachines fleet = day.event().centre().machines();
-        long machinesMs = fleet.durationMs(lanes.size(), squad.conditioning());
-        Machines machines = new Machines(simulator, fleet, day.event().pattern(), lanes);
-        beganMs = Math.max(simulator.nowMs(), squad.startMs() - machinesMs);
+        MachinePlan plan = day.event().machinePlan(squad);
+        Machines machines = new Machines(simulator, day.event().pattern(), lanes);
+        beganMs = Math.max(simulator.nowMs(), squad.startMs() - plan.durationMs());
         long restMs = beganMs - simulator.nowMs();
         simulator.scheduleAt(beganMs, Phase.MACHINE, "squad " + squad.id() + " due", () -> {
             if (squad.conditioning() != Conditioning.STRIP_AND_OIL) {
@@ -65,23 +53,15 @@ final class SquadPlay {
             if (squad.conditioning() == Conditioning.NONE) {
                 practise();
             } else {
-                machines.condition(squad.conditioning(), this::conditioned);
+                machines.condition(plan, squad.conditioning(), this::conditioned);
             }
         });
     }
 
     private void conditioned() {
-        enter(TimetableEntry.Activity.CONDITIONING, 0, beganMs, simulator.nowMs());
+        enter(TimetableEntry.Activity.CONDITIONING, beganMs, simulator.nowMs());
         long startMs = Math.max(simulator.nowMs(), squad.startMs());
         simulator.scheduleAt(startMs, Phase.MOVE, "practice", this::practise);
-    }
-
-    /** A late start is put down to the squad before as far as it was still there, and to the machines for the rest. */
-    private void lateBy(long lateMs) {
-        long laneMs = LANES * groups.size();
-        long previousMs = Math.min(lateMs, Math.max(0, beganMs - squad.startMs()));
-        stopwatch.waited(WaitCause.PREVIOUS_SQUAD, laneMs * previousMs);
-        stopwatch.waited(WaitCause.MACHINES, laneMs * (lateMs - previousMs));
     }
 
     private void practise() {
@@ -92,84 +72,38 @@ final class SquadPlay {
         for (int g = 0; g < groups.size(); g++) {
             int group = g;
             PairLanes lanes = day.lanes().get(rotation.pairOf(0, g));
-            new PairPractice(day, lanes, groups.get(g), untilMs, () -> practised(group)).practise();
+            List<Member> there = groups.get(g).playing(0, practiceStartMs);
+            there.forEach(member -> member.goesTo(lanes));
+            String id = groups.get(g).id();
+            PairPractice.ShotWatcher watcher = (bowler, lane, standing, left) ->
+                    reporter.report(id, bowler, lane, ShotReporter.Place.PRACTICE, standing, left);
+            new PairPractice(day, lanes, there, untilMs, watcher, () -> practised(group)).practise();
         }
+    }
+
+    /** A late start is put down to the squad before as far as it was still there, and to the machines for the rest. */
+    private void lateBy(long lateMs) {
+        long laneMs = LANES * groups.size();
+        long previousMs = Math.min(lateMs, Math.max(0, beganMs - squad.startMs()));
+        stopwatch.waited(WaitCause.PREVIOUS_SQUAD, laneMs * previousMs);
+        stopwatch.waited(WaitCause.MACHINES, laneMs * (lateMs - previousMs));
     }
 
     private void practised(int group) {
         groupsPractised++;
         if (groupsPractised == groups.size() && squad.practiceMs() > 0) {
-            enter(TimetableEntry.Activity.PRACTICE, 0, practiceStartMs, simulator.nowMs());
+            enter(TimetableEntry.Activity.PRACTICE, practiceStartMs, simulator.nowMs());
         }
-        arrive(group, 0);
-    }
-
-    private void arrive(int group, int game) {
-        turns.arrive(group, game);
-        arrivedMs[group] = simulator.nowMs();
-        startGame(rotation.pairOf(game, group));
-    }
-
-    private void startGame(int pair) {
-        turns.begin(pair).ifPresent(group -> {
-            int game = turns.game(pair);
-            long startMs = simulator.nowMs();
-            gameStartMs[game] = Math.min(gameStartMs[game], startMs);
-            stopwatch.waited(WaitCause.PREVIOUS_GROUP, LANES * (startMs - arrivedMs[group]));
-            PairLanes lanes = day.lanes().get(pair);
-            new PairGame(day, lanes, groups.get(group), stopwatch, () -> {
-                        stopwatch.played(
-                                simulator.nowMs() - startMs, groups.get(group).size());
-                        endGame(pair, group, game);
-                    })
-                    .play();
-        });
-    }
-
-    private void endGame(int pair, int group, int game) {
-        gameEndMs[game] = Math.max(gameEndMs[game], simulator.nowMs());
-        for (LaneInPlay lane : day.lanes().get(pair).both()) {
-            lane.countGames(1);
-            day.recorder().record(lane, squad.id(), game + 1);
-        }
-        turns.end(pair);
-        if (game + 1 < rotation.games()) {
-            walk(group, pair, game + 1);
-        } else {
-            groupsDone++;
-        }
-        startGame(pair);
-        if (groupsDone == groups.size()) {
-            finish();
-        }
-    }
-
-    private void walk(int group, int pair, int game) {
-        int to = rotation.pairOf(game, group);
-        PaceOfPlay pace = day.event().pace();
-        long walkMs = 0;
-        if (to != pair) {
-            groups.get(group).forEach(member -> member.bowler().agent().moveOn());
-            walkMs = lanesApart(pair, to) * pace.movePerPairMs() / 2 + pace.settleMs();
-        }
-        simulator.schedule(walkMs, Phase.MOVE, "arrive", () -> arrive(group, game));
-    }
-
-    /** By lane numbers, since pairs of the list need not be neighbours. */
-    private int lanesApart(int pair, int other) {
-        return Math.abs(day.lanes().get(pair).left().number()
-                - day.lanes().get(other).left().number());
+        games.arrive(group, 0);
     }
 
     private void finish() {
-        for (int game = 0; game < rotation.games(); game++) {
-            enter(TimetableEntry.Activity.GAME, game + 1, gameStartMs[game], gameEndMs[game]);
-        }
+        day.timetable().addAll(games.timetable());
         whenDone.accept(practiceStartMs, simulator.nowMs(), stopwatch.kept());
     }
 
-    private void enter(TimetableEntry.Activity what, int game, long startMs, long endMs) {
-        day.timetable().add(new TimetableEntry(squad.id(), what, game, startMs, endMs));
+    private void enter(TimetableEntry.Activity what, long startMs, long endMs) {
+        day.timetable().add(new TimetableEntry(squad.id(), what, 0, startMs, endMs));
     }
 
     /** Told when the squad is done: when its practice started, when its last ball was scored, and how its time was spent. */

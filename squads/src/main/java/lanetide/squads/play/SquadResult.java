@@ -18,33 +18,39 @@ public record SquadResult(String squad, long startMs, long endMs, List<BowlerRes
     }
 
     /**
-     * Mean over all bowlers and games.
+     * Mean over all games of all bowlers.
      *
-     * @return pins a game; NaN without bowlers
+     * @return pins a game; NaN if nobody bowled
      */
     public double meanScore() {
-        return bowlers.stream().mapToDouble(BowlerResult::meanScore).average().orElse(Double.NaN);
+        return bowlers.stream()
+                .flatMap(bowler -> bowler.scores().stream())
+                .mapToInt(Integer::intValue)
+                .average()
+                .orElse(Double.NaN);
     }
 
     /**
      * Games bowled.
      *
-     * @return the most that any bowler bowled; 0 without bowlers
+     * @return the last game that anybody bowled, from 1; 0 if nobody bowled
      */
     public int games() {
-        return bowlers.stream().mapToInt(bowler -> bowler.scores().size()).max().orElse(0);
+        return bowlers.stream()
+                .mapToInt(bowler -> bowler.firstGame() + bowler.scores().size())
+                .max()
+                .orElse(0);
     }
 
     /**
-     * Mean over all bowlers of one game.
+     * Mean of one game over all who bowled it.
      *
      * @param game game from 0
-     * @return pins; NaN without bowlers
-     * @throws IndexOutOfBoundsException if {@code game} is not in {@code [0, games)}
+     * @return pins; NaN if nobody bowled it
      */
     public double meanScore(int game) {
         return bowlers.stream()
-                .mapToInt(bowler -> bowler.scores().get(game))
+                .flatMapToInt(bowler -> bowler.score(game).stream())
                 .average()
                 .orElse(Double.NaN);
     }

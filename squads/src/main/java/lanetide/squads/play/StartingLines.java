@@ -16,7 +16,6 @@ import lanetide.oilflow.motion.RowMarch;
 import lanetide.oilflow.pocket.PinCarry;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
-import lanetide.squads.model.Group;
 import lanetide.squads.model.Squad;
 
 /**
@@ -47,13 +46,11 @@ public final class StartingLines {
         RowMarch march = new RowMarch(physics.grid());
         LineFinder finder = new LineFinder(march, physics.carry());
         for (Squad squad : event.squads()) {
-            for (Group group : squad.groups()) {
-                for (Bowler bowler : group.bowlers()) {
-                    for (Hand hand : hands) {
-                        players(bowler, hand, event, physics)
-                                .forEach(kind -> lines.computeIfAbsent(
-                                        kind, player -> startingLine(player, finder, fresh, physics)));
-                    }
+            for (Bowler bowler : squad.everybody()) {
+                for (Hand hand : hands) {
+                    players(bowler, hand, event, physics)
+                            .forEach(kind -> lines.computeIfAbsent(
+                                    kind, player -> startingLine(player, finder, fresh, physics)));
                 }
             }
         }

@@ -16,10 +16,14 @@ final class Stopwatch {
         }
     }
 
-    /** A game is over on a pair. */
-    void played(long gameMs, int bowlers) {
+    /** A pair was in play. */
+    void paired(long gameMs) {
         pairMs += gameMs;
-        bowlerGames += bowlers;
+    }
+
+    /** A bowler has finished a game. */
+    void bowled() {
+        bowlerGames++;
     }
 
     PaceKept kept() {

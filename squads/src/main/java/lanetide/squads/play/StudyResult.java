@@ -1,6 +1,7 @@
 package lanetide.squads.play;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * An event played a number of times with independent luck.
@@ -9,9 +10,14 @@ import java.util.List;
  * @param squads statistics by squad over all playings, in the event's order
  * @param timetable the timetable over all playings, in order of the first playing's
  * @param replications number of playings, at least 1
+ * @param precision how well scores are known, where playing went on until they should be; empty for a fixed number
  */
 public record StudyResult(
-        EventResult first, List<SquadStatistics> squads, List<TimetableStatistics> timetable, int replications) {
+        EventResult first,
+        List<SquadStatistics> squads,
+        List<TimetableStatistics> timetable,
+        int replications,
+        Optional<Precision> precision) {
     /** Copies the lists. */
     public StudyResult {
         squads = List.copyOf(squads);

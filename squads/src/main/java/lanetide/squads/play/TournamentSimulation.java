@@ -10,7 +10,7 @@ import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.line.Player;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
-import lanetide.squads.model.Group;
+import lanetide.squads.model.Squad;
 
 /**
  * Plays an event once: squads one after another on the same lanes, every ball on the film that the balls before it left.
@@ -38,11 +38,11 @@ public final class TournamentSimulation {
      */
     public TournamentSimulation(
             Event event, Physics physics, StartingLines startingLines, RandomStreams streams, boolean withWindows) {
-        this(event, physics, startingLines, streams, withWindows, LaneObserver.NONE);
+        this(event, physics, startingLines, streams, withWindows, Observers.NONE);
     }
 
     /**
-     * Prepares a playing that is looked at.
+     * Prepares a playing whose lanes are looked at.
      *
      * @param event what is played
      * @param physics under which laws
@@ -58,7 +58,27 @@ public final class TournamentSimulation {
             RandomStreams streams,
             boolean withWindows,
             LaneObserver observer) {
-        this(event, physics, startingLines, LuckSource.byBall(streams), withWindows, observer);
+        this(event, physics, startingLines, streams, withWindows, Observers.of(observer));
+    }
+
+    /**
+     * Prepares a playing that is watched.
+     *
+     * @param event what is played
+     * @param physics under which laws
+     * @param startingLines the lines bowlers bring
+     * @param streams source of all chance
+     * @param withWindows whether exit windows are worked out after every game
+     * @param observers who watch
+     */
+    public TournamentSimulation(
+            Event event,
+            Physics physics,
+            StartingLines startingLines,
+            RandomStreams streams,
+            boolean withWindows,
+            Observers observers) {
+        this(event, physics, startingLines, streams, withWindows, observers, new Simulator());
     }
 
     /**
@@ -78,7 +98,35 @@ public final class TournamentSimulation {
             LuckSource luck,
             boolean withWindows,
             LaneObserver observer) {
-        this(event, physics, startingLines, new Agents(event, startingLines, physics)::of, luck, withWindows, observer);
+        this(
+                event,
+                physics,
+                startingLines,
+                new Agents(event, startingLines, physics)::of,
+                luck,
+                withWindows,
+                Observers.of(observer),
+                new Simulator());
+    }
+
+    /** On a given clock, such as one that permutes events of the same time and phase. */
+    TournamentSimulation(
+            Event event,
+            Physics physics,
+            StartingLines startingLines,
+            RandomStreams streams,
+            boolean withWindows,
+            Observers observers,
+            Simulator simulator) {
+        this(
+                event,
+                physics,
+                startingLines,
+                new Agents(event, startingLines, physics)::of,
+                LuckSource.byBall(streams),
+                withWindows,
+                observers,
+                simulator);
     }
 
     /** The same with other agents, to compare one bowler's ways among bowlers who keep theirs. */
@@ -89,18 +137,20 @@ public final class TournamentSimulation {
             BiFunction<Bowler, Player, BowlerAgent> agents,
             LuckSource luck,
             boolean withWindows,
-            LaneObserver observer) {
+            Observers observers,
+            Simulator simulator) {
         this.event = event;
         this.physics = physics;
         this.agents = agents;
         this.luck = luck;
-        List<PairLanes> lanes = event.centre().pairs().stream()
+        List<PairLanes> lanes = event.centre().allPairs().stream()
                 .map(pair -> PairLanes.bare(pair, event.centre(), physics.grid()))
                 .toList();
         ShotMaker shots = new ShotMaker(physics, OilFilm.fresh(event.pattern(), physics.grid()));
         List<TypicalPlayer> players = withWindows ? TypicalPlayer.of(event, physics, startingLines) : List.of();
-        LaneRecorder recorder = new LaneRecorder(event.pattern(), players, physics, observer);
-        this.day = new Day(event, new Simulator(), lanes, shots, recorder, new ArrayList<>());
+        LaneRecorder recorder = new LaneRecorder(event.pattern(), players, physics, observers.lanes());
+        this.day = Day.of(event, simulator, lanes, shots, recorder, new ArrayList<>(), observers.shots(), luck.lanes());
+        observers.traces().forEach(simulator::addTraceListener);
     }
 
     /**
@@ -120,27 +170,27 @@ public final class TournamentSimulation {
                 day.timetable(),
                 day.recorder().states(),
                 account(),
-                day.shots().shots());
+                day.shots().shots(),
+                day.faults().stops());
     }
 
     private void playSquad(int index) {
         if (index == event.squads().size()) {
             return;
         }
-        List<List<Member>> groups = new ArrayList<>();
-        for (Group group : event.squads().get(index).groups()) {
-            groups.add(group.bowlers().stream()
-                    .map(bowler -> member(bowler, event.squads().get(index).id()))
-                    .toList());
-        }
+        Squad planned = event.squads().get(index);
+        List<GroupInPlay> groups = planned.groups().stream()
+                .map(group -> GroupInPlay.of(
+                        group, planned, (bowler, attendance) -> member(bowler, attendance, planned.id())))
+                .toList();
         SquadPlay squad = new SquadPlay(day, index, groups, (startMs, endMs, pace) -> {
-            results.add(new SquadResult(event.squads().get(index).id(), startMs, endMs, bowlers(index, groups), pace));
+            results.add(new SquadResult(planned.id(), startMs, endMs, bowlers(groups), pace));
             playSquad(index + 1);
         });
         squad.begin();
     }
 
-    private Member member(Bowler bowler, String squad) {
+    private Member member(Bowler bowler, Member.Attendance attendance, String squad) {
         Luck his = luck.of(squad, bowler);
         var player = StartingLines.player(bowler, event, physics);
         BowlerInPlay inPlay = new BowlerInPlay(
@@ -150,17 +200,19 @@ public final class TournamentSimulation {
                 agents.apply(bowler, player),
                 event.bowling(),
                 his);
-        return new Member(inPlay, event.pace(), his);
+        return new Member(inPlay, event.pace(), attendance, his);
     }
 
-    private List<BowlerResult> bowlers(int index, List<List<Member>> groups) {
+    /** Those who bowled, and what is left of the oil on everybody's balls. */
+    private List<BowlerResult> bowlers(List<GroupInPlay> groups) {
         List<BowlerResult> bowlers = new ArrayList<>();
-        for (int g = 0; g < groups.size(); g++) {
-            String group = event.squads().get(index).groups().get(g).id();
-            for (Member member : groups.get(g)) {
+        for (GroupInPlay group : groups) {
+            for (Member member : group.members()) {
                 BowlerInPlay bowler = member.bowler();
-                bowlers.add(bowler.result(group));
                 oilOnBalls = oilOnBalls.plus(bowler.account());
+                if (member.firstGame() >= 0) {
+                    bowlers.add(bowler.result(group.id(), member.firstGame()));
+                }
             }
         }
         return bowlers;

@@ -146,7 +146,7 @@ public final class ReoilStudy {
                 laterSpread(Conditioning.OIL_OVER, threads, done -> onDone.accept(plan.replications() + few + done));
         int games = event.rotations().get(0).games();
         Costs costs = plan.costs();
-        int lanes = 2 * event.centre().pairs().size();
+        List<Integer> lanes = event.centre().laneNumbers();
         return new OilOver(
                 games,
                 strip,

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
@@ -88,7 +89,11 @@ class RefusalsTest {
     void machinesAreAtLeastOneAndTakeNoNegativeTime() {
         assertRefused(
                 () -> new LaneMachines(0, 1, 2),
-                "lane machines: count 0 must be at least 1, times 1 ms and 2 ms at least 0");
+                "lane machines: 0 that clean and oil, 0 cleaners and 0 oilers must be either at least 1 of the first kind"
+                        + " or at least 1 of both others; times 1, 2 and 0 ms must be at least 0");
+        assertThatIllegalArgumentException().isThrownBy(() -> new LaneMachines(1, 1, 0, 1, 1, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> new LaneMachines(0, 1, 0, 1, 1, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> new LaneMachines(1, 0, 0, 1, 1, -1));
         assertThatIllegalArgumentException().isThrownBy(() -> new LaneMachines(1, -1, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> new LaneMachines(1, 0, -1));
     }
@@ -212,6 +217,68 @@ class RefusalsTest {
         assertRefused(
                 () -> event(List.of(squad("A", 0)), List.of(collision)),
                 "the rotation of squad A sends 2 groups to pair 2 in game 2; send one");
+    }
+
+    @Test
+    void whatIsArrangedForASquadFitsIt() {
+        Group group = group("1", "a", "b");
+        List<LineUpChange> ofNobody = List.of(new LineUpChange.Absence("c", 1));
+        List<LineUpChange> twice = List.of(new LineUpChange.Absence("a", 1), new LineUpChange.LateArrival("a", 5));
+
+        assertRefused(
+                () -> arranged(group, ofNobody, OptionalInt.empty()),
+                "squad A has no bowler c, whose place is to change; correct the name");
+        assertRefused(
+                () -> new Arrangements(List.of(), twice, OptionalInt.empty()),
+                "a bowler has two changes of the line-up; give him one");
+        assertRefused(
+                () -> new Arrangements(List.of(), List.of(), OptionalInt.of(0)),
+                "machines is 0, but must be at least 1");
+        assertThatIllegalArgumentException().isThrownBy(() -> new LineUpChange.Absence("a", 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> new LineUpChange.LateArrival("a", -1));
+        assertThatIllegalArgumentException().isThrownBy(() -> Break.after(0, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> Break.after(1, 0));
+    }
+
+    private static Squad arranged(Group group, List<LineUpChange> changes, OptionalInt machines) {
+        return new Squad(
+                "A",
+                0,
+                Conditioning.OIL_OVER,
+                0,
+                List.of(group, group("2", "x")),
+                new Arrangements(List.of(), changes, machines));
+    }
+
+    @Test
+    void anEventHasMachinesForItsSquadsAndBowlersForTheirLastGame() {
+        Group group = group("1", "a");
+        List<LineUpChange> all = List.of(new LineUpChange.Absence("a", 1), new LineUpChange.Absence("x", 2));
+
+        assertRefused(
+                () -> event(List.of(arranged(group, List.of(), OptionalInt.of(3))), List.of(ROTATION)),
+                "squad A has 3 lanes worked on at once, but there are only 1 machines");
+        assertRefused(
+                () -> event(List.of(arranged(group, all, OptionalInt.empty())), List.of(ROTATION)),
+                "squad A has nobody left for its last game; leave one bowler in");
+    }
+
+    @Test
+    void incidentsStandOnLanesThatAreThereAndTakeNoNegativeTime() {
+        Event event = event(List.of(squad("A", 0)), List.of(ROTATION));
+        Incidents elsewhere =
+                new Incidents(Stops.NEVER, Stops.NEVER, List.of(new PlannedFault(9, 0, 1)), 1, Remedy.WAIT, 0);
+
+        assertRefused(
+                () -> event.withIncidents(elsewhere),
+                "a fault is planned on lane 9, which is not among the centre's lanes");
+        assertThatIllegalArgumentException().isThrownBy(() -> new Stops(0.5, 1, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Stops(10, -1, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> new PlannedFault(1, -1, 0));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Incidents(Stops.NEVER, Stops.NEVER, List.of(), 0, Remedy.WAIT, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> new LaneCourtesy(3, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> PaceOfPlay.USUAL.withSpread(1.1));
     }
 
     @Test

@@ -115,7 +115,7 @@ class ScoresTest {
         bowler.score(0);
         strikeOut(bowler);
 
-        assertThat(bowler.result("1").sheets()).containsExactly("S81 8/ X X X X X X X XXX");
+        assertThat(bowler.result("1", 0).sheets()).containsExactly("S81 8/ X X X X X X X XXX");
     }
 
     @Test
@@ -130,7 +130,7 @@ class ScoresTest {
         }
         bowler.handInCard();
 
-        assertThat(bowler.result("1").sheets()).containsExactly("X 81 X X X X X X X XXX");
+        assertThat(bowler.result("1", 0).sheets()).containsExactly("X 81 X X X X X X X XXX");
     }
 
     @Test
@@ -156,7 +156,7 @@ class ScoresTest {
             bowler.handInCard();
         }
 
-        String sheets = String.join("", bowler.result("1").sheets());
+        String sheets = String.join("", bowler.result("1", 0).sheets());
         long balls = sheets.chars().filter(sign -> sign != ' ').count();
         long fouls = sheets.chars().filter(sign -> sign == 'F').count();
         // Four standard errors of a share of 0.2 among about 700 balls.
@@ -175,7 +175,7 @@ class ScoresTest {
             bowler.handInCard();
         }
 
-        assertThat(bowler.result("1").sheets()).anyMatch(sheet -> sheet.contains("F/"));
+        assertThat(bowler.result("1", 0).sheets()).anyMatch(sheet -> sheet.contains("F/"));
     }
 
     private static void strikeOut(BowlerInPlay bowler) {

@@ -2,6 +2,7 @@ package lanetide.squads.play;
 
 import java.util.List;
 import java.util.stream.LongStream;
+import lanetide.des.Simulator;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.lane.Hand;
 import lanetide.squads.model.Bowler;
@@ -60,7 +61,8 @@ final class Strategies {
                         bowler.id().equals("judged") ? agents.of(bowler, player, knowledge) : agents.of(bowler, player),
                 LuckSource.byBall(new RandomStreams(seed).forReplication(0)),
                 false,
-                LaneObserver.NONE);
+                Observers.NONE,
+                new Simulator());
         return playing.play().squads().get(0).bowlers().get(0).meanScore();
     }
 

@@ -19,6 +19,7 @@ import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Knowledge;
+import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.Ring;
@@ -62,6 +63,7 @@ final class Validation {
         checks.addAll(paces());
         checks.add(squadWindow());
         checks.add(threeSquads());
+        checks.add(laneTime());
         checks.addAll(fieldMeans());
         checks.addAll(LevelRows.all());
         checks.addAll(moves());
@@ -156,6 +158,20 @@ final class Validation {
                 4,
                 hours,
                 "h");
+    }
+
+    /** One machine on 24 lanes, with the times that a scenario has if it says nothing. */
+    private static Check laneTime() {
+        LaneMachines usual = LaneMachines.USUAL;
+        List<Integer> lanes = IntStream.rangeClosed(1, 24).boxed().toList();
+        return new Check(
+                "a machine's time for a lane, cleaned, oiled and on to the next, mean of 24",
+                "trade article on dual patterns, 2008-09",
+                "under 120 s",
+                0,
+                120,
+                usual.durationMs(lanes, Conditioning.STRIP_AND_OIL) / 24_000.0,
+                "s");
     }
 
     /** As published: squads of 48 on twelve pairs, eight games, one oiling a day; on three days that makes 24 games. */

@@ -13,8 +13,8 @@ import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.squads.model.Event;
-import lanetide.squads.model.Group;
 import lanetide.squads.model.LanePair;
+import lanetide.squads.model.Squad;
 import lanetide.squads.score.TenpinScore;
 
 /**
@@ -67,34 +67,33 @@ final class WatchedSquad {
         onGameEnd = atGameEnd;
         StartingLines lines = new StartingLines(event, Events.PHYSICS);
         RandomStreams streams = new RandomStreams(seed).forReplication(0);
-        for (LanePair pair : event.centre().pairs()) {
+        for (LanePair pair : event.centre().allPairs()) {
             lanes.add(PairLanes.bare(pair, Events.PHYSICS.grid()));
         }
-        List<List<Member>> members = new ArrayList<>();
-        for (Group group : event.squads().get(0).groups()) {
-            members.add(group.bowlers().stream()
-                    .map(bowler -> {
-                        Luck luck = new BallLuck(streams, "squad/A/bowler/" + bowler.id());
-                        var player = StartingLines.player(bowler, event, Events.PHYSICS);
-                        BowlerInPlay inPlay = new BowlerInPlay(
-                                bowler,
-                                player,
-                                Equipment.of(bowler, event.centre().surface(), Events.PHYSICS),
-                                new Agents(event, lines, Events.PHYSICS).of(bowler, player),
-                                event.bowling(),
-                                luck);
-                        return new Member(inPlay, event.pace(), luck);
-                    })
-                    .toList());
-        }
-        members.forEach(group -> groups.add(group.stream().map(Member::bowler).toList()));
+        Squad squad = event.squads().get(0);
+        List<GroupInPlay> members = squad.groups().stream()
+                .map(group -> GroupInPlay.of(group, squad, (bowler, attendance) -> {
+                    Luck luck = new BallLuck(streams, "squad/A/bowler/" + bowler.id());
+                    var player = StartingLines.player(bowler, event, Events.PHYSICS);
+                    BowlerInPlay inPlay = new BowlerInPlay(
+                            bowler,
+                            player,
+                            Equipment.of(bowler, event.centre().surface(), Events.PHYSICS),
+                            new Agents(event, lines, Events.PHYSICS).of(bowler, player),
+                            event.bowling(),
+                            luck);
+                    return new Member(inPlay, event.pace(), attendance, luck);
+                }))
+                .toList();
+        members.forEach(
+                group -> groups.add(group.members().stream().map(Member::bowler).toList()));
         lanes.forEach(pair -> allLanes.addAll(pair.both()));
         allLanes.forEach(lane -> films.add(lane.film().cellsUm().clone()));
         groups.forEach(group -> group.forEach(this::note));
         ShotMaker maker = new ShotMaker(Events.PHYSICS, OilFilm.fresh(event.pattern(), Events.PHYSICS.grid()));
         LaneRecorder recorder = new LaneRecorder(event.pattern(), List.of(), Events.PHYSICS, LaneObserver.NONE);
         simulator.addTraceListener(trace::add);
-        Day day = new Day(event, simulator, lanes, maker, recorder, timetable);
+        Day day = Day.of(event, simulator, lanes, maker, recorder, timetable, ShotObserver.NONE, streams);
         new SquadPlay(day, 0, members, (startMs, lastMs, kept) -> {
                     practiceStartMs = startMs;
                     endMs = lastMs;
@@ -104,7 +103,7 @@ final class WatchedSquad {
         simulator.addTraceListener(entry -> {
             if (entry.happening() == TraceEntry.Happening.EXECUTED) {
                 look();
-                running = entry.label();
+                running = entry.label().replaceAll(",.*", "");
                 runningMs = entry.clockMs();
             }
         });
@@ -163,7 +162,7 @@ final class WatchedSquad {
     private long firstReleaseMs() {
         return trace.stream()
                 .filter(entry -> entry.happening() == TraceEntry.Happening.EXECUTED
-                        && entry.label().equals("release"))
+                        && entry.label().startsWith("release"))
                 .mapToLong(TraceEntry::timeMs)
                 .findFirst()
                 .orElse(Long.MAX_VALUE);

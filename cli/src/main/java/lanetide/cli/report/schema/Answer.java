@@ -246,6 +246,11 @@ enum Answer {
     SIMULATE("simulate", """
             replications integer playings
             shots integer balls thrown in the first playing, practice included
+            untilHalfWidth object? null for a fixed number of playings
+            untilHalfWidth.wantedPins number
+            untilHalfWidth.reachedPins number half the width of the widest 95 % interval of a squad's mean score
+            untilHalfWidth.met boolean
+            untilHalfWidth.projectedReplications integer playings it would roughly take
             squads[].id text
             squads[].start text time of day, as day 2 08:00 or 08:00
             squads[].end text in the first playing
@@ -268,14 +273,18 @@ enum Answer {
             squads[].paceMinutesPerBowlerGame number
             squads[].waitedMinutesPerBowlerGame.* number a lane stood still for this cause
             timetable[].squad text
-            timetable[].what text conditioning, practice or game
-            timetable[].game integer 0 for the other two
+            timetable[].what text conditioning, practice, game or break
+            timetable[].game integer for a break its number in the squad; 0 for conditioning and practice
             timetable[].start text mean over the playings
             timetable[].startRange90.low text between these, nine playings of ten
             timetable[].startRange90.high text
             timetable[].end text mean over the playings
             timetable[].endRange90.low text
             timetable[].endRange90.high text
+            stops[].lane integer out of order in the first playing
+            stops[].kind text jam or fault
+            stops[].start text time of day
+            stops[].end text
             lanes[].lane integer
             lanes[].games[].squad text
             lanes[].games[].afterGame integer 0 for the lane as the squad finds it

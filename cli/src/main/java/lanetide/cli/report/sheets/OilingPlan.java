@@ -8,7 +8,7 @@ import lanetide.cli.report.page.Table;
 import lanetide.cli.scenario.TimeOfDay;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
-import lanetide.squads.model.LaneMachines;
+import lanetide.squads.model.MachinePlan;
 import lanetide.squads.model.Squad;
 
 /** What the lane technician does when, lane by lane. */
@@ -31,13 +31,10 @@ final class OilingPlan {
 
     /** The oilings of an event, as late as they may begin. */
     static List<Oiling> oilings(Event event) {
-        int lanes = 2 * event.centre().pairs().size();
         return event.squads().stream()
                 .filter(squad -> squad.conditioning() != Conditioning.NONE)
                 .map(squad -> new Oiling(
-                        squad,
-                        squad.startMs() - event.centre().machines().durationMs(lanes, squad.conditioning()),
-                        squad.startMs()))
+                        squad, squad.startMs() - event.machinePlan(squad).durationMs(), squad.startMs()))
                 .toList();
     }
 
@@ -56,10 +53,7 @@ final class OilingPlan {
         rows.add(List.of("Squad", "Lanes are", "Begin by", "Done by", "Squad starts"));
         for (Squad squad : event.squads()) {
             boolean oiled = squad.conditioning() != Conditioning.NONE;
-            long begin = squad.startMs()
-                    - event.centre()
-                            .machines()
-                            .durationMs(2 * event.centre().pairs().size(), squad.conditioning());
+            long begin = squad.startMs() - event.machinePlan(squad).durationMs();
             rows.add(List.of(
                     squad.id(),
                     ScenarioSummary.oil(squad.conditioning()),
@@ -74,22 +68,18 @@ final class OilingPlan {
     }
 
     private SheetModel.Part part(Oiling oiling, int number) {
-        LaneMachines machines = event.centre().machines();
-        long laneMs = machines.durationMs(1, oiling.squad().conditioning());
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Lane", "Machine", "From", "To", "Done by (initials)"));
-        List<Integer> lanes = event.centre().pairs().stream()
-                .flatMap(pair -> List.of(pair.left(), pair.right()).stream())
-                .toList();
-        for (int i = 0; i < lanes.size(); i++) {
-            long from = oiling.beginMs() + i / machines.count() * laneMs;
+        List<MachinePlan.LaneTimes> lanes = event.machinePlan(oiling.squad()).lanes();
+        for (MachinePlan.LaneTimes lane : lanes) {
             rows.add(List.of(
-                    String.valueOf(lanes.get(i)),
-                    String.valueOf(i % machines.count() + 1),
-                    seconds(from),
-                    seconds(from + laneMs),
+                    String.valueOf(lane.lane()),
+                    String.valueOf(lane.machine()),
+                    seconds(oiling.beginMs() + lane.beganMs()),
+                    seconds(oiling.beginMs() + lane.oiledMs()),
                     ""));
         }
+        long laneMs = lanes.get(0).oiledMs() - lanes.get(0).beganMs();
         return new SheetModel.Part(
                 "Before squad " + oiling.squad().id(),
                 List.of("The lanes are " + ScenarioSummary.oil(oiling.squad().conditioning()) + ", " + laneMs / 1000

@@ -1,0 +1,62 @@
+package lanetide.cli.command;
+
+import java.util.List;
+import java.util.Optional;
+import lanetide.cli.report.ShotCsv;
+import lanetide.des.TraceFilter;
+import lanetide.des.TraceListener;
+import lanetide.des.TraceWriter;
+import lanetide.squads.play.LaneObserver;
+import lanetide.squads.play.Observers;
+import lanetide.squads.play.ShotObserver;
+
+/** The files that grow while the first playing goes on: they come to their places together, when all of it is done. */
+final class SimulateLogs implements AutoCloseable {
+    private static final String JSON_LINES = ".jsonl";
+
+    private final Optional<AnswerStream> shots;
+    private final Optional<AnswerStream> trace;
+    private final Observers observers;
+
+    private SimulateLogs(Optional<AnswerStream> shots, Optional<AnswerStream> trace, boolean asJson) {
+        this.shots = shots;
+        this.trace = trace;
+        ShotObserver shotObserver =
+                shots.<ShotObserver>map(stream -> new ShotCsv(stream.writer())).orElse(ShotObserver.NONE);
+        List<TraceListener> listeners = trace
+                .<TraceListener>map(stream -> asJson
+                        ? TraceWriter.jsonLines(stream.writer(), TraceFilter.ALL)
+                        : TraceWriter.text(stream.writer(), TraceFilter.ALL))
+                .stream()
+                .toList();
+        this.observers = new Observers(LaneObserver.NONE, shotObserver, listeners);
+    }
+
+    static SimulateLogs open(Optional<AnswerFile> shotFile, Optional<AnswerFile> traceFile) {
+        boolean asJson = traceFile
+                .filter(file -> file.path().toString().endsWith(JSON_LINES))
+                .isPresent();
+        Optional<AnswerStream> shots = shotFile.map(AnswerFile::open);
+        try {
+            return new SimulateLogs(shots, traceFile.map(AnswerFile::open), asJson);
+        } catch (CommandFailure e) {
+            shots.ifPresent(AnswerStream::close);
+            throw e;
+        }
+    }
+
+    Observers observers() {
+        return observers;
+    }
+
+    void commit() {
+        shots.ifPresent(AnswerStream::commit);
+        trace.ifPresent(AnswerStream::commit);
+    }
+
+    @Override
+    public void close() {
+        shots.ifPresent(AnswerStream::close);
+        trace.ifPresent(AnswerStream::close);
+    }
+}

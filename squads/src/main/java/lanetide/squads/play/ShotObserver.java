@@ -1,0 +1,15 @@
+package lanetide.squads.play;
+
+/** Is told of every ball right after it was bowled, practice included. */
+@FunctionalInterface
+public interface ShotObserver {
+    /** Looks at nothing. */
+    ShotObserver NONE = shot -> {};
+
+    /**
+     * Looks at a ball.
+     *
+     * @param shot the ball
+     */
+    void onShot(ShotBowled shot);
+}
