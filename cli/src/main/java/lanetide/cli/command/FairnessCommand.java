@@ -1,12 +1,16 @@
 package lanetide.cli.command;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanetide.cli.report.FairnessCsv;
 import lanetide.cli.report.FairnessJson;
 import lanetide.cli.report.FairnessText;
+import lanetide.cli.rotate.LateChanges;
+import lanetide.cli.rotate.RotationNote;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
+import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.FairnessStudy;
@@ -27,6 +31,7 @@ import picocli.CommandLine.Option;
             "  lanetide fairness scenarios/championship.yaml",
             "  lanetide fairness scenarios/championship.yaml --margin 3 --replications 1000",
             "  lanetide fairness scenarios/club-night.yaml --fail-if-unfair --quiet",
+            "  lanetide fairness scenarios/championship.yaml --without 9-10",
             "  lanetide fairness scenarios/championship.yaml --format json -o answer.json",
             "",
             "Exit codes: 0 done; 1 done, and unfair under --fail-if-unfair; 2 wrong use, or a scenario with errors;",
@@ -37,6 +42,9 @@ public final class FairnessCommand implements Callable<Integer> {
 
     @Mixin
     private CommonOptions options;
+
+    @Mixin
+    private ChangeOptions changeOptions;
 
     @Option(
             names = "--replications",
@@ -79,13 +87,25 @@ public final class FairnessCommand implements Callable<Integer> {
         int threads = options.threads();
         requireMargin();
         CommonOptions.requireRange("--remedies", remedies, 0, MOST_REPLICATIONS);
-        int exitCode = options.answer((reading, scenario) -> {
+        int exitCode = options.answer((reading, planned) -> {
+            Optional<LateChanges> changes =
+                    changeOptions.apply(planned.event(), RotationNote.of(planned.design()), planned.seed());
+            Scenario scenario =
+                    changes.map(late -> planned.with(late.change().event())).orElse(planned);
             FairnessResult result = study(scenario, threads);
             verdict = result.verdict();
-            return render(reading, scenario, result, remedies(scenario, result, threads));
+            Optional<FairnessComparison> late = changes.flatMap(change -> compared(planned, result, threads));
+            return render(reading, scenario, result, remedies(scenario, result, threads), late);
         });
         boolean fails = failIfUnfair && verdict == Verdict.UNFAIR;
         return exitCode == ExitCode.DONE && fails ? ExitCode.CONDITION_FAILS : exitCode;
+    }
+
+    /** What the changes do; nothing to tell where an event has no two groups. */
+    private Optional<FairnessComparison> compared(Scenario planned, FairnessResult changed, int threads) {
+        FairnessResult before = study(planned, threads);
+        boolean hasGroups = before.evenness().isPresent() && changed.evenness().isPresent();
+        return hasGroups ? Optional.of(FairnessComparison.of(before, changed)) : Optional.empty();
     }
 
     private void requireMargin() {
@@ -135,11 +155,16 @@ public final class FairnessCommand implements Callable<Integer> {
         }
     }
 
-    private String render(Reading reading, Scenario scenario, FairnessResult result, List<Remedy> mended) {
+    private String render(
+            Reading reading,
+            Scenario scenario,
+            FairnessResult result,
+            List<Remedy> mended,
+            Optional<FairnessComparison> late) {
         boolean ownMargin = margin != null || scenario.policy().marginPins().isPresent();
         return switch (options.format()) {
-            case TEXT -> FairnessText.write(scenario, result, mended, ownMargin);
-            case JSON -> FairnessJson.write(reading, result, mended);
+            case TEXT -> FairnessText.write(scenario, result, mended, ownMargin, late);
+            case JSON -> FairnessJson.write(reading, result, mended, scenario.event(), late);
             case CSV -> FairnessCsv.write(result);
         };
     }

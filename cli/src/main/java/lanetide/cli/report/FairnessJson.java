@@ -1,12 +1,15 @@
 package lanetide.cli.report;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.Effect;
+import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Remedy;
+import lanetide.squads.model.Event;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -20,14 +23,31 @@ public final class FairnessJson {
      * @param reading the scenario as it was read, without errors
      * @param result what came of the study
      * @param remedies changes that could mend it; empty if none were tried
+     * @param event what was studied: the scenario's event, or what late changes have made of it
+     * @param late what those changes do; empty without any
      * @return the JSON text
      */
-    public static String write(Reading reading, FairnessResult result, List<Remedy> remedies) {
-        return JsonAnswer.write(tree(reading, result, remedies));
+    public static String write(
+            Reading reading,
+            FairnessResult result,
+            List<Remedy> remedies,
+            Event event,
+            Optional<FairnessComparison> late) {
+        return JsonAnswer.write(tree(reading, result, remedies, event, late));
     }
 
-    /** The answer, to stand in something larger. */
+    /** The answer for the scenario as it is planned, to stand in something larger. */
     public static ObjectNode tree(Reading reading, FairnessResult result, List<Remedy> remedies) {
+        Event planned = reading.scenario().orElseThrow().event();
+        return tree(reading, result, remedies, planned, Optional.empty());
+    }
+
+    private static ObjectNode tree(
+            Reading reading,
+            FairnessResult result,
+            List<Remedy> remedies,
+            Event event,
+            Optional<FairnessComparison> late) {
         Scenario scenario = reading.scenario().orElseThrow();
         ObjectNode answer = JsonAnswer.opening(reading, OptionalLong.of(scenario.seed()));
         answer.put("verdict", EffectWords.verdict(result.verdict()));
@@ -40,7 +60,9 @@ public final class FairnessJson {
                         more -> answer.put("replicationsToDecide", more), () -> answer.putNull("replicationsToDecide"));
         result.effects().forEach(effect -> effect(answer.withArray("effects").addObject(), effect));
         evenness(answer, result);
-        StructureJson.checks(answer.putObject("structure"), scenario.event());
+        StructureJson.checks(answer.putObject("structure"), event);
+        late.ifPresentOrElse(
+                change -> lateChanges(answer.putObject("lateChanges"), change), () -> answer.putNull("lateChanges"));
         ArrayNode reasons = answer.putArray("reasons");
         result.reasons()
                 .forEach(
@@ -63,6 +85,22 @@ public final class FairnessJson {
         JsonAnswer.put(interval, "high", effect.ci90().high(), 3);
         JsonAnswer.put(node, "unfairP", effect.unfairP(), 5);
         node.put("verdict", EffectWords.verdict(effect.verdict()));
+    }
+
+    private static void lateChanges(ObjectNode node, FairnessComparison change) {
+        JsonAnswer.put(node, "spreadBeforePins", change.spreadBeforePins(), 3);
+        JsonAnswer.put(node, "spreadAfterPins", change.spreadAfterPins(), 3);
+        JsonAnswer.put(node, "gainErrorPins", change.gainErrorPins(), 3);
+        ArrayNode groups = node.putArray("groups");
+        for (FairnessComparison.GroupChange group : change.groups()) {
+            ObjectNode row = groups.addObject();
+            row.put("id", group.id());
+            JsonAnswer.put(row, "beforePins", group.beforePins(), 3);
+            JsonAnswer.put(row, "afterPins", group.afterPins(), 3);
+            ObjectNode interval = row.putObject("changeCi90");
+            JsonAnswer.put(interval, "low", group.changeCi90().low(), 3);
+            JsonAnswer.put(interval, "high", group.changeCi90().high(), 3);
+        }
     }
 
     private static void remedy(ObjectNode node, Remedy remedy) {

@@ -3,10 +3,12 @@ package lanetide.cli.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.Evenness;
+import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.Verdict;
@@ -17,13 +19,20 @@ public final class FairnessText {
     private final FairnessResult result;
     private final List<Remedy> remedies;
     private final boolean ownMargin;
+    private final Optional<FairnessComparison> late;
     private final Page page = new Page();
 
-    private FairnessText(Scenario scenario, FairnessResult result, List<Remedy> remedies, boolean ownMargin) {
+    private FairnessText(
+            Scenario scenario,
+            FairnessResult result,
+            List<Remedy> remedies,
+            boolean ownMargin,
+            Optional<FairnessComparison> late) {
         this.scenario = scenario;
         this.result = result;
         this.remedies = remedies;
         this.ownMargin = ownMargin;
+        this.late = late;
     }
 
     /**
@@ -33,15 +42,22 @@ public final class FairnessText {
      * @param result what came of it
      * @param remedies changes that could mend it; empty if none were tried
      * @param ownMargin whether the director has set the margin
+     * @param late what late changes do to the event as planned; empty without any
      * @return the page
      */
-    public static String write(Scenario scenario, FairnessResult result, List<Remedy> remedies, boolean ownMargin) {
-        return new FairnessText(scenario, result, remedies, ownMargin).write();
+    public static String write(
+            Scenario scenario,
+            FairnessResult result,
+            List<Remedy> remedies,
+            boolean ownMargin,
+            Optional<FairnessComparison> late) {
+        return new FairnessText(scenario, result, remedies, ownMargin, late).write();
     }
 
     private String write() {
         page.line(scenario.event().name());
         verdict();
+        late.ifPresent(this::lateChanges);
         toWhomNot();
         for (EffectKind kind : EffectKind.values()) {
             table(kind);
@@ -136,6 +152,30 @@ public final class FairnessText {
         page.item("Of the advantage over the worst placed group: Jain's index " + Figures.fixed(evenness.jain(), 2)
                 + " (1 is even), Gini's coefficient " + Figures.fixed(evenness.gini(), 2)
                 + " (0 is even). They say how it is shared, not how large it is.");
+    }
+
+    private void lateChanges(FairnessComparison change) {
+        page.heading("What the late changes do");
+        page.item("All of this answer is for the event with the changes. From the worst to the best placed group it is "
+                + Figures.fixed(change.spreadAfterPins(), 1) + " pins a game; as planned it is "
+                + Figures.fixed(change.spreadBeforePins(), 1) + "."
+                + (Double.isNaN(change.gainErrorPins())
+                        ? ""
+                        : " The standard error of the difference is " + Figures.fixed(change.gainErrorPins(), 1)
+                                + "."));
+        List<FairnessComparison.GroupChange> moved = change.groups().stream()
+                .filter(group ->
+                        group.changeCi90().low() > 0 || group.changeCi90().high() < 0)
+                .toList();
+        if (moved.isEmpty()) {
+            page.item("For no single group is a change shown: every 90 % interval holds nought.");
+        }
+        for (FairnessComparison.GroupChange group : moved) {
+            page.item("Group " + group.id() + ": " + EffectWords.signed(group.afterPins()) + " pins a game in place of "
+                    + EffectWords.signed(group.beforePins()) + " (90 % interval of the change "
+                    + EffectWords.signed(group.changeCi90().low()) + " to "
+                    + EffectWords.signed(group.changeCi90().high()) + ").");
+        }
     }
 
     private void remedies() {

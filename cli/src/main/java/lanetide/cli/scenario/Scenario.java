@@ -32,4 +32,14 @@ public record Scenario(
     public Scenario {
         assumptions = List.copyOf(assumptions);
     }
+
+    /**
+     * The same scenario with an event that has changed on the day.
+     *
+     * @param changed the event now
+     * @return the scenario with that event in place of its own
+     */
+    public Scenario with(Event changed) {
+        return new Scenario(file, sha256, seed, changed, design, bands, names, policy, assumptions);
+    }
 }

@@ -201,4 +201,24 @@ class FairnessCommandTest {
                 .isEqualTo(Program.run("fairness", one, "--replications", 20, "--format", "csv")
                         .out());
     }
+
+    @Test
+    void lateChangesAreJudgedAndHeldAgainstTheEventAsPlanned() {
+        String changed = fairness("--no-shows", "B=1", "--format", "json").out();
+        JsonNode planned = JsonMapper.shared().readTree(json.out());
+        JsonNode late = JsonMapper.shared().readTree(changed);
+
+        assertThat(planned.get("lateChanges").isNull()).isTrue();
+        assertThat(late.get("lateChanges").get("spreadBeforePins").asDouble())
+                .isEqualTo(planned.get("evenness").get("spreadPins").asDouble());
+        assertThat(late.get("lateChanges").get("spreadAfterPins").asDouble())
+                .isEqualTo(late.get("evenness").get("spreadPins").asDouble());
+        assertThat(late.get("lateChanges").get("groups")).isNotEmpty();
+    }
+
+    @Test
+    void theTextTellsWhatLateChangesDo() {
+        assertThat(fairness("--no-shows", "B=1").out()).contains("What the late changes do", "as planned it is");
+        assertThat(fairness("--without", "91-92").err()).contains("--without", "91-92");
+    }
 }

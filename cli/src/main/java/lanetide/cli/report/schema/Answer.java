@@ -53,6 +53,15 @@ enum Answer {
             evenness.meanEnvyPins number
             evenness.jain number
             evenness.gini number
+            lateChanges object? what they do to the event as planned; null without any
+            lateChanges.spreadBeforePins number
+            lateChanges.spreadAfterPins number
+            lateChanges.gainErrorPins number? null for too few rounds
+            lateChanges.groups[].id text
+            lateChanges.groups[].beforePins number
+            lateChanges.groups[].afterPins number
+            lateChanges.groups[].changeCi90.low number
+            lateChanges.groups[].changeCi90.high number
             structure.isPermutation boolean whether every game gives each group a pair of its own
             structure.repeatedVisits[].squad text
             structure.repeatedVisits[].group text

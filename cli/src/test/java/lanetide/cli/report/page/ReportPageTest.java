@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lanetide.cli.report.FairnessJson;
+import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.report.ReoilJson;
 import lanetide.cli.report.SimulateJson;
 import lanetide.cli.scenario.Reading;
@@ -62,7 +63,7 @@ class ReportPageTest {
                         reading.scenario().orElseThrow().policy().costs()),
                 1,
                 done -> {});
-        fairnessJson = JsonMapper.shared().readTree(FairnessJson.write(reading, fairness, List.of()));
+        fairnessJson = JsonMapper.shared().readTree(JsonAnswer.write(FairnessJson.tree(reading, fairness, List.of())));
         reoilJson = JsonMapper.shared().readTree(ReoilJson.write(reading, reoil));
         PageAnswers answers = new PageAnswers(study, Optional.of(fairness), Optional.of(reoil));
         page = Jsoup.parse(ReportPage.write(reading, answers, reel, false));
