@@ -51,9 +51,7 @@ final class ScenarioSchema {
             properties.set(key.name(), property);
         }
         ArrayNode required = schema.putArray("required");
-        block.keys().stream()
-                .filter(key -> key.otherwise().equals("required"))
-                .forEach(key -> required.add(key.name()));
+        block.keys().stream().filter(Key::isRequired).forEach(key -> required.add(key.name()));
         return schema;
     }
 
