@@ -32,8 +32,7 @@ final class ArrangementsReader {
                         .flatMap(block -> pause(block, squad))
                         .ifPresent(breaks::add)));
         OptionalInt machines = machines(section);
-        return notices.build(
-                before, section.place(), section.path(), () -> new Arrangements(breaks, changes, machines));
+        return section.build(before, () -> new Arrangements(breaks, changes, machines));
     }
 
     private OptionalInt machines(Section section) {
@@ -67,8 +66,7 @@ final class ArrangementsReader {
         OptionalLong atMs = section.get("at").map(Value::timeOfDay).orElse(OptionalLong.empty());
         int after = section.get("after").map(value -> afterGame(value, squad)).orElse(1);
         atMs.ifPresent(timeMs -> checkTime(section, timeMs, squad));
-        return notices.build(
-                before, section.place(), section.path(), () -> new Break(after, atMs.orElse(0), Math.round(lengthMs)));
+        return section.build(before, () -> new Break(after, atMs.orElse(0), Math.round(lengthMs)));
     }
 
     /** After its last game a squad has no use for a break. */

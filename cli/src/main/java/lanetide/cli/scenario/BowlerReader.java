@@ -42,10 +42,8 @@ final class BowlerReader {
         if (!id.isEmpty() && !taken.add(id)) {
             idValue.ifPresent(BowlerReader::twice);
         }
-        return notices.build(
+        return section.build(
                 before,
-                section.place(),
-                section.path(),
                 () -> new Bowler(
                         id,
                         hand.orElseThrow(),

@@ -1,6 +1,5 @@
 package lanetide.cli.scenario;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import lanetide.squads.model.Bowling;
@@ -23,9 +22,7 @@ final class BowlingReader {
             usualKnowledge();
             return scoring.map(rules -> new Bowling(Bowling.USUAL.knowledge(), Bowling.USUAL.tiringShare(), rules));
         }
-        return scenario.get("bowlers")
-                .flatMap(value -> value.section(Block.BOWLERS))
-                .flatMap(section -> bowling(section, scoring));
+        return scenario.block("bowlers", Block.BOWLERS).flatMap(section -> bowling(section, scoring));
     }
 
     private Optional<Bowling> bowling(Section section, Optional<Scoring> scoring) {
@@ -34,19 +31,12 @@ final class BowlingReader {
         double tiring = section.quantity("tiring", Measure.SHARE, Range.between(0, 0.1), Defaults.TIRING, assumptions);
         return scoring.isEmpty()
                 ? Optional.empty()
-                : notices.build(
-                        before,
-                        section.place(),
-                        section.path(),
-                        () -> new Bowling(knowledge.orElseThrow(), tiring, scoring.get()));
+                : section.build(before, () -> new Bowling(knowledge.orElseThrow(), tiring, scoring.get()));
     }
 
     private Optional<Knowledge> knowledge(Section section) {
         if (section.has("knowledge")) {
-            Map<String, Knowledge> known = new LinkedHashMap<>();
-            for (Knowledge knowledge : Knowledge.values()) {
-                known.put(knowledge.id(), knowledge);
-            }
+            Map<String, Knowledge> known = ByName.of(Knowledge.values(), Knowledge::id);
             return section.get("knowledge").flatMap(value -> value.oneOf(known, "knowledge"));
         }
         usualKnowledge();

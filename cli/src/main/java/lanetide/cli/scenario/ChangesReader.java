@@ -81,24 +81,18 @@ final class ChangesReader {
             refuseBeside(section, "substitute");
             OptionalLong arrivesMs =
                     section.get("arrives").map(Value::timeOfDay).orElse(OptionalLong.empty());
-            return notices.build(
-                    before, section.place(), section.path(), () -> new LateArrival(bowler, arrivesMs.orElseThrow()));
+            return section.build(before, () -> new LateArrival(bowler, arrivesMs.orElseThrow()));
         }
         int from = section.get("from")
                 .map(value -> value.whole(1, Math.max(1, squad.games())))
                 .orElse(OptionalInt.of(1))
                 .orElse(0);
         if (!section.has("substitute")) {
-            return notices.build(before, section.place(), section.path(), () -> new Absence(bowler, from));
+            return section.build(before, () -> new Absence(bowler, from));
         }
-        Optional<Bowler> substitute = section.get("substitute")
-                .flatMap(value -> value.section(Block.SUBSTITUTE))
-                .flatMap(bowlers::read);
-        return notices.build(
-                before,
-                section.place(),
-                section.path(),
-                () -> new Substitution(bowler, from, substitute.orElseThrow()));
+        Optional<Bowler> substitute =
+                section.block("substitute", Block.SUBSTITUTE).flatMap(bowlers::read);
+        return section.build(before, () -> new Substitution(bowler, from, substitute.orElseThrow()));
     }
 
     private static void refuseBeside(Section section, String key) {

@@ -36,10 +36,8 @@ final class CoverReader {
         double massKg = measured(section, "weight", Measure.WEIGHT, BallLimit.WEIGHT, usual().massKg());
         measured(section, "differential", Measure.LENGTH, BallLimit.DIFFERENTIAL, 0);
         String source = section.text("source");
-        return notices.build(
+        return section.build(
                 before,
-                section.place(),
-                section.path(),
                 () -> new Coverstock(
                         id,
                         friction,

@@ -135,10 +135,8 @@ final class EntriesReader {
         if (!section.has("squad") && squads.size() == 1) {
             return squads.get(0);
         }
-        Map<String, String> known = new LinkedHashMap<>();
-        squads.forEach(squad -> known.put(squad, squad));
         return section.require("squad")
-                .flatMap(value -> value.oneOf(known, "squad"))
+                .flatMap(value -> value.oneOf(ByName.of(squads), "squad"))
                 .orElse("");
     }
 }

@@ -45,10 +45,8 @@ final class FieldReader {
         Optional<Coverstock> spareCover = spareCover(section);
         List<Share<Double>> tempos = tempos(section);
         Optional<Coverstock> secondCover = secondCover(section);
-        return notices.build(
+        return section.build(
                 before,
-                section.place(),
-                section.path(),
                 () -> new FieldMix(
                         perSquad, hands, styles, levels, covers, spareCover.orElseThrow(), tempos, secondCover));
     }
@@ -90,26 +88,16 @@ final class FieldReader {
     private <T> List<Share<T>> shares(Section section, String key, Map<String, T> known, String kind) {
         int before = notices.errors();
         Optional<Value> value = section.require(key);
-        Map<String, Value.Named> written = value.flatMap(Value::named).orElse(Map.of());
+        Map<String, NamedValue> written = value.flatMap(Value::named).orElse(Map.of());
         List<Share<T>> shares = new ArrayList<>();
-        written.forEach((name, share) ->
-                share(name, share, known, kind, section.pathOf(key)).ifPresent(shares::add));
+        written.values().forEach(share -> share(share, known, kind).ifPresent(shares::add));
         return notices.errors() > before || value.isEmpty() ? List.of() : scaled(shares, value.get());
     }
 
-    private <T> Optional<Share<T>> share(
-            String name, Value.Named written, Map<String, T> known, String kind, String path) {
+    private static <T> Optional<Share<T>> share(NamedValue written, Map<String, T> kinds, String kind) {
         OptionalDouble share = written.value().quantity(Measure.SHARE, Range.between(0, 1));
-        if (!known.containsKey(name)) {
-            notices.add(
-                    NoticeCode.UNKNOWN_NAME,
-                    written.place(),
-                    path,
-                    name,
-                    path + " names `" + Notices.quote(name) + "`" + Value.unknown(name, known.keySet(), kind));
-            return Optional.empty();
-        }
-        return share.isEmpty() ? Optional.empty() : Optional.of(new Share<>(known.get(name), share.getAsDouble()));
+        Optional<T> thing = written.oneOf(kinds, kind);
+        return share.isEmpty() ? Optional.empty() : thing.map(known -> new Share<>(known, share.getAsDouble()));
     }
 
     private <T> List<Share<T>> scaled(List<Share<T>> shares, Value value) {

@@ -45,8 +45,7 @@ final class HandicapReader {
                 .orElse(0);
         double share = section.quantity("share", Measure.SHARE, Range.above(0, 1));
         readAverages(section);
-        Optional<Handicap> handicap =
-                notices.build(before, section.place(), section.path(), () -> new Handicap(base, share));
+        Optional<Handicap> handicap = section.build(before, () -> new Handicap(base, share));
         if (handicap.isEmpty()) {
             return groups;
         }
@@ -66,20 +65,12 @@ final class HandicapReader {
     private void readAverages(Section section) {
         section.get("averages")
                 .flatMap(Value::named)
-                .ifPresent(named -> named.forEach((level, average) -> {
-                    if (!levels.containsKey(level)) {
-                        notices.add(
-                                NoticeCode.UNKNOWN_NAME,
-                                average.place(),
-                                section.pathOf("averages"),
-                                level,
-                                section.pathOf("averages") + " names `" + Notices.quote(level) + "`"
-                                        + Value.unknown(level, levels.keySet(), "level"));
-                    }
-                    average.value()
-                            .whole(Measure.PINS, 0, ScoreCard.PERFECT)
-                            .ifPresent(pins -> ofLevels.put(level, pins));
-                }));
+                .ifPresent(named -> named.values().forEach(this::readAverage));
+    }
+
+    private void readAverage(NamedValue average) {
+        OptionalInt pins = average.value().whole(Measure.PINS, 0, ScoreCard.PERFECT);
+        average.oneOf(levels, "level").ifPresent(level -> pins.ifPresent(known -> ofLevels.put(average.name(), known)));
     }
 
     private Bowler with(Bowler bowler, Handicap handicap, Section section, Map<String, Integer> averages) {

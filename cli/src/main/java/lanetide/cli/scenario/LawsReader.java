@@ -1,10 +1,7 @@
 package lanetide.cli.scenario;
 
-import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import lanetide.oilflow.film.SplitModel;
 import lanetide.oilflow.friction.FrictionModel;
 import lanetide.squads.model.Laws;
@@ -25,14 +22,14 @@ final class LawsReader {
             assumptions.add("laws.split", Laws.USUAL.split().id(), REASON);
             return Optional.of(Laws.USUAL);
         }
-        return scenario.get("laws").flatMap(value -> value.section(Block.LAWS)).flatMap(this::laws);
+        return scenario.block("laws", Block.LAWS).flatMap(this::laws);
     }
 
     private Optional<Laws> laws(Section section) {
-        Optional<FrictionModel> friction =
-                choice(section, "friction", byName(FrictionModel.values(), FrictionModel::id), Laws.USUAL.friction());
+        Optional<FrictionModel> friction = choice(
+                section, "friction", ByName.of(FrictionModel.values(), FrictionModel::id), Laws.USUAL.friction());
         Optional<SplitModel> split =
-                choice(section, "split", byName(SplitModel.values(), SplitModel::id), Laws.USUAL.split());
+                choice(section, "split", ByName.of(SplitModel.values(), SplitModel::id), Laws.USUAL.split());
         return friction.flatMap(law -> split.map(parting -> new Laws(law, parting)));
     }
 
@@ -46,11 +43,5 @@ final class LawsReader {
             }
         });
         return Optional.of(usual);
-    }
-
-    private static <T> Map<String, T> byName(T[] laws, Function<T, String> name) {
-        Map<String, T> byName = new LinkedHashMap<>();
-        Arrays.stream(laws).forEach(law -> byName.put(name.apply(law), law));
-        return byName;
     }
 }

@@ -33,11 +33,8 @@ final class MachinesReader {
         long stripMs = timeMs(centre, "stripTime", Defaults.STRIP_TIME);
         long oilMs = timeMs(centre, "oilTime", Defaults.OIL_TIME);
         long walkMs = timeMs(centre, "machineWalk", Defaults.MACHINE_WALK);
-        Optional<LaneMachines> machines = notices.build(
-                before,
-                centre.place(),
-                centre.path(),
-                () -> new LaneMachines(combined, cleaners, oilers, stripMs, oilMs, walkMs));
+        Optional<LaneMachines> machines =
+                centre.build(before, () -> new LaneMachines(combined, cleaners, oilers, stripMs, oilMs, walkMs));
         machines.filter(known -> known.stripMsPerLane() + known.oilMsPerLane() > PUBLISHED_LANE_MS)
                 .ifPresent(known -> slow(centre, known));
         return machines;

@@ -45,8 +45,8 @@ final class OwnNamesReader {
                     if (known.containsKey(id)) {
                         replaced(key + "." + id, id, named.place());
                     }
-                    if (!Value.isName(id)) {
-                        badName(key, id, named.place());
+                    if (!TextRule.isName(id)) {
+                        named.refuse(NoticeCode.BAD_TEXT, TextRule.NAME_IN_WORDS + " Rename it.");
                     }
                     named.value()
                             .section(block)
@@ -65,18 +65,12 @@ final class OwnNamesReader {
                         + " its own. Choose another name to keep both.");
     }
 
-    private void badName(String key, String id, Place place) {
-        String shown = Notices.quote(id);
-        notices.add(
-                NoticeCode.BAD_TEXT, place, key, id, key + " names `" + shown + "`" + Value.NAME_RULE + " Rename it.");
-    }
-
     private Optional<LaneSurface> surface(String id, Section section) {
         int before = notices.errors();
         double friction = section.quantity("dryFriction", Measure.NUMBER, Range.between(0.05, 0.35));
         double roughnessUm = section.quantity("roughness", Measure.ROUGHNESS, Range.between(0.05, 3));
         String source = section.text("source");
-        return build(before, section, () -> new LaneSurface(id, friction, roughnessUm, source));
+        return section.build(before, () -> new LaneSurface(id, friction, roughnessUm, source));
     }
 
     private Optional<PlayingStyle> style(String id, Section section) {
@@ -87,9 +81,8 @@ final class OwnNamesReader {
         double tiltRad = section.quantity("axisTilt", Measure.ANGLE, Range.between(0, 1.2));
         double launchRad = section.quantity("naturalLaunch", Measure.ANGLE, Range.between(-0.05, 0.1));
         String source = section.text("source");
-        return build(
+        return section.build(
                 before,
-                section,
                 () -> new PlayingStyle(id, new Release(speedMps, spinRadps, rotationRad, tiltRad), launchRad, source));
     }
 
@@ -108,18 +101,13 @@ final class OwnNamesReader {
         double drift = section.quantity("drift", Measure.BOARDS, Range.between(0, 3));
         double form = section.quantity("form", Measure.SHARE, Range.between(0, 0.5));
         String source = section.text("source");
-        return build(
+        return section.build(
                 before,
-                section,
                 () -> new Level(
                         id,
                         Levels.spread(arrows, speedShare, spinShare),
                         new Adaptation(sees, deadBand, gain, (int) patience, drift),
                         form,
                         source));
-    }
-
-    private <T> Optional<T> build(int before, Section section, java.util.function.Supplier<T> value) {
-        return notices.build(before, section.place(), section.path(), value);
     }
 }

@@ -18,11 +18,7 @@ final class PaceReader {
     }
 
     Optional<PaceOfPlay> read(Section scenario) {
-        return scenario.has("pace")
-                ? scenario.get("pace")
-                        .flatMap(value -> value.section(Block.PACE))
-                        .flatMap(this::pace)
-                : usual();
+        return scenario.has("pace") ? scenario.block("pace", Block.PACE).flatMap(this::pace) : usual();
     }
 
     private Optional<PaceOfPlay> usual() {
@@ -53,10 +49,8 @@ final class PaceReader {
         Optional<LaneCourtesy> courtesy = courtesy(section);
         long move = timeMs(section, "movePerPair", Defaults.MOVE_PER_PAIR);
         long settle = timeMs(section, "settle", Defaults.SETTLE);
-        return notices.build(
+        return section.build(
                 before,
-                section.place(),
-                section.path(),
                 () -> new PaceOfPlay(
                         firstShot, spareShot, spread, pinsetter, ballReturn, move, settle, courtesy.orElseThrow()));
     }

@@ -45,9 +45,7 @@ final class PatternReader {
     /** The limits that sort patterns into bands and tiers: the scenario's own in place of the published ones. */
     Optional<PatternBands> bands(Section section) {
         return section.has("bands")
-                ? section.get("bands")
-                        .flatMap(value -> value.section(Block.BANDS))
-                        .flatMap(this::ownBands)
+                ? section.block("bands", Block.BANDS).flatMap(this::ownBands)
                 : Optional.of(PatternBands.PUBLISHED);
     }
 
@@ -60,11 +58,8 @@ final class PatternReader {
         double highAboveMl = band(section, "highAbove", Measure.VOLUME, VOLUMES, Defaults.HIGH_ABOVE);
         double sportTo = band(section, "sportTo", Measure.RATIO, ratios, Defaults.SPORT_TO);
         double houseFrom = band(section, "houseFrom", Measure.RATIO, ratios, Defaults.HOUSE_FROM);
-        return notices.build(
-                before,
-                section.place(),
-                section.path(),
-                () -> new PatternBands(shortToM, longFromM, lowBelowMl, highAboveMl, sportTo, houseFrom));
+        return section.build(
+                before, () -> new PatternBands(shortToM, longFromM, lowBelowMl, highAboveMl, sportTo, houseFrom));
     }
 
     private double band(Section section, String key, Measure measure, Range range, Default otherwise) {

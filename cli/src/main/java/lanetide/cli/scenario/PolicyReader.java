@@ -20,7 +20,7 @@ final class PolicyReader {
     }
 
     Optional<Policy> read(Section scenario) {
-        Optional<Section> fairness = scenario.get("fairness").flatMap(value -> value.section(Block.FAIRNESS));
+        Optional<Section> fairness = scenario.block("fairness", Block.FAIRNESS);
         OptionalDouble margin = fairness.flatMap(section -> section.get("margin"))
                 .map(value -> value.quantity(Measure.PINS, Range.above(0, FairnessPlan.MOST_MARGIN_PINS)))
                 .orElse(OptionalDouble.empty());
@@ -47,9 +47,7 @@ final class PolicyReader {
             assume("unplanned", Costs.USUAL.unplanned());
             return Optional.of(Costs.USUAL);
         }
-        return scenario.get("costs")
-                .flatMap(value -> value.section(Block.COSTS))
-                .flatMap(this::costsOf);
+        return scenario.block("costs", Block.COSTS).flatMap(this::costsOf);
     }
 
     private Optional<Costs> costsOf(Section section) {
@@ -62,11 +60,7 @@ final class PolicyReader {
         double lane = cost(section, "laneHour", Costs.USUAL.laneHour());
         double pin = cost(section, "pin", Costs.USUAL.pin());
         double unplanned = number(section, "unplanned", Range.between(1, MOST_TIMES), Costs.USUAL.unplanned());
-        return notices.build(
-                before,
-                section.place(),
-                section.path(),
-                () -> new Costs(currency, oil, cleaner, labour, lane, pin, unplanned));
+        return section.build(before, () -> new Costs(currency, oil, cleaner, labour, lane, pin, unplanned));
     }
 
     private double cost(Section section, String key, double usual) {

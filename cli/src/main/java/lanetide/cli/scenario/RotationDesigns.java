@@ -54,12 +54,8 @@ public final class RotationDesigns {
      * @return each name with itself, in the order in which they are explained
      */
     public static Map<String, String> byRule() {
-        Map<String, String> names = new LinkedHashMap<>();
-        for (String name : List.of(
-                "stay", "right", "left", "turning", "apart", "balanced", "part-balanced", "drawn", "searched")) {
-            names.put(name, name);
-        }
-        return Collections.unmodifiableMap(names);
+        return Collections.unmodifiableMap(ByName.of(List.of(
+                "stay", "right", "left", "turning", "apart", "balanced", "part-balanced", "drawn", "searched")));
     }
 
     static Map<String, String> all() {

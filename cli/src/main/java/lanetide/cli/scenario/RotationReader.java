@@ -108,7 +108,7 @@ final class RotationReader {
         Supplier<Choice> build = () -> choice(
                 name.equals(RotationDesigns.LISTED) ? new Explicit(table) : RotationDesigns.of(name, step, every, seed),
                 mayRepeat);
-        return notices.build(before, section.place(), section.path(), build);
+        return section.build(before, build);
     }
 
     private static void odd(Value move) {

@@ -1,6 +1,5 @@
 package lanetide.cli.scenario;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -20,9 +19,7 @@ final class ScoringReader {
 
     Optional<Scoring> read(Section scenario) {
         return scenario.has("scoring")
-                ? scenario.get("scoring")
-                        .flatMap(value -> value.section(Block.SCORING))
-                        .flatMap(this::scoring)
+                ? scenario.block("scoring", Block.SCORING).flatMap(this::scoring)
                 : Optional.of(Scoring.USUAL);
     }
 
@@ -33,21 +30,14 @@ final class ScoringReader {
                 .map(value -> value.whole(Measure.PINS, 1, ScoreCard.PINS))
                 .orElse(OptionalInt.of(Scoring.USUAL.strikePins()));
         double fouls = section.quantity("fouls", Measure.SHARE, Range.between(0, 0.2), Defaults.FOULS, assumptions);
-        return notices.build(
-                before,
-                section.place(),
-                section.path(),
-                () -> new Scoring(system.orElseThrow(), strikePins.getAsInt(), fouls));
+        return section.build(before, () -> new Scoring(system.orElseThrow(), strikePins.getAsInt(), fouls));
     }
 
     private static Optional<ScoringSystem> system(Section section) {
         if (!section.has("system")) {
             return Optional.of(Scoring.USUAL.system());
         }
-        Map<String, ScoringSystem> known = new LinkedHashMap<>();
-        for (ScoringSystem system : ScoringSystem.values()) {
-            known.put(system.id(), system);
-        }
+        Map<String, ScoringSystem> known = ByName.of(ScoringSystem.values(), ScoringSystem::id);
         return section.get("system").flatMap(value -> value.oneOf(known, "way of scoring"));
     }
 }

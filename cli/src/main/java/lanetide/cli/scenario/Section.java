@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
@@ -46,6 +47,11 @@ final class Section {
     Optional<Value> get(String key) {
         describe(key);
         return Optional.ofNullable(values.get(key));
+    }
+
+    /** The block under a key; empty, with a notice if something else stands there. */
+    Optional<Section> block(String key, Block inner) {
+        return get(key).flatMap(value -> value.section(inner));
     }
 
     Optional<Value> require(String key) {
@@ -97,6 +103,11 @@ final class Section {
     /** A required text; blank, with a notice, if it is missing or wrong. */
     String text(String key) {
         return require(key).flatMap(Value::text).orElse("");
+    }
+
+    /** Builds what this block describes if no error has come since; a refusal by the value itself becomes a notice here. */
+    <T> Optional<T> build(int errorsBefore, Supplier<T> value) {
+        return notices.build(errorsBefore, place, path, value);
     }
 
     String pathOf(String key) {

@@ -33,9 +33,7 @@ final class SheetReader {
         double to = optional(section, "taperTo", Measure.BOARDS, ENDS, Defaults.TAPER_TO);
         Optional<AcrossShape> right = across(section, ratio, from, to);
         Optional<AcrossShape> left = section.has("left")
-                ? section.get("left")
-                        .flatMap(value -> value.section(Block.LEFT))
-                        .flatMap(block -> left(block, ratio, from, to))
+                ? section.block("left", Block.LEFT).flatMap(block -> left(block, ratio, from, to))
                 : right;
         Optional<AlongShape> along = along(section, lengthM);
         return right.isEmpty() || left.isEmpty() || along.isEmpty() || Double.isNaN(lengthM) || Double.isNaN(volumeMl)

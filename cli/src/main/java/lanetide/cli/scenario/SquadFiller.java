@@ -49,7 +49,7 @@ final class SquadFiller {
         } else if (!scenario.has("field") && !scenario.has("entries") && !everyOwn) {
             scenario.missing("field");
         }
-        return scenario.get("field").flatMap(value -> value.section(Block.FIELD));
+        return scenario.block("field", Block.FIELD);
     }
 
     private Optional<List<Group>> groups(
@@ -91,10 +91,7 @@ final class SquadFiller {
     }
 
     private Optional<FieldMix> own(SquadDraft squad) {
-        return squad.section()
-                .get("field")
-                .flatMap(value -> value.section(Block.FIELD))
-                .flatMap(fields::read);
+        return squad.section().block("field", Block.FIELD).flatMap(fields::read);
     }
 
     private static FieldMix sized(FieldMix mix, OptionalInt bowlers) {

@@ -21,13 +21,6 @@ import org.snakeyaml.engine.v2.nodes.Tag;
  * empty.
  */
 final class Value {
-    private static final int LONGEST_TEXT = 200;
-    private static final int LONGEST_NAME = 24;
-
-    /** What a name must be, to follow the name. */
-    static final String NAME_RULE =
-            "; a name must start with a letter or a digit and have at most " + LONGEST_NAME + " characters.";
-
     private final Node node;
     private final String path;
     private final String hint;
@@ -98,33 +91,24 @@ final class Value {
 
     Optional<String> text() {
         return scalar("a text").filter(text -> {
-            boolean fine = text.length() <= LONGEST_TEXT
-                    && text.codePoints().noneMatch(Value::isUnprintable)
-                    && !text.isBlank();
-            if (!fine) {
+            if (!TextRule.isText(text)) {
                 refuse(
                         NoticeCode.BAD_TEXT,
-                        "; a text must be 1 to " + LONGEST_TEXT + " printable characters. Shorten or retype it.");
+                        "; a text must be 1 to " + TextRule.LONGEST_TEXT
+                                + " printable characters. Shorten or retype it.");
             }
-            return fine;
+            return TextRule.isText(text);
         });
     }
 
     /** A name that something else refers to. */
     Optional<String> id() {
         return text().filter(id -> {
-            if (!isName(id)) {
-                refuse(NoticeCode.BAD_TEXT, NAME_RULE + advice());
+            if (!TextRule.isName(id)) {
+                refuse(NoticeCode.BAD_TEXT, TextRule.NAME_IN_WORDS + advice());
             }
-            return isName(id);
+            return TextRule.isName(id);
         });
-    }
-
-    /** Whether a text can be a name: short enough for a table, and no table takes it for a formula. */
-    static boolean isName(String text) {
-        return text.length() <= LONGEST_NAME
-                && Character.isLetterOrDigit(text.codePointAt(0))
-                && text.codePoints().noneMatch(Value::isUnprintable);
     }
 
     OptionalDouble quantity(Measure measure, Range range) {
@@ -196,17 +180,17 @@ final class Value {
     }
 
     /** The values of a block whose keys are free names, with the place of each name. */
-    Optional<Map<String, Named>> named() {
+    Optional<Map<String, NamedValue>> named() {
         if (!(node instanceof MappingNode mapping)) {
             refuseKind("a block of `name: value`");
             return Optional.empty();
         }
-        Map<String, Named> values = new LinkedHashMap<>();
+        Map<String, NamedValue> values = new LinkedHashMap<>();
         for (NodeTuple tuple : mapping.getValue()) {
             Section.keyOf(tuple, path, notices).ifPresent(key -> {
                 Value value = new Value(tuple.getValueNode(), path + "." + key, "", notices);
                 Place at = Place.of(tuple.getKeyNode());
-                if (values.putIfAbsent(key, new Named(at, value)) != null) {
+                if (values.putIfAbsent(key, new NamedValue(key, at, path, value, notices)) != null) {
                     Section.duplicate(key, at, path, notices);
                 }
             });
@@ -225,9 +209,6 @@ final class Value {
                 : Optional.empty();
     }
 
-    /** A value under a free name. */
-    record Named(Place place, Value value) {}
-
     private Optional<String> scalar(String kind) {
         if (!(node instanceof ScalarNode scalar)) {
             refuseKind(kind);
@@ -243,10 +224,5 @@ final class Value {
     private void refuseKind(String kind) {
         boolean empty = node instanceof ScalarNode scalar && scalar.getTag().equals(Tag.NULL);
         refuse(empty ? NoticeCode.EMPTY_VALUE : NoticeCode.WRONG_KIND, "; it must be " + kind + "." + advice());
-    }
-
-    private static boolean isUnprintable(int character) {
-        int type = Character.getType(character);
-        return Character.isISOControl(character) || type == Character.FORMAT || type == Character.SURROGATE;
     }
 }
