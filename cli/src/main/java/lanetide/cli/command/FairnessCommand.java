@@ -88,8 +88,9 @@ public final class FairnessCommand implements Callable<Integer> {
         requireMargin();
         CommonOptions.requireRange("--remedies", remedies, 0, MOST_REPLICATIONS);
         int exitCode = options.answer((reading, planned) -> {
-            Optional<LateChanges> changes =
-                    changeOptions.apply(planned.event(), RotationNote.of(planned.design()), planned.seed());
+            RotationNote note =
+                    RotationNote.of(planned.design(), planned.event().centre());
+            Optional<LateChanges> changes = changeOptions.apply(planned.event(), note, planned.seed());
             Scenario scenario =
                     changes.map(late -> planned.with(late.change().event())).orElse(planned);
             FairnessResult result = study(scenario, threads);

@@ -122,13 +122,14 @@ public final class RotateCommand implements Callable<Integer> {
         if (design == null) {
             refuseWithoutDesign("--move", move);
             refuseWithoutDesign("--every", every);
-            return new Planned(scenario.event(), RotationNote.of(scenario.design()));
+            return new Planned(
+                    scenario.event(),
+                    RotationNote.of(scenario.design(), scenario.event().centre()));
         }
-        var spare = RotationDesigns.spareOf(scenario.design());
         try {
             RotationDesign other = other(scenario.seed(), objective);
-            Event event = RotationAnswer.redesigned(scenario.event(), other, spare);
-            return new Planned(event, RotationNote.of(RotationDesigns.sparing(other, spare)));
+            Event event = RotationAnswer.redesigned(scenario.event(), other);
+            return new Planned(event, RotationNote.of(other, event.centre()));
         } catch (ImpossibleRotationException e) {
             throw CommandFailure.wrongUse("This event cannot have the design `" + design + "`. " + e.getMessage());
         }

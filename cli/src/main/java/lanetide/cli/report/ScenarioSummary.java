@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import lanetide.cli.scenario.Assumption;
 import lanetide.cli.scenario.PlayEstimate;
+import lanetide.cli.scenario.RotationDesigns;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.TimeOfDay;
 import lanetide.squads.model.Centre;
@@ -13,7 +14,6 @@ import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Incidents;
 import lanetide.squads.model.LaneMachines;
-import lanetide.squads.model.LanePair;
 import lanetide.squads.model.LineUpChange;
 import lanetide.squads.model.Squad;
 import lanetide.squads.model.Stops;
@@ -29,7 +29,7 @@ public final class ScenarioSummary {
         page.item(event.name() + ", seed " + scenario.seed() + ".");
         page.item(centre(event.centre()));
         page.item(PatternWords.named(event.pattern(), metric));
-        page.item("Rotation: " + scenario.design().describe());
+        page.item("Rotation: " + RotationDesigns.describe(scenario.design(), event.centre()));
         changes(event).ifPresent(page::item);
         incidents(event.incidents()).ifPresent(page::item);
         page.heading("Squads (ends are estimates from the pace of play)");
@@ -57,7 +57,7 @@ public final class ScenarioSummary {
         int pairs = centre.pairs().size();
         return "Lanes " + centre.pairs().get(0).left() + " to "
                 + centre.pairs().get(pairs - 1).right() + ": " + pairs + (pairs == 1 ? " pair, " : " pairs, ")
-                + centre.surface().id() + ", " + machines(centre.machines()) + spares(centre) + ".";
+                + centre.surface().id() + ", " + machines(centre.machines()) + ".";
     }
 
     private static Optional<String> changes(Event event) {
@@ -114,12 +114,6 @@ public final class ScenarioSummary {
 
     private static String counted(int count, String what) {
         return count + " " + what + (count == 1 ? "" : "s");
-    }
-
-    private static String spares(Centre centre) {
-        return centre.spares().isEmpty()
-                ? ""
-                : ", kept free: " + centre.spares().stream().map(LanePair::id).collect(Collectors.joining(", "));
     }
 
     private static List<List<String>> squads(Event event) {

@@ -8,7 +8,6 @@ import lanetide.squads.model.Centre;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.rotation.Explicit;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.Sparing;
 
 /**
  * The pairs of a centre in their row.
@@ -58,27 +57,27 @@ public record PairRow(List<LanePair> pairs, Set<Integer> spare) {
     /** The same pairs, of which those are spare that were and that the rotation does not visit. */
     PairRow usedBy(Rotation rotation) {
         return new PairRow(
-                pairs,
-                spare.stream()
-                        .filter(pair -> IntStream.range(0, rotation.games())
-                                .allMatch(game -> rotation.groupsOn(game, pair).isEmpty()))
-                        .collect(Collectors.toSet()));
+                pairs, spare.stream().filter(pair -> !rotation.visits(pair)).collect(Collectors.toSet()));
     }
 
     /** A rotation over the pairs in use as one over all pairs. */
     Rotation overAll(Rotation inner) {
-        return new Sparing(Explicit.of(inner), spare).plan(inner.groups(), pairs.size(), inner.games());
+        return inner.among(used(), pairs.size());
     }
 
     /** A rotation over all pairs, none of them spare, as one over the pairs in use. */
     Rotation overUsed(Rotation rotation) {
-        List<Integer> used = IntStream.range(0, pairs.size())
-                .filter(pair -> !spare.contains(pair))
-                .boxed()
-                .toList();
+        List<Integer> used = used();
         return new Explicit(Explicit.of(rotation).pairByGameAndGroup().stream()
                         .map(row -> row.stream().map(used::indexOf).toList())
                         .toList())
                 .plan(rotation.groups(), used.size(), rotation.games());
+    }
+
+    private List<Integer> used() {
+        return IntStream.range(0, pairs.size())
+                .filter(pair -> !spare.contains(pair))
+                .boxed()
+                .toList();
     }
 }

@@ -158,23 +158,22 @@ public record RotationAnswer(
      * The same event with another design.
      *
      * @param event the event
-     * @param design a design over the pairs in use
-     * @param spare pairs that are kept spare
+     * @param design a design over the pairs that are not spare
      * @return the event with new rotations
      * @throws lanetide.squads.rotation.ImpossibleRotationException if the design cannot serve a squad
      */
-    public static Event redesigned(Event event, RotationDesign design, Set<Integer> spare) {
-        RotationDesign whole = RotationDesigns.sparing(design, spare);
+    public static Event redesigned(Event event, RotationDesign design) {
         List<Rotation> rotations = new ArrayList<>();
         for (int i = 0; i < event.squads().size(); i++) {
             int earlier = sameSize(event, i);
             rotations.add(
                     earlier < i
                             ? rotations.get(earlier)
-                            : whole.plan(
-                                    event.squads().get(i).groups().size(),
-                                    event.centre().pairs().size(),
-                                    event.rotations().get(i).games()));
+                            : event.centre()
+                                    .plan(
+                                            design,
+                                            event.squads().get(i).groups().size(),
+                                            event.rotations().get(i).games()));
         }
         return event.with(event.squads(), rotations);
     }

@@ -2,7 +2,9 @@ package lanetide.cli.rotate;
 
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import lanetide.cli.scenario.RotationDesigns;
+import lanetide.squads.model.Centre;
 import lanetide.squads.rotation.RotationDesign;
 
 /**
@@ -22,10 +24,14 @@ public record RotationNote(RotationDesigns.Label label, String description, Set<
      * The note on a design.
      *
      * @param design the design
+     * @param centre the centre, for its spare pairs
      * @return its note
      */
-    public static RotationNote of(RotationDesign design) {
-        return new RotationNote(RotationDesigns.labelOf(design), design.describe(), RotationDesigns.spareOf(design));
+    public static RotationNote of(RotationDesign design, Centre centre) {
+        return new RotationNote(
+                RotationDesigns.labelOf(design),
+                RotationDesigns.describe(design, centre),
+                centre.spare().stream().map(centre.pairs()::indexOf).collect(Collectors.toSet()));
     }
 
     /** The note on rotations that late changes have made out of this design's. */

@@ -3,13 +3,11 @@ package lanetide.cli.scenario;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.lane.LaneSurface;
 import lanetide.oilflow.lane.Topography;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.LaneMachines;
-import lanetide.squads.model.LanePair;
 
 /** Reads the lanes, their surface and the lane machines. */
 final class CentreReader {
@@ -25,24 +23,36 @@ final class CentreReader {
         this.assumptions = assumptions;
     }
 
-    Optional<Centre> read(Section section) {
+    /** A centre, if all of it is right, and its pairs in any case, so that what depends on them can be looked at. */
+    record Found(Optional<Centre> centre, Lanes lanes) {
+        static final Found NOTHING = new Found(Optional.empty(), Lanes.UNKNOWN);
+    }
+
+    Found read(Section section) {
         int before = notices.errors();
-        List<LanePair> pairs = PairsReader.pairs(section);
+        Lanes lanes = PairsReader.read(section);
+        return new Found(centre(section, lanes, before), lanes);
+    }
+
+    private Optional<Centre> centre(Section section, Lanes lanes, int before) {
         Optional<LaneSurface> surface =
                 section.require("surface").flatMap(value -> value.oneOf(names.surfaces(), "surface"));
         surface.ifPresent(known ->
                 assumptions.add("surface " + known.id(), "dry friction " + known.dryFriction(), known.source()));
-        List<LanePair> spares = PairsReader.spares(section, pairs);
-        List<LanePair> all = Stream.concat(pairs.stream(), spares.stream()).toList();
         Optional<LaneMachines> machines = new MachinesReader(notices, assumptions).read(section);
         Map<Integer, Topography> shapes = section.get("topography")
                 .flatMap(value -> value.section(Block.TOPOGRAPHY))
-                .map(block -> new TopographyReader(assumptions, all, streams).read(block))
+                .map(block -> new TopographyReader(assumptions, lanes.pairs(), streams).read(block))
                 .orElse(Map.of());
         return notices.build(
                 before,
                 section.place(),
                 section.path(),
-                () -> new Centre(pairs, surface.orElseThrow(), machines.orElseThrow(), shapes, spares));
+                () -> new Centre(
+                        lanes.pairs(),
+                        surface.orElseThrow(),
+                        machines.orElseThrow(),
+                        shapes,
+                        List.copyOf(lanes.spare())));
     }
 }

@@ -41,12 +41,12 @@ final class EventReader {
         String name = scenario.text("name");
         long chosenSeed = seed(scenario);
         Names names = new OwnNamesReader(notices, assumptions).read(scenario);
-        Optional<Section> centreBlock = block(scenario, "centre", Block.CENTRE);
-        Optional<Centre> centre =
-                centreBlock.flatMap(new CentreReader(notices, names, assumptions, new RandomStreams(chosenSeed))::read);
+        CentreReader.Found found = block(scenario, "centre", Block.CENTRE)
+                .map(new CentreReader(notices, names, assumptions, new RandomStreams(chosenSeed))::read)
+                .orElse(CentreReader.Found.NOTHING);
+        Optional<Centre> centre = found.centre();
+        Lanes lanes = found.lanes();
         centre.ifPresent(known -> FrictionCheck.check(scenario, known.surface(), names));
-        Lanes lanes = centre.map(known -> PairsReader.lanes(centreBlock.orElseThrow(), known.pairs()))
-                .orElse(Lanes.UNKNOWN);
         PatternReader patterns = new PatternReader(notices, assumptions, files);
         Optional<Section> patternBlock = block(scenario, "pattern", Block.PATTERN);
         Optional<OilPattern> pattern = patternBlock.flatMap(patterns::read);
@@ -62,7 +62,7 @@ final class EventReader {
         BowlerReader bowlers = new BowlerReader(notices, names, fields);
         EntriesReader entries = new EntriesReader(notices, bowlers, files);
         List<Optional<List<Group>>> drawn = new SquadFiller(notices, fields, entries)
-                .fill(scenario, drafts, lanes.inUse().size(), new RandomStreams(chosenSeed));
+                .fill(scenario, drafts, lanes.rotationPairs().size(), new RandomStreams(chosenSeed));
         List<Optional<List<Group>>> groups =
                 new HandicapReader(notices, names.levels()).give(scenario, drawn, entries.averages());
         List<List<LineUpChange>> changes = new ChangesReader(notices, bowlers, drafts, groups).read(scenario);

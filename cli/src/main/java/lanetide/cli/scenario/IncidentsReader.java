@@ -66,13 +66,13 @@ final class IncidentsReader {
 
     /** A group that is to move must have a pair to move to. */
     private void checkPlace(Section section, Optional<Remedy> remedy) {
-        boolean nowhere = centre.isPresent() && centre.get().spares().isEmpty();
+        boolean nowhere = centre.isPresent() && centre.get().spare().isEmpty();
         if (nowhere && remedy.filter(Remedy.SPARE::equals).isPresent()) {
             section.get("remedy")
                     .ifPresent(value -> value.refuse(
                             NoticeCode.NO_SPARE_PAIR,
-                            ", but a group whose lane fails would have no pair to go to; the centre must keep one free. Add"
-                                    + " `spares` to `centre`, or write `wait` or `split`."));
+                            ", but a group whose lane fails would have no pair to go to; the centre must keep one spare. Name"
+                                    + " a pair under `spare` in `centre`, or write `wait` or `split`."));
         }
     }
 
@@ -105,7 +105,7 @@ final class IncidentsReader {
 
     private Optional<PlannedFault> fault(Section section) {
         int before = notices.errors();
-        int lane = section.whole("lane", 1, PairsReader.MOST_LANES);
+        int lane = section.whole("lane", 1, PairList.MOST_LANES);
         OptionalLong atMs = section.require("at").map(Value::timeOfDay).orElse(OptionalLong.empty());
         double workMs = section.quantity("work", Measure.TIME, WORK);
         centre.filter(known -> lane > 0 && !known.laneNumbers().contains(lane))
@@ -122,9 +122,7 @@ final class IncidentsReader {
                 .ifPresent(value -> value.refuse(
                         NoticeCode.UNKNOWN_LANE,
                         ", but the centre's lanes are "
-                                + centre.allPairs().stream()
-                                        .map(pair -> pair.id())
-                                        .collect(Collectors.joining(", "))
+                                + centre.pairs().stream().map(pair -> pair.id()).collect(Collectors.joining(", "))
                                 + "; a fault must be on one of them. Correct the number."));
     }
 }

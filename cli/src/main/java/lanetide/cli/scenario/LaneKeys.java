@@ -14,14 +14,12 @@ final class LaneKeys {
             optional("pairs", "list of pairs", "pairs in use, from left to right", "[1-2, 5-6]", "lanes"),
             optional("closed", "list of pairs", "pairs of `lanes` that are not in use", "[3-4]", "none"),
             optional(
-                    "spare", "list of pairs", "pairs in use that no group is sent to, for breakdowns", "[3-4]", "none"),
-            required("surface", "name", "what the lanes are made of", "hard-synthetic"),
-            optional(
-                    "spares",
+                    "spare",
                     "list of pairs",
-                    "pairs kept free for groups whose lane fails; not among those above",
-                    "[25-26]",
+                    "pairs in use that no group is sent to, for groups whose lane fails",
+                    "[23-24]",
                     "none"),
+            required("surface", "name", "what the lanes are made of", "hard-synthetic"),
             usual("machines", "whole number", "lane machines that clean and oil, side by side", Defaults.MACHINES),
             optional("cleaners", "whole number", "machines that only clean, in place of machines", "1", "machines"),
             optional("oilers", "whole number", "machines that only oil, beside cleaners", "1", "machines"),

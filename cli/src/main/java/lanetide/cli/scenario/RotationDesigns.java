@@ -4,7 +4,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import lanetide.squads.model.Centre;
+import lanetide.squads.model.LanePair;
 import lanetide.squads.rotation.Counter;
 import lanetide.squads.rotation.Explicit;
 import lanetide.squads.rotation.Patterson;
@@ -13,7 +14,6 @@ import lanetide.squads.rotation.RotationDesign;
 import lanetide.squads.rotation.RowComplete;
 import lanetide.squads.rotation.Searched;
 import lanetide.squads.rotation.Shuffled;
-import lanetide.squads.rotation.Sparing;
 import lanetide.squads.rotation.Stay;
 import lanetide.squads.rotation.Turning;
 
@@ -110,7 +110,7 @@ public final class RotationDesigns {
      * What a design is called.
      *
      * @param design a design
-     * @return its label; that of the design proper where pairs are kept spare
+     * @return its label
      */
     public static Label labelOf(RotationDesign design) {
         if (design instanceof Ring ring) {
@@ -122,28 +122,20 @@ public final class RotationDesigns {
         if (design instanceof Counter counter) {
             return new Label("apart", counter.step(), 0);
         }
-        return design instanceof Sparing sparing ? labelOf(sparing.design()) : new Label(plainName(design), 0, 0);
+        return new Label(plainName(design), 0, 0);
     }
 
     /**
-     * The pairs a design keeps spare.
+     * A design in words, with the pairs it leaves free.
      *
      * @param design a design
-     * @return pairs counted from zero
+     * @param centre the centre, for its spare pairs
+     * @return one or two sentences
      */
-    public static Set<Integer> spareOf(RotationDesign design) {
-        return design instanceof Sparing sparing ? sparing.spare() : Set.of();
-    }
-
-    /**
-     * Another design that keeps the same pairs spare.
-     *
-     * @param design a design over the pairs in use
-     * @param spare pairs to keep spare
-     * @return the design over all pairs
-     */
-    public static RotationDesign sparing(RotationDesign design, Set<Integer> spare) {
-        return spare.isEmpty() ? design : new Sparing(design, spare);
+    public static String describe(RotationDesign design, Centre centre) {
+        List<String> spare = centre.spare().stream().map(LanePair::id).toList();
+        String kept = (spare.size() == 1 ? " Pair %s is" : " Pairs %s are") + " kept spare.";
+        return design.describe() + (spare.isEmpty() ? "" : kept.formatted(String.join(", ", spare)));
     }
 
     private static String plainName(RotationDesign design) {

@@ -36,7 +36,7 @@ final class RotationPlanner {
             return Optional.empty();
         }
         try {
-            Rotation rotation = planned(squad.groups().size(), centre.pairs().size(), games);
+            Rotation rotation = planned(squad.groups().size(), games, centre);
             if (hasCollision(rotation, squad, centre)
                     || (!choice.get().mayRepeat() && comesBack(rotation, squad, centre))) {
                 return Optional.empty();
@@ -50,22 +50,20 @@ final class RotationPlanner {
     }
 
     /** Squads of one size share a rotation: a search need not be made twice. */
-    private Rotation planned(int groups, int pairs, int games) {
+    private Rotation planned(int groups, int games, Centre centre) {
         return planned.computeIfAbsent(
-                List.of(groups, pairs, games),
-                size -> choice.orElseThrow().design().plan(groups, pairs, games));
+                List.of(groups, games), size -> centre.plan(choice.orElseThrow().design(), groups, games));
     }
 
     private boolean comesBack(Rotation rotation, Squad squad, Centre centre) {
-        int inUse = centre.pairs().size()
-                - RotationDesigns.spareOf(choice.orElseThrow().design()).size();
+        int pairs = centre.rotationPairs().size();
         Optional<RepeatedVisit> first = RotationCheck.of(rotation).firstRepeatedVisit();
         first.ifPresent(visit -> say(
                 NoticeCode.ROTATION_REPEATS_FORBIDDEN,
                 squad,
-                rotation.games() > inUse
+                rotation.games() > pairs
                         ? "Repeats are forbidden, but its %d games must be at most its pairs in use (%d) for a rotation without any. Use more pairs or fewer games, or write `repeats: allowed`."
-                                .formatted(rotation.games(), inUse)
+                                .formatted(rotation.games(), pairs)
                         : visit.sentence(names(squad, centre))
                                 + " Repeats must not be, as the scenario forbids them. Move by another number of pairs, or"
                                 + " try `balanced`."));

@@ -28,7 +28,7 @@ final class RotationReader {
     /**
      * A reader.
      *
-     * @param lanes which pairs of the centre are in use
+     * @param lanes which pairs of the centre groups are sent to
      * @param seed seed of what is drawn or searched
      */
     RotationReader(Notices notices, Lanes lanes, Assumptions assumptions, long seed) {
@@ -45,16 +45,12 @@ final class RotationReader {
         Optional<Value> written = scenario.get("rotation");
         if (written.isEmpty()) {
             assumptions.add("rotation", Defaults.ROTATION, "common practice, no source");
-            return Optional.of(choice(new Stay(), true));
+            return Optional.of(new Choice(new Stay(), true));
         }
         Value value = written.get();
         return value.isBlock()
                 ? value.section(Block.ROTATION).flatMap(this::block)
-                : plain(value).map(design -> choice(design, true));
-    }
-
-    private Choice choice(RotationDesign design, boolean mayRepeat) {
-        return new Choice(RotationDesigns.sparing(design, lanes.spare()), mayRepeat);
+                : plain(value).map(design -> new Choice(design, true));
     }
 
     /** A design by its name alone. */
@@ -105,7 +101,7 @@ final class RotationReader {
         boolean mayRepeat = section.get("repeats")
                 .flatMap(repeats -> repeats.oneOf(REPEATS, "rule for repeats"))
                 .orElse(true);
-        Supplier<Choice> build = () -> choice(
+        Supplier<Choice> build = () -> new Choice(
                 name.equals(RotationDesigns.LISTED) ? new Explicit(table) : RotationDesigns.of(name, step, every, seed),
                 mayRepeat);
         return section.build(before, build);
@@ -154,19 +150,19 @@ final class RotationReader {
     private List<Integer> row(Value row) {
         List<Integer> positions = new ArrayList<>();
         for (Value item : row.list().orElse(List.of())) {
-            PairsReader.pair(item).ifPresent(pair -> position(pair, item).ifPresent(positions::add));
+            PairList.pair(item).ifPresent(pair -> position(pair, item).ifPresent(positions::add));
         }
         return positions;
     }
 
     private Optional<Integer> position(LanePair pair, Value item) {
-        if (lanes.inUse().isEmpty()) {
+        if (lanes.rotationPairs().isEmpty()) {
             return Optional.empty();
         }
-        if (lanes.inUse().contains(pair)) {
-            return Optional.of(lanes.inUse().indexOf(pair));
+        if (lanes.rotationPairs().contains(pair)) {
+            return Optional.of(lanes.rotationPairs().indexOf(pair));
         }
-        String pairs = lanes.inUse().stream().map(LanePair::id).collect(Collectors.joining(", "));
+        String pairs = lanes.rotationPairs().stream().map(LanePair::id).collect(Collectors.joining(", "));
         lanes.whyNot(pair)
                 .ifPresentOrElse(
                         why -> item.refuse(

@@ -210,7 +210,7 @@ class RotateCommandTest {
                         .at("/rotation")
                         .valueStream())
                 .noneMatch(cell -> cell.at("/pair").asString().equals("5-6"));
-        assertThat(Program.run("rotate", scenario).out()).contains("1 pair is kept spare.");
+        assertThat(Program.run("rotate", scenario).out()).contains("Pair 5-6 is kept spare.");
     }
 
     @ParameterizedTest

@@ -60,12 +60,22 @@ class DayReaderTest {
     }
 
     @Test
-    void sparePairsAreKeptFree() {
-        Event event = event("surface: hard-synthetic", "surface: hard-synthetic\n  spares: [7-8]");
+    void sparePairsAreInUseAndHaveNoGroup() {
+        Event event = event("lanes: 1 to 4", "lanes: 1 to 6\n  spare: [3-4]");
 
-        assertThat(event.centre().spares()).containsExactly(new LanePair(7, 8));
-        assertThat(event.centre().pairs()).hasSize(2);
-        assertThat(event.centre().laneNumbers()).containsExactly(1, 2, 3, 4, 7, 8);
+        assertThat(event.centre().spare()).containsExactly(new LanePair(3, 4));
+        assertThat(event.centre().pairs()).hasSize(3);
+        assertThat(event.centre().laneNumbers()).containsExactly(1, 2, 3, 4, 5, 6);
+        assertThat(event.squads().get(0).groups()).hasSize(2);
+        assertThat(event.rotations().get(0).visits(1)).isFalse();
+    }
+
+    @Test
+    void sparePairsMayBeAmongPairsThatAreListed() {
+        Event event = event("lanes: 1 to 4", "pairs: [1-2, 9-10, 5-6]\n  spare: [9-10]");
+
+        assertThat(event.centre().spare()).containsExactly(new LanePair(9, 10));
+        assertThat(event.centre().rotationPairs()).containsExactly(new LanePair(1, 2), new LanePair(5, 6));
     }
 
     @Test

@@ -17,9 +17,9 @@ import lanetide.squads.rotation.RotationRepair;
 import lanetide.squads.rotation.RotationRepair.Priority;
 
 /**
- * Pairs that cannot be used from some game on. Groups that were to bowl there go to free pairs, spare ones too; only if
- * there are more groups than pairs are groups dissolved, the smallest first, and of those the ones that were to bowl on the
- * lost pairs most often.
+ * Pairs that cannot be used from some game on. Groups that were to bowl there go to free pairs, spare ones too, which are
+ * then no longer spare; only if there are more groups than pairs are groups dissolved, the smallest first, and of those the ones
+ * that were to bowl on the lost pairs most often.
  */
 public final class PairLoss {
     /** Most bowlers on a pair: two teams of five (common practice, no source). */
@@ -56,7 +56,7 @@ public final class PairLoss {
             throw new ImpossibleRotationException(
                     "first game without the pairs", fromGame + 1, "1 to %d".formatted(first.games()), "Correct it.");
         }
-        Change change = Change.none(event);
+        Change change = Change.none(event.withSpare(List.of()));
         int shift = 0;
         for (int squad = fromSquad; squad < event.squads().size(); squad++) {
             int before = change.event().squads().size();
@@ -64,7 +64,16 @@ public final class PairLoss {
             change = change.then(loss.squad(squad + shift, squad == fromSquad ? fromGame : 0));
             shift += change.event().squads().size() - before;
         }
-        return change;
+        return change.then(Change.none(change.event().withSpare(stillSpare(event, change.event(), lost))));
+    }
+
+    /** The spare pairs that are neither lost nor needed: over the whole event, as nobody may be sent to one in any game. */
+    private static List<LanePair> stillSpare(Event planned, Event changed, Set<Integer> lost) {
+        List<LanePair> pairs = planned.centre().pairs();
+        return planned.centre().spare().stream()
+                .filter(pair -> !lost.contains(pairs.indexOf(pair)))
+                .filter(pair -> changed.rotations().stream().noneMatch(now -> now.visits(pairs.indexOf(pair))))
+                .toList();
     }
 
     private Change squad(int at, int fromGame) {

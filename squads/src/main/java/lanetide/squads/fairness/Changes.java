@@ -67,7 +67,7 @@ final class Changes {
         try {
             for (int s = 0; s < event.squads().size(); s++) {
                 Rotation old = event.rotations().get(s);
-                rotations.add(design.plan(old.groups(), old.pairs(), old.games()));
+                rotations.add(event.centre().plan(design, old.groups(), old.games()));
             }
             return Optional.of(event.with(event.squads(), rotations));
         } catch (ImpossibleRotationException e) {

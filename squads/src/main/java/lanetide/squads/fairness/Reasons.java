@@ -62,7 +62,7 @@ final class Reasons {
             parts.add("squad " + squad.id() + adding(EffectKind.SQUAD, squad.id()) + " finds lanes " + state);
             games += (double) squad.groups().size()
                     * event.rotations().get(s).games()
-                    / event.centre().pairs().size();
+                    / event.centre().rotationPairs().size();
         }
         add(
                 "games-since-oiling",

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
+import lanetide.squads.model.Incidents;
 import lanetide.squads.model.Squad;
 
 /**
@@ -55,7 +56,10 @@ final class Seats {
         return IntStream.range(0, seats.size()).toArray();
     }
 
-    /** The event with a bowler in every seat; he plays with the seat's hand. */
+    /**
+     * The event with a bowler in every seat; he plays with the seat's hand. Nothing fails and nobody rests: the schedule is judged,
+     * not the day.
+     */
     Event seated(int[] bowlerAtSeat) {
         List<Squad> squads = new ArrayList<>();
         int seat = 0;
@@ -71,6 +75,6 @@ final class Seats {
             }
             squads.add(new Squad(squad.id(), squad.startMs(), squad.conditioning(), squad.practiceMs(), groups));
         }
-        return event.with(squads, event.rotations());
+        return event.with(squads, event.rotations()).withIncidents(Incidents.NONE);
     }
 }

@@ -2,47 +2,52 @@ package lanetide.squads.model;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lanetide.oilflow.lane.LaneSurface;
 import lanetide.oilflow.lane.Topography;
+import lanetide.squads.rotation.ImpossibleRotationException;
+import lanetide.squads.rotation.Rotation;
+import lanetide.squads.rotation.RotationDesign;
 
 /**
- * The lanes in use.
+ * The lanes in use. All are made ready alike; rotations send nobody to a spare pair, so that a group whose lane is out of order
+ * can go there.
  *
  * @param pairs pairs from left to right, at least one, no lane twice
  * @param surface what the lanes are made of
  * @param machines the lane machines
  * @param topographies how far lanes are from level, by lane number; lanes that are missing are level
- * @param spares pairs kept free for groups whose lane is out of order; made ready with the others
+ * @param spare those of the pairs that are kept spare, from left to right, not all of them
  */
 public record Centre(
         List<LanePair> pairs,
         LaneSurface surface,
         LaneMachines machines,
         Map<Integer, Topography> topographies,
-        List<LanePair> spares) {
+        List<LanePair> spare) {
     /**
      * Copies the lists and the map, and checks the lists.
      *
-     * @throws IllegalArgumentException if there is no pair or a lane stands in two pairs, spare or not
+     * @throws IllegalArgumentException if there is no pair, a lane stands in two pairs, a spare pair is none of the pairs, or
+     *     all pairs are spare
      */
     public Centre {
         pairs = List.copyOf(pairs);
         topographies = Map.copyOf(topographies);
-        spares = List.copyOf(spares);
-        List<LanePair> all = Stream.concat(pairs.stream(), spares.stream()).toList();
-        long lanes = all.stream()
-                .flatMap(pair -> Stream.of(pair.left(), pair.right()))
-                .distinct()
-                .count();
-        if (pairs.isEmpty() || lanes != 2L * all.size()) {
+        spare = pairs.stream().filter(requireAmong(pairs, spare)::contains).toList();
+        long lanes = lanes(pairs).distinct().count();
+        if (pairs.isEmpty() || lanes != 2L * pairs.size()) {
             throw new IllegalArgumentException(
-                    "pairs " + all + " must be at least one pair, and no lane may stand in two of them");
+                    "pairs " + pairs + " must be at least one pair, and no lane may stand in two of them");
+        }
+        if (spare.size() == pairs.size()) {
+            throw new IllegalArgumentException("all pairs are spare: " + spare + "; at least one must have a group");
         }
     }
 
     /**
-     * A centre that keeps no pair free.
+     * A centre that keeps no pair spare.
      *
      * @param pairs as above
      * @param surface as above
@@ -55,7 +60,7 @@ public record Centre(
     }
 
     /**
-     * Level lanes, of which none is kept free.
+     * Level lanes, of which none is kept spare.
      *
      * @param pairs as above
      * @param surface as above
@@ -66,12 +71,13 @@ public record Centre(
     }
 
     /**
-     * The same centre with other pairs kept free.
+     * The same centre with other pairs kept spare.
      *
-     * @param others the pairs
+     * @param others some of its pairs
      * @return the centre
+     * @throws IllegalArgumentException as for a new centre
      */
-    public Centre withSpares(List<LanePair> others) {
+    public Centre withSpare(List<LanePair> others) {
         return new Centre(pairs, surface, machines, topographies, others);
     }
 
@@ -86,23 +92,48 @@ public record Centre(
     }
 
     /**
-     * All pairs that are made ready.
-     *
-     * @return the pairs in use, then the spare ones
-     */
-    public List<LanePair> allPairs() {
-        return Stream.concat(pairs.stream(), spares.stream()).toList();
-    }
-
-    /**
-     * All lanes that are made ready.
+     * All lanes, spare ones too.
      *
      * @return their numbers from left to right
      */
     public List<Integer> laneNumbers() {
-        return allPairs().stream()
-                .flatMap(pair -> Stream.of(pair.left(), pair.right()))
-                .sorted()
+        return lanes(pairs).sorted().toList();
+    }
+
+    /**
+     * The pairs that groups are sent to.
+     *
+     * @return the pairs that are not spare, from left to right, at least one
+     */
+    public List<LanePair> rotationPairs() {
+        return pairs.stream().filter(pair -> !spare.contains(pair)).toList();
+    }
+
+    /**
+     * Plans a rotation that leaves the spare pairs free.
+     *
+     * @param design how groups move over the other pairs, which are to it a row without gaps
+     * @param groups number of groups
+     * @param games games each group bowls
+     * @return the rotation over all pairs
+     * @throws ImpossibleRotationException if the design cannot serve these numbers on the pairs that are not spare
+     */
+    public Rotation plan(RotationDesign design, int groups, int games) {
+        List<Integer> places = IntStream.range(0, pairs.size())
+                .filter(pair -> !spare.contains(pairs.get(pair)))
+                .boxed()
                 .toList();
+        return design.plan(groups, places.size(), games).among(places, pairs.size());
+    }
+
+    private static List<LanePair> requireAmong(List<LanePair> pairs, List<LanePair> spare) {
+        if (!pairs.containsAll(spare)) {
+            throw new IllegalArgumentException("spare pairs " + spare + " must be some of the pairs " + pairs);
+        }
+        return spare;
+    }
+
+    private static Stream<Integer> lanes(List<LanePair> pairs) {
+        return pairs.stream().flatMap(pair -> Stream.of(pair.left(), pair.right()));
     }
 }

@@ -35,9 +35,9 @@ public record Event(
      * Copies the lists and checks that they fit together.
      *
      * @throws IllegalArgumentException if there is no squad, a squad's name stands twice, squads are not in order of start,
-     *     a rotation does not fit its squad or the centre or sends two groups to one pair, the first squad finds bare lanes,
-     *     a group's or a bowler's name stands twice in a squad, a squad has nobody for its last game or uses more machines than there are, or a planned
-     *     fault is on a lane that is not there
+     *     a rotation does not fit its squad or the centre, sends two groups to one pair or one to a spare pair, the first squad
+     *     finds bare lanes, a group's or a bowler's name stands twice in a squad, a squad has nobody for its last game or uses
+     *     more machines than there are, or a planned fault is on a lane that is not there
      */
     public Event {
         Require.named(name, "event");
@@ -127,7 +127,18 @@ public record Event(
      * @throws IllegalArgumentException as for a new event
      */
     public Event with(List<Squad> otherSquads, List<Rotation> otherRotations) {
-        return new Event(name, centre, pattern, otherSquads, otherRotations, pace, laws, bowling);
+        return new Event(name, centre, pattern, otherSquads, otherRotations, pace, laws, bowling, incidents);
+    }
+
+    /**
+     * The same event with other pairs kept spare.
+     *
+     * @param spare some of the centre's pairs
+     * @return the event
+     * @throws IllegalArgumentException as for a new event
+     */
+    public Event withSpare(List<LanePair> spare) {
+        return new Event(name, centre.withSpare(spare), pattern, squads, rotations, pace, laws, bowling, incidents);
     }
 
     /**
@@ -177,6 +188,7 @@ public record Event(
                             + centre.machines().most() + " machines");
         }
         requireOneGroupOnAPair(rotation, where);
+        requireSparePairsFree(rotation, centre, where);
     }
 
     private static void requireOneGroupOnAPair(Rotation rotation, String where) {
@@ -187,6 +199,15 @@ public record Event(
                     throw new IllegalArgumentException("the rotation of " + where + " sends " + groups.size()
                             + " groups to pair " + (pair + 1) + " in game " + (game + 1) + "; send one");
                 }
+            }
+        }
+    }
+
+    private static void requireSparePairsFree(Rotation rotation, Centre centre, String where) {
+        for (LanePair spare : centre.spare()) {
+            if (rotation.visits(centre.pairs().indexOf(spare))) {
+                throw new IllegalArgumentException("the rotation of " + where + " sends a group to pair " + spare.id()
+                        + ", which is spare; leave it free");
             }
         }
     }

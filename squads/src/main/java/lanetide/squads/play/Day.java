@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import lanetide.des.Simulator;
 import lanetide.des.random.RandomStreams;
+import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
 
 /**
@@ -11,7 +12,7 @@ import lanetide.squads.model.Event;
  *
  * @param event what is played
  * @param simulator the clock and the events to come
- * @param lanes the lanes, pair by pair in the centre's order, spare pairs last
+ * @param lanes the lanes, pair by pair in the centre's order
  * @param shots throws the balls
  * @param approaches lets bowlers step up
  * @param faults which lanes are out of order
@@ -43,7 +44,10 @@ record Day(
             RandomStreams streams) {
         List<LaneInPlay> all = PairLanes.all(lanes);
         Faults faults = new Faults(simulator, event.incidents(), all, streams);
-        int pairs = event.centre().pairs().size();
+        Centre centre = event.centre();
+        List<PairLanes> spare = centre.spare().stream()
+                .map(pair -> lanes.get(centre.pairs().indexOf(pair)))
+                .toList();
         return new Day(
                 event,
                 simulator,
@@ -51,7 +55,7 @@ record Day(
                 shots,
                 new Approaches(simulator, event.pace().courtesy(), all),
                 faults,
-                new Director(event.incidents(), faults, lanes.subList(pairs, lanes.size())),
+                new Director(event.incidents(), faults, spare),
                 shotObserver,
                 recorder,
                 timetable);

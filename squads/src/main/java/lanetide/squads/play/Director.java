@@ -17,13 +17,13 @@ final class Director {
 
     private final Incidents incidents;
     private final Faults faults;
-    private final List<PairLanes> spares;
+    private final List<PairLanes> sparePairs;
     private final Set<PairLanes> taken = new HashSet<>();
 
-    Director(Incidents incidents, Faults faults, List<PairLanes> spares) {
+    Director(Incidents incidents, Faults faults, List<PairLanes> sparePairs) {
         this.incidents = incidents;
         this.faults = faults;
-        this.spares = spares;
+        this.sparePairs = sparePairs;
     }
 
     Remedy remedy() {
@@ -65,7 +65,7 @@ final class Director {
     }
 
     boolean isSpare(PairLanes lanes) {
-        return spares.contains(lanes);
+        return sparePairs.contains(lanes);
     }
 
     /** The game a bowler joins: the one with the fewest bowlers, of these the nearest. */
@@ -83,7 +83,7 @@ final class Director {
     }
 
     private Optional<PairLanes> freeSpare(PairLanes near) {
-        return spares.stream()
+        return sparePairs.stream()
                 .filter(spare -> !taken.contains(spare) && spare.both().stream().noneMatch(faults::isOut))
                 .min(Comparator.comparingInt(spare -> spare.apart(near)));
     }

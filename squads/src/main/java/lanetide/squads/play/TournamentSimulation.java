@@ -143,7 +143,7 @@ public final class TournamentSimulation {
         this.physics = physics;
         this.agents = agents;
         this.luck = luck;
-        List<PairLanes> lanes = event.centre().allPairs().stream()
+        List<PairLanes> lanes = event.centre().pairs().stream()
                 .map(pair -> PairLanes.bare(pair, event.centre(), physics.grid()))
                 .toList();
         ShotMaker shots = new ShotMaker(physics, OilFilm.fresh(event.pattern(), physics.grid()));

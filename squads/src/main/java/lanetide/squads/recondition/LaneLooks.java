@@ -12,6 +12,7 @@ import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.motion.RowMarch;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.LanePair;
 import lanetide.squads.play.LaneObserver;
 import lanetide.squads.play.LaneState;
 import lanetide.squads.play.Physics;
@@ -40,13 +41,13 @@ final class LaneLooks implements LaneObserver {
         this.looks = new Look[lanes.length][games + 1][players.size()];
     }
 
-    /** At most four lanes, evenly over the house, left and right lanes in turn. */
+    /** At most four lanes, evenly over the pairs that are not spare, left and right lanes in turn. */
     private static int[] lanes(Event event) {
-        int pairs = event.centre().pairs().size();
-        int count = Math.min(MOST_LANES, 2 * pairs);
+        List<LanePair> pairs = event.centre().rotationPairs();
+        int count = Math.min(MOST_LANES, 2 * pairs.size());
         return IntStream.range(0, count)
                 .map(i -> {
-                    var pair = event.centre().pairs().get(i * pairs / count);
+                    LanePair pair = pairs.get(i * pairs.size() / count);
                     return i % 2 == 0 ? pair.left() : pair.right();
                 })
                 .toArray();

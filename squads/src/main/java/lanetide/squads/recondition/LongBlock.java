@@ -5,10 +5,14 @@ import java.util.List;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
+import lanetide.squads.model.Incidents;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.Rotation;
 
-/** An event played on and on: its squads in turn, as often as it takes, so that lanes become older than in the event itself. */
+/**
+ * An event played on and on: its squads in turn, as often as it takes, so that lanes become older than in the event itself. Nothing
+ * fails in it, and nobody rests.
+ */
 final class LongBlock {
     private static final int MOST_SQUADS = 1000;
 
@@ -38,9 +42,9 @@ final class LongBlock {
             rotations.add(event.rotations().get(s));
             played += (double) event.rotations().get(s).games()
                     * event.squads().get(s).groups().size()
-                    / event.centre().pairs().size();
+                    / event.centre().rotationPairs().size();
         }
-        return new LongBlock(event.with(squads, rotations));
+        return new LongBlock(event.with(squads, rotations).withIncidents(Incidents.NONE));
     }
 
     /** The first squad three times, with the lanes done in some way before the second and the third. */
@@ -51,7 +55,7 @@ final class LongBlock {
             squads.add(copy(event, 0, i, i == 0 ? Conditioning.STRIP_AND_OIL : how));
             rotations.add(event.rotations().get(0));
         }
-        return new LongBlock(event.with(squads, rotations));
+        return new LongBlock(event.with(squads, rotations).withIncidents(Incidents.NONE));
     }
 
     /** The same, of which the first squad is played and not looked at. */

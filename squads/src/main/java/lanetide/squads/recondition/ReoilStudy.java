@@ -132,7 +132,7 @@ public final class ReoilStudy {
         for (int s = 0; s < event.squads().size(); s++) {
             double each = (double) event.rotations().get(s).games()
                     * event.squads().get(s).groups().size()
-                    / event.centre().pairs().size();
+                    / event.centre().rotationPairs().size();
             games.add((int) Math.max(1, Math.round(each)));
         }
         return games;

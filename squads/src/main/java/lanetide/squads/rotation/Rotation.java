@@ -118,6 +118,36 @@ public final class Rotation {
     }
 
     /**
+     * Whether anybody is sent to a pair in any game.
+     *
+     * @param pair pair, counted from zero
+     * @return false if it stays free
+     * @throws IndexOutOfBoundsException if {@code pair} is not in {@code [0, pairs())}
+     */
+    public boolean visits(int pair) {
+        requireIndex("pair", pair, pairs);
+        return groupsByGameAndPair.stream()
+                .anyMatch(groupsByPair -> !groupsByPair.get(pair).isEmpty());
+    }
+
+    /**
+     * The same rotation in a row of more pairs, to the others of which nobody is sent.
+     *
+     * @param places for every pair of this rotation its place in the row, counted from zero
+     * @param row number of pairs in the row
+     * @return the rotation over the whole row
+     * @throws IllegalArgumentException if there are not as many places as pairs, or a place is twice or not in {@code [0, row)}
+     */
+    public Rotation among(List<Integer> places, int row) {
+        boolean outside = places.stream().anyMatch(place -> place < 0 || place >= row);
+        if (outside || places.size() != pairs || places.stream().distinct().count() != pairs) {
+            throw new IllegalArgumentException(
+                    "places " + places + " must be " + pairs + " different ones, each at least 0 and below " + row);
+        }
+        return tabulate(groups(), row, games(), (game, group) -> places.get(pairOf(game, group)));
+    }
+
+    /**
      * The rotation as a directed graph: every pair in every game is a vertex, every move of a group an arc.
      *
      * @return an unmodifiable graph; two arcs run side by side only if two groups share a pair twice running

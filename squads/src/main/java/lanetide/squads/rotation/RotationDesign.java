@@ -9,7 +9,7 @@ import java.util.OptionalInt;
  * higher positions, and past the last pair the first one follows.
  */
 public sealed interface RotationDesign
-        permits Stay, Ring, Turning, Counter, RowComplete, Patterson, Explicit, Shuffled, Sparing, Searched {
+        permits Stay, Ring, Turning, Counter, RowComplete, Patterson, Explicit, Shuffled, Searched {
 
     /**
      * Draws up the rotation. With fewer groups than pairs some pairs stay empty.

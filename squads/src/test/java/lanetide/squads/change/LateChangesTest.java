@@ -21,16 +21,20 @@ import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
+import lanetide.squads.model.Incidents;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
+import lanetide.squads.model.Remedy;
 import lanetide.squads.model.Squad;
+import lanetide.squads.model.Stops;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.Ring;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.RotationCheck;
 import lanetide.squads.rotation.RotationRepair.Priority;
+import lanetide.squads.rotation.Stay;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -65,6 +69,31 @@ class LateChangesTest {
         assertNobodyOn(change.event(), Set.of(4, 5));
         assertThat(RotationCheck.of(change.event().rotations().get(0)).isPermutation())
                 .isTrue();
+    }
+
+    @Test
+    void whatCanGoWrongStaysAsItIsInAChangedEvent() {
+        Incidents incidents =
+                new Incidents(new Stops(60, 60_000, 0.5), Stops.NEVER, List.of(), 1, Remedy.SPLIT, 600_000);
+        Event event = event(new Ring(1, 1).plan(2, 3, 3), 1, 3, 3).withIncidents(incidents);
+
+        assertThat(PairLoss.of(event, Set.of(0), 0, 0, Priority.FEW_CHANGES)
+                        .event()
+                        .incidents())
+                .isEqualTo(incidents);
+        assertThat(NoShows.of(event, 0, Set.of("0-1-1")).event().incidents()).isEqualTo(incidents);
+    }
+
+    @Test
+    void aSparePairThatIsLostOrThatAGroupNeedsIsSpareNoLonger() {
+        List<LanePair> spare = List.of(new LanePair(3, 4), new LanePair(9, 10), new LanePair(11, 12));
+        Rotation stay = new Stay().plan(3, 3, 1).among(List.of(0, 2, 3), 6);
+        Event event = event(stay, 2, 3, 3, 3).withSpare(spare);
+
+        Change change = PairLoss.of(event, Set.of(0, 4), 1, 0, Priority.FEW_CHANGES);
+
+        assertThat(change.visits()).containsExactly(new Change.Visit("S1", "1", 0, 0, 1));
+        assertThat(change.event().centre().spare()).containsExactly(new LanePair(11, 12));
     }
 
     @Test

@@ -8,6 +8,9 @@ import java.util.List;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.LanePair;
+import lanetide.squads.rotation.Ring;
+import lanetide.squads.rotation.Rotation;
 import org.junit.jupiter.api.Test;
 
 class ComparisonTest {
@@ -86,6 +89,23 @@ class ComparisonTest {
                 .doesNotContain("fresh oil for every squad", "move 1 pair right");
         assertThat(new Changes(PLAN).list())
                 .allSatisfy(change -> assertThat(change.event()).isNotEqualTo(PLAN));
+    }
+
+    @Test
+    void noChangeSendsAGroupToASparePair() {
+        Rotation right = new Ring(1, 1).plan(3, 3, 3).among(List.of(0, 2, 3), 4);
+        Event event = SmallEvents.event(
+                        4, right, SmallEvents.mixed(3, 2), Conditioning.STRIP_AND_OIL, Conditioning.NONE)
+                .withSpare(List.of(new LanePair(3, 4)));
+
+        List<Changes.Change> changes = new Changes(event).list();
+
+        assertThat(changes)
+                .extracting(Changes.Change::words)
+                .contains("stay on one pair", "move 2 pairs right")
+                .doesNotContain("move 1 pair right");
+        assertThat(changes.stream().flatMap(change -> change.event().rotations().stream()))
+                .noneMatch(rotation -> rotation.visits(1));
     }
 
     @Test

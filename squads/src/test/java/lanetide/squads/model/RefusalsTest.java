@@ -86,6 +86,15 @@ class RefusalsTest {
     }
 
     @Test
+    void aRotationLeavesSparePairsFree() {
+        Event event = event(List.of(squad("A", 0)), List.of(ROTATION));
+
+        assertRefused(
+                () -> event.withSpare(List.of(new LanePair(3, 4))),
+                "the rotation of squad A sends a group to pair 3-4, which is spare; leave it free");
+    }
+
+    @Test
     void machinesAreAtLeastOneAndTakeNoNegativeTime() {
         assertRefused(
                 () -> new LaneMachines(0, 1, 2),

@@ -59,6 +59,13 @@ final class Events {
                 lanes, CATALOGUE.surfaces().get("hard-synthetic"), new LaneMachines(machines, STRIP_MS, OIL_MS));
     }
 
+    /** The centre with more pairs, which are kept spare. */
+    static Centre withSparePairs(Centre centre, List<LanePair> spare) {
+        List<LanePair> all = new ArrayList<>(centre.pairs());
+        all.addAll(spare);
+        return new Centre(all, centre.surface(), centre.machines(), centre.topographies(), spare);
+    }
+
     static Level level(String id) {
         return Levels.shipped().get(id);
     }

@@ -21,7 +21,10 @@ import lanetide.squads.model.Remedy;
 import lanetide.squads.model.Squad;
 import lanetide.squads.model.Stops;
 import lanetide.squads.play.WatchedSquad.Shot;
+import lanetide.squads.rotation.Explicit;
+import lanetide.squads.rotation.Ring;
 import lanetide.squads.rotation.Rotation;
+import lanetide.squads.rotation.Stay;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,10 +36,14 @@ class IncidentsTest {
     private static final List<LanePair> SPARE = List.of(new LanePair(9, 10));
 
     /** Three groups of three on lanes 1 to 6, two games; lane 3 fails in the first. */
-    private static Event event(Remedy remedy, List<LanePair> spares, long workMs) {
-        Centre centre = Events.centre(3).withSpares(spares);
-        PlannedFault fault = new PlannedFault(3, FAULT_MS, workMs);
-        return Events.event(centre, Events.stay(3, 3, 2), Events.groups(3, 3, 3))
+    private static Event event(Remedy remedy, List<LanePair> spare, long workMs) {
+        return event(Events.withSparePairs(Events.centre(3), spare), remedy, 3, workMs);
+    }
+
+    /** Three groups of three on the pairs that are not spare, two games; a lane fails in the first. */
+    private static Event event(Centre centre, Remedy remedy, int lane, long workMs) {
+        PlannedFault fault = new PlannedFault(lane, FAULT_MS, workMs);
+        return Events.event(centre, centre.plan(new Stay(), 3, 2), Events.groups(3, 3, 3))
                 .withIncidents(
                         new Incidents(Stops.NEVER, Stops.NEVER, List.of(fault), 1, remedy, 10 * Events.MINUTE_MS));
     }
@@ -83,6 +90,32 @@ class IncidentsTest {
                 .orElseThrow();
         assertThat(movedMs - lastMs).isGreaterThan(60_000 + 120_000 + Events.STEADY.firstShotMs());
         assertEveryFrameOnce(first);
+    }
+
+    @Test
+    void ofSeveralSparePairsTheNearestIsTakenWhereverItStandsInTheRow() {
+        Centre centre =
+                Events.centre(6).withSpare(List.of(new LanePair(1, 2), new LanePair(7, 8), new LanePair(11, 12)));
+        Event event = event(centre, Remedy.SPARE, 5, WORK_MS);
+
+        List<Shot> moved = ofSecondGroup(WatchedSquad.play(event, 1), 0);
+
+        assertThat(moved).extracting(Shot::lane).containsOnly(5, 6, 7, 8);
+        assertEveryFrameOnce(moved);
+    }
+
+    @Test
+    void sparePairsAreOiledAlikeAndStayAsTheyWereLaidWhileNobodyIsSentThere() {
+        Centre centre = Events.centre(4).withSpare(List.of(new LanePair(5, 6)));
+        Event event = Events.event(centre, centre.plan(new Ring(1, 1), 3, 3), Events.groups(2, 2, 2));
+
+        EventResult result = Events.play(event, 1);
+
+        assertThat(result.lanes())
+                .filteredOn(state -> state.lane() == 5 || state.lane() == 6)
+                .isNotEmpty()
+                .allSatisfy(state -> assertThat(state.volumeMl()).isCloseTo(Events.PATTERN.volumeMl(), within(1e-9)));
+        assertThat(result.oil().appliedMl()).isCloseTo(8 * Events.PATTERN.volumeMl(), within(1e-9));
     }
 
     @Test
@@ -195,10 +228,12 @@ class IncidentsTest {
         int[] sizes = IntStream.range(0, 1 + random.nextInt(pairs))
                 .map(g -> 1 + random.nextInt(4))
                 .toArray();
-        Rotation rotation = Events.random(sizes.length, pairs, 1 + random.nextInt(4), random);
-        List<LanePair> spares = IntStream.range(0, random.nextInt(3))
+        Rotation planned = Events.random(sizes.length, pairs, 1 + random.nextInt(4), random);
+        List<LanePair> spare = IntStream.range(0, random.nextInt(3))
                 .mapToObj(i -> new LanePair(101 + 2 * i, 102 + 2 * i))
                 .toList();
+        Centre centre = Events.withSparePairs(Events.centre(pairs), spare);
+        Rotation rotation = centre.plan(Explicit.of(planned), sizes.length, planned.games());
         Squad[] squads = IntStream.range(0, 1 + random.nextInt(2))
                 .mapToObj(s -> Events.squad(
                         String.valueOf((char) ('A' + s)),
@@ -207,7 +242,7 @@ class IncidentsTest {
                         Events.groups(sizes)))
                 .toArray(Squad[]::new);
         PaceOfPlay pace = PaceOfPlay.USUAL.withCourtesy(new LaneCourtesy(random.nextInt(3), 6_000));
-        Event event = Events.event(Events.centre(pairs).withSpares(spares), rotation, pace, squads)
+        Event event = Events.event(centre, rotation, pace, squads)
                 .withIncidents(new Incidents(
                         random.nextBoolean() ? new Stops(8 + random.nextInt(40), 60_000, 0.5) : Stops.NEVER,
                         new Stops(15 + random.nextInt(60), 25 * Events.MINUTE_MS, 1),

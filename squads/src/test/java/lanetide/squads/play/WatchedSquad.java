@@ -67,7 +67,7 @@ final class WatchedSquad {
         onGameEnd = atGameEnd;
         StartingLines lines = new StartingLines(event, Events.PHYSICS);
         RandomStreams streams = new RandomStreams(seed).forReplication(0);
-        for (LanePair pair : event.centre().allPairs()) {
+        for (LanePair pair : event.centre().pairs()) {
             lanes.add(PairLanes.bare(pair, Events.PHYSICS.grid()));
         }
         Squad squad = event.squads().get(0);

@@ -34,7 +34,6 @@ class RotationDesignTest {
                 new Stay(),
                 turning,
                 new Patterson(),
-                new Sparing(new Shuffled(seed), java.util.Set.of()),
                 new Searched(SearchObjective.USUAL, seed, OptionalInt.of(80)),
                 new Ring(step, 1 + random.nextInt(3)),
                 new Counter(step),
@@ -250,7 +249,6 @@ class RotationDesignTest {
                 new Patterson(),
                 table,
                 new Shuffled(1),
-                new Sparing(new Stay(), java.util.Set.of()),
                 new Searched(1))) {
             assertRefusal(
                     () -> design.plan(5, 4, 1), "The number of groups (5) must be at most the number of pairs (4)");
@@ -270,7 +268,6 @@ class RotationDesignTest {
         assertThat(new Turning(2).describe()).contains("moves 2 pairs right", "turns back");
         assertThat(new Patterson().describe()).contains("another distance");
         assertThat(new Searched(7).describe()).contains("search", "seed 7");
-        assertThat(new Sparing(new Stay(), java.util.Set.of(2)).describe()).endsWith("1 pair is kept spare.");
         assertThat(new RowComplete().describe()).contains("1 pair left, then 2 right");
         assertThat(new Shuffled(7).describe()).contains("seed 7");
         assertThat(new Explicit(List.of(List.of(0))).describe()).endsWith("game by game, 1 game in all.");

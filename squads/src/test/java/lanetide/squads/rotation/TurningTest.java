@@ -3,7 +3,6 @@ package lanetide.squads.rotation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -45,22 +44,5 @@ class TurningTest {
         assertThatThrownBy(() -> new Turning(4).plan(4, 4, 2))
                 .isInstanceOf(ImpossibleRotationException.class)
                 .hasMessageContaining("below the number of pairs (4)");
-    }
-
-    @Test
-    void sparePairsStayEmptyWhateverTheDesign() {
-        RotationDesign design = new Sparing(new Turning(2), Set.of(1, 4));
-        Rotation rotation = design.plan(4, 6, 4);
-
-        assertThat(Tables.rows(rotation).get(1)).isEqualTo("....");
-        assertThat(Tables.rows(rotation).get(4)).isEqualTo("....");
-        assertThat(RotationCheck.of(rotation).isPermutation()).isTrue();
-        assertThat(design.maxGamesWithoutRepeat(6)).hasValue(4);
-        assertThatThrownBy(() -> design.plan(5, 6, 4))
-                .isInstanceOf(ImpossibleRotationException.class)
-                .hasMessageContaining("number of groups (5)");
-        assertThatThrownBy(() -> new Sparing(new Stay(), Set.of(6)).plan(4, 6, 4))
-                .isInstanceOf(ImpossibleRotationException.class)
-                .hasMessageContaining("spare pair (7)");
     }
 }

@@ -2,6 +2,7 @@ package lanetide.cli.report.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanetide.cli.scenario.RotationDesigns;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.rotation.RotationCheck;
 import lanetide.squads.rotation.RotationFinding;
@@ -19,7 +20,8 @@ final class RotationSection {
         for (int i = 0; i < plans.size(); i++) {
             squads.add(plan(plans.get(i), "rotation-" + (i + 1)));
         }
-        return new PageModel.Rotations(scenario.design().describe(), squads);
+        return new PageModel.Rotations(
+                RotationDesigns.describe(scenario.design(), scenario.event().centre()), squads);
     }
 
     private static PageModel.SquadRotation plan(RotationPlan plan, String id) {
