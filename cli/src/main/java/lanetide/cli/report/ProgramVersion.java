@@ -5,22 +5,32 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Properties;
 
-/** The version of the program. */
+/** The versions of the program and of what it carries inside, as the build wrote them down. */
 public final class ProgramVersion {
     private ProgramVersion() {}
 
     /**
-     * Reads the version that the build wrote down.
+     * The version of the program.
      *
      * @return for example {@code 0.1.0}
      */
     public static String text() {
-        Properties properties = new Properties();
+        return of("version");
+    }
+
+    /**
+     * The version of a library that pages carry inside.
+     *
+     * @param library its name
+     * @return for example {@code 7.9.0}
+     */
+    public static String of(String library) {
+        Properties versions = new Properties();
         try (InputStream in = ProgramVersion.class.getResourceAsStream("/lanetide/cli/version.properties")) {
-            properties.load(in);
+            versions.load(in);
         } catch (IOException e) {
-            throw new UncheckedIOException("the program's version cannot be read", e);
+            throw new UncheckedIOException("the program's versions cannot be read", e);
         }
-        return properties.getProperty("version");
+        return versions.getProperty(library);
     }
 }

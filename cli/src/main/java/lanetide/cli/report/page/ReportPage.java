@@ -13,6 +13,7 @@ import lanetide.cli.report.LaneChanges;
 import lanetide.cli.report.LaneTables;
 import lanetide.cli.report.OilUnits;
 import lanetide.cli.report.PatternWords;
+import lanetide.cli.report.ProgramFiles;
 import lanetide.cli.report.ProgramVersion;
 import lanetide.cli.report.ReoilJson;
 import lanetide.cli.report.SimulateJson;
@@ -200,10 +201,10 @@ public final class ReportPage {
 
     private PageModel.Assets assets() {
         return new PageModel.Assets(
-                PageFiles.text("/lanetide/cli/report/page/page.css"),
-                PageFiles.charts(),
-                PageFiles.text("/lanetide/cli/report/page/charts.js")
-                        + PageFiles.text("/lanetide/cli/report/page/lane.js"),
+                ProgramFiles.text("/lanetide/cli/report/page/page.css"),
+                charts(),
+                ProgramFiles.text("/lanetide/cli/report/page/charts.js")
+                        + ProgramFiles.text("/lanetide/cli/report/page/lane.js"),
                 JsonAnswer.inPage(SimulateJson.tree(reading, study)),
                 answers.fairness()
                         .map(fairness -> JsonAnswer.inPage(FairnessJson.tree(reading, fairness, List.of())))
@@ -212,5 +213,10 @@ public final class ReportPage {
                         .map(reoil -> JsonAnswer.inPage(ReoilJson.tree(reading, reoil)))
                         .orElse("null"),
                 JsonAnswer.inPage(PageData.tree(scenario, study, reel, units)));
+    }
+
+    /** The chart library (d3), as its WebJar has it. */
+    private static String charts() {
+        return ProgramFiles.text("/META-INF/resources/webjars/d3/" + ProgramVersion.of("d3") + "/dist/d3.min.js");
     }
 }

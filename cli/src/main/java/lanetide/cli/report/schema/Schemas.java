@@ -1,7 +1,6 @@
 package lanetide.cli.report.schema;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import lanetide.cli.report.JsonAnswer;
 
@@ -19,7 +18,7 @@ public final class Schemas {
      */
     public static List<String> names() {
         List<String> names = new ArrayList<>(List.of(SCENARIO));
-        Arrays.stream(Answer.values()).map(Answer::command).forEach(names::add);
+        Answer.all().stream().map(Answer::command).forEach(names::add);
         return names;
     }
 
@@ -34,7 +33,7 @@ public final class Schemas {
         if (name.equals(SCENARIO)) {
             return JsonAnswer.write(ScenarioSchema.tree());
         }
-        return Arrays.stream(Answer.values())
+        return Answer.all().stream()
                 .filter(answer -> answer.command().equals(name))
                 .findFirst()
                 .map(answer -> JsonAnswer.write(AnswerSchema.tree(answer)))

@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lanetide.cli.report.Cautions;
+import lanetide.cli.report.ProgramFiles;
 import lanetide.cli.report.ProgramVersion;
-import lanetide.cli.report.page.PageFiles;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.play.StudyResult;
 
@@ -60,7 +60,7 @@ public final class Sheets {
                         title,
                         scenario.event().name(),
                         paper.toString(),
-                        PageFiles.text("/lanetide/cli/report/sheets/sheet.css"),
+                        ProgramFiles.text("/lanetide/cli/report/sheets/sheet.css"),
                         parts,
                         footer),
                 html);
