@@ -2,7 +2,6 @@ package lanetide.cli.report;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalLong;
 import lanetide.cli.scenario.Notice;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Severity;
@@ -55,17 +54,14 @@ public final class CheckReport {
      * @return the JSON text
      */
     public static String json(Reading reading) {
-        OptionalLong seed = reading.scenario().isPresent()
-                ? OptionalLong.of(reading.scenario().get().seed())
-                : OptionalLong.empty();
-        ObjectNode answer = JsonAnswer.opening(reading, seed);
+        ObjectNode answer = JsonAnswer.opening(reading);
         answer.put("errors", reading.count(Severity.ERROR));
         answer.put("warnings", reading.count(Severity.WARNING));
         ArrayNode notices = answer.putArray("notices");
         for (Notice notice : reading.notices()) {
             ObjectNode node = notices.addObject();
             node.put("code", notice.code().code());
-            node.put("severity", notice.severity().name().toLowerCase(Locale.ROOT));
+            node.put("severity", ConstantName.of(notice.severity()));
             node.put("file", notice.file());
             node.put("line", notice.line());
             node.put("column", notice.column());

@@ -1,7 +1,6 @@
 package lanetide.cli.report;
 
 import java.util.List;
-import java.util.OptionalLong;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.Difference;
@@ -22,13 +21,12 @@ public final class CompareJson {
      * @return the JSON text
      */
     public static String write(Reading reading, Scenario second, int replications, List<Difference> differences) {
-        ObjectNode answer = JsonAnswer.opening(
-                reading, OptionalLong.of(reading.scenario().orElseThrow().seed()));
+        ObjectNode answer = JsonAnswer.opening(reading);
         answer.put("otherScenarioSha256", second.sha256());
         answer.put("replications", replications);
         ArrayNode list = answer.putArray("differences");
         differences.forEach(difference -> difference(list.addObject(), difference));
-        Cautions.ALL.forEach(answer.putArray("cautions")::add);
+        JsonAnswer.putCautions(answer);
         return JsonAnswer.write(answer);
     }
 
@@ -38,9 +36,8 @@ public final class CompareJson {
         JsonAnswer.put(node, "a", difference.a(), 4);
         JsonAnswer.put(node, "b", difference.b(), 4);
         JsonAnswer.put(node, "difference", difference.difference(), 4);
-        ObjectNode interval = node.putObject("ci95");
-        JsonAnswer.put(interval, "low", difference.ci95().low(), 4);
-        JsonAnswer.put(interval, "high", difference.ci95().high(), 4);
+        JsonAnswer.putInterval(
+                node, "ci95", difference.ci95().low(), difference.ci95().high(), 4);
         JsonAnswer.put(node, "p", difference.p(), 6);
         node.put("isReal", difference.isReal());
     }

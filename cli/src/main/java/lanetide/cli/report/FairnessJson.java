@@ -2,10 +2,10 @@ package lanetide.cli.report;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.Effect;
+import lanetide.squads.fairness.Evenness;
 import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Remedy;
@@ -49,7 +49,7 @@ public final class FairnessJson {
             Event event,
             Optional<FairnessComparison> late) {
         Scenario scenario = reading.scenario().orElseThrow();
-        ObjectNode answer = JsonAnswer.opening(reading, OptionalLong.of(scenario.seed()));
+        ObjectNode answer = JsonAnswer.opening(reading);
         answer.put("verdict", EffectWords.verdict(result.verdict()));
         JsonAnswer.put(answer, "marginPinsPerGame", result.plan().marginPins(), 4);
         answer.put("lanesChange", result.plan().lanesChange());
@@ -59,18 +59,17 @@ public final class FairnessJson {
                 .ifPresentOrElse(
                         more -> answer.put("replicationsToDecide", more), () -> answer.putNull("replicationsToDecide"));
         result.effects().forEach(effect -> effect(answer.withArray("effects").addObject(), effect));
-        evenness(answer, result);
+        JsonAnswer.put(answer, "evenness", result.evenness(), FairnessJson::evenness);
         StructureJson.checks(answer.putObject("structure"), event);
-        late.ifPresentOrElse(
-                change -> lateChanges(answer.putObject("lateChanges"), change), () -> answer.putNull("lateChanges"));
+        JsonAnswer.put(answer, "lateChanges", late, FairnessJson::lateChanges);
         ArrayNode reasons = answer.putArray("reasons");
         result.reasons()
                 .forEach(
                         reason -> reasons.addObject().put("code", reason.code()).put("text", reason.text()));
         ArrayNode changes = answer.putArray("remedies");
         remedies.forEach(remedy -> remedy(changes.addObject(), remedy));
-        SimulateJson.assumptions(answer.putArray("assumptions"), scenario.assumptions());
-        Cautions.ALL.forEach(answer.putArray("cautions")::add);
+        JsonAnswer.putAssumptions(answer, scenario.assumptions());
+        JsonAnswer.putCautions(answer);
         return answer;
     }
 
@@ -80,9 +79,7 @@ public final class FairnessJson {
         node.put("bowlers", effect.bowlers());
         JsonAnswer.put(node, "advantagePinsPerGame", effect.advantagePins(), 3);
         JsonAnswer.put(node, "standardErrorPins", effect.standardErrorPins(), 4);
-        ObjectNode interval = node.putObject("ci90");
-        JsonAnswer.put(interval, "low", effect.ci90().low(), 3);
-        JsonAnswer.put(interval, "high", effect.ci90().high(), 3);
+        JsonAnswer.putInterval(node, "ci90", effect.ci90().low(), effect.ci90().high(), 3);
         JsonAnswer.put(node, "unfairP", effect.unfairP(), 5);
         node.put("verdict", EffectWords.verdict(effect.verdict()));
     }
@@ -97,9 +94,12 @@ public final class FairnessJson {
             row.put("id", group.id());
             JsonAnswer.put(row, "beforePins", group.beforePins(), 3);
             JsonAnswer.put(row, "afterPins", group.afterPins(), 3);
-            ObjectNode interval = row.putObject("changeCi90");
-            JsonAnswer.put(interval, "low", group.changeCi90().low(), 3);
-            JsonAnswer.put(interval, "high", group.changeCi90().high(), 3);
+            JsonAnswer.putInterval(
+                    row,
+                    "changeCi90",
+                    group.changeCi90().low(),
+                    group.changeCi90().high(),
+                    3);
         }
     }
 
@@ -113,16 +113,10 @@ public final class FairnessJson {
         node.put("isChoice", remedy.isChoice());
     }
 
-    private static void evenness(ObjectNode answer, FairnessResult result) {
-        result.evenness()
-                .ifPresentOrElse(
-                        even -> {
-                            ObjectNode node = answer.putObject("evenness");
-                            JsonAnswer.put(node, "spreadPins", even.spreadPins(), 3);
-                            JsonAnswer.put(node, "meanEnvyPins", even.meanEnvyPins(), 3);
-                            JsonAnswer.put(node, "jain", even.jain(), 4);
-                            JsonAnswer.put(node, "gini", even.gini(), 4);
-                        },
-                        () -> answer.putNull("evenness"));
+    private static void evenness(ObjectNode node, Evenness even) {
+        JsonAnswer.put(node, "spreadPins", even.spreadPins(), 3);
+        JsonAnswer.put(node, "meanEnvyPins", even.meanEnvyPins(), 3);
+        JsonAnswer.put(node, "jain", even.jain(), 4);
+        JsonAnswer.put(node, "gini", even.gini(), 4);
     }
 }

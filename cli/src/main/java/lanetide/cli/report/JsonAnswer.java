@@ -2,11 +2,16 @@ package lanetide.cli.report;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.OptionalLong;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import lanetide.cli.scenario.Assumption;
 import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -20,16 +25,12 @@ public final class JsonAnswer {
 
     private JsonAnswer() {}
 
-    /** What every answer opens with: versions, seed, and the hashes of what was read. */
-    public static ObjectNode opening(Reading reading, OptionalLong seed) {
+    /** What every answer opens with: versions, the seed of a scenario that can be played, and the hashes of what was read. */
+    public static ObjectNode opening(Reading reading) {
         ObjectNode answer = JsonNodeFactory.instance.objectNode();
         answer.put("schemaVersion", SCHEMA_VERSION);
         answer.put("version", ProgramVersion.text());
-        if (seed.isPresent()) {
-            answer.put("seed", seed.getAsLong());
-        } else {
-            answer.putNull("seed");
-        }
+        answer.put("seed", reading.scenario().map(Scenario::seed).orElse(null));
         answer.put("scenarioSha256", reading.sha256().orElse(null));
         if (!reading.namedFiles().isEmpty()) {
             ObjectNode files = answer.putObject("namedFilesSha256");
@@ -51,6 +52,34 @@ public final class JsonAnswer {
      */
     public static String inPage(ObjectNode answer) {
         return MAPPER.writeValueAsString(answer).replace("<", "\\u003c");
+    }
+
+    /** Puts what an answer rests on and the scenario does not state. */
+    static void putAssumptions(ObjectNode answer, List<Assumption> assumptions) {
+        ArrayNode array = answer.putArray("assumptions");
+        for (Assumption taken : assumptions) {
+            ObjectNode node = array.addObject();
+            node.put("name", taken.name());
+            node.put("value", taken.value());
+            node.put("source", taken.source());
+        }
+    }
+
+    /** Puts the cautions that stand in every answer about lanes and balls. */
+    static void putCautions(ObjectNode answer) {
+        Cautions.ALL.forEach(answer.putArray("cautions")::add);
+    }
+
+    /** Puts an object, or null where there is nothing to write. */
+    static <T> void put(ObjectNode node, String field, Optional<T> value, BiConsumer<ObjectNode, T> write) {
+        value.ifPresentOrElse(known -> write.accept(node.putObject(field), known), () -> node.putNull(field));
+    }
+
+    /** Puts the ends of an interval, rounded to so many decimals; null for NaN. */
+    static void putInterval(ObjectNode node, String field, double low, double high, int decimals) {
+        ObjectNode interval = node.putObject(field);
+        put(interval, "low", low, decimals);
+        put(interval, "high", high, decimals);
     }
 
     /** Puts a number rounded to so many decimals, or null for NaN. */

@@ -1,9 +1,7 @@
 package lanetide.cli.report;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.function.ToDoubleFunction;
 import lanetide.cli.lines.StartLine;
 import lanetide.cli.scenario.Reading;
@@ -29,11 +27,11 @@ public final class LinesJson {
      */
     public static String write(Reading reading, List<StartLine> lines) {
         Scenario scenario = reading.scenario().orElseThrow();
-        ObjectNode answer = JsonAnswer.opening(reading, OptionalLong.of(scenario.seed()));
+        ObjectNode answer = JsonAnswer.opening(reading);
         ArrayNode array = answer.putArray("lines");
         lines.forEach(line -> line(array.addObject(), scenario, line));
-        SimulateJson.assumptions(answer.putArray("assumptions"), LinesAssumptions.of(scenario, lines));
-        Cautions.ALL.forEach(answer.putArray("cautions")::add);
+        JsonAnswer.putAssumptions(answer, LinesAssumptions.of(scenario, lines));
+        JsonAnswer.putCautions(answer);
         return JsonAnswer.write(answer);
     }
 
@@ -41,10 +39,10 @@ public final class LinesJson {
         node.put("pattern", scenario.event().pattern().id());
         node.put("surface", start.surface().id());
         node.put("style", start.kind().style().id());
-        node.put("hand", start.kind().hand().name().toLowerCase(Locale.ROOT));
+        node.put("hand", ConstantName.of(start.kind().hand()));
         node.put("cover", start.kind().cover().id());
         node.put("level", start.kind().level().id());
-        node.put("basis", start.basis().name().toLowerCase(Locale.ROOT));
+        node.put("basis", ConstantName.of(start.basis()));
         Optional<PlayedLine> line = start.line();
         put(node, "laydownBoard", line, played -> played.line().laydownBoard(), 2);
         put(node, "arrowsBoard", line, played -> played.line().arrowsBoard(), 2);
@@ -74,9 +72,7 @@ public final class LinesJson {
         ObjectNode room = node.putObject("missRoom");
         put(room, "outsideBoards", line, played -> played.missRoom().outsideBoards(), 2);
         put(room, "insideBoards", line, played -> played.missRoom().insideBoards(), 2);
-        start.change()
-                .ifPresentOrElse(
-                        change -> change(node.putObject("ballChange"), change), () -> node.putNull("ballChange"));
+        JsonAnswer.put(node, "ballChange", start.change(), LinesJson::change);
     }
 
     private static void change(ObjectNode node, BallChange change) {

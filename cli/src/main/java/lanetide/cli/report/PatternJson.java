@@ -1,13 +1,12 @@
 package lanetide.cli.report;
 
-import java.util.Locale;
-import java.util.OptionalLong;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.film.PatternBands;
 import lanetide.oilflow.film.PatternMeasures;
 import lanetide.oilflow.film.SheetPattern;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.line.ExitWindow;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -24,10 +23,10 @@ public final class PatternJson {
      */
     public static String write(Reading reading, PatternFacts facts) {
         Scenario scenario = reading.scenario().orElseThrow();
-        ObjectNode answer = JsonAnswer.opening(reading, OptionalLong.of(scenario.seed()));
+        ObjectNode answer = JsonAnswer.opening(reading);
         pattern(answer.putArray("patterns").addObject(), facts);
-        SimulateJson.assumptions(answer.putArray("assumptions"), PatternAssumptions.of(scenario));
-        Cautions.ALL.forEach(answer.putArray("cautions")::add);
+        JsonAnswer.putAssumptions(answer, PatternAssumptions.of(scenario));
+        JsonAnswer.putCautions(answer);
         return JsonAnswer.write(answer);
     }
 
@@ -37,9 +36,9 @@ public final class PatternJson {
         JsonAnswer.put(node, "lengthFt", facts.pattern().lengthM() / LaneGeometry.FOOT_M, 2);
         JsonAnswer.put(node, "volumeMl", facts.pattern().volumeMl(), 3);
         finite(node, "ratio", facts.ratio());
-        node.put("lengthBand", name(facts.lengthBand()));
-        node.put("volumeBand", name(facts.volumeBand()));
-        node.put("tier", name(facts.tier()));
+        node.put("lengthBand", ConstantName.of(facts.lengthBand()));
+        node.put("volumeBand", ConstantName.of(facts.volumeBand()));
+        node.put("tier", ConstantName.of(facts.tier()));
         JsonAnswer.put(node, "exitBoardByRule", facts.exitBoardByRule().orElse(Double.NaN), 2);
         JsonAnswer.put(node, "integratedVolumeMl", measures.volumeMl(), 3);
         node.put("basis", facts.pattern() instanceof SheetPattern ? "sheet" : "tapes");
@@ -83,20 +82,15 @@ public final class PatternJson {
         facts.exits().forEach(exit -> {
             ObjectNode node = exits.addObject();
             node.put("style", exit.style());
-            node.put("hand", name(exit.hand()));
+            node.put("hand", ConstantName.of(exit.hand()));
             node.put("cover", PatternFacts.COVER);
             JsonAnswer.put(node, "exitBoard", exit.exitBoard(), 2);
-            if (exit.window().isPresent()) {
-                ObjectNode window = node.putObject("exitWindow");
-                JsonAnswer.put(window, "low", exit.window().get().lowBoard(), 2);
-                JsonAnswer.put(window, "high", exit.window().get().highBoard(), 2);
-            } else {
-                node.putNull("exitWindow");
-            }
+            JsonAnswer.put(node, "exitWindow", exit.window(), PatternJson::window);
         });
     }
 
-    private static String name(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT);
+    private static void window(ObjectNode node, ExitWindow window) {
+        JsonAnswer.put(node, "low", window.lowBoard(), 2);
+        JsonAnswer.put(node, "high", window.highBoard(), 2);
     }
 }

@@ -2,7 +2,6 @@ package lanetide.cli.report;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import lanetide.cli.scenario.Names;
 import lanetide.oilflow.lane.LaneSurface;
 
@@ -24,7 +23,7 @@ final class PatternMeaning {
 
     private String length() {
         String start = "Length " + PatternWords.distance(facts.pattern().lengthM(), metric) + ", "
-                + name(facts.lengthBand()) + ": ";
+                + ConstantName.of(facts.lengthBand()) + ": ";
         return start
                 + switch (facts.lengthBand()) {
                     case SHORT ->
@@ -39,8 +38,8 @@ final class PatternMeaning {
     }
 
     private String volume() {
-        String start =
-                "Volume " + Figures.plain(facts.pattern().volumeMl(), 1) + " mL, " + name(facts.volumeBand()) + ": ";
+        String start = "Volume " + Figures.plain(facts.pattern().volumeMl(), 1) + " mL, "
+                + ConstantName.of(facts.volumeBand()) + ": ";
         return start
                 + switch (facts.volumeBand()) {
                     case LOW -> "the oil is soon used up. Expect to move early, and start with a weaker cover.";
@@ -52,7 +51,7 @@ final class PatternMeaning {
 
     private String ratio() {
         String ratio = Double.isInfinite(facts.ratio()) ? "no oil outside" : Figures.plain(facts.ratio(), 2) + ":1";
-        String start = "Ratio " + ratio + ", " + name(facts.tier()) + " tier: ";
+        String start = "Ratio " + ratio + ", " + ConstantName.of(facts.tier()) + " tier: ";
         return start
                 + switch (facts.tier()) {
                     case SPORT ->
@@ -76,9 +75,5 @@ final class PatternMeaning {
                         + "). The same pattern hooks earlier, and players stand deeper."
                 : start
                         + "the least of the surfaces known here. The same pattern holds the ball longer than on others.";
-    }
-
-    private static String name(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT);
     }
 }

@@ -1,7 +1,5 @@
 package lanetide.cli.report;
 
-import java.util.Locale;
-import java.util.OptionalLong;
 import lanetide.cli.preview.GameForecast;
 import lanetide.cli.preview.Preview;
 import lanetide.cli.scenario.Reading;
@@ -23,14 +21,14 @@ public final class PreviewJson {
     public static String write(Reading reading, Preview preview) {
         Scenario scenario = reading.scenario().orElseThrow();
         PreviewWords words = new PreviewWords(preview);
-        ObjectNode answer = JsonAnswer.opening(reading, OptionalLong.of(scenario.seed()));
+        ObjectNode answer = JsonAnswer.opening(reading);
         answer.put("replications", preview.replications());
         answer.put(
                 "squad", scenario.event().squads().get(preview.seat().squad()).id());
         answer.put("pair", preview.games().get(0).pair().id());
         answer.put("bowler", preview.seat().bowler().orElse(null));
         answer.put("style", preview.kind().style().id());
-        answer.put("hand", preview.kind().hand().name().toLowerCase(Locale.ROOT));
+        answer.put("hand", ConstantName.of(preview.kind().hand()));
         answer.put("level", preview.kind().level().id());
         answer.put("cover", preview.kind().cover().id());
         numbers(answer.putObject("fresh"), preview.fresh());
@@ -43,7 +41,7 @@ public final class PreviewJson {
             JsonAnswer.put(node, "boardsHigh", sign.boardsHigh(), 2);
         }
         words.signs().forEach(answer.putArray("watch")::add);
-        Cautions.ALL.forEach(answer.putArray("cautions")::add);
+        JsonAnswer.putCautions(answer);
         return JsonAnswer.write(answer);
     }
 
@@ -61,14 +59,15 @@ public final class PreviewJson {
     }
 
     private static void numbers(ObjectNode node, GameForecast game) {
-        ObjectNode window = node.putObject("exitWindow");
-        JsonAnswer.put(window, "low", game.lowBoard(), 2);
-        JsonAnswer.put(window, "high", game.highBoard(), 2);
+        JsonAnswer.putInterval(node, "exitWindow", game.lowBoard(), game.highBoard(), 2);
         JsonAnswer.put(node, "exitBoard", game.exitBoard(), 2);
         JsonAnswer.put(node, "laydownBoard", game.laydownBoard(), 2);
-        ObjectNode spread = node.putObject("laydownSpread");
-        JsonAnswer.put(spread, "low", game.laydownSpread().low(), 2);
-        JsonAnswer.put(spread, "high", game.laydownSpread().high(), 2);
+        JsonAnswer.putInterval(
+                node,
+                "laydownSpread",
+                game.laydownSpread().low(),
+                game.laydownSpread().high(),
+                2);
         JsonAnswer.put(node, "arrowsBoard", game.arrowsBoard(), 2);
         JsonAnswer.put(node, "pocketShare", game.pocketShare(), 3);
         JsonAnswer.put(node, "strikeShare", game.strikeShare(), 3);

@@ -1,6 +1,5 @@
 package lanetide.cli.report;
 
-import java.util.OptionalLong;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.recondition.Basis;
@@ -29,7 +28,7 @@ public final class ReoilJson {
     /** The answer, to stand in something larger. */
     public static ObjectNode tree(Reading reading, ReoilResult result) {
         Scenario scenario = reading.scenario().orElseThrow();
-        ObjectNode answer = JsonAnswer.opening(reading, OptionalLong.of(scenario.seed()));
+        ObjectNode answer = JsonAnswer.opening(reading);
         answer.put("replications", result.plan().replications());
         answer.put("currency", result.plan().costs().currency());
         interval(answer.putObject("recommendation"), result, result.interval(Basis.COST));
@@ -42,9 +41,8 @@ public final class ReoilJson {
         oiling(event.putObject("cheapest"), scenario, result.best());
         JsonAnswer.put(answer, "pairAllAtOnce", result.pairAllAtOnce(), 3);
         JsonAnswer.put(answer, "pairAlone", result.pairAlone(), 3);
-        SimulateJson.assumptions(
-                answer.putArray("assumptions"), scenario.policy().assumptions());
-        Cautions.ALL.forEach(answer.putArray("cautions")::add);
+        JsonAnswer.putAssumptions(answer, scenario.policy().assumptions());
+        JsonAnswer.putCautions(answer);
         return answer;
     }
 

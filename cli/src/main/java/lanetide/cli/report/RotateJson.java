@@ -2,7 +2,6 @@ package lanetide.cli.report;
 
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.OptionalLong;
 import lanetide.cli.rotate.Alternative;
 import lanetide.cli.rotate.LateChanges;
 import lanetide.cli.rotate.PairRow;
@@ -11,7 +10,6 @@ import lanetide.cli.rotate.RotationNote;
 import lanetide.cli.rotate.SquadRotation;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.RotationDesigns;
-import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.TimeOfDay;
 import lanetide.squads.change.Change;
 import lanetide.squads.model.Squad;
@@ -33,8 +31,7 @@ public final class RotateJson {
      * @return the JSON text
      */
     public static String write(Reading reading, RotationAnswer answer, Optional<LateChanges> changes) {
-        Scenario scenario = reading.scenario().orElseThrow();
-        ObjectNode node = JsonAnswer.opening(reading, OptionalLong.of(scenario.seed()));
+        ObjectNode node = JsonAnswer.opening(reading);
         design(node.putObject("design"), answer.note());
         changes.ifPresent(late -> changes(node.putObject("changes"), late, answer.pairs()));
         rotation(node.putArray("rotation"), answer);
@@ -45,7 +42,7 @@ public final class RotateJson {
         alternatives(node.putArray("alternatives"), answer);
         StructureJson.exposure(
                 node.putArray("exposure"), answer.event(), answer.wear().groups());
-        Cautions.ALL.forEach(node.putArray("cautions")::add);
+        JsonAnswer.putCautions(node);
         return JsonAnswer.write(node);
     }
 

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.lane.Hand;
@@ -22,7 +21,8 @@ public final class ShotCsv implements ShotObserver {
             new Column("squad", "", "squad's name", ShotBowled::squad),
             new Column("group", "", "group's name in the squad", ShotBowled::group),
             new Column("bowler", "", "bowler's name", s -> s.bowler().id()),
-            new Column("hand", "", "right or left", s -> lower(s.bowler().hand().name())),
+            new Column(
+                    "hand", "", "right or left", s -> ConstantName.of(s.bowler().hand())),
             new Column("style", "", "playing style", s -> s.bowler().style().id()),
             new Column("level", "", "level of skill", s -> s.bowler().level().id()),
             new Column(
@@ -142,9 +142,5 @@ public final class ShotCsv implements ShotObserver {
 
     private static String fixed(double value, int decimals) {
         return Figures.fixed(value, decimals);
-    }
-
-    private static String lower(String name) {
-        return name.toLowerCase(Locale.ROOT);
     }
 }

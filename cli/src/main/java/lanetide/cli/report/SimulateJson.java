@@ -3,10 +3,8 @@ package lanetide.cli.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import lanetide.cli.scenario.Assumption;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.TimeOfDay;
@@ -50,20 +48,17 @@ public final class SimulateJson {
      */
     public static ObjectNode tree(Reading reading, StudyResult study) {
         Scenario scenario = reading.scenario().orElseThrow();
-        ObjectNode answer = JsonAnswer.opening(reading, OptionalLong.of(scenario.seed()));
+        ObjectNode answer = JsonAnswer.opening(reading);
         answer.put("replications", study.replications());
         answer.put("shots", study.first().shots());
-        study.precision()
-                .ifPresentOrElse(
-                        precision -> precision(answer.putObject("untilHalfWidth"), precision),
-                        () -> answer.putNull("untilHalfWidth"));
+        JsonAnswer.put(answer, "untilHalfWidth", study.precision(), SimulateJson::precision);
         squads(answer.putArray("squads"), study);
         timetable(answer.putArray("timetable"), study.timetable());
         stops(answer.putArray("stops"), study.first().stops());
         lanes(answer.putArray("lanes"), study.first().lanes());
         oil(answer.putObject("oil"), study.first().oil());
-        assumptions(answer.putArray("assumptions"), scenario.assumptions());
-        Cautions.ALL.forEach(answer.putArray("cautions")::add);
+        JsonAnswer.putAssumptions(answer, scenario.assumptions());
+        JsonAnswer.putCautions(answer);
         return answer;
     }
 
@@ -81,11 +76,7 @@ public final class SimulateJson {
             node.put("bowlers", first.bowlers().size());
             BowlerResults.add(node.putArray("results"), first);
             JsonAnswer.put(node, "meanScore", statistics.meanScore(), 2);
-            statistics
-                    .meanScoreCi95()
-                    .ifPresentOrElse(
-                            interval -> interval(node.putObject("meanScoreCi95"), interval),
-                            () -> node.putNull("meanScoreCi95"));
+            JsonAnswer.put(node, "meanScoreCi95", statistics.meanScoreCi95(), SimulateJson::interval);
             ArrayNode byGame = node.putArray("meanScoreByGame");
             statistics.meanByGame().forEach(mean -> byGame.add(JsonAnswer.rounded(mean, 2)));
             pace(node, statistics.pace());
@@ -103,7 +94,7 @@ public final class SimulateJson {
         for (LaneStop stop : all) {
             ObjectNode node = stops.addObject();
             node.put("lane", stop.lane());
-            node.put("kind", name(stop.kind()));
+            node.put("kind", ConstantName.of(stop.kind()));
             node.put("start", TimeOfDay.write(stop.startMs()));
             node.put("end", TimeOfDay.write(stop.endMs()));
         }
@@ -118,7 +109,7 @@ public final class SimulateJson {
     }
 
     private static String camelCase(WaitCause cause) {
-        String[] words = cause.name().toLowerCase(Locale.ROOT).split("_", -1);
+        String[] words = ConstantName.of(cause).split("_", -1);
         StringBuilder name = new StringBuilder(words[0]);
         for (int i = 1; i < words.length; i++) {
             name.append(words[i].substring(0, 1).toUpperCase(Locale.ROOT)).append(words[i].substring(1));
@@ -135,7 +126,7 @@ public final class SimulateJson {
         for (TimetableStatistics entry : entries) {
             ObjectNode node = timetable.addObject();
             node.put("squad", entry.squad());
-            node.put("what", name(entry.what()));
+            node.put("what", ConstantName.of(entry.what()));
             node.put("game", entry.game());
             time(node, "start", entry.start());
             time(node, "end", entry.end());
@@ -172,7 +163,7 @@ public final class SimulateJson {
         for (StyleWindow window : state.windows()) {
             ObjectNode entry = windows.addObject();
             entry.put("style", window.style());
-            entry.put("hand", name(window.hand()));
+            entry.put("hand", ConstantName.of(window.hand()));
             JsonAnswer.put(entry, "low", window.low(), 2);
             JsonAnswer.put(entry, "high", window.high(), 2);
             JsonAnswer.put(entry, "best", window.best(), 2);
@@ -188,18 +179,5 @@ public final class SimulateJson {
         JsonAnswer.put(node, "strippedMl", oil.strippedMl(), 3);
         // Not rounded: what matters is how small it is.
         node.put("relativeError", oil.relativeError());
-    }
-
-    static void assumptions(ArrayNode assumptions, List<Assumption> all) {
-        all.forEach(taken -> {
-            ObjectNode node = assumptions.addObject();
-            node.put("name", taken.name());
-            node.put("value", taken.value());
-            node.put("source", taken.source());
-        });
-    }
-
-    private static String name(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT);
     }
 }

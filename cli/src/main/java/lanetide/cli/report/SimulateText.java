@@ -3,7 +3,6 @@ package lanetide.cli.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.TimeOfDay;
 import lanetide.oilflow.film.OilAccount;
@@ -80,7 +79,7 @@ public final class SimulateText {
                 .limit(MOST_STOPS)
                 .forEach(stop -> rows.add(List.of(
                         String.valueOf(stop.lane()),
-                        stop.kind().name().toLowerCase(Locale.ROOT),
+                        ConstantName.of(stop.kind()),
                         TimeOfDay.write(stop.startMs()),
                         TimeOfDay.write(stop.endMs()))));
         page.table(rows, 4);

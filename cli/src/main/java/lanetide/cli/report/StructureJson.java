@@ -3,7 +3,6 @@ package lanetide.cli.report;
 import java.util.Collection;
 import java.util.IntSummaryStatistics;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import lanetide.squads.model.Event;
 import lanetide.squads.rotation.CarryOver;
@@ -64,7 +63,7 @@ final class StructureJson {
         for (StructuralCheck check : checks) {
             ObjectNode node = array.addObject();
             node.put("code", check.code());
-            node.put("outcome", check.outcome().name().toLowerCase(Locale.ROOT));
+            node.put("outcome", ConstantName.of(check.outcome()));
             node.put("text", check.text());
         }
     }

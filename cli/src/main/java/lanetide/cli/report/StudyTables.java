@@ -3,7 +3,6 @@ package lanetide.cli.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import lanetide.cli.scenario.TimeOfDay;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.oilflow.film.OilAccount;
@@ -62,7 +61,7 @@ public final class StudyTables {
                 .toList();
         List<List<String>> rows = new ArrayList<>();
         List<String> head = new ArrayList<>(List.of("Squad", "Pace"));
-        causes.forEach(cause -> head.add(cause.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+        causes.forEach(cause -> head.add(ConstantName.of(cause).replace('_', ' ')));
         rows.add(head);
         for (SquadStatistics squad : study.squads()) {
             List<String> row = new ArrayList<>(

@@ -2,7 +2,7 @@ package lanetide.cli.report.page;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
+import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.report.OilUnits;
@@ -52,7 +52,7 @@ final class PageData {
         for (SquadLanes.Kind kind : squads.get(0).kinds()) {
             ObjectNode node = windows.addObject();
             node.put("style", kind.style());
-            node.put("hand", kind.hand().name().toLowerCase(Locale.ROOT));
+            node.put("hand", ConstantName.of(kind.hand()));
             ArrayNode points = node.putArray("points");
             for (SquadLanes squad : squads) {
                 for (int game : squad.games()) {

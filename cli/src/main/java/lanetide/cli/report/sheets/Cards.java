@@ -2,8 +2,8 @@ package lanetide.cli.report.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import lanetide.cli.preview.Seat;
+import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.page.Table;
 import lanetide.cli.scenario.TimeOfDay;
@@ -92,7 +92,7 @@ final class Cards {
     }
 
     private static String expect(Bowler bowler, List<Start> starts) {
-        String kind = bowler.style().id() + ", " + bowler.hand().name().toLowerCase(Locale.ROOT) + " hand: ";
+        String kind = bowler.style().id() + ", " + ConstantName.of(bowler.hand()) + " hand: ";
         double move = starts.get(starts.size() - 1).laydown() - starts.get(0).laydown();
         if (Double.isNaN(move)) {
             return kind + "where no board stands, no line of this style meets the pocket; change speed, angle or ball.";
