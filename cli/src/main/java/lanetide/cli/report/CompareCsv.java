@@ -1,19 +1,12 @@
 package lanetide.cli.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import lanetide.squads.fairness.Difference;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /** What differs as a table: one row for each thing compared. */
 public final class CompareCsv {
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180
-            .builder()
-            .setRecordSeparator("\n")
-            .setHeader("quantity", "unit", "a", "b", "difference", "low", "high", "p", "isReal")
-            .get();
+    private static final List<String> HEAD =
+            List.of("quantity", "unit", "a", "b", "difference", "low", "high", "p", "isReal");
 
     private CompareCsv() {}
 
@@ -24,8 +17,7 @@ public final class CompareCsv {
      * @return the table with its head
      */
     public static String write(List<Difference> differences) {
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
+        return CsvAnswer.write(HEAD, printer -> {
             for (Difference difference : differences) {
                 printer.printRecord(
                         difference.quantity(),
@@ -38,9 +30,6 @@ public final class CompareCsv {
                         Figures.fixed(difference.p(), 6),
                         difference.isReal());
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException("a table in memory cannot be written", e);
-        }
-        return text.toString();
+        });
     }
 }

@@ -1,28 +1,13 @@
 package lanetide.cli.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.util.List;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.FairnessResult;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /** The advantages as a table: one row for each. */
 public final class FairnessCsv {
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180
-            .builder()
-            .setRecordSeparator("\n")
-            .setHeader(
-                    "kind",
-                    "id",
-                    "bowlers",
-                    "advantagePinsPerGame",
-                    "standardErrorPins",
-                    "low",
-                    "high",
-                    "unfairP",
-                    "verdict")
-            .get();
+    private static final List<String> HEAD = List.of(
+            "kind", "id", "bowlers", "advantagePinsPerGame", "standardErrorPins", "low", "high", "unfairP", "verdict");
 
     private FairnessCsv() {}
 
@@ -33,8 +18,7 @@ public final class FairnessCsv {
      * @return the table with its head
      */
     public static String write(FairnessResult result) {
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
+        return CsvAnswer.write(HEAD, printer -> {
             for (Effect effect : result.effects()) {
                 printer.printRecord(
                         EffectWords.kind(effect.kind()),
@@ -47,9 +31,6 @@ public final class FairnessCsv {
                         Figures.fixed(effect.unfairP(), 5),
                         EffectWords.verdict(effect.verdict()));
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException("a table in memory cannot be written", e);
-        }
-        return text.toString();
+        });
     }
 }

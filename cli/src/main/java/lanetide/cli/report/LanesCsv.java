@@ -1,34 +1,27 @@
 package lanetide.cli.report;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Locale;
 import lanetide.squads.play.LaneState;
 import lanetide.squads.play.StyleWindow;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** The lanes game by game as a table: one row for each lane, game, style and hand. */
 public final class LanesCsv {
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180
-            .builder()
-            .setRecordSeparator("\n")
-            .setHeader(
-                    "lane",
-                    "squad",
-                    "afterGame",
-                    "gamesOnOil",
-                    "volumeMl",
-                    "headUnits",
-                    "headUnitsLow",
-                    "carrydownMl",
-                    "style",
-                    "hand",
-                    "low",
-                    "high",
-                    "best")
-            .get();
+    private static final List<String> HEAD = List.of(
+            "lane",
+            "squad",
+            "afterGame",
+            "gamesOnOil",
+            "volumeMl",
+            "headUnits",
+            "headUnitsLow",
+            "carrydownMl",
+            "style",
+            "hand",
+            "low",
+            "high",
+            "best");
 
     private LanesCsv() {}
 
@@ -39,15 +32,11 @@ public final class LanesCsv {
      * @return the table with its head
      */
     public static String write(List<LaneState> states) {
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
+        return CsvAnswer.write(HEAD, printer -> {
             for (LaneState state : states) {
                 write(printer, state);
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException("a table in memory cannot be written", e);
-        }
-        return text.toString();
+        });
     }
 
     private static void write(CSVPrinter printer, LaneState state) throws IOException {
@@ -61,7 +50,7 @@ public final class LanesCsv {
         for (StyleWindow window : state.windows()) {
             lane(printer, state);
             printer.print(window.style());
-            printer.print(window.hand().name().toLowerCase(Locale.ROOT));
+            printer.print(ConstantName.of(window.hand()));
             printer.print(cell(window.low(), 2));
             printer.print(cell(window.high(), 2));
             printer.print(cell(window.best(), 2));

@@ -1,43 +1,36 @@
 package lanetide.cli.report;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import lanetide.cli.lines.StartLine;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.line.PlayedLine;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** The lines as a table: one row for each surface, style, hand and basis. */
 public final class LinesCsv {
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180
-            .builder()
-            .setRecordSeparator("\n")
-            .setHeader(
-                    "surface",
-                    "style",
-                    "hand",
-                    "cover",
-                    "level",
-                    "basis",
-                    "laydownBoard",
-                    "arrowsBoard",
-                    "launchAngleDeg",
-                    "exitBoard",
-                    "exitWindowLow",
-                    "exitWindowHigh",
-                    "breakpointBoard",
-                    "breakpointDistanceFt",
-                    "entryAngleDeg",
-                    "pocketShare",
-                    "strikeShare",
-                    "missRoomOutsideBoards",
-                    "missRoomInsideBoards",
-                    "ballChangeCover")
-            .get();
+    private static final List<String> HEAD = List.of(
+            "surface",
+            "style",
+            "hand",
+            "cover",
+            "level",
+            "basis",
+            "laydownBoard",
+            "arrowsBoard",
+            "launchAngleDeg",
+            "exitBoard",
+            "exitWindowLow",
+            "exitWindowHigh",
+            "breakpointBoard",
+            "breakpointDistanceFt",
+            "entryAngleDeg",
+            "pocketShare",
+            "strikeShare",
+            "missRoomOutsideBoards",
+            "missRoomInsideBoards",
+            "ballChangeCover");
 
     private LinesCsv() {}
 
@@ -48,24 +41,20 @@ public final class LinesCsv {
      * @return the table with its head
      */
     public static String write(List<StartLine> lines) {
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
+        return CsvAnswer.write(HEAD, printer -> {
             for (StartLine line : lines) {
                 write(printer, line);
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException("a table in memory cannot be written", e);
-        }
-        return text.toString();
+        });
     }
 
     private static void write(CSVPrinter printer, StartLine start) throws IOException {
         printer.print(start.surface().id());
         printer.print(start.kind().style().id());
-        printer.print(start.kind().hand().name().toLowerCase(Locale.ROOT));
+        printer.print(ConstantName.of(start.kind().hand()));
         printer.print(start.kind().cover().id());
         printer.print(start.kind().level().id());
-        printer.print(start.basis().name().toLowerCase(Locale.ROOT));
+        printer.print(ConstantName.of(start.basis()));
         printer.print(cell(start, line -> line.line().laydownBoard(), 2));
         printer.print(cell(start, line -> line.line().arrowsBoard(), 2));
         printer.print(cell(start, line -> StrictMath.toDegrees(line.line().launchRad()), 3));

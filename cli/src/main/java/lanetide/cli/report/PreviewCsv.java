@@ -1,31 +1,24 @@
 package lanetide.cli.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.util.List;
 import lanetide.cli.preview.GameForecast;
 import lanetide.cli.preview.Preview;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /** What {@code preview} answers, as a table: one row for each game. */
 public final class PreviewCsv {
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180
-            .builder()
-            .setRecordSeparator("\n")
-            .setHeader(
-                    "game",
-                    "pair",
-                    "laydownBoard",
-                    "laydownLow",
-                    "laydownHigh",
-                    "arrowsBoard",
-                    "exitBoard",
-                    "exitLow",
-                    "exitHigh",
-                    "pocketShare",
-                    "moveBoards",
-                    "cover")
-            .get();
+    private static final List<String> HEAD = List.of(
+            "game",
+            "pair",
+            "laydownBoard",
+            "laydownLow",
+            "laydownHigh",
+            "arrowsBoard",
+            "exitBoard",
+            "exitLow",
+            "exitHigh",
+            "pocketShare",
+            "moveBoards",
+            "cover");
 
     private PreviewCsv() {}
 
@@ -36,8 +29,7 @@ public final class PreviewCsv {
      * @return the table with its head
      */
     public static String write(Preview preview) {
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
+        return CsvAnswer.write(HEAD, printer -> {
             for (GameForecast game : preview.games()) {
                 printer.printRecord(
                         game.game(),
@@ -55,10 +47,7 @@ public final class PreviewCsv {
                                 .map(change -> change.cover().id())
                                 .orElse(preview.kind().cover().id()));
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException("a table in memory cannot be written", e);
-        }
-        return text.toString();
+        });
     }
 
     private static String cell(double value, int decimals) {

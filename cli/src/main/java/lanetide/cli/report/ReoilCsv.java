@@ -1,27 +1,19 @@
 package lanetide.cli.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import lanetide.squads.recondition.CurvePoint;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /** The curve by games on one oiling as a table. */
 public final class ReoilCsv {
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180
-            .builder()
-            .setRecordSeparator("\n")
-            .setHeader(
-                    "games",
-                    "windowShiftBoards",
-                    "windowWidthBoards",
-                    "pocketShare",
-                    "paceBoardsPerGame",
-                    "spreadPins",
-                    "levelPins",
-                    "costPerGame")
-            .get();
+    private static final List<String> HEAD = List.of(
+            "games",
+            "windowShiftBoards",
+            "windowWidthBoards",
+            "pocketShare",
+            "paceBoardsPerGame",
+            "spreadPins",
+            "levelPins",
+            "costPerGame");
 
     private ReoilCsv() {}
 
@@ -32,8 +24,7 @@ public final class ReoilCsv {
      * @return the table with its head
      */
     public static String write(List<CurvePoint> curve) {
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
+        return CsvAnswer.write(HEAD, printer -> {
             for (CurvePoint point : curve) {
                 printer.printRecord(
                         point.games(),
@@ -45,9 +36,6 @@ public final class ReoilCsv {
                         Figures.fixed(point.levelPins(), 3),
                         Figures.fixed(point.costPerGame(), 4));
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException("a table in memory cannot be written", e);
-        }
-        return text.toString();
+        });
     }
 }

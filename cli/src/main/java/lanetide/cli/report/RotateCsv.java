@@ -1,21 +1,17 @@
 package lanetide.cli.report;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.util.List;
 import lanetide.cli.rotate.RotationAnswer;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.Rotation;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** The rotation as a table: one row for each squad, group and game. */
 public final class RotateCsv {
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180
-            .builder()
-            .setRecordSeparator("\n")
-            .setHeader("squad", "group", "bowlers", "game", "pair", "leftLane", "rightLane")
-            .get();
+    private static final List<String> HEAD =
+            List.of("squad", "group", "bowlers", "game", "pair", "leftLane", "rightLane");
 
     private RotateCsv() {}
 
@@ -26,15 +22,11 @@ public final class RotateCsv {
      * @return the table with its head
      */
     public static String write(RotationAnswer answer) {
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
+        return CsvAnswer.write(HEAD, printer -> {
             for (int squad = 0; squad < answer.event().squads().size(); squad++) {
                 squad(printer, answer, squad);
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException("a table in memory cannot be written", e);
-        }
-        return text.toString();
+        });
     }
 
     private static void squad(CSVPrinter printer, RotationAnswer answer, int at) throws IOException {
