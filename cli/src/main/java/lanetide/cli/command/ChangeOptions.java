@@ -1,7 +1,5 @@
 package lanetide.cli.command;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -91,17 +89,11 @@ final class ChangeOptions {
     }
 
     private static void refuseAlone(String option, Object value) {
-        if (value != null) {
-            throw CommandFailure.wrongUse(
-                    option + " is " + value + ", but goes with --without. Name the pairs, such as `--without 9-10`.");
-        }
+        OptionCheck.refuseWithout("--without", option, value, "Name the pairs, such as `--without 9-10`.");
     }
 
     private Set<Integer> lost(Event event) {
-        Map<String, Integer> known = new LinkedHashMap<>();
-        for (LanePair pair : event.centre().pairs()) {
-            known.put(pair.id(), known.size());
-        }
+        Map<String, Integer> known = NamedOption.places(event.centre().pairs(), LanePair::id);
         Set<Integer> lost = new TreeSet<>(NamedOption.all("--without", without, known));
         if (lost.size() == known.size()) {
             throw CommandFailure.wrongUse("--without names all pairs; at least one must be left. Leave one out.");
@@ -113,7 +105,7 @@ final class ChangeOptions {
         int squad = fromSquad == null ? 0 : NamedOption.of("--from-squad", fromSquad, places(event));
         int games = event.rotations().get(squad).games();
         int game = fromGame == null ? 1 : fromGame;
-        CommonOptions.requireRange("--from-game", game, 1, games);
+        OptionCheck.requireRange("--from-game", game, 1, games);
         return PairLoss.of(event, lost, squad, game - 1, avoidRepeats ? Priority.FEW_REPEATS : Priority.FEW_CHANGES);
     }
 
@@ -169,7 +161,7 @@ final class ChangeOptions {
         }
         int squad = NamedOption.of("--late", delay.group(1), places(event));
         long minutes = 60 * whole(delay.group(2)) + whole(delay.group(3));
-        CommonOptions.requireRange("--late", minutes, 1, 24 * 60);
+        OptionCheck.requireRange("--late", minutes, 1, 24 * 60);
         PlayEstimate estimate = new PlayEstimate(event.pace());
         return LateStart.of(
                 event,
@@ -185,9 +177,6 @@ final class ChangeOptions {
     }
 
     private static Map<String, Integer> places(Event event) {
-        Map<String, Integer> places = new LinkedHashMap<>();
-        List<Squad> squads = new ArrayList<>(event.squads());
-        squads.forEach(squad -> places.put(squad.id(), places.size()));
-        return places;
+        return NamedOption.places(event.squads(), Squad::id);
     }
 }

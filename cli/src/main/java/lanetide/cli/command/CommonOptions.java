@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import lanetide.cli.report.CheckReport;
 import lanetide.cli.report.Page;
 import lanetide.cli.scenario.Notice;
@@ -90,7 +91,7 @@ final class CommonOptions {
         if (seed == null) {
             return OptionalLong.empty();
         }
-        requireRange("--seed", seed, 0, ScenarioReader.LARGEST_SEED);
+        OptionCheck.requireRange("--seed", seed, 0, ScenarioReader.LARGEST_SEED);
         return OptionalLong.of(seed);
     }
 
@@ -98,7 +99,7 @@ final class CommonOptions {
         if (threads == null) {
             return Runtime.getRuntime().availableProcessors();
         }
-        requireRange("--threads", threads, 1, 1024);
+        OptionCheck.requireRange("--threads", threads, 1, 1024);
         return threads;
     }
 
@@ -153,7 +154,22 @@ final class CommonOptions {
 
     /** Where the answer goes, checked before a long run. */
     Optional<AnswerFile> answerFile() {
-        return Optional.ofNullable(out).map(path -> AnswerFile.at(path, scenario));
+        return file(out);
+    }
+
+    /** A file beside the answer, checked before a long run; empty for null. */
+    Optional<AnswerFile> file(Path path) {
+        return Optional.ofNullable(path).map(named -> AnswerFile.at(named, scenario));
+    }
+
+    /** Runs something long and tells how far it is. */
+    <T> T progressing(String what, int all, Function<Progress, T> run) {
+        Progress progress = Progress.of(err(), what, all, quiet);
+        try {
+            return run.apply(progress);
+        } finally {
+            progress.close();
+        }
     }
 
     void answer(Optional<AnswerFile> file, String answer) {
@@ -166,13 +182,6 @@ final class CommonOptions {
         writer.flush();
         if (writer.checkError()) {
             throw CommandFailure.fileTrouble("The answer cannot be written to standard output.");
-        }
-    }
-
-    static void requireRange(String option, long value, long low, long high) {
-        if (value < low || value > high) {
-            throw CommandFailure.wrongUse(
-                    option + " is " + value + "; it must be a whole number from " + low + " to " + high + ".");
         }
     }
 }

@@ -31,8 +31,6 @@ import picocli.CommandLine.Parameters;
             "130 interrupted."
         })
 public final class CompareCommand implements Callable<Integer> {
-    private static final int MOST_REPLICATIONS = 100_000;
-
     @Mixin
     private CommonOptions options;
 
@@ -48,7 +46,7 @@ public final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        CommonOptions.requireRange("--replications", replications, 2, MOST_REPLICATIONS);
+        OptionCheck.requireRange("--replications", replications, 2, SimulateCommand.MOST_REPLICATIONS);
         int threads = options.threads();
         return options.answer((reading, scenario) -> {
             Scenario second = options.other(other, scenario.seed());
@@ -57,12 +55,11 @@ public final class CompareCommand implements Callable<Integer> {
     }
 
     private List<Difference> compare(Scenario first, Scenario second, int threads) {
-        Progress progress = Progress.of(options.err(), "playings", 2 * replications, options.quiet());
-        try {
-            return EventComparison.run(first.event(), second.event(), first.seed(), replications, threads, progress);
-        } finally {
-            progress.close();
-        }
+        return options.progressing(
+                "playings",
+                2 * replications,
+                progress -> EventComparison.run(
+                        first.event(), second.event(), first.seed(), replications, threads, progress));
     }
 
     private String render(Reading reading, Scenario first, Scenario second, List<Difference> differences) {

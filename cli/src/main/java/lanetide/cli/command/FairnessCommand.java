@@ -86,7 +86,7 @@ public final class FairnessCommand implements Callable<Integer> {
     public Integer call() {
         int threads = options.threads();
         requireMargin();
-        CommonOptions.requireRange("--remedies", remedies, 0, MOST_REPLICATIONS);
+        OptionCheck.requireRange("--remedies", remedies, 0, MOST_REPLICATIONS);
         int exitCode = options.answer((reading, planned) -> {
             RotationNote note =
                     RotationNote.of(planned.design(), planned.event().centre());
@@ -110,10 +110,13 @@ public final class FairnessCommand implements Callable<Integer> {
     }
 
     private void requireMargin() {
-        if (margin != null && !(margin > 0 && margin <= FairnessPlan.MOST_MARGIN_PINS)) {
-            throw CommandFailure.wrongUse("--margin is " + margin + "; it must be above 0 and at most "
-                    + FairnessPlan.MOST_MARGIN_PINS
-                    + " pins a game: no schedule gives everybody exactly the same. Try 2.");
+        if (margin != null) {
+            OptionCheck.requirePositive(
+                    "--margin",
+                    margin,
+                    FairnessPlan.MOST_MARGIN_PINS,
+                    FairnessPlan.MOST_MARGIN_PINS
+                            + " pins a game: no schedule gives everybody exactly the same. Try 2.");
         }
     }
 
@@ -122,12 +125,8 @@ public final class FairnessCommand implements Callable<Integer> {
         double marginPins =
                 margin != null ? margin : scenario.policy().marginPins().orElse(FairnessPlan.USUAL_MARGIN_PINS);
         FairnessPlan plan = new FairnessPlan(scenario.seed(), replications, marginPins, !stillLanes);
-        Progress progress = Progress.of(options.err(), "playings", replications, options.quiet());
-        try {
-            return FairnessStudy.run(scenario.event(), plan, threads, progress);
-        } finally {
-            progress.close();
-        }
+        return options.progressing(
+                "playings", replications, progress -> FairnessStudy.run(scenario.event(), plan, threads, progress));
     }
 
     private List<Remedy> remedies(Scenario scenario, FairnessResult result, int threads) {
@@ -135,23 +134,17 @@ public final class FairnessCommand implements Callable<Integer> {
             return List.of();
         }
         int all = RemedyStudy.playings(scenario.event(), remedies);
-        Progress progress = Progress.of(options.err(), "playings of changes", all, options.quiet());
-        try {
-            return RemedyStudy.run(
-                    scenario.event(), result, remedies, scenario.policy().costs(), threads, progress);
-        } finally {
-            progress.close();
-        }
+        return options.progressing(
+                "playings of changes",
+                all,
+                progress -> RemedyStudy.run(
+                        scenario.event(), result, remedies, scenario.policy().costs(), threads, progress));
     }
 
     private void requirePlayings(Scenario scenario) {
         int fewest = FairnessStudy.fewestPlayings(scenario.event());
-        CommonOptions.requireRange("--replications", replications, fewest, MOST_REPLICATIONS);
-        long bowlers = scenario.event().squads().stream()
-                .flatMap(squad -> squad.groups().stream())
-                .mapToLong(group -> group.bowlers().size())
-                .sum();
-        if (bowlers < 2) {
+        OptionCheck.requireRange("--replications", replications, fewest, MOST_REPLICATIONS);
+        if (!FairnessStudy.hasSeatsToChange(scenario.event())) {
             throw CommandFailure.wrongUse("The scenario has a single bowler, and fairness needs two to change seats.");
         }
     }

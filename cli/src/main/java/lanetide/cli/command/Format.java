@@ -1,9 +1,6 @@
 package lanetide.cli.command;
 
-import java.util.Arrays;
 import java.util.Locale;
-import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.TypeConversionException;
 
 /** Forms of an answer. */
 enum Format {
@@ -21,14 +18,9 @@ enum Format {
     }
 
     /** Reads a form from the command line. */
-    static final class Converter implements ITypeConverter<Format> {
-        @Override
-        public Format convert(String text) {
-            return Arrays.stream(values())
-                    .filter(value -> value.toString().equalsIgnoreCase(text))
-                    .findFirst()
-                    .orElseThrow(() ->
-                            new TypeConversionException("`" + text + "` must be one of " + Arrays.toString(values())));
+    static final class Converter extends ConstantConverter<Format> {
+        Converter() {
+            super(values());
         }
     }
 }

@@ -1,7 +1,9 @@
 package lanetide.cli.command;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import lanetide.cli.scenario.Nearest;
 
 /** Options whose value is a name that a scenario could use. */
@@ -16,11 +18,8 @@ final class NamedOption {
     static <T> T of(String option, String typed, Map<String, T> known) {
         T value = known.get(typed);
         if (value == null) {
-            String nearest = Nearest.to(typed, known.keySet())
-                    .map(name -> " Did you mean `" + name + "`?")
-                    .orElse("");
-            throw CommandFailure.wrongUse(option + " is `" + typed + "`, which this scenario does not know." + nearest
-                    + " It knows " + String.join(", ", known.keySet()) + ".");
+            throw CommandFailure.wrongUse(option + " is `" + typed + "`, which this scenario does not know."
+                    + Nearest.question(typed, known.keySet()) + " It knows " + String.join(", ", known.keySet()) + ".");
         }
         return value;
     }
@@ -28,5 +27,12 @@ final class NamedOption {
     /** The same for a list of names. */
     static <T> List<T> all(String option, List<String> typed, Map<String, T> known) {
         return typed.stream().map(name -> of(option, name, known)).toList();
+    }
+
+    /** The names of some things, each with its place among them from 0. */
+    static <T> Map<String, Integer> places(List<T> things, Function<T, String> name) {
+        Map<String, Integer> places = new LinkedHashMap<>();
+        things.forEach(thing -> places.put(name.apply(thing), places.size()));
+        return places;
     }
 }

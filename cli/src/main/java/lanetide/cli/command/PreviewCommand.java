@@ -45,7 +45,7 @@ public final class PreviewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        CommonOptions.requireRange("--replications", replications, 1, SimulateCommand.MOST_REPLICATIONS);
+        OptionCheck.requireRange("--replications", replications, 1, SimulateCommand.MOST_REPLICATIONS);
         int threads = options.threads();
         return options.answer((reading, scenario) -> {
             SeatOptions.Chosen chosen = seats.choose(scenario);
@@ -54,12 +54,10 @@ public final class PreviewCommand implements Callable<Integer> {
     }
 
     private Preview play(Scenario scenario, SeatOptions.Chosen chosen, int threads) {
-        Progress progress = Progress.of(options.err(), "playings", replications, options.quiet());
-        try {
-            return PreviewStudy.run(scenario, chosen.seat(), chosen.kind(), replications, threads, progress);
-        } finally {
-            progress.close();
-        }
+        return options.progressing(
+                "playings",
+                replications,
+                progress -> PreviewStudy.run(scenario, chosen.seat(), chosen.kind(), replications, threads, progress));
     }
 
     private String render(Reading reading, Scenario scenario, Preview preview) {

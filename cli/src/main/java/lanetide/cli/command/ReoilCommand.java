@@ -49,9 +49,9 @@ public final class ReoilCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        CommonOptions.requireRange(
+        OptionCheck.requireRange(
                 "--replications", replications, ReoilPlan.FEWEST_REPLICATIONS, ReoilPlan.MOST_REPLICATIONS);
-        CommonOptions.requireRange("--games", games, 2, ReoilPlan.MOST_GAMES);
+        OptionCheck.requireRange("--games", games, 2, ReoilPlan.MOST_GAMES);
         int threads = options.threads();
         return options.answer((reading, scenario) -> render(reading, scenario, study(scenario, threads)));
     }
@@ -64,12 +64,10 @@ public final class ReoilCommand implements Callable<Integer> {
                 scenario.policy().marginPins().orElse(FairnessPlan.USUAL_MARGIN_PINS),
                 scenario.policy().limitBoards(),
                 scenario.policy().costs());
-        Progress progress = Progress.of(options.err(), "playings", ReoilStudy.playings(plan), options.quiet());
-        try {
-            return ReoilStudy.run(scenario.event(), plan, threads, progress);
-        } finally {
-            progress.close();
-        }
+        return options.progressing(
+                "playings",
+                ReoilStudy.playings(plan),
+                progress -> ReoilStudy.run(scenario.event(), plan, threads, progress));
     }
 
     private String render(Reading reading, Scenario scenario, ReoilResult result) {

@@ -2,7 +2,6 @@ package lanetide.cli.command;
 
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
 import lanetide.cli.report.page.FilmReel;
 import lanetide.cli.report.page.PageAnswers;
 import lanetide.cli.report.page.ReportPage;
@@ -67,12 +66,12 @@ public final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        CommonOptions.requireRange("--fairness", fairness, 0, SimulateCommand.MOST_REPLICATIONS);
+        OptionCheck.requireRange("--fairness", fairness, 0, SimulateCommand.MOST_REPLICATIONS);
         if (reoil != 0) {
-            CommonOptions.requireRange(
+            OptionCheck.requireRange(
                     "--reoil", reoil, ReoilPlan.FEWEST_REPLICATIONS, SimulateCommand.MOST_REPLICATIONS);
         }
-        CommonOptions.requireRange("--replications", replications, 1, SimulateCommand.MOST_REPLICATIONS);
+        OptionCheck.requireRange("--replications", replications, 1, SimulateCommand.MOST_REPLICATIONS);
         if (options.format() != Format.TEXT) {
             throw CommandFailure.wrongUse(
                     "report writes a page; for json or csv use `lanetide simulate " + options.scenario() + "`.");
@@ -83,7 +82,7 @@ public final class ReportCommand implements Callable<Integer> {
 
     private String page(Reading reading, Scenario scenario, int threads) {
         FilmReel reel = new FilmReel();
-        StudyResult study = progressing(
+        StudyResult study = options.progressing(
                 "playings",
                 replications,
                 told -> EventStudy.run(scenario.event(), scenario.seed(), replications, threads, told, reel));
@@ -92,17 +91,13 @@ public final class ReportCommand implements Callable<Integer> {
     }
 
     private Optional<FairnessResult> fairness(Scenario scenario, int threads) {
-        long bowlers = scenario.event().squads().stream()
-                .flatMap(squad -> squad.groups().stream())
-                .mapToLong(group -> group.bowlers().size())
-                .sum();
-        if (fairness == 0 || bowlers < 2) {
+        if (fairness == 0 || !FairnessStudy.hasSeatsToChange(scenario.event())) {
             return Optional.empty();
         }
         int playings = Math.max(fairness, FairnessStudy.fewestPlayings(scenario.event()));
         double margin = scenario.policy().marginPins().orElse(FairnessPlan.USUAL_MARGIN_PINS);
         FairnessPlan plan = new FairnessPlan(scenario.seed(), playings, margin, true);
-        return Optional.of(progressing(
+        return Optional.of(options.progressing(
                 "playings for fairness", playings, told -> FairnessStudy.run(scenario.event(), plan, threads, told)));
     }
 
@@ -117,18 +112,9 @@ public final class ReportCommand implements Callable<Integer> {
                 scenario.policy().marginPins().orElse(FairnessPlan.USUAL_MARGIN_PINS),
                 scenario.policy().limitBoards(),
                 scenario.policy().costs());
-        return Optional.of(progressing(
+        return Optional.of(options.progressing(
                 "playings for oiling",
                 ReoilStudy.playings(plan),
                 told -> ReoilStudy.run(scenario.event(), plan, threads, told)));
-    }
-
-    private <T> T progressing(String what, int all, Function<Progress, T> study) {
-        Progress progress = Progress.of(options.err(), what, all, options.quiet());
-        try {
-            return study.apply(progress);
-        } finally {
-            progress.close();
-        }
     }
 }

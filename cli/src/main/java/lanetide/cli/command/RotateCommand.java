@@ -96,8 +96,8 @@ public final class RotateCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SearchObjective objective = Weights.objective(weights);
-        Optional<AnswerFile> graphMlFile = file(graphMl);
-        Optional<AnswerFile> dotFile = file(dot);
+        Optional<AnswerFile> graphMlFile = options.file(graphMl);
+        Optional<AnswerFile> dotFile = options.file(dot);
         return options.answer((reading, scenario) -> {
             Planned planned = planned(scenario, objective);
             Optional<LateChanges> changes = changeOptions.apply(planned.event(), planned.note(), scenario.seed());
@@ -113,10 +113,6 @@ public final class RotateCommand implements Callable<Integer> {
 
     /** An event and where its rotations come from. */
     private record Planned(Event event, RotationNote note) {}
-
-    private Optional<AnswerFile> file(Path path) {
-        return Optional.ofNullable(path).map(named -> AnswerFile.at(named, options.scenario()));
-    }
 
     private Planned planned(Scenario scenario, SearchObjective objective) {
         if (design == null) {
@@ -155,7 +151,7 @@ public final class RotateCommand implements Callable<Integer> {
         if (value == null) {
             return otherwise;
         }
-        CommonOptions.requireRange(option, value, 1, MOST);
+        OptionCheck.requireRange(option, value, 1, MOST);
         return value;
     }
 
@@ -167,10 +163,7 @@ public final class RotateCommand implements Callable<Integer> {
     }
 
     private static void refuseWithoutDesign(String option, Integer value) {
-        if (value != null) {
-            throw CommandFailure.wrongUse(
-                    option + " is " + value + ", but goes with --design. Add it, such as `--design right`.");
-        }
+        OptionCheck.refuseWithout("--design", option, value, "Add it, such as `--design right`.");
     }
 
     private static RotationMap map(Event event) {

@@ -2,8 +2,7 @@ package lanetide.cli.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.List;
 import java.util.concurrent.Callable;
 import lanetide.cli.report.schema.Schemas;
 import lanetide.cli.scenario.Nearest;
@@ -40,14 +39,10 @@ public final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Map<String, String> known = new LinkedHashMap<>();
-        Schemas.names().forEach(each -> known.put(each, each));
-        if (!known.containsKey(name)) {
-            String nearest = Nearest.to(name, known.keySet())
-                    .map(near -> " Did you mean `" + near + "`?")
-                    .orElse("");
-            throw CommandFailure.wrongUse("There is no schema of `" + name + "`." + nearest + " There are "
-                    + String.join(", ", known.keySet()) + ".");
+        List<String> known = Schemas.names();
+        if (!known.contains(name)) {
+            throw CommandFailure.wrongUse("There is no schema of `" + name + "`." + Nearest.question(name, known)
+                    + " There are " + String.join(", ", known) + ".");
         }
         String schema = Schemas.write(name);
         if (out != null) {

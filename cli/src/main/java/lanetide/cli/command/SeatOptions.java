@@ -13,6 +13,7 @@ import lanetide.cli.scenario.Scenario;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
+import lanetide.squads.model.Squad;
 import picocli.CommandLine.Option;
 
 /** Whose way through an event is asked for: a bowler by name, or a pair to start on and a way to play. */
@@ -101,10 +102,7 @@ final class SeatOptions {
     /** The bowlers asked about, by name. */
     private Map<String, Sitting> sitting(Event event) {
         Map<String, Sitting> all = new LinkedHashMap<>();
-        Map<String, Integer> squads = new LinkedHashMap<>();
-        for (int s = 0; s < event.squads().size(); s++) {
-            squads.put(event.squads().get(s).id(), s);
-        }
+        Map<String, Integer> squads = NamedOption.places(event.squads(), Squad::id);
         int only = squad == null ? -1 : NamedOption.of("--squad", squad, squads);
         for (int s = 0; s < event.squads().size(); s++) {
             List<Group> groups = event.squads().get(s).groups();

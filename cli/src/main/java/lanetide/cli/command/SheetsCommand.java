@@ -68,7 +68,7 @@ public final class SheetsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        CommonOptions.requireRange("--replications", replications, 1, SimulateCommand.MOST_REPLICATIONS);
+        OptionCheck.requireRange("--replications", replications, 1, SimulateCommand.MOST_REPLICATIONS);
         if (options.format() != Format.TEXT) {
             throw CommandFailure.wrongUse("sheets writes files of its own forms; leave --format out.");
         }
@@ -85,14 +85,11 @@ public final class SheetsCommand implements Callable<Integer> {
 
     private Map<String, String> write(Scenario scenario, int threads) {
         StartReel reel = new StartReel();
-        Progress progress = Progress.of(options.err(), "playings", replications, options.quiet());
-        try {
-            StudyResult study =
-                    EventStudy.run(scenario.event(), scenario.seed(), replications, threads, progress, reel);
-            return Sheets.write(scenario, study, reel, paper, Optional.ofNullable(firstDay));
-        } finally {
-            progress.close();
-        }
+        StudyResult study = options.progressing(
+                "playings",
+                replications,
+                progress -> EventStudy.run(scenario.event(), scenario.seed(), replications, threads, progress, reel));
+        return Sheets.write(scenario, study, reel, paper, Optional.ofNullable(firstDay));
     }
 
     /** Reads a size of paper. */

@@ -92,8 +92,8 @@ public final class SimulateCommand implements Callable<Integer> {
     public Integer call() {
         Playings playings = playings();
         int threads = options.threads();
-        Optional<AnswerFile> shotFile = logFile(shotLog);
-        Optional<AnswerFile> traceFile = logFile(trace);
+        Optional<AnswerFile> shotFile = options.file(shotLog);
+        Optional<AnswerFile> traceFile = options.file(trace);
         requireApart();
         AtomicBoolean met = new AtomicBoolean(true);
         int code = options.answer((reading, scenario) -> {
@@ -109,20 +109,14 @@ public final class SimulateCommand implements Callable<Integer> {
     private Playings playings() {
         if (halfWidthPins == null) {
             int number = replications == null ? USUAL_REPLICATIONS : replications;
-            CommonOptions.requireRange("--replications", number, 1, MOST_REPLICATIONS);
+            OptionCheck.requireRange("--replications", number, 1, MOST_REPLICATIONS);
             return Playings.fixed(number);
         }
         int most = replications == null ? USUAL_CAP : replications;
-        CommonOptions.requireRange("--replications", most, Playings.FLOOR, MOST_REPLICATIONS);
-        if (!(halfWidthPins > 0 && halfWidthPins <= MOST_PINS)) {
-            throw CommandFailure.wrongUse("--until-halfwidth is " + halfWidthPins + "; it must be above 0 and at most "
-                    + (int) MOST_PINS + " pins, such as 0.5.");
-        }
+        OptionCheck.requireRange("--replications", most, Playings.FLOOR, MOST_REPLICATIONS);
+        OptionCheck.requirePositive(
+                "--until-halfwidth", halfWidthPins, MOST_PINS, (int) MOST_PINS + " pins, such as 0.5.");
         return new Playings(most, OptionalDouble.of(halfWidthPins));
-    }
-
-    private Optional<AnswerFile> logFile(Path path) {
-        return Optional.ofNullable(path).map(file -> AnswerFile.at(file, options.scenario()));
     }
 
     /** No two of the files written may be the same. */

@@ -1,9 +1,6 @@
 package lanetide.cli.command;
 
-import java.util.Arrays;
 import java.util.Locale;
-import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.TypeConversionException;
 
 /** Systems of units of text answers. */
 enum Units {
@@ -19,14 +16,9 @@ enum Units {
     }
 
     /** Reads a system from the command line. */
-    static final class Converter implements ITypeConverter<Units> {
-        @Override
-        public Units convert(String text) {
-            return Arrays.stream(values())
-                    .filter(value -> value.toString().equalsIgnoreCase(text))
-                    .findFirst()
-                    .orElseThrow(() ->
-                            new TypeConversionException("`" + text + "` must be one of " + Arrays.toString(values())));
+    static final class Converter extends ConstantConverter<Units> {
+        Converter() {
+            super(values());
         }
     }
 }

@@ -22,6 +22,17 @@ public final class Nearest {
                 .min(Comparator.comparingInt(name -> distance(typed, name)));
     }
 
+    /**
+     * Asks whether the nearest name was meant.
+     *
+     * @param typed what was typed
+     * @param known the names there are
+     * @return a sentence to follow another one; empty if none is near enough
+     */
+    public static String question(String typed, Collection<String> known) {
+        return to(typed, known).map(name -> " Did you mean `" + name + "`?").orElse("");
+    }
+
     /** Levenshtein distance, capitals alike (V. Levenshtein, Soviet Physics Doklady 10, 1966). */
     static int distance(String first, String second) {
         String a = first.toLowerCase(Locale.ROOT);

@@ -136,8 +136,7 @@ final class Section {
     private void unknown(String key, Place at) {
         String advice = Block.homeOf(key)
                 .map(home -> " It belongs " + whereIs(home) + ".")
-                .or(() -> Nearest.to(key, block.names()).map(near -> " Did you mean `" + near + "`?"))
-                .orElse("");
+                .orElseGet(() -> Nearest.question(key, block.names()));
         String where = path.isEmpty() ? "a scenario" : path;
         notices.add(
                 NoticeCode.UNKNOWN_KEY,

@@ -21,6 +21,8 @@ public final class FairnessStudy {
     /** Fewest rounds that give an interval. */
     private static final int FEWEST_ROUNDS = 2;
 
+    private static final int FEWEST_BOWLERS = 2;
+
     private FairnessStudy() {}
 
     /**
@@ -42,6 +44,16 @@ public final class FairnessStudy {
      */
     public static int fewestPlayings(Event event) {
         return FEWEST_ROUNDS * playingsOfRound(event);
+    }
+
+    /**
+     * Whether an event can be judged at all.
+     *
+     * @param event the event
+     * @return true if it has two bowlers at least, so that they can change seats
+     */
+    public static boolean hasSeatsToChange(Event event) {
+        return new Seats(event).count() >= FEWEST_BOWLERS;
     }
 
     /**
@@ -72,9 +84,10 @@ public final class FairnessStudy {
             Event event, Seats seats, ScoreSource source, FairnessPlan plan, int threads, IntConsumer onDone) {
         int perRound = playingsOfRound(event);
         int rounds = plan.playings() / perRound;
-        if (rounds < FEWEST_ROUNDS || seats.count() < 2) {
-            throw new IllegalArgumentException("a fairness study needs at least " + FEWEST_ROUNDS * perRound
-                    + " playings and 2 bowlers, but has " + plan.playings() + " and " + seats.count());
+        if (rounds < FEWEST_ROUNDS || seats.count() < FEWEST_BOWLERS) {
+            throw new IllegalArgumentException(
+                    "a fairness study needs at least " + FEWEST_ROUNDS * perRound + " playings and " + FEWEST_BOWLERS
+                            + " bowlers, but has " + plan.playings() + " and " + seats.count());
         }
         RandomStreams streams = new RandomStreams(plan.seed());
         int[] squads = seats.classes(Seat::squad);
