@@ -11,7 +11,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 class CheckCommandTest {
     private static final Path SOUND = Scenarios.FOLDER.resolve("club-night.yaml");
@@ -51,7 +50,7 @@ class CheckCommandTest {
 
         assertThat(outcome.exitCode()).isEqualTo(1);
         assertThat(outcome.out()).endsWith("}\n").doesNotContain("\r");
-        JsonNode answer = JsonMapper.shared().readTree(outcome.out());
+        JsonNode answer = outcome.answer();
         assertThat(answer.propertyNames()).startsWith("schemaVersion", "version", "seed", "scenarioSha256");
         assertThat(answer.get("seed").isNull()).isTrue();
         assertThat(answer.get("scenarioSha256").asString()).matches("[0-9a-f]{64}");
@@ -74,8 +73,7 @@ class CheckCommandTest {
         assertThat(text.err() + json.err()).isEmpty();
         assertThat(text.out()).doesNotContain("\tat ", "Exception");
         assertThat(text.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
-        assertThat(JsonMapper.shared().readTree(json.out()).get("errors").asInt())
-                .isEqualTo(1);
+        assertThat(json.answer().get("errors").asInt()).isEqualTo(1);
     }
 
     static List<Path> faulty() {

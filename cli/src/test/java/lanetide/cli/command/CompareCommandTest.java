@@ -9,7 +9,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 class CompareCommandTest {
     @TempDir
@@ -43,7 +42,7 @@ class CompareCommandTest {
         Program.Outcome outcome =
                 Program.run("compare", first, second, "--replications", 4, "--format", "json", "--threads", 1);
 
-        JsonNode answer = JsonMapper.shared().readTree(outcome.out());
+        JsonNode answer = outcome.answer();
         assertThat(answer.propertyNames())
                 .startsWith("schemaVersion", "version", "seed", "scenarioSha256")
                 .contains("otherScenarioSha256", "differences");

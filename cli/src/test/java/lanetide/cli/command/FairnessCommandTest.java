@@ -34,22 +34,14 @@ class FairnessCommandTest {
     }
 
     private static Program.Outcome fairness(Object... options) {
-        Object[] args = new Object[options.length + 6];
-        args[0] = "fairness";
-        args[1] = scenario;
-        args[2] = "--replications";
-        args[3] = 18;
-        args[4] = "--remedies";
-        args[5] = 12;
-        System.arraycopy(options, 0, args, 6, options.length);
-        return Program.run(args);
+        return Program.runWith(List.of("fairness", scenario, "--replications", 18, "--remedies", 12), options);
     }
 
     @Test
     void theJsonHasTheAgreedFields() {
         assertThat(json.exitCode()).isZero();
         assertThat(json.err()).isEmpty();
-        JsonNode answer = JsonMapper.shared().readTree(json.out());
+        JsonNode answer = json.answer();
 
         assertThat(answer.propertyNames())
                 .startsWith("schemaVersion", "version", "seed", "scenarioSha256", "verdict", "marginPinsPerGame")
@@ -75,7 +67,7 @@ class FairnessCommandTest {
 
     @Test
     void everyKindOfAdvantageIsLookedAt() {
-        JsonNode effects = JsonMapper.shared().readTree(json.out()).get("effects");
+        JsonNode effects = json.answer().get("effects");
 
         assertThat(effects.valueStream()
                         .map(effect -> effect.get("kind").asString() + " "
@@ -205,7 +197,7 @@ class FairnessCommandTest {
     @Test
     void lateChangesAreJudgedAndHeldAgainstTheEventAsPlanned() {
         String changed = fairness("--no-shows", "B=1", "--format", "json").out();
-        JsonNode planned = JsonMapper.shared().readTree(json.out());
+        JsonNode planned = json.answer();
         JsonNode late = JsonMapper.shared().readTree(changed);
 
         assertThat(planned.get("lateChanges").isNull()).isTrue();

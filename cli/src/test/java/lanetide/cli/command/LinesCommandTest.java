@@ -14,7 +14,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 class LinesCommandTest {
     private static final Path ONE_PAIR = Scenarios.FOLDER.resolve("one-pair.yaml");
@@ -46,7 +45,7 @@ class LinesCommandTest {
     void theJsonHasTheAgreedFields() {
         assertThat(json.exitCode()).isZero();
         assertThat(json.err()).isEmpty();
-        JsonNode answer = JsonMapper.shared().readTree(json.out());
+        JsonNode answer = json.answer();
 
         assertThat(answer.propertyNames())
                 .containsExactly(
@@ -85,7 +84,7 @@ class LinesCommandTest {
     @Test
     void everyStyleOfTheScenarioIsShownOnEverySurfaceOnBothBases() {
         List<String> shown = new ArrayList<>();
-        for (JsonNode line : JsonMapper.shared().readTree(json.out()).get("lines")) {
+        for (JsonNode line : json.answer().get("lines")) {
             shown.add(line.get("surface").asString() + " " + line.get("style").asString() + " "
                     + line.get("hand").asString() + " " + line.get("cover").asString() + " "
                     + line.get("basis").asString());
@@ -103,7 +102,7 @@ class LinesCommandTest {
     /** Order of friction: Bowlers Journal, November 2012, p. 25; that feet go deeper with it: common practice, no source. */
     @Test
     void theMoreFrictionTheDeeperTheFeet() {
-        JsonNode answer = JsonMapper.shared().readTree(json.out()).get("lines");
+        JsonNode answer = json.answer().get("lines");
         for (String style : List.of("stroker", "tweener")) {
             double hard = naturalLaydown(answer, "hard-synthetic", style);
             double textured = naturalLaydown(answer, "textured-synthetic", style);
@@ -158,9 +157,8 @@ class LinesCommandTest {
                 .out();
 
         assertThat(page).contains("\n  power ").doesNotContain("(left)", "(right)", "What differs between");
-        JsonNode both = JsonMapper.shared()
-                .readTree(lines("--style", "power", "--hand", "right,left", "--surface", "wood", "--format", "json")
-                        .out())
+        JsonNode both = lines("--style", "power", "--hand", "right,left", "--surface", "wood", "--format", "json")
+                .answer()
                 .get("lines");
         assertThat(both.get(0).get("hand").asString()).isEqualTo("right");
         assertThat(both.get(2).get("hand").asString()).isEqualTo("left");
@@ -251,9 +249,8 @@ class LinesCommandTest {
         Path scenario = Files.writeString(folder.resolve("dead.yaml"), Scenarios.SOUND + DEAD_STYLE);
 
         Program.Outcome text = Program.run("lines", scenario, "--style", "dead", "--surface", "wood");
-        JsonNode line = JsonMapper.shared()
-                .readTree(Program.run("lines", scenario, "--style", "dead", "--format", "json")
-                        .out())
+        JsonNode line = Program.run("lines", scenario, "--style", "dead", "--format", "json")
+                .answer()
                 .get("lines")
                 .get(0);
 
@@ -299,10 +296,6 @@ class LinesCommandTest {
     }
 
     private static Program.Outcome lines(Object... options) {
-        Object[] args = new Object[options.length + 2];
-        args[0] = "lines";
-        args[1] = ONE_PAIR;
-        System.arraycopy(options, 0, args, 2, options.length);
-        return Program.run(args);
+        return Program.runWith(List.of("lines", ONE_PAIR), options);
     }
 }

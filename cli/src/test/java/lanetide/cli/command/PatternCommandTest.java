@@ -11,7 +11,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 class PatternCommandTest {
     private static final Path CLUB = Scenarios.FOLDER.resolve("club-night.yaml");
@@ -199,6 +198,6 @@ class PatternCommandTest {
     private static JsonNode json(Path scenario) {
         Program.Outcome outcome = Program.run("pattern", scenario, "--format", "json");
         assertThat(outcome.exitCode()).as(outcome.err()).isZero();
-        return JsonMapper.shared().readTree(outcome.out());
+        return outcome.answer();
     }
 }

@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.List;
 import lanetide.cli.scenario.Scenarios;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 class PreviewCommandTest {
     private static final Path ONE_PAIR = Scenarios.FOLDER.resolve("one-pair.yaml");
@@ -22,7 +22,7 @@ class PreviewCommandTest {
     @BeforeAll
     static void look() {
         json = preview(ONE_PAIR, "--bowler", "Kingpin", "--format", "json", "--threads", 1);
-        answer = JsonMapper.shared().readTree(json.out());
+        answer = json.answer();
     }
 
     @Test
@@ -61,23 +61,22 @@ class PreviewCommandTest {
     /** The same numbers as the command `lines` gives for that bowler, which is a different way through the program. */
     @Test
     void theFreshLineIsThatOfTheCommandLines() {
-        JsonNode lines = JsonMapper.shared()
-                .readTree(Program.run(
-                                "lines",
-                                ONE_PAIR,
-                                "--style",
-                                "stroker",
-                                "--hand",
-                                "left",
-                                "--level",
-                                "scratch",
-                                "--cover",
-                                "weak-reactive",
-                                "--surface",
-                                "hard-synthetic",
-                                "--format",
-                                "json")
-                        .out());
+        JsonNode lines = Program.run(
+                        "lines",
+                        ONE_PAIR,
+                        "--style",
+                        "stroker",
+                        "--hand",
+                        "left",
+                        "--level",
+                        "scratch",
+                        "--cover",
+                        "weak-reactive",
+                        "--surface",
+                        "hard-synthetic",
+                        "--format",
+                        "json")
+                .answer();
         JsonNode natural = lines.get("lines").get(0);
         JsonNode fresh = answer.get("fresh");
         assertThat(fresh.get("laydownBoard").asDouble())
@@ -150,12 +149,6 @@ class PreviewCommandTest {
     }
 
     private static Program.Outcome preview(Path scenario, Object... options) {
-        Object[] words = new Object[options.length + 4];
-        words[0] = "preview";
-        words[1] = scenario;
-        words[2] = "--replications";
-        words[3] = 4;
-        System.arraycopy(options, 0, words, 4, options.length);
-        return Program.run(words);
+        return Program.runWith(List.of("preview", scenario, "--replications", 4), options);
     }
 }

@@ -2,19 +2,34 @@ package lanetide.cli.command;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
 import lanetide.cli.Lanetide;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Runs the program inside a test. */
 final class Program {
     private Program() {}
 
     /** What came of a run. */
-    record Outcome(int exitCode, String out, String err) {}
+    record Outcome(int exitCode, String out, String err) {
+        /** The answer, read as JSON. */
+        JsonNode answer() {
+            return JsonMapper.shared().readTree(out);
+        }
+    }
+
+    /** Runs a command line to which options are added. */
+    static Outcome runWith(List<?> words, Object... options) {
+        return run(Stream.concat(words.stream(), Arrays.stream(options)).toArray());
+    }
 
     static Outcome run(Object... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        String[] words = java.util.Arrays.stream(args).map(String::valueOf).toArray(String[]::new);
+        String[] words = Arrays.stream(args).map(String::valueOf).toArray(String[]::new);
         int exitCode = Lanetide.run(new PrintWriter(out), new PrintWriter(err), words);
         return new Outcome(exitCode, out.toString(), err.toString());
     }

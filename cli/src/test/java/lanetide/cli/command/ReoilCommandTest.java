@@ -12,7 +12,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 class ReoilCommandTest {
     private static final Path ONE_PAIR = Scenarios.FOLDER.resolve("one-pair.yaml");
@@ -28,22 +27,14 @@ class ReoilCommandTest {
     }
 
     private static Program.Outcome reoil(Object... options) {
-        Object[] args = new Object[options.length + 6];
-        args[0] = "reoil";
-        args[1] = ONE_PAIR;
-        args[2] = "--replications";
-        args[3] = 4;
-        args[4] = "--games";
-        args[5] = 5;
-        System.arraycopy(options, 0, args, 6, options.length);
-        return Program.run(args);
+        return Program.runWith(List.of("reoil", ONE_PAIR, "--replications", 4, "--games", 5), options);
     }
 
     @Test
     void theJsonHasTheAgreedFields() {
         assertThat(json.exitCode()).isZero();
         assertThat(json.err()).isEmpty();
-        JsonNode answer = JsonMapper.shared().readTree(json.out());
+        JsonNode answer = json.answer();
 
         assertThat(answer.propertyNames())
                 .startsWith("schemaVersion", "version", "seed", "scenarioSha256")

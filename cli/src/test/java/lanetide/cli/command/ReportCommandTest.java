@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
@@ -31,36 +32,11 @@ class ReportCommandTest {
     void thePageIsTheSameWhateverTheThreads() throws IOException {
         Path one = folder.resolve("one.html");
         Path four = folder.resolve("four.html");
+        List<Object> command = List.of("report", ONE_PAIR, "--replications", 3, "--fairness", 4, "--reoil", 0);
 
-        assertThat(Program.run(
-                                "report",
-                                ONE_PAIR,
-                                "--replications",
-                                3,
-                                "--fairness",
-                                4,
-                                "--reoil",
-                                0,
-                                "--threads",
-                                1,
-                                "-o",
-                                one)
-                        .exitCode())
+        assertThat(Program.runWith(command, "--threads", 1, "-o", one).exitCode())
                 .isZero();
-        assertThat(Program.run(
-                                "report",
-                                ONE_PAIR,
-                                "--replications",
-                                3,
-                                "--fairness",
-                                4,
-                                "--reoil",
-                                0,
-                                "--threads",
-                                4,
-                                "-o",
-                                four)
-                        .exitCode())
+        assertThat(Program.runWith(command, "--threads", 4, "-o", four).exitCode())
                 .isZero();
 
         assertThat(one).hasSameBinaryContentAs(four);

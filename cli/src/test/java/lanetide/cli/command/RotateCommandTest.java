@@ -16,7 +16,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 class RotateCommandTest {
     private static final Path CHAMPIONSHIP = Scenarios.FOLDER.resolve("championship.yaml");
@@ -374,6 +373,6 @@ class RotateCommandTest {
     private static JsonNode json(Object... args) {
         Program.Outcome outcome = Program.run(args);
         assertThat(outcome.exitCode()).as(outcome.err()).isZero();
-        return JsonMapper.builder().build().readTree(outcome.out());
+        return outcome.answer();
     }
 }

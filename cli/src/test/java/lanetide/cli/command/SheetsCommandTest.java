@@ -169,10 +169,7 @@ class SheetsCommandTest {
     }
 
     private Program.Outcome sheets(Path scenario, Object... options) {
-        Object[] words = new Object[options.length + 6];
-        System.arraycopy(new Object[] {"sheets", scenario, "--into", into, "--replications", 1}, 0, words, 0, 6);
-        System.arraycopy(options, 0, words, 6, options.length);
-        return Program.run(words);
+        return Program.runWith(List.of("sheets", scenario, "--into", into, "--replications", 1), options);
     }
 
     private Document html(String name) throws IOException {

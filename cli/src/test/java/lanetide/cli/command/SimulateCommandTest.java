@@ -38,7 +38,7 @@ class SimulateCommandTest {
     void theJsonHasTheAgreedFields() {
         assertThat(json.exitCode()).isZero();
         assertThat(json.err()).isEmpty();
-        JsonNode answer = JsonMapper.shared().readTree(json.out());
+        JsonNode answer = json.answer();
 
         assertThat(answer.propertyNames())
                 .startsWith("schemaVersion", "version", "seed", "scenarioSha256", "replications", "shots")
@@ -67,7 +67,7 @@ class SimulateCommandTest {
     /** 23 mL on each of two lanes: what the scenario says, not what the program computes. */
     @Test
     void theOilAccountOpensWithWhatWasLaidAndCloses() {
-        JsonNode oil = JsonMapper.shared().readTree(json.out()).get("oil");
+        JsonNode oil = json.answer().get("oil");
 
         assertThat(oil.get("appliedMl").asDouble()).isEqualTo(46);
         double found = 0;
@@ -94,8 +94,7 @@ class SimulateCommandTest {
 
     @Test
     void onePlayingHasNoInterval() {
-        JsonNode answer = JsonMapper.shared()
-                .readTree(simulate("--format", "json", "--replications", 1).out());
+        JsonNode answer = simulate("--format", "json", "--replications", 1).answer();
 
         assertThat(answer.get("squads").get(0).get("meanScoreCi95").isNull()).isTrue();
     }
@@ -179,7 +178,7 @@ class SimulateCommandTest {
         Program.Outcome outcome = simulate("--until-halfwidth", 8, "--format", "json", "--threads", 2);
 
         assertThat(outcome.exitCode()).isZero();
-        JsonNode answer = JsonMapper.shared().readTree(outcome.out());
+        JsonNode answer = outcome.answer();
         JsonNode precision = answer.get("untilHalfWidth");
         assertThat(precision.get("met").asBoolean()).isTrue();
         assertThat(precision.get("reachedPins").asDouble()).isLessThanOrEqualTo(8);
@@ -232,9 +231,7 @@ class SimulateCommandTest {
             rows = parser.getRecords();
         }
         assertThat(text).endsWith("\r\n");
-        assertThat(rows)
-                .hasSize(
-                        JsonMapper.shared().readTree(outcome.out()).get("shots").asInt());
+        assertThat(rows).hasSize(outcome.answer().get("shots").asInt());
         assertThat(rows.stream()
                         .filter(row -> !row.get("game").equals("0"))
                         .map(row -> row.get("bowler") + row.get("game") + "/" + row.get("frame"))
@@ -305,10 +302,6 @@ class SimulateCommandTest {
     }
 
     private static Program.Outcome simulate(Object... options) {
-        Object[] args = new Object[options.length + 2];
-        args[0] = "simulate";
-        args[1] = ONE_PAIR;
-        System.arraycopy(options, 0, args, 2, options.length);
-        return Program.run(args);
+        return Program.runWith(List.of("simulate", ONE_PAIR), options);
     }
 }

@@ -98,15 +98,7 @@ class SimulateReportTest {
 
     @Test
     void handicapsAndChangesOfTheBallAreTold() {
-        Bowler bowler = READING.scenario()
-                .orElseThrow()
-                .event()
-                .squads()
-                .get(0)
-                .groups()
-                .get(0)
-                .bowlers()
-                .get(0);
+        Bowler bowler = Scenarios.oneBowler();
         SquadResult squad = new SquadResult(
                 "A",
                 0,
@@ -147,15 +139,7 @@ class SimulateReportTest {
     private static StudyResult study(StyleWindow before, StyleWindow after) {
         long startMs = 18 * 3_600_000L;
         long endMs = startMs + 6 * 3_600_000L + 30 * 60_000L;
-        Bowler bowler = READING.scenario()
-                .orElseThrow()
-                .event()
-                .squads()
-                .get(0)
-                .groups()
-                .get(0)
-                .bowlers()
-                .get(0);
+        Bowler bowler = Scenarios.oneBowler();
         EventResult first = new EventResult(
                 List.of(new SquadResult(
                         "A",

@@ -44,16 +44,7 @@ class PlayEstimateTest {
     }
 
     private static Squad squadOf(int bowlers, double tempo) {
-        Bowler usual = Scenarios.read(Scenarios.SOUND)
-                .scenario()
-                .orElseThrow()
-                .event()
-                .squads()
-                .get(0)
-                .groups()
-                .get(0)
-                .bowlers()
-                .get(0);
+        Bowler usual = Scenarios.oneBowler();
         List<Bowler> group = IntStream.range(0, bowlers)
                 .mapToObj(i -> new Bowler(
                         "b" + i,

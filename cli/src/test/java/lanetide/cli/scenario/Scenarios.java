@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
+import lanetide.squads.model.Bowler;
 
 /** Scenario files for tests. */
 public final class Scenarios {
@@ -53,6 +54,20 @@ public final class Scenarios {
     /** Reads a text as a scenario. */
     public static Reading read(String text) {
         return new ScenarioReader(OptionalLong.empty()).read("test.yaml", text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** A bowler of the sound scenario. */
+    public static Bowler oneBowler() {
+        return read(SOUND)
+                .scenario()
+                .orElseThrow()
+                .event()
+                .squads()
+                .get(0)
+                .groups()
+                .get(0)
+                .bowlers()
+                .get(0);
     }
 
     /** Reads the sound scenario with one passage replaced. */
