@@ -95,18 +95,19 @@ public final class FairnessCommand implements Callable<Integer> {
                     changes.map(late -> planned.with(late.change().event())).orElse(planned);
             FairnessResult result = study(scenario, threads);
             verdict = result.verdict();
-            Optional<FairnessComparison> late = changes.flatMap(change -> compared(planned, result, threads));
+            Optional<FairnessComparison> late =
+                    changes.isPresent() ? withPlanned(planned, result, threads) : Optional.empty();
             return render(reading, scenario, result, remedies(scenario, result, threads), late);
         });
         boolean fails = failIfUnfair && verdict == Verdict.UNFAIR;
         return exitCode == ExitCode.DONE && fails ? ExitCode.CONDITION_FAILS : exitCode;
     }
 
-    /** What the changes do; nothing to tell where an event has no two groups. */
-    private Optional<FairnessComparison> compared(Scenario planned, FairnessResult changed, int threads) {
-        FairnessResult before = study(planned, threads);
-        boolean hasGroups = before.evenness().isPresent() && changed.evenness().isPresent();
-        return hasGroups ? Optional.of(FairnessComparison.of(before, changed)) : Optional.empty();
+    /** What the changes do; a table of effects has no place for it. */
+    private Optional<FairnessComparison> withPlanned(Scenario planned, FairnessResult changed, int threads) {
+        return options.format() == Format.CSV
+                ? Optional.empty()
+                : FairnessComparison.withPlanned(planned.event(), changed, event -> study(planned, threads));
     }
 
     private void requireMargin() {

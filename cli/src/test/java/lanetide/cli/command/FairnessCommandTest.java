@@ -209,6 +209,19 @@ class FairnessCommandTest {
     }
 
     @Test
+    void ofASingleGroupNothingIsHeldAgainstTheEventAsPlanned() throws Exception {
+        Path one = Files.writeString(
+                folder.resolve("one-group.yaml"),
+                Scenarios.SOUND.replace("lanes: 1 to 4", "lanes: 1 to 2").replace("perSquad: 8", "perSquad: 4"));
+        Program.Outcome answer = Program.run(
+                "fairness", one, "--no-shows", "A=1", "--replications", 10, "--remedies", 0, "--format", "json");
+
+        assertThat(answer.err()).isEmpty();
+        assertThat(JsonMapper.shared().readTree(answer.out()).get("lateChanges").isNull())
+                .isTrue();
+    }
+
+    @Test
     void theTextTellsWhatLateChangesDo() {
         assertThat(fairness("--no-shows", "B=1").out()).contains("What the late changes do", "as planned it is");
         assertThat(fairness("--without", "91-92").err()).contains("--without", "91-92");

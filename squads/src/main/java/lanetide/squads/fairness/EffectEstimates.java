@@ -74,15 +74,21 @@ public final class EffectEstimates {
         for (int s = 0; s < event.squads().size(); s++) {
             from[s + 1] = from[s] + event.squads().get(s).groups().size();
         }
+        List<String> ids = groupIds(event);
+        int[] of = IntStream.range(0, seats.count())
+                .map(seat -> from[squads[seat]] + groups[seat])
+                .toArray();
+        add(EffectKind.GROUP, new Classes(of, ids), () -> draw(of, ids.size()));
+    }
+
+    /** What the groups of all squads are called. */
+    static List<String> groupIds(Event event) {
         List<String> ids = new ArrayList<>();
         for (Squad squad : event.squads()) {
             String before = event.squads().size() > 1 ? squad.id() + "/" : "";
             squad.groups().forEach(group -> ids.add(before + group.id()));
         }
-        int[] of = IntStream.range(0, seats.count())
-                .map(seat -> from[squads[seat]] + groups[seat])
-                .toArray();
-        add(EffectKind.GROUP, new Classes(of, ids), () -> draw(of, ids.size()));
+        return ids;
     }
 
     private Estimate draw(int[] of, int count) {

@@ -2,8 +2,11 @@ package lanetide.squads.fairness;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.des.stats.MeanEstimate;
+import lanetide.squads.model.Event;
 
 /**
  * What a change of an event does to its fairness, round by round under the same luck.
@@ -31,6 +34,21 @@ public record FairnessComparison(
      * @param changeCi90 interval of the change
      */
     public record GroupChange(String id, double beforePins, double afterPins, ConfidenceInterval changeCi90) {}
+
+    /**
+     * Compares a changed event with the event as planned, which is studied only where there is something to compare.
+     *
+     * @param planned the event as planned
+     * @param after a study of the changed event
+     * @param study studies an event as the changed one was, with the same seed
+     * @return what has changed; empty if either event has a single group
+     */
+    public static Optional<FairnessComparison> withPlanned(
+            Event planned, FairnessResult after, Function<Event, FairnessResult> study) {
+        boolean hasGroups =
+                EffectEstimates.groupIds(planned).size() > 1 && after.evenness().isPresent();
+        return hasGroups ? Optional.of(of(study.apply(planned), after)) : Optional.empty();
+    }
 
     /**
      * Compares two studies of the same plan. Of the one with more rounds the first are taken.

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
@@ -72,6 +74,27 @@ class ComparisonTest {
             assertThat(group.afterPins()).isEqualTo(group.beforePins());
             assertThat(group.changeCi90().low()).isEqualTo(0.0);
         });
+    }
+
+    @Test
+    void theEventAsPlannedIsPlayedOnlyIfBothHaveTwoGroupsToCompare() {
+        Event alone = SmallEvents.staying(SmallEvents.mixed(1, 3), 2);
+        FairnessPlan plan = new FairnessPlan(1, 12, 2, true);
+        FairnessResult one = FairnessStudy.run(alone, plan, 2, done -> {});
+        FairnessResult several = FairnessStudy.run(PLAN, plan, 2, done -> {});
+        List<Event> played = new ArrayList<>();
+        Function<Event, FairnessResult> study = event -> {
+            played.add(event);
+            return several;
+        };
+
+        assertThat(FairnessComparison.withPlanned(alone, one, study)).isEmpty();
+        assertThat(FairnessComparison.withPlanned(alone, several, study)).isEmpty();
+        assertThat(FairnessComparison.withPlanned(PLAN, one, study)).isEmpty();
+        assertThat(played).isEmpty();
+        assertThat(FairnessComparison.withPlanned(PLAN, several, study))
+                .contains(FairnessComparison.of(several, several));
+        assertThat(played).containsExactly(PLAN);
     }
 
     @Test
