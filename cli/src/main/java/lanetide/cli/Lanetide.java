@@ -4,14 +4,17 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import lanetide.cli.command.CheckCommand;
 import lanetide.cli.command.CommandFailure;
 import lanetide.cli.command.CompareCommand;
+import lanetide.cli.command.CompletionCommand;
 import lanetide.cli.command.ExitCode;
 import lanetide.cli.command.FairnessCommand;
+import lanetide.cli.command.HelpText;
 import lanetide.cli.command.LinesCommand;
 import lanetide.cli.command.NewCommand;
 import lanetide.cli.command.PatternCommand;
@@ -24,18 +27,49 @@ import lanetide.cli.command.SheetsCommand;
 import lanetide.cli.command.SimulateCommand;
 import lanetide.cli.report.Cautions;
 import lanetide.cli.report.ProgramVersion;
-import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** The program: finds the command, runs it, and turns every failure into one plain sentence. */
 @Command(
         name = "lanetide",
-        description = "What the oil on tenpin lanes will be, game by game, and whether the schedule shares it fairly.",
+        header = "Tells what the oil on tenpin lanes will be, and whether a schedule is fair",
+        description = {
+            "Reads a scenario, plays the whole event shot by shot on a real oil film, and answers a question about it:"
+                    + " one command for each question. `lanetide COMMAND --help` tells all of a command.",
+            "",
+            HelpText.WHERE
+        },
+        synopsisHeading = "%nUsage: ",
+        abbreviateSynopsis = true,
+        synopsisSubcommandLabel = "COMMAND",
+        descriptionHeading = "%n",
+        parameterListHeading = "%nArguments:%n",
+        optionListHeading = "%nOptions:%n",
+        commandListHeading = "%nCommands:%n",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            HelpText.DONE,
+            "1:done, and what was asked for does not hold; each command says what that is",
+            HelpText.WRONG_SCENARIO,
+            HelpText.FILE_TROUBLE,
+            HelpText.INTERRUPTED
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  lanetide new -o my-event.yaml",
+            "  lanetide check scenarios/club-night.yaml",
+            "  lanetide simulate scenarios/club-night.yaml",
+            "  lanetide simulate --help"
+        },
         subcommands = {
             CheckCommand.class,
             CompareCommand.class,
+            CompletionCommand.class,
             FairnessCommand.class,
             LinesCommand.class,
             NewCommand.class,
@@ -47,15 +81,28 @@ import picocli.CommandLine.IVersionProvider;
             SchemaCommand.class,
             SheetsCommand.class,
             SimulateCommand.class,
-            AutoComplete.GenerateCompletion.class,
             CommandLine.HelpCommand.class
         },
         versionProvider = Lanetide.Version.class,
         mixinStandardHelpOptions = true,
-        scope = CommandLine.ScopeType.INHERIT,
-        synopsisSubcommandLabel = "COMMAND")
+        scope = CommandLine.ScopeType.INHERIT)
 public final class Lanetide {
+    private static final String CAUTIONS = "cautions";
+
+    @Spec
+    private CommandSpec command;
+
     private Lanetide() {}
+
+    @Option(
+            names = "--no-color",
+            scope = CommandLine.ScopeType.INHERIT,
+            description = "No colours in help; the NO_COLOR convention is obeyed too.")
+    void setNoColor(boolean noColor) {
+        if (noColor) {
+            command.commandLine().setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        }
+    }
 
     /** The version, for {@code --version}. */
     static final class Version implements IVersionProvider {
@@ -98,10 +145,9 @@ public final class Lanetide {
     }
 
     private static CommandLine commandLine(PrintWriter out, PrintWriter err) {
-        CommandLine line = new CommandLine(new Lanetide())
+        CommandLine line = commands()
                 .setOut(out)
                 .setErr(err)
-                .setUsageHelpWidth(100)
                 .setParameterExceptionHandler((e, wrong) -> wrongUse(err, e))
                 .setExecutionExceptionHandler((e, command, parsed) -> failed(err, e));
         line.registerConverter(Long.class, text -> whole(text, Long::valueOf));
@@ -109,6 +155,13 @@ public final class Lanetide {
         line.registerConverter(int.class, text -> whole(text, Integer::valueOf));
         line.registerConverter(Double.class, text -> number(text, Double::valueOf, "a number"));
         addCautions(line);
+        return line;
+    }
+
+    /** All commands, with their help. */
+    static CommandLine commands() {
+        CommandLine line = new CommandLine(new Lanetide());
+        HelpText.explainHelp(line.getSubcommands().get("help").getCommandSpec());
         return line;
     }
 
@@ -125,14 +178,20 @@ public final class Lanetide {
     }
 
     private static void addCautions(CommandLine line) {
-        var usage = line.getCommandSpec().usageMessage();
-        String[] footer = Arrays.copyOf(usage.footer(), usage.footer().length + 1 + Cautions.ALL.size());
-        Arrays.fill(footer, usage.footer().length, footer.length, "");
-        for (int i = 0; i < Cautions.ALL.size(); i++) {
-            footer[usage.footer().length + 1 + i] = Cautions.ALL.get(i);
-        }
-        usage.footer(footer);
-        line.getSubcommands().values().forEach(Lanetide::addCautions);
+        List<String> sections = new ArrayList<>(line.getHelpSectionKeys());
+        sections.add(CAUTIONS);
+        line.setHelpSectionKeys(sections);
+        renderCautions(line);
+        line.getSubcommands().values().forEach(Lanetide::renderCautions);
+    }
+
+    private static void renderCautions(CommandLine line) {
+        line.getHelpSectionMap().put(CAUTIONS, help -> {
+            StringBuilder text = new StringBuilder(help.createHeading("%nCautions:%n"));
+            String[] cautions = Cautions.ALL.toArray(String[]::new);
+            return CommandLine.Help.join(help.ansi(), line.getUsageHelpWidth(), false, cautions, text)
+                    .toString();
+        });
     }
 
     private static int wrongUse(PrintWriter err, CommandLine.ParameterException e) {

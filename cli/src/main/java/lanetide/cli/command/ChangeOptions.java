@@ -33,19 +33,19 @@ final class ChangeOptions {
             paramLabel = "PAIRS",
             split = ",",
             description =
-                    "Pairs that cannot be used, such as 9-10,11-12; the new schedule troubles as few as possible.")
+                    "Pairs that cannot be used, such as 9-10,11-12; the new schedule troubles as few as possible (default: none).")
     private List<String> without = List.of();
 
     @Option(
             names = "--from-squad",
             paramLabel = "ID",
-            description = "First squad that does without them (default: the first).")
+            description = "With --without: first squad that does without them (default: the first).")
     private String fromSquad;
 
     @Option(
             names = "--from-game",
             paramLabel = "N",
-            description = "First game of that squad without them (default: 1).")
+            description = "With --without: first game of that squad without them, from 1 to its last (default: 1).")
     private Integer fromGame;
 
     @Option(
@@ -57,13 +57,15 @@ final class ChangeOptions {
             names = "--no-shows",
             paramLabel = "WHO",
             split = ",",
-            description = "Bowlers who stay away: names, or SQUAD=N for a number of them, drawn by lot.")
+            description =
+                    "Bowlers who stay away: names, or SQUAD=N for a number of them, drawn by lot (default: none).")
     private List<String> noShows = List.of();
 
     @Option(
             names = "--late",
             paramLabel = "SQUAD=TIME",
-            description = "A squad that starts late, such as B=60min or B=1h; later squads wait if they must.")
+            description =
+                    "A squad that starts late, by up to 24 h, such as B=60min or B=1h; later squads wait if they must (default: none).")
     private String late;
 
     /** The changes asked for; empty for none. */

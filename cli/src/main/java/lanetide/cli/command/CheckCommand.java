@@ -11,14 +11,16 @@ import picocli.CommandLine.Mixin;
 /** Finds every fault of a scenario in one pass. */
 @Command(
         name = "check",
-        description = "Finds every fault of a scenario in one pass and says what to try.",
+        header = "Finds every fault of a scenario in one pass",
+        description = {
+            "Says of every fault what it is, where it stands, its value, its limit and what to try; then what was understood of the scenario, and what is assumed. There is no csv form.",
+            "",
+            HelpText.WHERE
+        },
+        exitCodeList = {"0:no errors", "1:errors found", HelpText.WRONG_USE, HelpText.FILE_TROUBLE},
         footer = {
-            "",
-            "Examples:",
             "  lanetide check scenarios/club-night.yaml",
-            "  lanetide check scenarios/club-night.yaml --format json -o notices.json",
-            "",
-            "Exit codes: 0 no errors; 1 errors found; 2 wrong use; 3 a file cannot be read or written."
+            "  lanetide check scenarios/club-night.yaml --format json -o faults.json"
         })
 public final class CheckCommand implements Callable<Integer> {
     @Mixin

@@ -14,7 +14,6 @@ import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.ScenarioReader;
 import lanetide.cli.scenario.Severity;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -25,7 +24,10 @@ final class CommonOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec command;
 
-    @Parameters(index = "0", paramLabel = "SCENARIO", description = "Scenario file (YAML); see the folder scenarios.")
+    @Parameters(
+            index = "0",
+            paramLabel = "SCENARIO",
+            description = "Scenario file (YAML); see the folder scenarios. Required.")
     private Path scenario;
 
     @Option(
@@ -39,20 +41,22 @@ final class CommonOptions {
     @Option(
             names = {"-o", "--out"},
             paramLabel = "FILE",
-            description = "Write the answer to FILE, in one step and only if the run succeeds.")
+            description =
+                    "Write the answer to FILE, in one step and only if the run succeeds (default: standard output).")
     private Path out;
 
     @Option(
             names = "--seed",
             paramLabel = "N",
-            description = "Seed of all chance, in place of the scenario's; same scenario and seed, same answer.")
+            description =
+                    "Seed of all chance, from 0 to 999999999999; same scenario and seed, same answer (default: the scenario's).")
     private Long seed;
 
     @Option(
             names = "--threads",
             paramLabel = "N",
             description =
-                    "Threads to compute with (default: one for each processor). The answer does not depend on it.")
+                    "Threads to compute with, from 1 to 1024; the answer does not depend on it (default: one for each processor).")
     private Integer threads;
 
     @Option(
@@ -61,19 +65,11 @@ final class CommonOptions {
             defaultValue = "trade",
             converter = Units.Converter.class,
             description =
-                    "Units of text answers: trade (feet, units of oil) or metric (metres, micrometres). JSON and CSV"
-                            + " name their units in the fields.")
+                    "Units of text answers: trade (feet, units of oil) or metric (metres, micrometres). JSON and CSV name their units in the fields (default: trade).")
     private Units units;
 
-    @Option(names = "--quiet", description = "No progress and no warnings on standard error.")
+    @Option(names = "--quiet", description = "Show no progress. Warnings and failures are told all the same.")
     private boolean quiet;
-
-    @Option(names = "--no-color", description = "No colours in help; the NO_COLOR convention is obeyed too.")
-    void setNoColor(boolean noColor) {
-        if (noColor) {
-            command.commandLine().setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
-        }
-    }
 
     Path scenario() {
         return scenario;
@@ -138,11 +134,10 @@ final class CommonOptions {
                 .orElseThrow(() -> CommandFailure.wrongUse("The scenario " + file + " has errors; see above."));
     }
 
-    /** Tells on standard error what was found in a scenario: errors always, warnings unless it is to be quiet; remarks are for check. */
+    /** Tells on standard error what was found in a scenario: errors and warnings; remarks are for check. */
     private void tell(Path file, Reading reading) {
         List<Notice> told = reading.notices().stream()
-                .filter(notice ->
-                        notice.severity() == Severity.ERROR || (notice.severity() == Severity.WARNING && !quiet))
+                .filter(notice -> notice.severity() != Severity.INFO)
                 .toList();
         if (!told.isEmpty()) {
             Page page = new Page().line(file + (reading.scenario().isEmpty() ? " cannot be played." : ""));
@@ -152,8 +147,10 @@ final class CommonOptions {
         }
     }
 
-    /** Where the answer goes, checked before a long run. */
+    /** Where the answer goes, checked with the numbers of these options before a long run. */
     Optional<AnswerFile> answerFile() {
+        threads();
+        seed();
         return file(out);
     }
 

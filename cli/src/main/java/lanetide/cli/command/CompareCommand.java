@@ -18,30 +18,33 @@ import picocli.CommandLine.Parameters;
 /** Compares two scenarios under the same luck. */
 @Command(
         name = "compare",
-        description =
-                "Plays two scenarios with the same luck and tells what differs, by how much, and whether it is real.",
+        header = "Plays two scenarios with the same luck and tells what differs",
+        description = {
+            "Tells how the plans differ, what differs in play, by how much, and whether it is real. Both are played with the seed of the first, and bowlers of the same squad and name have the same luck.",
+            "",
+            HelpText.WHERE
+        },
+        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
         footer = {
-            "",
-            "Examples:",
-            "  lanetide compare scenarios/club-night.yaml my-club-night.yaml",
-            "  lanetide compare scenarios/championship.yaml fresh-oil.yaml --replications 50 --format json -o answer.json",
-            "",
-            "Both are played with the seed of the first, and bowlers of the same squad and name have the same luck.",
-            "Exit codes: 0 done; 2 wrong use, or a scenario with errors; 3 a file cannot be read or written;",
-            "130 interrupted."
+            "  lanetide compare scenarios/club-night.yaml my-night.yaml",
+            "  lanetide compare scenarios/club-night.yaml my-night.yaml -o diff.txt",
+            "  lanetide compare scenarios/club-night.yaml scenarios/taped-lanes.yaml"
         })
 public final class CompareCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions options;
 
-    @Parameters(index = "1", paramLabel = "OTHER", description = "Scenario file (YAML) to compare the first with.")
+    @Parameters(
+            index = "1",
+            paramLabel = "OTHER",
+            description = "Scenario file (YAML) to compare the first with. Required.")
     private Path other;
 
     @Option(
             names = "--replications",
             paramLabel = "N",
             defaultValue = "20",
-            description = "How often each is played, with the same luck in both (default: 20).")
+            description = "How often each is played, with the same luck in both, from 2 to 100000 (default: 20).")
     private int replications;
 
     @Override

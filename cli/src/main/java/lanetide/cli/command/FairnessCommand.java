@@ -24,18 +24,25 @@ import picocli.CommandLine.Option;
 /** Tells whether the schedule is fair, and to whom not. */
 @Command(
         name = "fairness",
-        description = "Whether the schedule is fair, to whom not, by how many pins a game, how sure that is, and why.",
+        header = "Tells whether the schedule is fair, and to whom it is not",
+        description = {
+            "Tells by how many pins a game a squad, a starting pair, a hand or a style is better off, how sure that is, what goes with it, and what would mend it. Bowlers change seats from playing to playing and keep their luck, so that their skill cancels.",
+            "",
+            HelpText.WHERE
+        },
+        exitCodeList = {
+            "0:done; without --fail-if-unfair whatever the verdict",
+            "1:done, and unfair under --fail-if-unfair",
+            HelpText.WRONG_SCENARIO,
+            HelpText.FILE_TROUBLE,
+            HelpText.INTERRUPTED
+        },
         footer = {
-            "",
-            "Examples:",
-            "  lanetide fairness scenarios/championship.yaml",
-            "  lanetide fairness scenarios/championship.yaml --margin 3 --replications 1000",
+            "  lanetide fairness scenarios/club-night.yaml",
+            "  lanetide fairness scenarios/club-night.yaml --margin 3",
             "  lanetide fairness scenarios/club-night.yaml --fail-if-unfair --quiet",
-            "  lanetide fairness scenarios/championship.yaml --without 9-10",
-            "  lanetide fairness scenarios/championship.yaml --format json -o answer.json",
-            "",
-            "Exit codes: 0 done; 1 done, and unfair under --fail-if-unfair; 2 wrong use, or a scenario with errors;",
-            "3 a file cannot be read or written; 130 interrupted."
+            "  lanetide fairness scenarios/club-final.yaml --without 3-4",
+            "  lanetide fairness scenarios/club-night.yaml --format csv -o fair.csv"
         })
 public final class FairnessCommand implements Callable<Integer> {
     private static final int MOST_REPLICATIONS = 1_000_000;
@@ -51,15 +58,14 @@ public final class FairnessCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "200",
             description =
-                    "How often the event is played at most, in rounds in which bowlers change seats and keep their luck"
-                            + " (default: 200).")
+                    "How often the event is played at most, in rounds in which bowlers change seats and keep their luck; from the playings of two rounds, which depend on the event, to 1000000 (default: 200).")
     private int replications;
 
     @Option(
             names = "--margin",
             paramLabel = "PINS",
             description =
-                    "Largest advantage, in pins a game, that still counts as fair (default: the scenario's, or else 2).")
+                    "Largest advantage that still counts as fair, in pins a game, above 0 and at most 50 (default: the scenario's, else 2).")
     private Double margin;
 
     @Option(
@@ -74,7 +80,7 @@ public final class FairnessCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "40",
             description =
-                    "How often the event is played with each change that could mend it; 0 to leave them out (default: 40).")
+                    "How often the event is played with each change that could mend it, from 0 to 1000000; 0 leaves them out (default: 40).")
     private int remedies;
 
     @Option(names = "--fail-if-unfair", description = "End with exit code 1 if the verdict is unfair.")

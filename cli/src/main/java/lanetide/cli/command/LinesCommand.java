@@ -20,20 +20,20 @@ import picocli.CommandLine.Option;
 /** Tells where each style starts on the fresh pattern. */
 @Command(
         name = "lines",
-        description =
-                "Where each style starts on the fresh pattern, on each surface: laydown, arrows, exit window, room to"
-                        + " miss, another ball. Several covers or finishes stand side by side.",
+        header = "Tells where each style starts on the fresh pattern",
+        description = {
+            "Tells for each style on each surface where to lay the ball down, where to cross the arrows, the window of exit boards, the room to miss, and whether another ball is better. Several covers or finishes stand side by side. "
+                    + HelpText.BOARDS,
+            "",
+            HelpText.WHERE
+        },
+        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE},
         footer = {
-            "",
-            "Examples:",
             "  lanetide lines scenarios/club-night.yaml",
-            "  lanetide lines scenarios/club-night.yaml --style straight,power --surface wood",
-            "  lanetide lines scenarios/one-pair.yaml --level league --cover urethane",
-            "  lanetide lines scenarios/one-pair.yaml --style tweener --grit 500,3000 --surface hard-synthetic",
-            "  lanetide lines scenarios/championship.yaml --format json -o lines.json",
-            "",
-            "Boards are counted from the bowler's own gutter.",
-            "Exit codes: 0 done; 2 wrong use, or a scenario with errors; 3 a file cannot be read or written."
+            "  lanetide lines scenarios/one-pair.yaml --style power --surface wood",
+            "  lanetide lines scenarios/one-pair.yaml --level elite --cover urethane",
+            "  lanetide lines scenarios/one-pair.yaml --grit 500,3000",
+            "  lanetide lines scenarios/club-night.yaml --format json -o lines.json"
         })
 public final class LinesCommand implements Callable<Integer> {
     @Mixin
@@ -43,41 +43,52 @@ public final class LinesCommand implements Callable<Integer> {
             names = "--style",
             paramLabel = "NAME",
             split = ",",
-            description = "Styles to look at (default: those of the scenario).")
+            completionCandidates = Candidates.Styles.class,
+            description =
+                    "Playing styles to look at, with commas between: ${COMPLETION-CANDIDATES}, or the scenario's own (default: those of the scenario).")
     private List<String> styles = List.of();
 
     @Option(
             names = "--hand",
             paramLabel = "NAME",
             split = ",",
-            description = "right or left (default: those on which the scenario's bowlers play).")
+            completionCandidates = Candidates.Hands.class,
+            description =
+                    "${COMPLETION-CANDIDATES}, or both with a comma between (default: those of the scenario's bowlers).")
     private List<String> hands = List.of();
 
     @Option(
             names = "--cover",
             paramLabel = "NAME",
             split = ",",
-            description = "Covers of everybody's ball, side by side (default: the commonest of each style).")
+            completionCandidates = Candidates.Covers.class,
+            description =
+                    "Covers of everybody's ball, side by side: ${COMPLETION-CANDIDATES}, or the scenario's own (default: the commonest of each style).")
     private List<String> covers = List.of();
 
     @Option(
             names = "--grit",
             paramLabel = "N",
             split = ",",
-            description = "Abrasives with which the ball is sanded, side by side (default: its own finish).")
+            description =
+                    "Grit numbers of abrasives with which the ball is sanded, side by side, each from 180 to 5000 (default: its own finish).")
     private List<Integer> grits = List.of();
 
     @Option(
             names = "--level",
             paramLabel = "NAME",
-            description = "Level of everybody (default: the commonest of each style).")
+            completionCandidates = Candidates.Skills.class,
+            description =
+                    "Level of everybody: ${COMPLETION-CANDIDATES}, or the scenario's own (default: the commonest of each style).")
     private String level;
 
     @Option(
             names = "--surface",
             paramLabel = "NAME",
             split = ",",
-            description = "Surfaces to look at (default: the scenario's, then all others it knows).")
+            completionCandidates = Candidates.Surfaces.class,
+            description =
+                    "Lane surfaces to look at: ${COMPLETION-CANDIDATES}, or the scenario's own (default: the scenario's, then all others).")
     private List<String> surfaces = List.of();
 
     @Override

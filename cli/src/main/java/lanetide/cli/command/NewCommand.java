@@ -27,62 +27,105 @@ import picocli.CommandLine.Spec;
 /** Writes a scenario to begin with, by options, or by asking on a terminal. */
 @Command(
         name = "new",
-        description =
-                "Writes a scenario to begin with, every key explained. What no option says is asked for on a terminal;"
-                        + " elsewhere, and with --yes, the value in brackets is taken.",
+        header = "Writes a scenario to begin with, every key explained",
+        description = {
+            "What no option says is asked for on a terminal, where an empty line takes the value in brackets and end of input (Ctrl-D) stops without writing anything. Elsewhere, and with --yes, that value is taken.",
+            "",
+            "The scenario goes to standard output, or to FILE with --out. Questions and failures go to standard error."
+        },
+        exitCodeList = {
+            HelpText.DONE,
+            "2:wrong use, answers that make no scenario, or end of input before the last one",
+            HelpText.FILE_TROUBLE
+        },
         footer = {
-            "",
-            "Examples:",
             "  lanetide new -o my-event.yaml",
-            "  lanetide new --name \"Club final\" --lanes \"1 to 8\" --starts 09:00,14:00 --games 6 --yes -o final.yaml",
-            "  lanetide new --entries entries.csv --starts 19:30 --yes -o league.yaml",
-            "",
-            "Exit codes: 0 done; 2 wrong use, or answers that make no scenario; 3 a file cannot be read or written."
+            "  lanetide new --lanes \"1 to 12\" --games 6 --yes -o cup.yaml",
+            "  lanetide new --entries entries.csv --starts 09:00,14:00 -o final.yaml"
         })
 public final class NewCommand implements Callable<Integer> {
     @Spec
     private CommandSpec command;
 
-    @Option(names = "--name", paramLabel = "TEXT", description = "What the event is called [My event].")
+    @Option(names = "--name", paramLabel = "TEXT", description = "What the event is called (default: My event).")
     private String name;
 
-    @Option(names = "--lanes", paramLabel = "RANGE", description = "Lanes in use, such as \"1 to 8\" [1 to 8].")
+    @Option(
+            names = "--lanes",
+            paramLabel = "RANGE",
+            description = "Lanes in use, paired from the left, such as \"1 to 8\" (default: 1 to 8).")
     private String lanes;
 
-    @Option(names = "--surface", paramLabel = "NAME", description = "What the lanes are made of [hard-synthetic].")
+    @Option(
+            names = "--surface",
+            paramLabel = "NAME",
+            completionCandidates = Candidates.Surfaces.class,
+            description = "What the lanes are made of: ${COMPLETION-CANDIDATES} (default: hard-synthetic).")
     private String surface;
 
-    @Option(names = "--length", paramLabel = "LENGTH", description = "Where the oil ends [40 ft].")
+    @Option(
+            names = "--length",
+            paramLabel = "LENGTH",
+            description = "Where the oil ends, in ft or m, such as \"40 ft\" (default: 40 ft).")
     private String length;
 
-    @Option(names = "--volume", paramLabel = "VOLUME", description = "Oil on one lane [24 mL].")
+    @Option(
+            names = "--volume",
+            paramLabel = "VOLUME",
+            description = "Oil on one lane in mL, such as \"24 mL\" (default: 24 mL).")
     private String volume;
 
-    @Option(names = "--ratio", paramLabel = "RATIO", description = "Middle boards over outer boards [5:1].")
+    @Option(
+            names = "--ratio",
+            paramLabel = "RATIO",
+            description = "Oil on the middle five boards over that on boards 3 to 7, such as 3:1 (default: 5:1).")
     private String ratio;
 
-    @Option(names = "--games", paramLabel = "N", description = "Games a bowler plays in one squad [4].")
+    @Option(
+            names = "--games",
+            paramLabel = "N",
+            description = "Games a bowler plays in one squad, from 1 to 100 (default: 4).")
     private String games;
 
-    @Option(names = "--practice", paramLabel = "TIME", description = "Practice before the first game [10 min].")
+    @Option(
+            names = "--practice",
+            paramLabel = "TIME",
+            description = "Practice before the first game, in min, such as \"10 min\" (default: 10 min).")
     private String practice;
 
-    @Option(names = "--rotation", paramLabel = "NAME", description = "How groups move: stay or right [stay].")
+    @Option(
+            names = "--rotation",
+            paramLabel = "NAME",
+            completionCandidates = Candidates.Designs.class,
+            description = "How groups move over the pairs: ${COMPLETION-CANDIDATES} (default: stay).")
     private String rotation;
 
-    @Option(names = "--starts", paramLabel = "TIMES", description = "Start of each squad, such as 09:00,14:00 [19:30].")
+    @Option(
+            names = "--starts",
+            paramLabel = "TIMES",
+            description =
+                    "When the practice of each squad starts, with commas between, such as 09:00,14:00; at most 8 (default: 19:30).")
     private String starts;
 
-    @Option(names = "--oil", paramLabel = "NAME", description = "Before later squads: fresh, over or none [fresh].")
+    @Option(
+            names = "--oil",
+            paramLabel = "NAME",
+            completionCandidates = Candidates.Oilings.class,
+            description =
+                    "Oil before each later squad: fresh (cleaned, then oiled), over (oiled over what is left) or none (default: fresh).")
     private String oil;
 
-    @Option(names = "--bowlers", paramLabel = "N", description = "Bowlers in each squad [24].")
+    @Option(
+            names = "--bowlers",
+            paramLabel = "N",
+            description = "Bowlers in each squad, spread evenly over the pairs; without --entries (default: 24).")
     private String bowlers;
 
     @Option(
             names = "--entries",
             paramLabel = "FILE",
-            description = "A CSV table of the bowlers beside the scenario [none].")
+            description =
+                    "A CSV table of the bowlers, in the folder of the scenario (default: none; bowlers are drawn by shares).")
     private String entries;
 
     @Option(names = "--yes", description = "Ask nothing.")
@@ -91,7 +134,8 @@ public final class NewCommand implements Callable<Integer> {
     @Option(
             names = {"-o", "--out"},
             paramLabel = "FILE",
-            description = "Write the scenario to FILE, in one step; an older file there is never replaced.")
+            description =
+                    "Write the scenario to FILE, in one step; an older file there is never replaced (default: standard output).")
     private Path out;
 
     @Override

@@ -13,17 +13,18 @@ import picocli.CommandLine.Mixin;
 /** Says what a pattern is and what it means for play. */
 @Command(
         name = "pattern",
-        description = "What the pattern is and what it means for play: bands, tier, tapes, exit boards.",
-        footer = {
+        header = "Tells what the pattern is and what it means for play",
+        description = {
+            "Tells its bands of length and volume, its tier by ratio, what tapes would read, what that means for play, and the exit boards by rule and by model. The csv form holds the tape readings, in the columns that a scenario's own tapes may have.",
             "",
-            "Examples:",
+            HelpText.WHERE
+        },
+        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE},
+        footer = {
             "  lanetide pattern scenarios/club-night.yaml",
             "  lanetide pattern scenarios/taped-lanes.yaml --units metric",
-            "  lanetide pattern scenarios/championship.yaml --format json -o pattern.json",
-            "  lanetide pattern scenarios/championship.yaml --format csv -o tapes.csv",
-            "",
-            "The csv form holds the tape readings, in the columns that a scenario's own tapes may have.",
-            "Exit codes: 0 done; 2 wrong use, or a scenario with errors; 3 a file cannot be read or written."
+            "  lanetide pattern scenarios/one-pair.yaml --format json -o sheet.json",
+            "  lanetide pattern scenarios/one-pair.yaml --format csv -o tapes.csv"
         })
 public final class PatternCommand implements Callable<Integer> {
     @Mixin

@@ -15,19 +15,18 @@ import picocli.CommandLine.Option;
 /** Tells a bowler what he will meet on his pairs, game by game. */
 @Command(
         name = "preview",
-        description =
-                "What you will meet on your pairs, game by game: exit window, where to start, when to move and which"
-                        + " way, when to change the ball, how sure this is, and what to watch in practice.",
+        header = "Tells what you will meet on your pairs, game by game",
+        description = {
+            "Tells of every game the exit window, where to start, when to move and which way, when to change the ball, how sure this is, and what to watch in practice. Name yourself with --bowler, or the pair you start on with --pair. "
+                    + HelpText.BOARDS,
+            "",
+            HelpText.WHERE
+        },
+        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
         footer = {
-            "",
-            "Examples:",
             "  lanetide preview scenarios/one-pair.yaml --bowler Kingpin",
-            "  lanetide preview scenarios/club-night.yaml --pair 3-4 --style stroker --hand left",
-            "  lanetide preview scenarios/championship.yaml --squad C --pair 7-8 --style power --hand right",
-            "",
-            "Boards are counted from the bowler's own gutter.",
-            "Exit codes: 0 done; 2 wrong use, or a scenario with errors; 3 a file cannot be read or written;",
-            "130 interrupted."
+            "  lanetide preview scenarios/club-night.yaml --pair 3-4 --style power",
+            "  lanetide preview scenarios/championship.yaml --squad C --pair 7-8"
         })
 public final class PreviewCommand implements Callable<Integer> {
     @Mixin
@@ -40,7 +39,8 @@ public final class PreviewCommand implements Callable<Integer> {
             names = "--replications",
             paramLabel = "N",
             defaultValue = "20",
-            description = "How often the event is played, with luck of its own each time (default: 20).")
+            description =
+                    "How often the event is played, with luck of its own each time, from 1 to 100000 (default: 20).")
     private int replications;
 
     @Override

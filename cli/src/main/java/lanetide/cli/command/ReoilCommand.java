@@ -17,17 +17,17 @@ import picocli.CommandLine.Option;
 /** Tells when to oil again. */
 @Command(
         name = "reoil",
-        description = "When to oil again: after how many games on a pair, why, at what price, and how sure that is.",
+        header = "Tells when to oil again, at what price, and how sure that is",
+        description = {
+            "Tells after how many games to oil again by cost, by threshold, by age and by condition, and shows the curve behind it. A game is that of a group on a pair. Costs are set by the scenario's key costs; without it they are assumed, and the answer says so.",
+            "",
+            HelpText.WHERE
+        },
+        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
         footer = {
-            "",
-            "Examples:",
-            "  lanetide reoil scenarios/championship.yaml",
+            "  lanetide reoil scenarios/club-night.yaml",
             "  lanetide reoil scenarios/club-night.yaml --games 40 --replications 50",
-            "  lanetide reoil scenarios/championship.yaml --format csv -o curve.csv",
-            "",
-            "A game is that of a group on a pair. Costs are set by the scenario's `costs`; without them they are assumed.",
-            "Exit codes: 0 done; 2 wrong use, or a scenario with errors; 3 a file cannot be read or written;",
-            "130 interrupted."
+            "  lanetide reoil scenarios/club-final.yaml --format csv -o curve.csv"
         })
 public final class ReoilCommand implements Callable<Integer> {
     @Mixin
@@ -37,14 +37,15 @@ public final class ReoilCommand implements Callable<Integer> {
             names = "--replications",
             paramLabel = "N",
             defaultValue = "20",
-            description = "How often the lanes are played down, with luck of its own each time (default: 20).")
+            description =
+                    "How often the lanes are played down, with luck of its own each time, from 4 to 100000 (default: 20).")
     private int replications;
 
     @Option(
             names = "--games",
             paramLabel = "N",
             defaultValue = "24",
-            description = "Oldest oil looked at, in games that a pair has seen (default: 24).")
+            description = "Oldest oil looked at, in games that a pair has seen, from 2 to 100 (default: 24).")
     private int games;
 
     @Override

@@ -22,18 +22,16 @@ import picocli.CommandLine.Option;
 /** Puts the whole answer on one page for a browser. */
 @Command(
         name = "report",
-        description =
-                "The whole answer on one page for a browser: verdict, timetable, fairness, oiling, scores, lanes, windows,"
-                        + " rotation.",
+        header = "Puts the whole answer on one page for a browser",
+        description = {
+            "The page tells verdict, timetable, fairness, when to oil again, scores, the lanes from above game by game, exit windows and the rotation. It is one file that needs no network: send it, open it, print it.",
+            "",
+            "The page (HTML) goes to standard output, or to FILE with --out. Progress, warnings and failures go to standard error."
+        },
+        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
         footer = {
-            "",
-            "Examples:",
             "  lanetide report scenarios/club-night.yaml -o page.html",
-            "  lanetide report scenarios/championship.yaml --replications 50 --units metric -o page.html",
-            "",
-            "The page is one file that needs no network: send it, open it, print it.",
-            "Exit codes: 0 done; 2 wrong use, or a scenario with errors; 3 a file cannot be read or written;",
-            "130 interrupted."
+            "  lanetide report scenarios/one-pair.yaml --units metric -o metric.html"
         })
 public final class ReportCommand implements Callable<Integer> {
     @Mixin
@@ -44,8 +42,7 @@ public final class ReportCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "20",
             description =
-                    "How often the event is played, with luck of its own each time (default: 20). Lanes are those of"
-                            + " the first playing.")
+                    "How often the event is played, with luck of its own each time, from 1 to 100000; lanes are those of the first playing (default: 20).")
     private int replications;
 
     @Option(
@@ -53,7 +50,7 @@ public final class ReportCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "100",
             description =
-                    "How often the event is played at most to judge its fairness; 0 leaves that out (default: 100).")
+                    "How often the event is played at most to judge its fairness, from 0 to 100000; 0 leaves that out (default: 100).")
     private int fairness;
 
     @Option(
@@ -61,7 +58,7 @@ public final class ReportCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "8",
             description =
-                    "How often the lanes are played down to find when to oil again; 0 leaves that out (default: 8).")
+                    "How often the lanes are played down to find when to oil again, from 4 to 100000; 0 leaves that out (default: 8).")
     private int reoil;
 
     @Override

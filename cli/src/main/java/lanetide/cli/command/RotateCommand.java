@@ -32,19 +32,21 @@ import picocli.CommandLine.Option;
 /** Checks a rotation and compares it with others. */
 @Command(
         name = "rotate",
-        description = "The rotation, checked and compared: repeats, who follows whom, walking, what is impossible.",
+        header = "Checks the rotation and compares it with others",
+        description = {
+            "Tells who bowls on which pair, what repeats, who follows whom, how far groups walk, what is impossible, and how other designs stand beside it. With --without, --no-shows or --late it tells the least change that answers what went wrong on the day.",
+            "",
+            HelpText.WHERE
+        },
+        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE},
         footer = {
-            "",
-            "Examples:",
             "  lanetide rotate scenarios/championship.yaml",
-            "  lanetide rotate scenarios/championship.yaml --design apart --move 2",
-            "  lanetide rotate scenarios/championship.yaml --search",
-            "  lanetide rotate scenarios/championship.yaml --without 9-10,11-12 --from-squad B",
-            "  lanetide rotate scenarios/championship.yaml --no-shows A=12 --late B=60min",
-            "  lanetide rotate scenarios/championship.yaml --format csv -o rotation.csv",
-            "  lanetide rotate scenarios/championship.yaml --graphml rotation.graphml --dot rotation.dot --quiet",
-            "",
-            "Exit codes: 0 done; 2 wrong use, or a scenario with errors; 3 a file cannot be read or written."
+            "  lanetide rotate scenarios/championship.yaml --design apart",
+            "  lanetide rotate scenarios/club-final.yaml --search",
+            "  lanetide rotate scenarios/busy-day.yaml --without 3-4",
+            "  lanetide rotate scenarios/club-final.yaml --no-shows A=3 --late B=1h",
+            "  lanetide rotate scenarios/club-final.yaml --format csv -o moves.csv",
+            "  lanetide rotate scenarios/club-final.yaml --dot rotation.dot"
         })
 public final class RotateCommand implements Callable<Integer> {
     private static final int MOST = 100;
@@ -55,20 +57,23 @@ public final class RotateCommand implements Callable<Integer> {
     @Option(
             names = "--design",
             paramLabel = "NAME",
-            description = "Another design in place of the scenario's: stay, right, left, turning, apart, balanced,"
-                    + " part-balanced, drawn or searched.")
+            completionCandidates = Candidates.Designs.class,
+            description =
+                    "Another design in place of the scenario's: ${COMPLETION-CANDIDATES} (default: the scenario's).")
     private String design;
 
     @Option(
             names = "--move",
             paramLabel = "N",
-            description = "Pairs at each move, for right, left, turning and apart (default: 1; turning 2).")
+            description =
+                    "With --design right, left, turning or apart: pairs at each move, from 1 to 100 (default: 1; turning 2).")
     private Integer move;
 
     @Option(
             names = "--every",
             paramLabel = "N",
-            description = "Games on a pair before the next move, for right and left (default: 1).")
+            description =
+                    "With --design right or left: games on a pair before the next move, from 1 to 100 (default: 1).")
     private Integer every;
 
     @Option(
@@ -80,17 +85,23 @@ public final class RotateCommand implements Callable<Integer> {
             names = "--weights",
             paramLabel = "WHAT=N",
             split = ",",
-            description = "What rotations are ranked and searched by: repeats, carry-over, wear, walking (default:"
-                    + " repeats=10,carry-over=1,wear=1,walking=0.25).")
+            description =
+                    "What rotations are ranked and searched by, each from 0 to 1000000: repeats, carry-over, wear, walking (default: repeats=10,carry-over=1,wear=1,walking=0.25).")
     private Map<String, Double> weights = Map.of();
 
     @Mixin
     private ChangeOptions changeOptions;
 
-    @Option(names = "--graphml", paramLabel = "FILE", description = "Also write the rotation as a graph, in GraphML.")
+    @Option(
+            names = "--graphml",
+            paramLabel = "FILE",
+            description = "Also write the rotation as a graph to FILE, in GraphML (default: none is written).")
     private Path graphMl;
 
-    @Option(names = "--dot", paramLabel = "FILE", description = "Also write the rotation as a drawing, in DOT.")
+    @Option(
+            names = "--dot",
+            paramLabel = "FILE",
+            description = "Also write the rotation as a drawing to FILE, in DOT (default: none is written).")
     private Path dot;
 
     @Override

@@ -15,26 +15,29 @@ import picocli.CommandLine.Spec;
 /** Writes the JSON Schema of a scenario or of an answer. */
 @Command(
         name = "schema",
-        description = "The JSON Schema of a scenario or of an answer, for editors and programs.",
-        footer = {
+        header = "Writes the JSON Schema of a scenario or of an answer",
+        description = {
+            "An editor that knows JSON Schema completes and checks a scenario with it; a program checks answers with it.",
             "",
-            "Examples:",
-            "  lanetide schema scenario -o scenarios/schema/scenario.schema.json",
-            "  lanetide schema simulate",
-            "",
-            "Exit codes: 0 done; 2 wrong use; 3 a file cannot be read or written."
-        })
+            "The schema goes to standard output, or to FILE with --out. Failures go to standard error."
+        },
+        exitCodeList = {HelpText.DONE, HelpText.WRONG_USE, HelpText.FILE_TROUBLE},
+        footer = {"  lanetide schema scenario -o scenario.schema.json", "  lanetide schema simulate"})
 public final class SchemaCommand implements Callable<Integer> {
     @Spec
     private CommandSpec command;
 
-    @Parameters(index = "0", paramLabel = "NAME", description = "scenario, or a command that answers in JSON.")
+    @Parameters(
+            index = "0",
+            paramLabel = "NAME",
+            completionCandidates = Candidates.Documents.class,
+            description = "One of ${COMPLETION-CANDIDATES}. Required.")
     private String name;
 
     @Option(
             names = {"-o", "--out"},
             paramLabel = "FILE",
-            description = "Write the schema to FILE, in one step.")
+            description = "Write the schema to FILE, in one step (default: standard output).")
     private Path out;
 
     @Override

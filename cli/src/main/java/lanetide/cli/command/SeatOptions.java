@@ -27,37 +27,44 @@ final class SeatOptions {
     @Option(
             names = "--bowler",
             paramLabel = "NAME",
-            description = "Your name in the entries, or such as A-7 in a field.")
+            description = "Your name in the entries, or such as A-7 in a field (default: none; give --pair).")
     private String bowler;
 
     @Option(
             names = "--pair",
             paramLabel = "LANES",
-            description = "The pair you start on, such as 7-8, in place of --bowler.")
+            description = "The pair you start on, such as 7-8 (default: that of --bowler).")
     private String pair;
 
     @Option(
             names = "--style",
             paramLabel = "NAME",
-            description = "Your playing style (default: the bowler's, or that of the pair's first).")
+            completionCandidates = Candidates.Styles.class,
+            description =
+                    "Your playing style: ${COMPLETION-CANDIDATES}, or the scenario's own (default: the bowler's, or that of the pair's first).")
     private String style;
 
     @Option(
             names = "--hand",
             paramLabel = "NAME",
-            description = "right or left (default: the bowler's, or that of the pair's first).")
+            completionCandidates = Candidates.Hands.class,
+            description = "One of ${COMPLETION-CANDIDATES} (default: the bowler's, or that of the pair's first).")
     private String hand;
 
     @Option(
             names = "--cover",
             paramLabel = "NAME",
-            description = "Cover of your ball (default: the bowler's, or the commonest of the style).")
+            completionCandidates = Candidates.Covers.class,
+            description =
+                    "Cover of your ball: ${COMPLETION-CANDIDATES}, or the scenario's own (default: the bowler's, or the commonest of the style).")
     private String cover;
 
     @Option(
             names = "--level",
             paramLabel = "NAME",
-            description = "Your level of skill (default: the bowler's, or the commonest of the style).")
+            completionCandidates = Candidates.Skills.class,
+            description =
+                    "Your level of skill: ${COMPLETION-CANDIDATES}, or the scenario's own (default: the bowler's, or the commonest of the style).")
     private String level;
 
     /** A place, and a bowler who stands for those who sit there. */

@@ -23,24 +23,28 @@ import picocli.CommandLine.TypeConversionException;
 /** Writes what is printed and handed out. */
 @Command(
         name = "sheets",
-        description =
-                "What is printed and handed out: lane assignments, the oiling plan for the lane technician, a card for"
-                        + " every bowler, a table, and a calendar.",
+        customSynopsis = "lanetide sheets [OPTIONS] --into=FOLDER SCENARIO",
+        header = "Writes what is printed and handed out",
+        description = {
+            "Writes lane assignments, the oiling plan for the lane technician and a card for every bowler, each a page (.html) to open in a browser and print from there, on paper or as PDF; the assignments as a table (.csv); and with --first-day a calendar (.ics).",
+            "",
+            "The files go to FOLDER; their names go to standard output, or to FILE with --out. Progress, warnings and failures go to standard error."
+        },
+        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
         footer = {
-            "",
-            "Examples:",
             "  lanetide sheets scenarios/club-night.yaml --into print",
-            "  lanetide sheets scenarios/championship.yaml --into print --paper letter --first-day 2027-03-06",
-            "",
-            "Open the .html files in a browser and print them from there, on paper or as PDF.",
-            "Exit codes: 0 done; 2 wrong use, or a scenario with errors; 3 a file cannot be read or written;",
-            "130 interrupted."
+            "  lanetide sheets scenarios/club-final.yaml --into print --paper letter",
+            "  lanetide sheets my-event.yaml --into print --first-day 2027-03-06"
         })
 public final class SheetsCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions options;
 
-    @Option(names = "--into", paramLabel = "FOLDER", required = true, description = "Where the files go.")
+    @Option(
+            names = "--into",
+            paramLabel = "FOLDER",
+            required = true,
+            description = "Folder the files go to; it is made if only its last part is missing. Required.")
     private Path folder;
 
     @Option(
@@ -55,7 +59,8 @@ public final class SheetsCommand implements Callable<Integer> {
             names = "--first-day",
             paramLabel = "DATE",
             converter = DayConverter.class,
-            description = "Date of the first day, such as 2027-03-06; with it a calendar is written too.")
+            description =
+                    "Date of the first day, such as 2027-03-06; with it a calendar is written too (default: none is written).")
     private LocalDate firstDay;
 
     @Option(
@@ -63,7 +68,7 @@ public final class SheetsCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "20",
             description =
-                    "How often the event is played (default: 20). The calendar ends a squad when its latest one did.")
+                    "How often the event is played, from 1 to 100000; the calendar ends a squad when its latest one did (default: 20).")
     private int replications;
 
     @Override

@@ -27,20 +27,27 @@ import picocli.CommandLine.Option;
 /** Plays the whole event and tells what to expect. */
 @Command(
         name = "simulate",
-        description = "Plays the whole event: timetable, pace, scores, lanes game by game, exit windows, oil account.",
-        footer = {
+        header = "Plays the whole event and tells what to expect",
+        description = {
+            "Gives the timetable, the pace, scores, the lanes game by game, exit windows and where the oil went. Scores and times are over all playings; lanes and oil are those of the first. "
+                    + HelpText.BOARDS,
             "",
-            "Examples:",
+            HelpText.WHERE
+        },
+        exitCodeList = {
+            HelpText.DONE,
+            "1:done, and the half-width asked for is not reached",
+            HelpText.WRONG_SCENARIO,
+            HelpText.FILE_TROUBLE,
+            HelpText.INTERRUPTED
+        },
+        footer = {
             "  lanetide simulate scenarios/club-night.yaml",
             "  lanetide simulate scenarios/championship.yaml --lane 7 --units metric",
-            "  lanetide simulate scenarios/championship.yaml --replications 100 --format json -o answer.json",
-            "  lanetide simulate scenarios/championship.yaml --until-halfwidth 0.3",
+            "  lanetide simulate scenarios/club-night.yaml --until-halfwidth 0.5",
+            "  lanetide simulate scenarios/club-night.yaml --format json -o all.json",
             "  lanetide simulate scenarios/club-night.yaml --format csv -o lanes.csv",
-            "  lanetide simulate scenarios/one-pair.yaml --shot-log shots.csv",
-            "",
-            "Boards are counted from the bowler's own gutter.",
-            "Exit codes: 0 done; 1 done, and the half-width asked for is not reached; 2 wrong use, or a scenario",
-            "with errors; 3 a file cannot be read or written; 130 interrupted."
+            "  lanetide simulate scenarios/one-pair.yaml --shot-log shots.csv"
         })
 public final class SimulateCommand implements Callable<Integer> {
     static final int MOST_REPLICATIONS = 100_000;
@@ -55,37 +62,37 @@ public final class SimulateCommand implements Callable<Integer> {
             names = "--replications",
             paramLabel = "N",
             description =
-                    "How often the event is played, with luck of its own each time (default: 20; with --until-halfwidth"
-                            + " the most it is played, default: 1000). Scores and times are over all of them; lanes and"
-                            + " oil are those of the first.")
+                    "How often the event is played, with luck of its own each time, from 1 to 100000; with --until-halfwidth the most it is played, from 10 (default: 20; with --until-halfwidth 1000).")
     private Integer replications;
 
     @Option(
             names = "--until-halfwidth",
             paramLabel = "PINS",
             description =
-                    "Play until the 95 %% interval of every squad's mean score is at most PINS to either side, at least"
-                            + " 10 times.")
+                    "Play until the 95 %% interval of every squad's mean score is at most PINS to either side, above 0 and at most 300, at least 10 times (default: --replications alone decides).")
     private Double halfWidthPins;
 
     @Option(
             names = "--shot-log",
             paramLabel = "FILE",
             description =
-                    "Write every ball of the first playing to FILE, one CSV row each; columns: see cli/README.md.")
+                    "Also write every ball of the first playing to FILE, one CSV row each; cli/README.md tells its columns (default: none is written).")
     private Path shotLog;
 
     @Option(
             names = "--trace",
             paramLabel = "FILE",
-            description = "Write every event of the first playing to FILE, as text, or as JSON lines where FILE ends in"
-                    + " .jsonl.")
+            description =
+                    "Also write every event of the first playing to FILE, as text, or as JSON lines where FILE ends in .jsonl (default: none is written).")
     private Path trace;
 
-    @Option(names = "--lane", paramLabel = "N", description = "Show lane N game by game, in text.")
+    @Option(
+            names = "--lane",
+            paramLabel = "N",
+            description = "In text, show lane N game by game, one of the scenario's lanes (default: none).")
     private Integer lane;
 
-    @Option(names = "--all-lanes", description = "Show every lane game by game, in text.")
+    @Option(names = "--all-lanes", description = "In text, show every lane game by game.")
     private boolean allLanes;
 
     @Override

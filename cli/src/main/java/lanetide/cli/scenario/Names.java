@@ -31,7 +31,7 @@ public record Names(
             Collections.unmodifiableMap(inOrder("right", Hand.RIGHT, "left", Hand.LEFT));
 
     /** What can be done to the lanes before a squad, by name. */
-    static final Map<String, Conditioning> OIL = oil();
+    public static final Map<String, Conditioning> OILINGS = Collections.unmodifiableMap(oil());
 
     /** Lanes to either side on which a neighbour is let go first, by name. */
     static final Map<String, Integer> COURTESY = courtesy();

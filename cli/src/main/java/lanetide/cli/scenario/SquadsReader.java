@@ -62,7 +62,7 @@ final class SquadsReader {
                             + " `fresh`, `over` or `none`.");
             return Optional.empty();
         }
-        return value.oneOf(Names.OIL, "oil");
+        return value.oneOf(Names.OILINGS, "oil");
     }
 
     private static Optional<Long> timeOfDay(Value value) {

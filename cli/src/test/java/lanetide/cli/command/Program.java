@@ -10,11 +10,11 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Runs the program inside a test. */
-final class Program {
+public final class Program {
     private Program() {}
 
     /** What came of a run. */
-    record Outcome(int exitCode, String out, String err) {
+    public record Outcome(int exitCode, String out, String err) {
         /** The answer, read as JSON. */
         JsonNode answer() {
             return JsonMapper.shared().readTree(out);
@@ -26,7 +26,7 @@ final class Program {
         return run(Stream.concat(words.stream(), Arrays.stream(options)).toArray());
     }
 
-    static Outcome run(Object... args) {
+    public static Outcome run(Object... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         String[] words = Arrays.stream(args).map(String::valueOf).toArray(String[]::new);

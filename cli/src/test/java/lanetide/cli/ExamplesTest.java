@@ -1,0 +1,74 @@
+package lanetide.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import lanetide.cli.command.ExitCode;
+import lanetide.cli.command.Program;
+import lanetide.cli.command.Shell;
+import lanetide.cli.scenario.Scenarios;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Runs every example of every help in a shell, in a folder with the shipped scenarios and a reader's own files. */
+@Tag("slow")
+class ExamplesTest {
+    private static final Pattern WRITTEN = Pattern.compile("(?:-o|--into|--dot|--shot-log|>) ([a-z-]+(?:\\.[a-z.]+)?)");
+
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void laysOutTheFiles() throws IOException {
+        Files.createDirectory(folder.resolve("scenarios"));
+        try (Stream<Path> files = Files.list(Scenarios.FOLDER)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, folder.resolve("scenarios").resolve(file.getFileName()));
+            }
+        }
+        Files.copy(Scenarios.FOLDER.resolve("club-final.csv"), folder.resolve("entries.csv"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("lanetide.cli.HelpTest#examples")
+    void itDoesWhatItIsShownFor(String example) throws IOException {
+        String own = example.contains("my-night.yaml") ? "my-night.yaml" : "my-event.yaml";
+        if (!example.contains("lanetide new")) {
+            Files.writeString(
+                    folder.resolve(own),
+                    Files.readString(Scenarios.FOLDER.resolve("club-night.yaml"))
+                            .replace("length: 40 ft", "length: 37 ft"));
+        }
+
+        Program.Outcome outcome = new Shell(folder).run(example);
+
+        List<Integer> good = example.contains("--until-halfwidth") || example.contains("--fail-if-unfair")
+                ? List.of(ExitCode.DONE, ExitCode.CONDITION_FAILS)
+                : List.of(ExitCode.DONE);
+        assertThat(outcome.exitCode()).as(outcome.err()).isIn(good);
+        assertThat(outcome.err()).doesNotContain("lanetide: ", "Exception");
+        Matcher written = WRITTEN.matcher(example);
+        boolean toFiles = false;
+        while (written.find()) {
+            toFiles = true;
+            assertThat(folder.resolve(written.group(1))).exists();
+        }
+        assertThat(outcome.out().isEmpty()).isEqualTo((toFiles && isSilent(example)) || example.startsWith("source"));
+    }
+
+    /** Whether a command that writes files prints nothing besides. */
+    private static boolean isSilent(String example) {
+        return !example.contains("--into")
+                && !example.contains("lanetide new")
+                && !example.matches(".*(--dot|--shot-log).*");
+    }
+}
