@@ -1,5 +1,6 @@
 package lanetide.cli.command;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanetide.cli.report.page.FilmReel;
@@ -10,6 +11,9 @@ import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.FairnessStudy;
+import lanetide.squads.fairness.Remedy;
+import lanetide.squads.fairness.RemedyStudy;
+import lanetide.squads.fairness.Verdict;
 import lanetide.squads.play.EventStudy;
 import lanetide.squads.play.StudyResult;
 import lanetide.squads.recondition.ReoilPlan;
@@ -54,6 +58,15 @@ public final class ReportCommand implements Callable<Integer> {
     private int fairness;
 
     @Option(
+            names = "--remedies",
+            paramLabel = "N",
+            defaultValue = "40",
+            description =
+                    "How often the event is played with each change that could make it fairer, unless it is fair; 0 leaves"
+                            + " that out (default: 40).")
+    private int remedies;
+
+    @Option(
             names = "--reoil",
             paramLabel = "N",
             defaultValue = "8",
@@ -64,6 +77,7 @@ public final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         OptionCheck.requireRange("--fairness", fairness, 0, SimulateCommand.MOST_REPLICATIONS);
+        OptionCheck.requireRange("--remedies", remedies, 0, SimulateCommand.MOST_REPLICATIONS);
         if (reoil != 0) {
             OptionCheck.requireRange(
                     "--reoil", reoil, ReoilPlan.FEWEST_REPLICATIONS, SimulateCommand.MOST_REPLICATIONS);
@@ -83,7 +97,10 @@ public final class ReportCommand implements Callable<Integer> {
                 "playings",
                 replications,
                 told -> EventStudy.run(scenario.event(), scenario.seed(), replications, threads, told, reel));
-        PageAnswers answers = new PageAnswers(study, fairness(scenario, threads), reoil(scenario, threads));
+        Optional<FairnessResult> fair = fairness(scenario, threads);
+        List<Remedy> mended =
+                fair.map(result -> remedies(scenario, result, threads)).orElse(List.of());
+        PageAnswers answers = new PageAnswers(study, fair, mended, reoil(scenario, threads));
         return ReportPage.write(reading, answers, reel, options.metric());
     }
 
@@ -96,6 +113,17 @@ public final class ReportCommand implements Callable<Integer> {
         FairnessPlan plan = new FairnessPlan(scenario.seed(), playings, margin, true);
         return Optional.of(options.progressing(
                 "playings for fairness", playings, told -> FairnessStudy.run(scenario.event(), plan, threads, told)));
+    }
+
+    private List<Remedy> remedies(Scenario scenario, FairnessResult result, int threads) {
+        if (remedies == 0 || result.verdict() == Verdict.FAIR) {
+            return List.of();
+        }
+        return options.progressing(
+                "playings of changes",
+                RemedyStudy.playings(scenario.event(), remedies),
+                told -> RemedyStudy.run(
+                        scenario.event(), result, remedies, scenario.policy().costs(), threads, told));
     }
 
     private Optional<ReoilResult> reoil(Scenario scenario, int threads) {

@@ -1,7 +1,9 @@
 package lanetide.cli.report;
 
+import java.util.List;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
+import lanetide.squads.fairness.Evenness;
 import lanetide.squads.fairness.Verdict;
 
 /** Advantages in words. */
@@ -37,6 +39,17 @@ public final class EffectWords {
 
     public static String verdict(Verdict verdict) {
         return verdict.name().toLowerCase(java.util.Locale.ROOT);
+    }
+
+    /** How evenly advantages are spread over the groups, in two sentences or so. */
+    public static List<String> evenness(Evenness evenness) {
+        return List.of(
+                "From the worst to the best placed group: " + Figures.fixed(evenness.spreadPins(), 1)
+                        + " pins a game. So much would the worst placed gain in the best place; the mean group would gain "
+                        + Figures.fixed(evenness.meanEnvyPins(), 1) + ".",
+                "Of the advantage over the worst placed group: Jain's index " + Figures.fixed(evenness.jain(), 2)
+                        + " (1 is even), Gini's coefficient " + Figures.fixed(evenness.gini(), 2)
+                        + " (0 is even). They say how it is shared, not how large it is.");
     }
 
     public static String kind(EffectKind kind) {

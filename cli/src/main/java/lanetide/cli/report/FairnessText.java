@@ -146,12 +146,7 @@ public final class FairnessText {
 
     private void evenness(Evenness evenness) {
         page.heading("How evenly it is spread over the groups (chance taken out)");
-        page.item("From the worst to the best placed group: " + Figures.fixed(evenness.spreadPins(), 1)
-                + " pins a game. So much would the worst placed gain in the best place; the mean group would gain "
-                + Figures.fixed(evenness.meanEnvyPins(), 1) + ".");
-        page.item("Of the advantage over the worst placed group: Jain's index " + Figures.fixed(evenness.jain(), 2)
-                + " (1 is even), Gini's coefficient " + Figures.fixed(evenness.gini(), 2)
-                + " (0 is even). They say how it is shared, not how large it is.");
+        EffectWords.evenness(evenness).forEach(page::item);
     }
 
     private void lateChanges(FairnessComparison change) {
@@ -179,25 +174,9 @@ public final class FairnessText {
     }
 
     private void remedies() {
-        String currency = scenario.policy().costs().currency();
-        page.heading("What would mend it: pins from the worst to the best placed group, each change played out");
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("", "change", "pins", "less", "+-", "later min", "more " + currency));
-        for (Remedy remedy : remedies) {
-            rows.add(List.of(
-                    remedy.isChoice() ? "*" : "",
-                    remedy.change(),
-                    Figures.fixed(remedy.spreadPins(), 1),
-                    EffectWords.signed(remedy.gainPins()),
-                    Figures.fixed(remedy.gainErrorPins(), 1),
-                    Figures.fixed(remedy.extraMinutes(), 0),
-                    Figures.fixed(remedy.extraCost(), 0)));
-        }
-        page.table(rows, 2);
-        page.paragraph(
-                "* worth choosing between: no other change is as good in pins, time and money and better in one. +- is"
-                        + " one standard error of what is gained. Later is the squad that is delayed most; money is oiling at the"
-                        + " scenario's costs, or assumed ones.");
+        page.heading(RemedyTable.QUESTION + "? " + RemedyTable.CAPTION);
+        page.table(RemedyTable.rows(remedies, scenario.policy().costs().currency()), 2);
+        page.paragraph(RemedyTable.NOTE);
     }
 
     private void method() {

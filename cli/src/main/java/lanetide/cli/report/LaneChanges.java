@@ -1,6 +1,8 @@
 package lanetide.cli.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import lanetide.squads.play.LaneState;
 
@@ -20,14 +22,18 @@ public final class LaneChanges {
 
     /** The changes, two sentences a squad. */
     public List<String> sentences() {
-        List<String> sentences = new ArrayList<>();
-        for (SquadLanes squad : squads) {
-            sentences.add(oil(squad));
-            if (!squad.kinds().isEmpty()) {
-                sentences.add(windows(squad));
-            }
-        }
-        return sentences;
+        return squads.stream().flatMap(squad -> sentences(squad).stream()).toList();
+    }
+
+    /** What one squad does to its lanes, in one or two sentences. */
+    public List<String> sentences(SquadLanes squad) {
+        return squad.kinds().isEmpty() ? List.of(oil(squad)) : List.of(oil(squad), windows(squad));
+    }
+
+    /** The squad that leaves the most worn lanes. */
+    public SquadLanes mostWorn() {
+        return Collections.min(
+                squads, Comparator.comparingDouble(squad -> squad.mean(squad.lastGame(), LaneState::headUnitsLow)));
     }
 
     private String oil(SquadLanes squad) {

@@ -3,6 +3,7 @@ package lanetide.cli.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import lanetide.cli.scenario.TimeOfDay;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.oilflow.film.OilAccount;
@@ -74,11 +75,24 @@ public final class StudyTables {
 
     /** When a squad is done over all playings, in a sentence. */
     public static String ends(SquadStatistics squad) {
+        return "Squad " + squad.squad() + " was done " + when(squad) + " in all playings.";
+    }
+
+    /** When all squads were done, in one sentence. */
+    public static String allEnds(StudyResult study) {
+        if (study.squads().size() == 1) {
+            return ends(study.squads().get(0));
+        }
+        String squads = study.squads().stream()
+                .map(squad -> squad.squad() + " " + when(squad))
+                .collect(Collectors.joining("; "));
+        return "Squads were done in all playings: " + squads + ".";
+    }
+
+    private static String when(SquadStatistics squad) {
         String earliest = TimeOfDay.write(squad.earliestEndMs());
         String latest = TimeOfDay.write(squad.latestEndMs());
-        return "Squad " + squad.squad() + " was done "
-                + (earliest.equals(latest) ? "at " + earliest : "between " + earliest + " and " + latest)
-                + " in all playings.";
+        return earliest.equals(latest) ? "at " + earliest : "between " + earliest + " and " + latest;
     }
 
     /** What squads score. */

@@ -1,5 +1,6 @@
 package lanetide.cli.scenario;
 
+import java.nio.file.Path;
 import java.util.List;
 import lanetide.oilflow.film.PatternBands;
 import lanetide.squads.model.Event;
@@ -28,6 +29,16 @@ public record Scenario(
         Names names,
         Policy policy,
         List<Assumption> assumptions) {
+    /**
+     * The file without its folder, for what is sent and hung up: where somebody keeps his files is nobody else's business, and the
+     * same scenario makes the same page wherever it lies.
+     *
+     * @return the name of the file
+     */
+    public String fileName() {
+        return Path.of(file).getFileName().toString();
+    }
+
     /** Copies the list. */
     public Scenario {
         assumptions = List.copyOf(assumptions);

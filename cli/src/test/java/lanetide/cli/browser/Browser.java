@@ -1,14 +1,18 @@
 package lanetide.cli.browser;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Base64;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
+import javax.imageio.ImageIO;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -126,6 +130,36 @@ final class Browser implements AutoCloseable {
         return Base64.getDecoder().decode((String) answer.get("data"));
     }
 
+    /** Lets the page save files into a folder. */
+    Browser savingInto(Path folder) {
+        driver.executeCdpCommand(
+                "Browser.setDownloadBehavior",
+                Map.of(
+                        "behavior",
+                        "allow",
+                        "downloadPath",
+                        folder.toAbsolutePath().toString()));
+        return this;
+    }
+
+    /** The part of the page that something takes, as it is seen, with so many dots for one of the page. */
+    BufferedImage seen(WebElement part, int sharpness) {
+        Map<?, ?> place = (Map<?, ?>) run(
+                "const r = arguments[0].getBoundingClientRect();"
+                        + " return {x: r.left + scrollX, y: r.top + scrollY, width: r.width, height: r.height}",
+                part);
+        Map<String, Object> clip = new HashMap<>();
+        place.forEach((key, value) -> clip.put((String) key, value));
+        clip.put("scale", sharpness);
+        Map<String, Object> answer =
+                driver.executeCdpCommand("Page.captureScreenshot", Map.of("captureBeyondViewport", true, "clip", clip));
+        try {
+            return ImageIO.read(new ByteArrayInputStream(Base64.getDecoder().decode((String) answer.get("data"))));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** Takes a picture of the whole page, for people to look at. */
     void picture(String name) {
         Map<String, Object> answer =
@@ -139,7 +173,7 @@ final class Browser implements AutoCloseable {
                 "const r = document.querySelector(arguments[0]).getBoundingClientRect();"
                         + " return {x: 0, y: r.top + scrollY - 8, width: innerWidth, height: r.height + 16}",
                 css);
-        Map<String, Object> clip = new java.util.HashMap<>();
+        Map<String, Object> clip = new HashMap<>();
         place.forEach((key, value) -> clip.put((String) key, value));
         clip.put("scale", 1);
         write(

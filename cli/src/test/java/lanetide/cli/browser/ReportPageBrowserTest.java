@@ -5,14 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import lanetide.cli.Lanetide;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -38,7 +35,7 @@ class ReportPageBrowserTest {
 
     @BeforeAll
     static void writeAndOpen() {
-        page = report("championship.yaml");
+        page = ReportPages.write(folder, "championship.yaml");
         browser = Browser.open();
     }
 
@@ -50,26 +47,6 @@ class ReportPageBrowserTest {
     @BeforeEach
     void startAfresh() {
         browser.size(Browser.LAPTOP, 900).colours("light").show(page);
-    }
-
-    static Path report(String scenario) {
-        Path file = folder.resolve(scenario + ".html");
-        StringWriter err = new StringWriter();
-        int code = Lanetide.run(
-                new PrintWriter(new StringWriter()),
-                new PrintWriter(err),
-                "report",
-                Path.of("..", "scenarios", scenario).toString(),
-                "--replications",
-                "2",
-                "--fairness",
-                "8",
-                "--reoil",
-                "4",
-                "-o",
-                file.toString());
-        assertThat(code).as(err.toString()).isZero();
-        return file;
     }
 
     @Test

@@ -16,8 +16,12 @@ import lanetide.cli.report.page.ReportPage;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.ScenarioReader;
 import lanetide.cli.scenario.Scenarios;
+import lanetide.squads.fairness.FairnessPlan;
+import lanetide.squads.fairness.FairnessStudy;
+import lanetide.squads.model.Event;
 import lanetide.squads.play.EventStudy;
-import lanetide.squads.play.StudyResult;
+import lanetide.squads.recondition.ReoilPlan;
+import lanetide.squads.recondition.ReoilStudy;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,7 +36,7 @@ class ReportCommandTest {
     void thePageIsTheSameWhateverTheThreads() throws IOException {
         Path one = folder.resolve("one.html");
         Path four = folder.resolve("four.html");
-        List<Object> command = List.of("report", ONE_PAIR, "--replications", 3, "--fairness", 4, "--reoil", 0);
+        List<Object> command = List.of("report", ONE_PAIR, "--replications", 3, "--fairness", 4, "--remedies", 4, "--reoil", 0);
 
         assertThat(Program.runWith(command, "--threads", 1, "-o", one).exitCode())
                 .isZero();
@@ -68,12 +72,27 @@ class ReportCommandTest {
     void thePageOfTheChampionshipIsSmallAndQuickToWrite() throws IOException {
         Path file = Scenarios.FOLDER.resolve("championship.yaml");
         Reading reading = new ScenarioReader(OptionalLong.empty()).read(file.toString(), Files.readAllBytes(file));
+        Event event = reading.scenario().orElseThrow().event();
         FilmReel reel = new FilmReel();
-        StudyResult study = EventStudy.run(reading.scenario().orElseThrow().event(), 1, 1, 1, done -> {}, reel);
+        PageAnswers answers = new PageAnswers(
+                EventStudy.run(event, 1, 1, 1, done -> {}, reel),
+                Optional.of(FairnessStudy.run(
+                        event, new FairnessPlan(1, FairnessStudy.fewestPlayings(event), 2, true), 2, done -> {})),
+                List.of(),
+                Optional.of(ReoilStudy.run(
+                        event,
+                        new ReoilPlan(
+                                1,
+                                ReoilPlan.FEWEST_REPLICATIONS,
+                                ReoilPlan.USUAL_GAMES,
+                                2,
+                                ReoilPlan.USUAL_LIMIT_BOARDS,
+                                reading.scenario().orElseThrow().policy().costs()),
+                        2,
+                        done -> {})));
 
         long beforeNs = System.nanoTime();
-        String page =
-                ReportPage.write(reading, new PageAnswers(study, Optional.empty(), Optional.empty()), reel, false);
+        String page = ReportPage.write(reading, answers, reel, false);
         double seconds = (System.nanoTime() - beforeNs) / 1e9;
 
         assertThat(page.getBytes(StandardCharsets.UTF_8)).hasSizeLessThanOrEqualTo(3_000_000);

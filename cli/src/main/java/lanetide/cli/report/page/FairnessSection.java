@@ -1,30 +1,29 @@
 package lanetide.cli.report.page;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import lanetide.cli.report.EffectWords;
 import lanetide.cli.report.Figures;
+import lanetide.cli.report.RemedyTable;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Reason;
+import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.Verdict;
 
 /** Whether the event is fair, and to whom not. */
 final class FairnessSection {
+    /** More than these are counted in short, and named below. */
+    private static final int MOST_NAMED = 3;
+
     private FairnessSection() {}
 
-    static PageModel.Fairness of(FairnessResult result) {
-        String verdict = "The event is " + EffectWords.verdict(result.verdict()) + ", if up to "
-                + Figures.plain(result.plan().marginPins(), 2) + " pins a game count as fair (from " + result.playings()
-                + " playings).";
-        List<String> unfair = result.effects().stream()
-                .filter(effect -> effect.verdict() == Verdict.UNFAIR)
-                .sorted(Comparator.comparingDouble(Effect::advantagePins))
-                .map(effect -> capital(EffectWords.who(effect)) + ": " + EffectWords.howMuch(effect) + ".")
-                .toList();
+    static PageModel.Fairness of(FairnessResult result, List<Remedy> remedies, String currency) {
         List<Table> tables = new ArrayList<>();
         for (EffectKind kind : EffectKind.values()) {
             List<List<String>> rows = rows(result, kind);
@@ -33,7 +32,72 @@ final class FairnessSection {
             }
         }
         return new PageModel.Fairness(
-                verdict, unfair, result.reasons().stream().map(Reason::text).toList(), tables);
+                verdict(result),
+                unfair(result).stream().map(FairnessSection::sentence).toList(),
+                result.evenness().map(EffectWords::evenness).orElse(List.of()),
+                result.reasons().stream().map(Reason::text).toList(),
+                tables,
+                remedies.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(
+                                Table.of("remedies", RemedyTable.CAPTION, RemedyTable.rows(remedies, currency), 2)),
+                RemedyTable.NOTE);
+    }
+
+    /** The answer in a few sentences: the verdict, who is worst and best off, and what would help most. */
+    static List<String> inShort(FairnessResult result, List<Remedy> remedies, String currency) {
+        List<String> sentences = new ArrayList<>(List.of(verdict(result)));
+        List<Effect> unfair = unfair(result);
+        if (unfair.size() <= MOST_NAMED) {
+            unfair.forEach(effect -> sentences.add(sentence(effect)));
+        } else {
+            sentences.add("That is shown for " + unfair.size() + ". The worst and the best off of these: "
+                    + inWords(unfair.get(0)) + "; " + inWords(unfair.get(unfair.size() - 1)) + ".");
+        }
+        if (result.verdict() != Verdict.FAIR && !remedies.isEmpty()) {
+            sentences.add(mended(remedies, currency));
+        }
+        return sentences;
+    }
+
+    private static String verdict(FairnessResult result) {
+        return "The event is " + EffectWords.verdict(result.verdict()) + ", if up to "
+                + Figures.plain(result.plan().marginPins(), 2) + " pins a game count as fair (from " + result.playings()
+                + " playings).";
+    }
+
+    /** Those to whom it is not fair, the worst off first. */
+    private static List<Effect> unfair(FairnessResult result) {
+        return result.effects().stream()
+                .filter(effect -> effect.verdict() == Verdict.UNFAIR)
+                .sorted(Comparator.comparingDouble(Effect::advantagePins))
+                .toList();
+    }
+
+    private static String sentence(Effect effect) {
+        return capital(inWords(effect)) + ".";
+    }
+
+    private static String inWords(Effect effect) {
+        return EffectWords.who(effect) + ": " + EffectWords.howMuch(effect);
+    }
+
+    /** The change that gains most, if it is shown to gain at all: by two standard errors. */
+    private static String mended(List<Remedy> remedies, String currency) {
+        Remedy best = Collections.max(remedies, Comparator.comparingDouble(Remedy::gainPins));
+        if (!(best.gainPins() > 2 * best.gainErrorPins())) {
+            return "No change that was tried is shown to make it more even.";
+        }
+        return "Of what was tried this would mend most: " + best.change()
+                + ". From the worst to the best placed group it is then "
+                + Figures.fixed(best.gainPins(), 1) + " pins a game less (standard error "
+                + Figures.fixed(best.gainErrorPins(), 1) + "), for " + signed(best.extraMinutes())
+                + " min in the squad it delays most and " + signed(best.extraCost()) + " " + currency + " of oiling.";
+    }
+
+    private static String signed(double value) {
+        String text = Figures.fixed(value, 0);
+        return text.startsWith("-") ? text : "+" + text;
     }
 
     private static List<List<String>> rows(FairnessResult result, EffectKind kind) {

@@ -1,17 +1,13 @@
 package lanetide.cli.report.page;
 
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Base64;
 import java.util.Collection;
 import java.util.List;
-import java.util.zip.Deflater;
-import java.util.zip.DeflaterOutputStream;
 
 /**
  * Films and paths as text that a page can carry: one byte a value, each frame after a lane's first as its difference from the
- * one before (modulo 256), deflated (RFC 1951), in base 64 (RFC 4648).
+ * one before (modulo 256), in runs ({@link PackBits}), in base 64 (RFC 4648).
  */
 final class FilmCode {
     /** The largest film of an event is written as this. */
@@ -71,15 +67,6 @@ final class FilmCode {
     }
 
     private static String packed(byte[] bytes) {
-        ByteArrayOutputStream packed = new ByteArrayOutputStream();
-        Deflater deflater = new Deflater(Deflater.BEST_COMPRESSION, true);
-        try (DeflaterOutputStream out = new DeflaterOutputStream(packed, deflater)) {
-            out.write(bytes);
-        } catch (IOException e) {
-            throw new UncheckedIOException("films cannot be packed in memory", e);
-        } finally {
-            deflater.end();
-        }
-        return Base64.getEncoder().encodeToString(packed.toByteArray());
+        return Base64.getEncoder().encodeToString(PackBits.pack(bytes));
     }
 }

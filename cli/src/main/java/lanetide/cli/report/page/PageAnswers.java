@@ -1,7 +1,9 @@
 package lanetide.cli.report.page;
 
+import java.util.List;
 import java.util.Optional;
 import lanetide.squads.fairness.FairnessResult;
+import lanetide.squads.fairness.Remedy;
 import lanetide.squads.play.StudyResult;
 import lanetide.squads.recondition.ReoilResult;
 
@@ -10,6 +12,18 @@ import lanetide.squads.recondition.ReoilResult;
  *
  * @param study what came of playing the event
  * @param fairness whether it is fair; empty if that was not studied
+ * @param remedies changes that could make it fairer; empty if none were tried
  * @param reoil when to oil again; empty if that was not studied
  */
-public record PageAnswers(StudyResult study, Optional<FairnessResult> fairness, Optional<ReoilResult> reoil) {}
+public record PageAnswers(
+        StudyResult study, Optional<FairnessResult> fairness, List<Remedy> remedies, Optional<ReoilResult> reoil) {
+    /** Copies the list. */
+    public PageAnswers {
+        remedies = List.copyOf(remedies);
+    }
+
+    /** What playing the event alone tells. */
+    public static PageAnswers of(StudyResult study) {
+        return new PageAnswers(study, Optional.empty(), List.of(), Optional.empty());
+    }
+}

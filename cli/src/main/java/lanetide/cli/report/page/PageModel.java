@@ -45,10 +45,20 @@ public record PageModel(
      *
      * @param verdict the verdict, with its margin
      * @param unfair to whom it is not fair, by how much
+     * @param evenness how evenly it is spread over the groups; empty for a single one
      * @param reasons facts that go with it
      * @param effects all advantages, a table for each kind
+     * @param remedies what would mend it; empty if nothing was tried
+     * @param remediesNote how to read that table
      */
-    public record Fairness(String verdict, List<String> unfair, List<String> reasons, List<Table> effects) {}
+    public record Fairness(
+            String verdict,
+            List<String> unfair,
+            List<String> evenness,
+            List<String> reasons,
+            List<Table> effects,
+            Optional<Table> remedies,
+            String remediesNote) {}
 
     /**
      * When to oil again.
@@ -71,11 +81,9 @@ public record PageModel(
     /**
      * The lane from above.
      *
-     * @param filmUnit name of the unit of the film
      * @param laneByLane every lane when each squad has left
-     * @param notes how to read it
      */
-    public record Lane(String filmUnit, Table laneByLane, List<String> notes) {}
+    public record Lane(Table laneByLane) {}
 
     /**
      * The oil and the exit windows by game.
@@ -88,10 +96,11 @@ public record PageModel(
      * The same of one squad.
      *
      * @param squad its name
+     * @param changes what its play does to the lanes, in sentences
      * @param oil means over its lanes
      * @param windows middle windows over its lanes
      */
-    public record SquadWindows(String squad, Table oil, Table windows) {}
+    public record SquadWindows(String squad, List<String> changes, Table oil, Table windows) {}
 
     /**
      * Who bowls where.

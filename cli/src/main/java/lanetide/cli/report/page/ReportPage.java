@@ -66,7 +66,7 @@ public final class ReportPage {
                 subtitle(),
                 verdict(),
                 timetable(),
-                answers.fairness().map(FairnessSection::of),
+                answers.fairness().map(fairness -> FairnessSection.of(fairness, answers.remedies(), currency())),
                 answers.reoil().map(ReoilSection::of),
                 scores(),
                 lane(),
@@ -84,18 +84,23 @@ public final class ReportPage {
         return study.replications() == 1 ? "one playing" : study.replications() + " playings";
     }
 
+    private String currency() {
+        return scenario.policy().costs().currency();
+    }
+
+    /** What a reader in a hurry must know; all of it is told in full further down. */
     private List<String> verdict() {
         List<String> sentences = new ArrayList<>();
-        answers.fairness().map(FairnessSection::of).ifPresent(fairness -> {
-            sentences.add(fairness.verdict());
-            sentences.addAll(fairness.unfair());
-        });
+        answers.fairness()
+                .ifPresent(fairness ->
+                        sentences.addAll(FairnessSection.inShort(fairness, answers.remedies(), currency())));
         answers.reoil().map(ReoilSection::of).ifPresent(reoil -> sentences.add(reoil.recommendation()));
         sentences.add(PatternWords.named(scenario.event().pattern(), units.metric()));
         if (study.replications() > 1) {
-            study.squads().forEach(squad -> sentences.add(StudyTables.ends(squad)));
+            sentences.add(StudyTables.allEnds(study));
         }
-        sentences.addAll(new LaneChanges(squads, units).sentences());
+        LaneChanges changes = new LaneChanges(squads, units);
+        sentences.addAll(changes.sentences(changes.mostWorn()));
         return sentences;
     }
 
@@ -141,15 +146,12 @@ public final class ReportPage {
     }
 
     private PageModel.Lane lane() {
-        return new PageModel.Lane(
-                units.name(),
-                Table.of(
-                        "lane-by-lane",
-                        "Every lane when each squad has left: oil on it (mL), oil left on the most worn board of the heads ("
-                                + units.name() + "), oil past the end of the pattern (mL)",
-                        new LaneTables(units).laneByLane(squads),
-                        1),
-                List.of());
+        return new PageModel.Lane(Table.of(
+                "lane-by-lane",
+                "Every lane when each squad has left: oil on it (mL), oil left on the most worn board of the heads ("
+                        + units.name() + "), oil past the end of the pattern (mL)",
+                new LaneTables(units).laneByLane(squads),
+                1));
     }
 
     private PageModel.Windows windows() {
@@ -158,6 +160,7 @@ public final class ReportPage {
             SquadLanes squad = squads.get(i);
             all.add(new PageModel.SquadWindows(
                     squad.squad(),
+                    new LaneChanges(squads, units).sentences(squad),
                     Table.of(
                             "oil-" + (i + 1),
                             "Squad " + squad.squad()
@@ -183,7 +186,7 @@ public final class ReportPage {
         List<List<String>> marks = new ArrayList<>();
         marks.add(List.of("Mark", "Value"));
         marks.add(List.of("Program", "Lanetide " + ProgramVersion.text()));
-        marks.add(List.of("Scenario", scenario.file()));
+        marks.add(List.of("Scenario", scenario.fileName()));
         marks.add(List.of("SHA-256 of the scenario", scenario.sha256()));
         reading.namedFiles().forEach((file, hash) -> marks.add(List.of("SHA-256 of " + file, hash)));
         marks.add(List.of("Seed", String.valueOf(scenario.seed())));
@@ -204,10 +207,11 @@ public final class ReportPage {
                 ProgramFiles.text("/lanetide/cli/report/page/page.css"),
                 charts(),
                 ProgramFiles.text("/lanetide/cli/report/page/charts.js")
+                        + ProgramFiles.text("/lanetide/cli/report/page/save.js")
                         + ProgramFiles.text("/lanetide/cli/report/page/lane.js"),
                 JsonAnswer.inPage(SimulateJson.tree(reading, study)),
                 answers.fairness()
-                        .map(fairness -> JsonAnswer.inPage(FairnessJson.tree(reading, fairness, List.of())))
+                        .map(fairness -> JsonAnswer.inPage(FairnessJson.tree(reading, fairness, answers.remedies())))
                         .orElse("null"),
                 answers.reoil()
                         .map(reoil -> JsonAnswer.inPage(ReoilJson.tree(reading, reoil)))

@@ -51,7 +51,7 @@ public final class Sheets {
 
     private String html(String template, String title, List<SheetModel.Part> parts) {
         List<String> footer = new ArrayList<>(Cautions.ALL);
-        footer.add("Lanetide " + ProgramVersion.text() + ", " + scenario.file() + ", seed " + scenario.seed()
+        footer.add("Lanetide " + ProgramVersion.text() + ", " + scenario.fileName() + ", seed " + scenario.seed()
                 + ", scenario " + scenario.sha256().substring(0, 16) + ".");
         StringOutput html = new StringOutput();
         engine.render(

@@ -21,7 +21,7 @@ const ticks = (pixels, each) => Math.max(2, Math.floor(pixels / (each || 60)));
 /** One row for each thing: a dot at its value, a bar over its interval; a margin on both sides of zero if there is one. */
 function dotsAndIntervals(place, rows, options) {
   const rowHeight = 26;
-  const margin = { left: options.left, right: 16, top: 8, bottom: 40 };
+  const margin = { left: options.left, right: 28, top: 8, bottom: 40 };
   const { svg, width, height } = drawing(place, margin.top + rows.length * rowHeight + margin.bottom, options.label);
   const all = rows.flatMap(row => [row.low ?? row.value, row.high ?? row.value]).concat(options.include || []);
   const x = d3.scaleLinear().domain(d3.extent(all)).nice().range([margin.left, width - margin.right]);
@@ -41,7 +41,9 @@ function dotsAndIntervals(place, rows, options) {
   row.filter(d => d.low != null).append("line").attr("class", "interval")
     .attr("x1", d => x(d.low)).attr("x2", d => x(d.high))
     .attr("y1", d => y(rows.indexOf(d))).attr("y2", d => y(rows.indexOf(d)));
-  row.append("circle").attr("class", "dot").attr("r", 5).attr("cx", d => x(d.value)).attr("cy", (d, i) => y(i));
+  row.append("path").attr("class", d => d.verdict === "undecided" ? "dot hollow" : "dot")
+    .attr("d", d3.symbol(d => d.verdict === "unfair" ? d3.symbolDiamond : d3.symbolCircle, 80))
+    .attr("transform", (d, i) => `translate(${x(d.value)},${y(i)})`);
 }
 
 function scoresChart() {
@@ -56,20 +58,23 @@ function scoresChart() {
   });
 }
 
-/** Advantages by kind, all on one scale, with the margin inside which they count as fair. */
+/** Advantages by kind, all on one scale, with the margin inside which they count as fair; the many groups beside the rest. */
 function fairnessCharts() {
   const place = document.getElementById("fairness-chart");
   if (!fairness || !place) return;
-  place.replaceChildren();
-  const include = fairness.effects.flatMap(effect => [effect.ci90.low, effect.ci90.high])
-    .concat([-fairness.marginPinsPerGame, fairness.marginPinsPerGame]);
+  const few = document.createElement("div");
+  const many = document.createElement("div");
+  place.replaceChildren(few, many);
+  const margin = [-fairness.marginPinsPerGame, fairness.marginPinsPerGame];
+  const include = fairness.effects.flatMap(effect => [effect.ci90.low, effect.ci90.high]).concat(margin);
   for (const [kind, effects] of d3.group(fairness.effects, effect => effect.kind)) {
-    const panel = panelOf(place, "By " + kind);
+    const panel = panelOf(kind === "group" ? many : few, "By " + kind);
     dotsAndIntervals(panel, effects.map(effect => ({
-      name: shortened(effect.id, 12), value: effect.advantagePinsPerGame, low: effect.ci90.low, high: effect.ci90.high
+      name: shortened(effect.id, 12), value: effect.advantagePinsPerGame, low: effect.ci90.low, high: effect.ci90.high,
+      verdict: effect.verdict
     })), {
-      left: 84, unit: "pins a game", include, margin: [-fairness.marginPinsPerGame, fairness.marginPinsPerGame],
-      label: `Advantage by ${kind} with its interval; the numbers stand in the table below.`
+      left: 84, unit: "pins a game", include, margin,
+      label: `Advantage by ${kind} with its interval; the numbers stand in the tables below.`
     });
   }
 }
@@ -135,9 +140,10 @@ function windowsChart(place, kind, most) {
   const margin = { left: 30, right: 8, top: 18, bottom: 34 };
   const label = `Exit window of ${kind.style}, ${kind.hand} hand, game by game; the numbers stand in the tables below.`;
   const { svg, width, height } = drawing(place, 170, label);
-  const x = d3.scaleLinear().domain([-0.5, kind.points.length - 0.5]).range([margin.left, width - margin.right]);
+  const names = [...new Set(kind.points.map(point => point.squad))];
+  const squads = d3.groups(kind.points.map((point, i) => ({ ...point, i: i + names.indexOf(point.squad) })), point => point.squad);
+  const x = d3.scaleLinear().domain([-0.5, kind.points.length + names.length - 1.5]).range([margin.left, width - margin.right]);
   const y = d3.scaleLinear().domain([0, Math.ceil(most / 5) * 5]).range([height - margin.bottom, margin.top]);
-  const squads = d3.groups(kind.points.map((point, i) => ({ ...point, i })), point => point.squad);
   svg.append("g").attr("transform", `translate(${margin.left},0)`).call(d3.axisLeft(y).ticks(4));
   svg.append("text").attr("x", 0).attr("y", 11).text("board");
   const games = svg.append("g");
@@ -146,13 +152,13 @@ function windowsChart(place, kind, most) {
     games.append("path").attr("class", "band").attr("d", d3.area().defined(known)
       .x(p => x(p.i)).y0(p => y(p.low)).y1(p => y(p.high))(points));
     games.append("path").attr("class", "best").attr("d", d3.line().defined(known).x(p => x(p.i)).y(p => y(p.best))(points));
-    const every = Math.ceil(points.length * 14 / Math.max(14, x(points.length) - x(0)));
+    const every = Math.ceil(16 / (x(1) - x(0)));
     games.selectAll(null).data(points.filter((p, i) => i % every === 0)).join("text")
       .attr("text-anchor", "middle").attr("x", p => x(p.i)).attr("y", height - margin.bottom + 14).text(p => p.game);
     games.append("text").attr("x", (x(points[0].i) + x(points.at(-1).i)) / 2).attr("y", height - 4)
       .attr("text-anchor", "middle").text(shortened(`${squads.length > 3 ? "" : "games of "}${squad}`, 18));
     if (s > 0) {
-      games.append("line").attr("class", "guide").attr("x1", x(points[0].i - 0.5)).attr("x2", x(points[0].i - 0.5))
+      games.append("line").attr("class", "guide").attr("x1", x(points[0].i - 1)).attr("x2", x(points[0].i - 1))
         .attr("y1", margin.top).attr("y2", height - margin.bottom);
     }
   });

@@ -1,17 +1,27 @@
 "use strict";
 
-/** Films and paths of every lane and time, unpacked; see the program's class FilmCode. */
-async function unpacked(text) {
-  const bytes = Uint8Array.from(atob(text), letter => letter.charCodeAt(0));
-  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
-  return new Uint8Array(await new Response(stream).arrayBuffer());
+/** Bytes of films and paths from their runs; see the program's class FilmCode. */
+function unpacked(text) {
+  const packed = Uint8Array.from(atob(text), letter => letter.charCodeAt(0));
+  const bytes = [];
+  for (let at = 0; at < packed.length;) {
+    const head = packed[at++];
+    if (head < 128) {
+      for (let i = 0; i <= head; i++) bytes.push(packed[at++]);
+    } else {
+      for (let i = 0; i < 257 - head; i++) bytes.push(packed[at]);
+      at++;
+    }
+  }
+  return Uint8Array.from(bytes);
 }
 
 /** The frames of each lane: film in steps by board and foot, and the boards of each style's path. */
-async function framesOfLanes() {
+function framesOfLanes() {
   const film = data.film;
   const cells = film.boards * film.feet;
-  const [films, paths] = await Promise.all([unpacked(film.films), unpacked(film.paths)]);
+  const films = unpacked(film.films);
+  const paths = unpacked(film.paths);
   let at = 0;
   let pathAt = 0;
   return answer.lanes.map(lane => {
@@ -124,9 +134,13 @@ function drawKind(svg, kind, way, x, y) {
   svg.append("path").attr("class", "path window").attr("d", bracket);
 }
 
-function drawLegend() {
+function drawLegends() {
+  document.querySelectorAll(".film-legend").forEach(drawLegend);
+}
+
+function drawLegend(place) {
   const film = data.film;
-  const { svg, width } = drawing(element("film-legend"), 52, `Colours of the film, from none to ${film.most.toFixed(0)} ${film.unit}`);
+  const { svg, width } = drawing(place, 52, `Colours of the film, from none to ${film.most.toFixed(0)} ${film.unit}`);
   const x = d3.scaleLinear().domain([0, film.most]).range([34, width - 34]);
   const step = (x(film.most) - x(0)) / film.colours.length;
   svg.append("g").selectAll("rect").data(film.colours).join("rect").attr("x", (d, i) => x(0) + i * step).attr("y", 2)
@@ -179,6 +193,9 @@ function show() {
   element("time").setAttribute("aria-valuetext", label);
   element("time-label").textContent = label;
   element("lane-choice").value = laneView.lane;
+  const style = element("style-choice").value;
+  figureNamed("lane").dataset.note = `Lane ${answer.lanes[laneView.lane].lane}, ${style}. ${label}.`;
+  figureNamed("all-lanes").dataset.note = label + ".";
   drawLane();
   tellNumbers();
   drawAllLanes();
@@ -226,23 +243,20 @@ function choices() {
   element("play").addEventListener("click", () => laneView.timer ? stop() : play());
 }
 
-async function begin() {
+function begin() {
   groupChoice();
   drawCharts();
-  if (typeof DecompressionStream === "undefined") {
-    element("lane-picture").textContent = "This browser is too old to draw the lane; every number stands in the tables.";
-    return;
-  }
-  laneView.lanes = await framesOfLanes();
+  laneView.lanes = framesOfLanes();
   choices();
-  drawLegend();
+  drawLegends();
   show();
+  offerPictures();
   let width = window.innerWidth;
   window.addEventListener("resize", () => {
     if (window.innerWidth === width) return;
     width = window.innerWidth;
     drawCharts();
-    drawLegend();
+    drawLegends();
     show();
   });
   document.documentElement.dataset.ready = "true";

@@ -18,6 +18,8 @@ import lanetide.cli.scenario.Scenarios;
 import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.FairnessStudy;
+import lanetide.squads.fairness.Remedy;
+import lanetide.squads.fairness.RemedyStudy;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.EventStudy;
 import lanetide.squads.play.StudyResult;
@@ -63,9 +65,16 @@ class ReportPageTest {
                         reading.scenario().orElseThrow().policy().costs()),
                 1,
                 done -> {});
-        fairnessJson = JsonMapper.shared().readTree(JsonAnswer.write(FairnessJson.tree(reading, fairness, List.of())));
+        List<Remedy> remedies = RemedyStudy.run(
+                event,
+                fairness,
+                FairnessStudy.fewestPlayings(event),
+                reading.scenario().orElseThrow().policy().costs(),
+                1,
+                done -> {});
+        fairnessJson = JsonMapper.shared().readTree(JsonAnswer.write(FairnessJson.tree(reading, fairness, remedies)));
         reoilJson = JsonMapper.shared().readTree(ReoilJson.write(reading, reoil));
-        PageAnswers answers = new PageAnswers(study, Optional.of(fairness), Optional.of(reoil));
+        PageAnswers answers = new PageAnswers(study, Optional.of(fairness), remedies, Optional.of(reoil));
         page = Jsoup.parse(ReportPage.write(reading, answers, reel, false));
         json = JsonMapper.shared().readTree(SimulateJson.write(reading, study));
     }
@@ -97,6 +106,27 @@ class ReportPageTest {
             same(row.get(3).split(" to ", -1)[1], effect.get("ci90").get("high"));
             assertThat(row.get(4)).isEqualTo(effect.get("verdict").asString());
         }
+    }
+
+    @Test
+    void everyRemedyIsThatOfTheAnswerOfFairness() {
+        JsonNode remedies = fairnessJson.get("remedies");
+        List<List<String>> rows = rows("remedies");
+        assertThat(rows).hasSameSizeAs(remedies).hasSizeGreaterThan(2);
+        for (int i = 0; i < rows.size(); i++) {
+            JsonNode remedy = remedies.get(i);
+            assertThat(rows.get(i).get(1)).isEqualTo(remedy.get("isChoice").asBoolean() ? "*" : "");
+            assertThat(rows.get(i).get(0)).isEqualTo(remedy.get("change").asString());
+            same(rows.get(i).get(2), remedy.get("expectedSpreadPins"));
+            same(rows.get(i).get(3), remedy.get("gainPins"));
+            same(rows.get(i).get(5), remedy.get("extraMinutes"));
+            same(rows.get(i).get(6), remedy.get("extraCost"));
+        }
+    }
+
+    @Test
+    void theShortAnswerStaysShort() {
+        assertThat(page.select("#verdict li")).hasSizeBetween(5, 10);
     }
 
     @Test
@@ -233,8 +263,7 @@ class ReportPageTest {
         FilmReel reel = new FilmReel();
         StudyResult study = play(reading.scenario().orElseThrow(), 1, reel);
 
-        Document hostile = Jsoup.parse(
-                ReportPage.write(reading, new PageAnswers(study, Optional.empty(), Optional.empty()), reel, false));
+        Document hostile = Jsoup.parse(ReportPage.write(reading, PageAnswers.of(study), reel, false));
 
         assertThat(hostile.selectFirst("h1").text()).isEqualTo(name);
         assertThat(hostile.title()).startsWith(name);
@@ -271,7 +300,7 @@ class ReportPageTest {
     private static List<List<String>> rows(String table) {
         List<List<String>> rows = new ArrayList<>();
         for (Element row : page.select("#" + table + " tbody tr")) {
-            rows.add(row.select("th, td").eachText());
+            rows.add(row.select("th, td").stream().map(Element::text).toList());
         }
         assertThat(rows).as(table).isNotEmpty();
         return rows;
