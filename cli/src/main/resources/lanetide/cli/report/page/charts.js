@@ -10,7 +10,7 @@ const reoil = JSON.parse(document.getElementById("reoil-answer").textContent);
 /** A drawing that fills its place and keeps its shape when the page is scaled or printed. */
 function drawing(place, height, label) {
   const width = Math.max(260, place.clientWidth || 640);
-  const svg = d3.create("svg").attr("viewBox", [0, 0, width, height]).attr("role", "img").attr("aria-label", label);
+  const svg = d3.create("svg").attr("viewBox", [0, 0, width, height]).attr("preserveAspectRatio", "xMinYMid").attr("role", "img").attr("aria-label", label);
   place.replaceChildren(svg.node());
   return { svg, width, height };
 }
