@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import lanetide.cli.scenario.Scenarios;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -18,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -35,7 +38,7 @@ class ReportPageBrowserTest {
 
     @BeforeAll
     static void writeAndOpen() {
-        page = ReportPages.write(folder, "championship.yaml");
+        page = ReportPages.write(folder, Scenarios.FOLDER.resolve("championship.yaml"));
         browser = Browser.open();
     }
 
@@ -133,6 +136,30 @@ class ReportPageBrowserTest {
         assertThat(browser.find("#play").getText()).isEqualTo("Stop");
         browser.find("#play").sendKeys(Keys.ENTER);
         assertThat(browser.find("#play").getText()).isEqualTo("Play");
+    }
+
+    /** Nothing runs, nothing is lost, and nothing grows wider than a phone. */
+    @ParameterizedTest
+    @MethodSource("lanetide.cli.scenario.Scenarios#hostileNames")
+    void aHostileNameStandsInABrowserAsText(String name) throws IOException {
+        String squad = "A<script>'x'\" & =1";
+        Path scenario = Files.writeString(
+                folder.resolve("hostile.yaml"),
+                Files.readString(Scenarios.FOLDER.resolve("one-pair.yaml"))
+                        .replace("name: Two bowlers on one pair", "name: " + Scenarios.quoted(name))
+                        .replace("id: evening", "id: " + Scenarios.quoted(squad)));
+        Path hostile = ReportPages.write(folder, scenario);
+        browser.log(LogType.BROWSER);
+
+        browser.size(Browser.PHONE, 800).show(hostile);
+
+        assertThat(browser.log(LogType.BROWSER)).isEmpty();
+        assertThat(browser.find("h1").getText()).isEqualTo(name.strip());
+        assertThat(browser.find("#windows > h3").getText()).isEqualTo("Squad " + squad);
+        assertThat(browser.find("#time-label").getText()).isEqualTo("As squad " + squad + " finds it");
+        assertThat((Long) browser.run("return document.documentElement.scrollWidth"))
+                .isLessThanOrEqualTo(Browser.PHONE);
+        browser.picture("report-hostile-360");
     }
 
     @ParameterizedTest

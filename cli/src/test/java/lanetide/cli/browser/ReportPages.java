@@ -11,14 +11,14 @@ import lanetide.cli.Lanetide;
 final class ReportPages {
     private ReportPages() {}
 
-    static Path write(Path folder, String scenario) {
-        Path file = folder.resolve(scenario + ".html");
+    static Path write(Path folder, Path scenario) {
+        Path file = folder.resolve(scenario.getFileName() + ".html");
         StringWriter err = new StringWriter();
-        String from = Path.of("..", "scenarios", scenario).toString();
         int code = Lanetide.run(
                 new PrintWriter(new StringWriter()),
                 new PrintWriter(err),
-                ("report|" + from + "|--replications|2|--fairness|8|--remedies|4|--reoil|4|-o|" + file).split("\\|"));
+                ("report|" + scenario + "|--replications|2|--fairness|8|--remedies|4|--reoil|4|-o|" + file)
+                        .split("\\|"));
         assertThat(code).as(err.toString()).isZero();
         return file;
     }

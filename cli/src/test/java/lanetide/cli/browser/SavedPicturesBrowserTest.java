@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import lanetide.cli.scenario.Scenarios;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -45,7 +46,7 @@ class SavedPicturesBrowserTest {
 
     @BeforeAll
     static void writeAndOpen() {
-        page = ReportPages.write(folder, "club-night.yaml");
+        page = ReportPages.write(folder, Scenarios.FOLDER.resolve("club-night.yaml"));
         browser = Browser.open();
     }
 
