@@ -36,7 +36,8 @@ class ReportCommandTest {
     void thePageIsTheSameWhateverTheThreads() throws IOException {
         Path one = folder.resolve("one.html");
         Path four = folder.resolve("four.html");
-        List<Object> command = List.of("report", ONE_PAIR, "--replications", 3, "--fairness", 4, "--remedies", 4, "--reoil", 0);
+        List<Object> command =
+                List.of("report", ONE_PAIR, "--replications", 3, "--fairness", 4, "--remedies", 4, "--reoil", 0);
 
         assertThat(Program.runWith(command, "--threads", 1, "-o", one).exitCode())
                 .isZero();
