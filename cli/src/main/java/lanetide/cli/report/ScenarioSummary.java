@@ -30,6 +30,8 @@ public final class ScenarioSummary {
         page.item(centre(event.centre()));
         page.item(PatternWords.named(event.pattern(), metric));
         page.item("Rotation: " + RotationDesigns.describe(scenario.design(), event.centre()));
+        BowlingWords.bowlers(event.bowling()).ifPresent(page::item);
+        BowlingWords.scoring(event).ifPresent(page::item);
         changes(event).ifPresent(page::item);
         incidents(event.incidents()).ifPresent(page::item);
         page.heading("Squads (ends are estimates from the pace of play)");

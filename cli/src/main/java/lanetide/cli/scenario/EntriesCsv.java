@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.common.FlowStyle;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
@@ -46,19 +47,33 @@ final class EntriesCsv {
             Map.entry("strikeball", "cover"),
             Map.entry("sparecover", "spareCover"),
             Map.entry("spareball", "spareCover"),
+            Map.entry("secondcover", "secondCover"),
+            Map.entry("secondball", "secondCover"),
+            Map.entry("tempo", "tempo"),
+            Map.entry("average", "average"),
+            Map.entry("averagepins", "average"),
+            Map.entry("avg", "average"),
             Map.entry("squad", "squad"),
             Map.entry("squadid", "squad"),
             Map.entry("group", "group"),
             Map.entry("groupnumber", "group"));
 
-    private static final String ALL = "name, hand, style, level and cover, and may name spare cover, squad and group";
+    private static final String MAY = "spare cover, second cover, tempo, average, squad and group";
+    private static final String ALL = "name, hand, style, level and cover, and may name " + MAY;
     private static final List<String> REQUIRED = List.of("hand", "style", "level", "cover");
 
     /** Columns whose empty cells say nothing. */
-    private static final Set<String> OPTIONAL = Set.of("spareCover", "squad", "group");
+    private static final Set<String> OPTIONAL =
+            Set.of("spareCover", "secondCover", "tempo", "average", "squad", "group");
 
     /** Columns that hold names of the trade, which lists write with capitals and spaces. */
-    private static final Set<String> TRADE_NAMES = Set.of("hand", "style", "level", "cover", "spareCover");
+    private static final Set<String> TRADE_NAMES =
+            Set.of("hand", "style", "level", "cover", "spareCover", "secondCover");
+
+    /** The unit of a column whose cells may be numbers alone. */
+    private static final Map<String, String> UNITS = Map.of("average", " pins", "tempo", " %");
+
+    private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d+)?");
 
     private final Notices notices;
 
@@ -73,8 +88,7 @@ final class EntriesCsv {
     }
 
     private Optional<List<Section>> read(CsvTable table) {
-        Map<String, Integer> places =
-                table.places(COLUMNS, notices, "name, hand, style, level, cover, spare cover, squad" + " and group");
+        Map<String, Integer> places = table.places(COLUMNS, notices, "name, hand, style, level, cover, " + MAY);
         boolean named = places.containsKey("id") || places.containsKey(LAST_NAME);
         if (!named) {
             table.columnMissing(notices, "name", ALL);
@@ -125,7 +139,7 @@ final class EntriesCsv {
 
     private static String written(String column, String cell) {
         if (!TRADE_NAMES.contains(column)) {
-            return cell;
+            return NUMBER.matcher(cell).matches() ? cell + UNITS.getOrDefault(column, "") : cell;
         }
         String plain = cell.toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");
         if (column.equals("hand")) {

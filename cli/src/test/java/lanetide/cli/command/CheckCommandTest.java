@@ -2,6 +2,7 @@ package lanetide.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -31,6 +32,28 @@ class CheckCommandTest {
                 .contains("Pattern: 40 ft, 23 mL, 8:1.")
                 .contains("pace.pinsetter: 14 s (common practice, no source).");
         assertThat(Program.run("check", SOUND, "--units", "metric").out()).contains("Pattern: 12.19 m, 23 mL, 8:1.");
+    }
+
+    @Test
+    void scoringAndBowlersAreToldWhereTheyAreNotTheUsual() throws IOException {
+        String league = words(Program.run("check", Scenarios.FOLDER.resolve("league-night.yaml")));
+        Path other = Files.writeString(
+                folder.resolve("other.yaml"),
+                Scenarios.SOUND
+                        + "bowlers: {knowledge: everything}\nscoring: {system: current-frame, noTap: 9 pins}\n");
+
+        assertThat(league)
+                .contains("Bowlers: they lose 1 % of their speed over 72 balls at full racks.")
+                .contains("Scoring: 0.1 % of balls are fouls; handicap of 8 to 90 pins a game.");
+        assertThat(words(Program.run("check", other)))
+                .contains("Bowlers: they see the oil.")
+                .contains("Scoring: current-frame; 9 pins on a new rack are a strike.");
+        assertThat(words(Program.run("check", SOUND))).doesNotContain("Scoring:", "Bowlers: they");
+    }
+
+    /** Without the breaks of lines. */
+    private static String words(Program.Outcome outcome) {
+        return outcome.out().replaceAll("\\s+", " ");
     }
 
     @Test
