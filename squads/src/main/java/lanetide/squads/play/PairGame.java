@@ -114,8 +114,7 @@ final class PairGame {
         begin(left);
         begin(right);
         if (left.isFinished() && right.isFinished() && expected == 0 && !over) {
-            over = true;
-            stopwatch.paired(day.simulator().nowMs() - startMs);
+            end();
             watcher.over(this);
         }
     }
@@ -201,11 +200,15 @@ final class PairGame {
         if (over || left.isBusy() || right.isBusy() || expected > 0) {
             return;
         }
-        over = true;
-        stopwatch.paired(day.simulator().nowMs() - startMs);
+        end();
         left.stopWaiting(day.simulator().nowMs());
         right.stopWaiting(day.simulator().nowMs());
         whenStopped.accept(players.stream().filter(player -> !player.isDone()).toList());
+    }
+
+    private void end() {
+        over = true;
+        stopwatch.paired(day.simulator().nowMs() - startMs);
     }
 
     private LaneTurns other(LaneTurns side) {

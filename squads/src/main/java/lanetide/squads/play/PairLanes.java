@@ -4,9 +4,13 @@ import java.util.List;
 import lanetide.oilflow.lane.LaneGrid;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.LanePair;
+import lanetide.squads.model.PaceOfPlay;
 
 /** The two lanes of a pair. */
 record PairLanes(LaneInPlay left, LaneInPlay right) {
+    /** Lanes of a pair. */
+    static final long LANES = 2;
+
     /** A pair without oil. */
     static PairLanes bare(LanePair pair, LaneGrid grid) {
         return new PairLanes(new LaneInPlay(pair.left(), grid), new LaneInPlay(pair.right(), grid));
@@ -29,6 +33,11 @@ record PairLanes(LaneInPlay left, LaneInPlay right) {
     /** Lanes from this pair to another, by lane numbers, since pairs of a list need not be neighbours. */
     int apart(PairLanes other) {
         return Math.abs(left.number() - other.left.number());
+    }
+
+    /** Time to walk to another pair and to settle there (ms); none to stay. */
+    long walkMs(PairLanes to, PaceOfPlay pace) {
+        return equals(to) ? 0 : apart(to) * pace.movePerPairMs() / 2 + pace.settleMs();
     }
 
     List<LaneInPlay> both() {

@@ -1,14 +1,11 @@
 package lanetide.squads.play;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import lanetide.des.Simulator;
-import lanetide.squads.model.PaceOfPlay;
-import lanetide.squads.model.Remedy;
 import lanetide.squads.model.Squad;
+import lanetide.squads.play.RunningGames.Place;
 import lanetide.squads.rotation.Rotation;
 
 /**
@@ -16,12 +13,6 @@ import lanetide.squads.rotation.Rotation;
  * next pair when its turn has come there. What becomes of it when a lane fails is the director's choice.
  */
 final class SquadGames implements PairGame.Watcher {
-    /** Lanes of a pair. */
-    private static final long LANES = 2;
-
-    /** A group that plays elsewhere than on the pair of its rotation. */
-    private static final int ELSEWHERE = -1;
-
     private final Day day;
     private final Simulator simulator;
     private final Squad squad;
@@ -33,11 +24,9 @@ final class SquadGames implements PairGame.Watcher {
     private final ShotReporter reporter;
     private final PairTurns turns;
     private final SquadTimes times;
-    private final Map<PairGame, Place> running = new LinkedHashMap<>();
+    private final RunningGames running;
+    private final Relocation relocation;
     private int groupsDone;
-
-    /** Where a game counts: the pair of the rotation whose turn it takes, and its number from 0. */
-    private record Place(int pair, int game) {}
 
     SquadGames(Day day, int index, List<GroupInPlay> groups, Stopwatch stopwatch, Runnable whenDone) {
         this.day = day;
@@ -52,6 +41,8 @@ final class SquadGames implements PairGame.Watcher {
         this.turns = new PairTurns(rotation);
         this.times = new SquadTimes(
                 squad.id(), rotation.games(), squad.arrangements().breaks().size());
+        this.running = new RunningGames(day, squad.id(), groups, stopwatch, this);
+        this.relocation = new Relocation(day, groups, stopwatch, running);
     }
 
     /** A group stands at the pair of a game. */
@@ -102,9 +93,7 @@ final class SquadGames implements PairGame.Watcher {
     }
 
     private void decide(PairGame game, LaneInPlay lane) {
-        if (game.isGoingOn()
-                && director.isAsked(lane)
-                && director.hasPlace(running.keySet(), game.lanes(), game.players())) {
+        if (game.isGoingOn() && director.isAsked(lane) && relocation.hasPlace(game.lanes(), game.players())) {
             game.stop(unfinished -> {
                 Place place = close(game);
                 relocate(unfinished, game.lanes(), place);
@@ -116,7 +105,7 @@ final class SquadGames implements PairGame.Watcher {
         turns.begin(pair).ifPresent(group -> {
             stopwatch.waited(
                     WaitCause.PREVIOUS_GROUP,
-                    LANES * (simulator.nowMs() - groups.get(group).arrivedMs()));
+                    PairLanes.LANES * (simulator.nowMs() - groups.get(group).arrivedMs()));
             begin(group, new Place(pair, turns.game(pair)));
         });
     }
@@ -147,74 +136,29 @@ final class SquadGames implements PairGame.Watcher {
         } else if (director.isAsked(lanes)) {
             simulator.schedule(0, Phase.DIRECT, "director decides", () -> relocate(players, lanes, place));
         } else {
-            play(players, lanes, place);
+            running.play(players, lanes, place);
         }
-    }
-
-    private void play(List<Player> players, PairLanes lanes, Place place) {
-        PairGame game = new PairGame(day, lanes, stopwatch, this);
-        running.put(game, place);
-        for (Player player : players) {
-            groups.get(player.group()).stands(lanes);
-            player.member().goesTo(lanes);
-        }
-        game.play(players);
     }
 
     /** Lets players go on elsewhere if there is a place, else where they are. */
     private void relocate(List<Player> players, PairLanes from, Place place) {
-        if (!director.hasPlace(running.keySet(), from, players.size())) {
-            play(players, from, place);
-            return;
-        }
-        if (director.remedy() == Remedy.SPARE) {
-            moveToSpare(players, from, place);
+        if (relocation.hasPlace(from, players.size())) {
+            relocation.send(players, from, place.game());
+            leave(from, place.pair());
         } else {
-            players.forEach(player -> joinOthers(player, from));
+            running.play(players, from, place);
         }
-        leave(from, place.pair());
     }
 
-    /** A group that has stayed on a spare pair since its last game goes on there. */
-    private void moveToSpare(List<Player> players, PairLanes from, Place place) {
-        PairLanes standsAt = groups.get(players.get(0).group())
-                .at()
-                .filter(director::isSpare)
-                .orElse(from);
-        PairLanes spare = director.takeSpare(standsAt).orElseThrow();
-        long walkMs = walkMs(standsAt, spare);
-        stopwatch.waited(WaitCause.FAULT, LANES * walkMs);
-        simulator.schedule(
-                walkMs,
-                Phase.MOVE,
-                "arrive at spare pair",
-                () -> play(players, spare, new Place(ELSEWHERE, place.game())));
-    }
-
-    private void joinOthers(Player player, PairLanes from) {
-        PairGame host = director.host(running.keySet(), from).orElseThrow();
-        groups.get(player.group()).stands(from);
-        host.expect();
-        simulator.schedule(walkMs(from, host.lanes()), Phase.MOVE, "join other group", () -> {
-            player.member().goesTo(host.lanes());
-            host.join(player);
-        });
-    }
-
-    /** Writes down what a game has made of its lanes. */
     private Place close(PairGame game) {
-        Place place = running.remove(game);
+        Place place = running.close(game);
         times.inGame(place.game(), simulator.nowMs());
-        for (LaneInPlay lane : game.lanes().both()) {
-            lane.countGames(1);
-            day.recorder().record(lane, squad.id(), place.game() + 1);
-        }
         return place;
     }
 
     /** Gives a pair free for the next group. */
     private void leave(PairLanes lanes, int pair) {
-        if (pair == ELSEWHERE) {
+        if (pair == RunningGames.ELSEWHERE) {
             director.giveBack(lanes);
         } else {
             turns.end(pair);
@@ -231,7 +175,9 @@ final class SquadGames implements PairGame.Watcher {
         PairLanes to = day.lanes().get(rotation.pairOf(next, group));
         Optional<PairLanes> from = groups.get(group).at();
         boolean staysOnSpare = from.filter(director::isSpare).isPresent() && director.isAsked(to);
-        long walkMs = staysOnSpare ? 0 : from.map(lanes -> walkMs(lanes, to)).orElse(0L);
+        long walkMs = staysOnSpare
+                ? 0
+                : from.map(lanes -> lanes.walkMs(to, day.event().pace())).orElse(0L);
         if (!staysOnSpare) {
             groups.get(group).members().forEach(member -> member.goesTo(to));
         }
@@ -247,11 +193,6 @@ final class SquadGames implements PairGame.Watcher {
             times.inBreak(taken, nowMs + sumMs);
         }
         return sumMs;
-    }
-
-    private long walkMs(PairLanes from, PairLanes to) {
-        PaceOfPlay pace = day.event().pace();
-        return from.equals(to) ? 0 : from.apart(to) * pace.movePerPairMs() / 2 + pace.settleMs();
     }
 
     private void finishIfDone() {

@@ -9,9 +9,6 @@ import lanetide.squads.rotation.Rotation;
 
 /** One squad from the lane machines over practice to its last ball. */
 final class SquadPlay {
-    /** Lanes of a pair. */
-    private static final long LANES = 2;
-
     private final Day day;
     private final Simulator simulator;
     private final Squad squad;
@@ -83,7 +80,7 @@ final class SquadPlay {
 
     /** A late start is put down to the squad before as far as it was still there, and to the machines for the rest. */
     private void lateBy(long lateMs) {
-        long laneMs = LANES * groups.size();
+        long laneMs = PairLanes.LANES * groups.size();
         long previousMs = Math.min(lateMs, Math.max(0, beganMs - squad.startMs()));
         stopwatch.waited(WaitCause.PREVIOUS_SQUAD, laneMs * previousMs);
         stopwatch.waited(WaitCause.MACHINES, laneMs * (lateMs - previousMs));
