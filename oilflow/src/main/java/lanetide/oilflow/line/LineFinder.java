@@ -2,7 +2,6 @@ package lanetide.oilflow.line;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,20 +26,12 @@ public final class LineFinder {
 
     static final double OUTERMOST_LAYDOWN = 2;
     static final double INNERMOST_LAYDOWN = 38;
-    private static final double SCAN_BOARDS = 2;
+    /** Boards from one trial to the next. */
+    static final double SCAN_BOARDS = 2;
+
     private static final double[] NATURAL_ANGLES_DEG = {0, -0.5, 0.5, -1, 1, -1.5, 1.5, -2, 2};
     /** A bowler leaves his natural angle for one that is twice as good (assumption). */
     private static final double WORKABLE_SHARE = 0.5;
-
-    private static final int VALLEY_STEPS = 3;
-    private static final double VALLEY_STEP_RAD = StrictMath.toRadians(0.3);
-    private static final int SCANS_TO_NEIGHBOUR = 4;
-
-    /**
-     * How far the laydown moves for each change of angle along the valley: sixty feet of angle, of which a board of laydown
-     * takes back about 0.8. It only says where a search starts.
-     */
-    private static final double VALLEY_BOARDS_PER_RAD = LaneGeometry.HEAD_PIN_M / LaneGeometry.BOARD_M / 0.8;
 
     private final RowMarch march;
     private final LineScatter scatter;
@@ -226,45 +217,11 @@ public final class LineFinder {
 
     /** The same around a line that meets the pocket. */
     ExitWindow windowAround(Player player, OilFilm film, Line played, double patternEndM) {
-        return valley(player, film, played, patternEndM).window(GOOD_SHARE);
+        return new ValleyFinder(this, player, film).around(played, patternEndM).window(GOOD_SHARE);
     }
 
-    /** Follows the lines to the pocket over angles around the played one, as far as there are any. */
-    private Valley valley(Player player, OilFilm film, Line played, double patternEndM) {
-        List<Line> lines = new ArrayList<>();
-        follow(player, film, played, -VALLEY_STEP_RAD, lines);
-        Collections.reverse(lines);
-        lines.add(played);
-        follow(player, film, played, VALLEY_STEP_RAD, lines);
-        List<Valley.ValleyLine> valley = lines.stream()
-                .map(line -> new Valley.ValleyLine(
-                        line, quality(player, film, line).strikeShare(), exitBoard(player, film, line, patternEndM)))
-                .toList();
-        return new Valley(valley, played);
-    }
-
-    private void follow(Player player, OilFilm film, Line played, double turnRad, List<Line> found) {
-        Optional<Line> line = neighbour(player, film, played, turnRad);
-        for (int i = 1; i <= VALLEY_STEPS && line.isPresent(); i++) {
-            found.add(line.get());
-            line = i < VALLEY_STEPS ? neighbour(player, film, line.get(), turnRad) : Optional.empty();
-        }
-    }
-
-    /** The line to the pocket at a neighbouring angle, near where the valley leads. */
-    Optional<Line> neighbour(Player player, OilFilm film, Line from, double turnRad) {
-        double launchRad = from.launchRad() + turnRad;
-        DoubleUnaryOperator miss = missByLaydown(player, film, launchRad);
-        double guess = from.laydownBoard() + turnRad * VALLEY_BOARDS_PER_RAD;
-        double start = Math.max(OUTERMOST_LAYDOWN, Math.min(INNERMOST_LAYDOWN, guess));
-        boolean outward = miss.applyAsDouble(start) > 0;
-        double room = outward ? start - OUTERMOST_LAYDOWN : INNERMOST_LAYDOWN - start;
-        int steps = Math.min(SCANS_TO_NEIGHBOUR, (int) (room / SCAN_BOARDS));
-        OptionalDouble laydown = Crossing.first(miss, start, outward ? -SCAN_BOARDS : SCAN_BOARDS, steps);
-        return laydown.isPresent() ? Optional.of(new Line(laydown.getAsDouble(), launchRad)) : Optional.empty();
-    }
-
-    private DoubleUnaryOperator missByLaydown(Player player, OilFilm film, double launchRad) {
+    /** How far the average shots at an angle come in beyond the pocket (boards), by where they are laid down. */
+    DoubleUnaryOperator missByLaydown(Player player, OilFilm film, double launchRad) {
         return laydown -> arrivalBoard(player, film, new Line(laydown, launchRad)) - PinCarry.POCKET_BOARD;
     }
 

@@ -123,11 +123,12 @@ public final class LineSearch {
     }
 
     private Line refined(Player player, OilFilm film, Rated start) {
+        ValleyFinder valley = new ValleyFinder(finder, player, film);
         Rated best = start;
         for (double step = STEP_RAD / 2; step > FINEST_STEP_RAD; step /= 2) {
             List<Line> neighbours = new ArrayList<>();
-            finder.neighbour(player, film, best.line(), -step).ifPresent(neighbours::add);
-            finder.neighbour(player, film, best.line(), step).ifPresent(neighbours::add);
+            valley.neighbour(best.line(), -step).ifPresent(neighbours::add);
+            valley.neighbour(best.line(), step).ifPresent(neighbours::add);
             List<Rated> around = new ArrayList<>(List.of(best));
             around.addAll(rated(neighbours, fine(player, film)));
             best = best(around).orElseThrow();
