@@ -1,7 +1,6 @@
 package lanetide.oilflow.film;
 
 import java.util.Arrays;
-import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.lane.Topography;
@@ -125,7 +124,7 @@ public final class OilFilm {
      * @return oil laid (mL): the pattern's stated volume
      */
     public double lay(OilPattern pattern) {
-        double[] shares = shares(pattern);
+        double[] shares = PatternCells.shares(pattern, grid);
         double scaleUm = pattern.volumeMl() / (Arrays.stream(shares).sum() * grid.mlPerUm());
         for (int cell = 0; cell < shares.length; cell++) {
             thicknessUm[cell] += scaleUm * shares[cell];
@@ -199,28 +198,5 @@ public final class OilFilm {
         double beforeUm = meanOnBoardUm(board, before * rowM, (before + 1) * rowM);
         double afterUm = meanOnBoardUm(board, after * rowM, (after + 1) * rowM);
         return beforeUm + (afterUm - beforeUm) * (place - before);
-    }
-
-    /** Shares at the middle of each row; the row in which the pattern ends counts by the share of it that is oiled. */
-    private double[] shares(OilPattern pattern) {
-        double[] shares = new double[grid.cells()];
-        for (int row = 0; row < grid.rows(); row++) {
-            double startM = row * grid.rowLengthM();
-            double oiledM = Math.min(grid.rowLengthM(), pattern.lengthM() - startM);
-            if (oiledM > 0) {
-                addRow(pattern.at(startM + oiledM / 2), row, oiledM / grid.rowLengthM(), shares);
-            }
-        }
-        return shares;
-    }
-
-    private void addRow(AcrossFilm film, int row, double oiledShare, double[] shares) {
-        int last = grid.columns() - 1;
-        for (int column = 0; column <= last; column++) {
-            // From the nearer gutter, so that both halves are alike to the last bit.
-            int fromGutter = Math.min(column, last - column);
-            Hand gutter = column == fromGutter ? Hand.RIGHT : Hand.LEFT;
-            shares[column * grid.rows() + row] = film.share(gutter, grid.boardOfColumn(fromGutter)) * oiledShare;
-        }
     }
 }
