@@ -40,14 +40,11 @@ final class CentreReader {
         surface.ifPresent(known ->
                 assumptions.add("surface " + known.id(), "dry friction " + known.dryFriction(), known.source()));
         Optional<LaneMachines> machines = new MachinesReader(notices, assumptions).read(section);
-        Map<Integer, Topography> shapes = section.get("topography")
-                .flatMap(value -> value.section(Block.TOPOGRAPHY))
+        Map<Integer, Topography> shapes = section.block("topography", Block.TOPOGRAPHY)
                 .map(block -> new TopographyReader(assumptions, lanes.pairs(), streams).read(block))
                 .orElse(Map.of());
-        return notices.build(
+        return section.build(
                 before,
-                section.place(),
-                section.path(),
                 () -> new Centre(
                         lanes.pairs(),
                         surface.orElseThrow(),

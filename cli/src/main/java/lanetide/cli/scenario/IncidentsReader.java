@@ -34,9 +34,7 @@ final class IncidentsReader {
             assumptions.add("incidents", "none: all lanes are in order all day", "assumption");
             return Optional.of(Incidents.NONE);
         }
-        return scenario.get("incidents")
-                .flatMap(value -> value.section(Block.INCIDENTS))
-                .flatMap(this::incidents);
+        return scenario.block("incidents", Block.INCIDENTS).flatMap(this::incidents);
     }
 
     private Optional<Incidents> incidents(Section section) {
@@ -51,10 +49,8 @@ final class IncidentsReader {
         double patienceMs = section.quantity(
                 "patience", Measure.TIME, Range.between(0, 24 * 3_600_000.0), Defaults.PATIENCE, assumptions);
         checkPlace(section, remedy);
-        return notices.build(
+        return section.build(
                 before,
-                section.place(),
-                section.path(),
                 () -> new Incidents(
                         jams.orElseThrow(),
                         faults.orElseThrow(),
@@ -77,9 +73,7 @@ final class IncidentsReader {
     }
 
     private Optional<Stops> stops(Section section, String key, Block block) {
-        return section.has(key)
-                ? section.get(key).flatMap(value -> value.section(block)).flatMap(this::stops)
-                : Optional.of(Stops.NEVER);
+        return section.has(key) ? section.block(key, block).flatMap(this::stops) : Optional.of(Stops.NEVER);
     }
 
     private Optional<Stops> stops(Section section) {
@@ -87,11 +81,7 @@ final class IncidentsReader {
         double games = section.quantity("every", Measure.GAMES, Range.between(0.1, MOST_GAMES_BETWEEN));
         double workMs = section.quantity("work", Measure.TIME, WORK);
         double spread = section.quantity("spread", Measure.SHARE, SPREAD, Defaults.WORK_SPREAD, assumptions);
-        return notices.build(
-                before,
-                section.place(),
-                section.path(),
-                () -> new Stops(games * TenpinScore.FRAMES, Math.round(workMs), spread));
+        return section.build(before, () -> new Stops(games * TenpinScore.FRAMES, Math.round(workMs), spread));
     }
 
     private List<PlannedFault> planned(Section section) {
@@ -110,11 +100,7 @@ final class IncidentsReader {
         double workMs = section.quantity("work", Measure.TIME, WORK);
         centre.filter(known -> lane > 0 && !known.laneNumbers().contains(lane))
                 .ifPresent(known -> unknown(section, known));
-        return notices.build(
-                before,
-                section.place(),
-                section.path(),
-                () -> new PlannedFault(lane, atMs.orElseThrow(), Math.round(workMs)));
+        return section.build(before, () -> new PlannedFault(lane, atMs.orElseThrow(), Math.round(workMs)));
     }
 
     private static void unknown(Section section, Centre centre) {

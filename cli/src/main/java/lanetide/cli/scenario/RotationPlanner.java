@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.ImpossibleRotationException;
@@ -128,29 +129,24 @@ final class RotationPlanner {
         int rest = findings.size() - 1;
         String more = rest == 0 ? "" : " And " + rest + " " + others + ".";
         String reason = findings.get(0).sentence(names) + more + " " + whatToTry;
-        if (said.add(reason)) {
-            Optional<Value> value = scenario.get("rotation");
-            String name = value.map(Value::plain).orElse(Defaults.ROTATION);
-            notices.add(
-                    code,
-                    value.map(Value::place).orElse(scenario.place()),
-                    "rotation",
-                    name,
-                    (name.isEmpty() ? "" : "The rotation is `" + name + "`. ") + reason);
-        }
+        sayOnce(code, reason, name -> name.isEmpty() ? "" : "The rotation is `" + name + "`. ");
     }
 
     private void say(NoticeCode code, Squad squad, String reason) {
+        sayOnce(
+                code,
+                reason,
+                name -> "Squad " + squad.id() + " cannot play "
+                        + (name.isEmpty() ? "this rotation" : "the rotation `" + name + "`") + ". ");
+    }
+
+    /** Says a reason once, where the rotation is named; an opening with that name stands before it. */
+    private void sayOnce(NoticeCode code, String reason, UnaryOperator<String> opening) {
         if (said.add(reason)) {
             Optional<Value> value = scenario.get("rotation");
             String name = value.map(Value::plain).orElse(Defaults.ROTATION);
-            notices.add(
-                    code,
-                    value.map(Value::place).orElse(scenario.place()),
-                    "rotation",
-                    name,
-                    "Squad " + squad.id() + " cannot play "
-                            + (name.isEmpty() ? "this rotation" : "the rotation `" + name + "`") + ". " + reason);
+            Place place = value.map(Value::place).orElse(scenario.place());
+            notices.add(code, place, "rotation", name, opening.apply(name) + reason);
         }
     }
 }

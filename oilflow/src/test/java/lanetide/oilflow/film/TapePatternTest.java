@@ -71,12 +71,7 @@ class TapePatternTest {
 
     @Test
     void halvesThatDifferStayApart() {
-        TapeTable lane = new TapeTable(
-                List.of(3, 20, 37),
-                List.of(8 * FOOT_M, 30 * FOOT_M),
-                List.of(List.of(10.0, 20.0, 5.0), List.of(10.0, 20.0, 5.0)),
-                1);
-        TapePattern pattern = TapePattern.of("skew", 38 * FOOT_M, lane);
+        TapePattern pattern = skew();
         assertThat(pattern.isSymmetric()).isFalse();
         assertThat(pattern.at(5).share(Hand.RIGHT, 3)).isEqualTo(10);
         assertThat(pattern.at(5).share(Hand.LEFT, 3)).isEqualTo(5);
@@ -85,12 +80,7 @@ class TapePatternTest {
     /** 90 % of the middle's 20 is 18, which the right half reaches at board 16.6, the left at 17.7. */
     @Test
     void theInsideIsWhatHoldsNearlyTheMiddlesFilm() {
-        TapeTable lane = new TapeTable(
-                List.of(3, 20, 37),
-                List.of(8 * FOOT_M, 30 * FOOT_M),
-                List.of(List.of(10.0, 20.0, 5.0), List.of(10.0, 20.0, 5.0)),
-                1);
-        TapePattern pattern = TapePattern.of("skew", 38 * FOOT_M, lane);
+        TapePattern pattern = skew();
         assertThat(pattern.flatFromBoard(Hand.RIGHT)).isEqualTo(17);
         assertThat(pattern.flatFromBoard(Hand.LEFT)).isEqualTo(18);
         assertThat(pattern.isInside(17)).isTrue();
@@ -136,5 +126,15 @@ class TapePatternTest {
 
     private static void refused(org.assertj.core.api.ThrowableAssert.ThrowingCallable made, String words) {
         assertThatThrownBy(made).isInstanceOf(IllegalArgumentException.class).hasMessageContaining(words);
+    }
+
+    /** Twice as much oil on the right as on the left. */
+    private static TapePattern skew() {
+        TapeTable lane = new TapeTable(
+                List.of(3, 20, 37),
+                List.of(8 * FOOT_M, 30 * FOOT_M),
+                List.of(List.of(10.0, 20.0, 5.0), List.of(10.0, 20.0, 5.0)),
+                1);
+        return TapePattern.of("skew", 38 * FOOT_M, lane);
     }
 }
