@@ -17,9 +17,9 @@ public final class CompareCsv {
      * @return the table with its head
      */
     public static String write(List<Difference> differences) {
-        return CsvAnswer.write(HEAD, printer -> {
+        return CsvRows.table(HEAD, rows -> {
             for (Difference difference : differences) {
-                printer.printRecord(
+                rows.row(
                         difference.quantity(),
                         difference.unit(),
                         Figures.fixed(difference.a(), 4),

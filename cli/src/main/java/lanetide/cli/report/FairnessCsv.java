@@ -2,6 +2,7 @@ package lanetide.cli.report;
 
 import java.util.List;
 import lanetide.squads.fairness.Effect;
+import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.FairnessResult;
 
 /** The advantages as a table: one row for each. */
@@ -18,11 +19,11 @@ public final class FairnessCsv {
      * @return the table with its head
      */
     public static String write(FairnessResult result) {
-        return CsvAnswer.write(HEAD, printer -> {
+        return CsvRows.table(HEAD, rows -> {
             for (Effect effect : result.effects()) {
-                printer.printRecord(
+                rows.row(
                         EffectWords.kind(effect.kind()),
-                        effect.id(),
+                        effect.kind() == EffectKind.PAIR ? effect.id().replace("-", " and ") : effect.id(),
                         effect.bowlers(),
                         Figures.fixed(effect.advantagePins(), 3),
                         Figures.fixed(effect.standardErrorPins(), 4),

@@ -1,10 +1,9 @@
 package lanetide.cli.report;
 
-import java.io.IOException;
 import java.util.List;
+import java.util.stream.Stream;
 import lanetide.squads.play.LaneState;
 import lanetide.squads.play.StyleWindow;
-import org.apache.commons.csv.CSVPrinter;
 
 /** The lanes game by game as a table: one row for each lane, game, style and hand. */
 public final class LanesCsv {
@@ -32,44 +31,39 @@ public final class LanesCsv {
      * @return the table with its head
      */
     public static String write(List<LaneState> states) {
-        return CsvAnswer.write(HEAD, printer -> {
+        return CsvRows.table(HEAD, rows -> {
             for (LaneState state : states) {
-                write(printer, state);
+                write(rows, state);
             }
         });
     }
 
-    private static void write(CSVPrinter printer, LaneState state) throws IOException {
+    private static void write(CsvRows rows, LaneState state) {
+        List<Object> lane = List.of(
+                state.lane(),
+                state.squad(),
+                state.afterGame(),
+                state.gamesOnOil(),
+                CsvRows.number(state.volumeMl(), 3),
+                CsvRows.number(state.headUnits(), 2),
+                CsvRows.number(state.headUnitsLow(), 2),
+                CsvRows.number(state.carrydownMl(), 4));
         if (state.windows().isEmpty()) {
-            lane(printer, state);
-            for (int cell = 0; cell < 5; cell++) {
-                printer.print("");
-            }
-            printer.println();
+            rows.row(joined(lane, List.of("", "", "", "", "")));
         }
         for (StyleWindow window : state.windows()) {
-            lane(printer, state);
-            printer.print(window.style());
-            printer.print(ConstantName.of(window.hand()));
-            printer.print(cell(window.low(), 2));
-            printer.print(cell(window.high(), 2));
-            printer.print(cell(window.best(), 2));
-            printer.println();
+            rows.row(joined(
+                    lane,
+                    List.of(
+                            window.style(),
+                            ConstantName.of(window.hand()),
+                            CsvRows.number(window.low(), 2),
+                            CsvRows.number(window.high(), 2),
+                            CsvRows.number(window.best(), 2))));
         }
     }
 
-    private static void lane(CSVPrinter printer, LaneState state) throws IOException {
-        printer.print(state.lane());
-        printer.print(state.squad());
-        printer.print(state.afterGame());
-        printer.print(state.gamesOnOil());
-        printer.print(cell(state.volumeMl(), 3));
-        printer.print(cell(state.headUnits(), 2));
-        printer.print(cell(state.headUnitsLow(), 2));
-        printer.print(cell(state.carrydownMl(), 4));
-    }
-
-    private static String cell(double value, int decimals) {
-        return Double.isNaN(value) ? "" : Figures.fixed(value, decimals);
+    private static List<Object> joined(List<Object> lane, List<?> window) {
+        return Stream.concat(lane.stream(), window.stream()).toList();
     }
 }

@@ -17,9 +17,9 @@ public final class PatternCsv {
      * @return one row a reading
      */
     public static String write(PatternFacts facts) {
-        return CsvAnswer.write(HEAD, printer -> {
+        return CsvRows.table(HEAD, rows -> {
             for (TapeReading tape : facts.tapes()) {
-                printer.printRecord(
+                rows.row(
                         Figures.plain(tape.distanceM() / LaneGeometry.FOOT_M, 2),
                         tape.board(),
                         Figures.fixed(tape.units(), 2));

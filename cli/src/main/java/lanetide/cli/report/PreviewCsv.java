@@ -29,28 +29,24 @@ public final class PreviewCsv {
      * @return the table with its head
      */
     public static String write(Preview preview) {
-        return CsvAnswer.write(HEAD, printer -> {
+        return CsvRows.table(HEAD, rows -> {
             for (GameForecast game : preview.games()) {
-                printer.printRecord(
+                rows.row(
                         game.game(),
-                        game.pair().id(),
-                        cell(game.laydownBoard(), 2),
-                        cell(game.laydownSpread().low(), 2),
-                        cell(game.laydownSpread().high(), 2),
-                        cell(game.arrowsBoard(), 2),
-                        cell(game.exitBoard(), 2),
-                        cell(game.lowBoard(), 2),
-                        cell(game.highBoard(), 2),
-                        cell(game.pocketShare(), 3),
-                        cell(game.moveBoards(), 1),
+                        CsvRows.pair(game.pair()),
+                        CsvRows.number(game.laydownBoard(), 2),
+                        CsvRows.number(game.laydownSpread().low(), 2),
+                        CsvRows.number(game.laydownSpread().high(), 2),
+                        CsvRows.number(game.arrowsBoard(), 2),
+                        CsvRows.number(game.exitBoard(), 2),
+                        CsvRows.number(game.lowBoard(), 2),
+                        CsvRows.number(game.highBoard(), 2),
+                        CsvRows.number(game.pocketShare(), 3),
+                        CsvRows.number(game.moveBoards(), 1),
                         game.change()
                                 .map(change -> change.cover().id())
                                 .orElse(preview.kind().cover().id()));
             }
         });
-    }
-
-    private static String cell(double value, int decimals) {
-        return Double.isNaN(value) ? "" : Figures.fixed(value, decimals);
     }
 }

@@ -24,9 +24,9 @@ public final class ReoilCsv {
      * @return the table with its head
      */
     public static String write(List<CurvePoint> curve) {
-        return CsvAnswer.write(HEAD, printer -> {
+        return CsvRows.table(HEAD, rows -> {
             for (CurvePoint point : curve) {
-                printer.printRecord(
+                rows.row(
                         point.games(),
                         Figures.fixed(point.windowShiftBoards(), 3),
                         Figures.fixed(point.windowWidthBoards(), 3),

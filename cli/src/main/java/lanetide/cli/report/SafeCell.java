@@ -1,21 +1,32 @@
 package lanetide.cli.report;
 
-/** Text that a spreadsheet must not take for a formula. */
-public final class SafeCell {
+import java.util.regex.Pattern;
+
+/** Text that a spreadsheet must not take for a formula or a date. */
+final class SafeCell {
     /** With these a formula begins (OWASP, CSV Injection). */
     private static final String OPENERS = "=+-@\t\r\n";
+
+    private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
+
+    private static final Pattern DATE = Pattern.compile("\\d+[-/.]\\d+([-/.]\\d*)?");
 
     private SafeCell() {}
 
     /**
      * The text for a cell of a table that a spreadsheet may open.
      *
-     * @param text what somebody wrote
-     * @return the text, with an apostrophe before it if it could begin a formula
+     * @param text what somebody wrote, or a number
+     * @return the text, with an apostrophe before it if it could begin a formula or be a date; a plain number stays
      */
-    public static String of(String text) {
-        boolean formula = opens(text) || opens(text.stripLeading());
-        return formula ? "'" + text : text;
+    static String of(String text) {
+        if (NUMBER.matcher(text).matches()) {
+            return text;
+        }
+        boolean taken = opens(text)
+                || opens(text.stripLeading())
+                || DATE.matcher(text.strip()).matches();
+        return taken ? "'" + text : text;
     }
 
     private static boolean opens(String text) {

@@ -1,8 +1,6 @@
 package lanetide.cli.report;
 
-import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import lanetide.oilflow.ball.Release;
@@ -10,8 +8,6 @@ import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.pocket.Rack;
 import lanetide.squads.play.ShotBowled;
 import lanetide.squads.play.ShotObserver;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /** Every ball as a row of a table (RFC 4180, UTF-8, lines end in CR LF), written as it is bowled. */
 public final class ShotCsv implements ShotObserver {
@@ -80,7 +76,7 @@ public final class ShotCsv implements ShotObserver {
                     "degrees",
                     "entry angle, away from his own gutter; empty if it left the lane",
                     s -> atPins(s, StrictMath.toDegrees(s.path().entryRad()), 3)),
-            new Column("pinsBefore", "", "pins that stood before, such as 3-6-10", s -> pins(s, s.standing())),
+            new Column("pinsBefore", "", "pins that stood before, such as 3 6 10", s -> pins(s, s.standing())),
             new Column("pinsAfter", "", "pins that stood after, or none", s -> pins(s, s.left())),
             new Column(
                     "pinfall",
@@ -88,12 +84,7 @@ public final class ShotCsv implements ShotObserver {
                     "pins that fell",
                     s -> String.valueOf(Integer.bitCount(s.standing()) - Integer.bitCount(s.left()))));
 
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180
-            .builder()
-            .setHeader(COLUMNS.stream().map(Column::name).toArray(String[]::new))
-            .get();
-
-    private final CSVPrinter printer;
+    private final CsvRows rows;
 
     /**
      * Writes the head of the table.
@@ -102,11 +93,7 @@ public final class ShotCsv implements ShotObserver {
      * @throws UncheckedIOException if it cannot be written
      */
     public ShotCsv(Appendable out) {
-        try {
-            this.printer = new CSVPrinter(out, FORMAT);
-        } catch (IOException e) {
-            throw new UncheckedIOException("the shot log cannot be written", e);
-        }
+        this.rows = new CsvRows(out, COLUMNS.stream().map(Column::name).toList());
     }
 
     /**
@@ -121,19 +108,13 @@ public final class ShotCsv implements ShotObserver {
 
     @Override
     public void onShot(ShotBowled shot) {
-        List<String> cells = new ArrayList<>(COLUMNS.size());
-        COLUMNS.forEach(column -> cells.add(column.of().apply(shot)));
-        try {
-            printer.printRecord(cells);
-        } catch (IOException e) {
-            throw new UncheckedIOException("the shot log cannot be written", e);
-        }
+        rows.row(COLUMNS.stream().map(column -> column.of().apply(shot)).toList());
     }
 
-    /** Pins as they are numbered in the house, from the right-hander's side. */
+    /** Pins as they are numbered in the house, from the right-hander's side; with hyphens they could be taken for a date. */
     private static String pins(ShotBowled shot, int bits) {
         boolean left = shot.bowler().hand() == Hand.LEFT;
-        return Rack.format(left ? Rack.mirrored(bits) : bits);
+        return Rack.format(left ? Rack.mirrored(bits) : bits).replace('-', ' ');
     }
 
     private static String atPins(ShotBowled shot, double value, int decimals) {

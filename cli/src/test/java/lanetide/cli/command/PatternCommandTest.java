@@ -150,7 +150,7 @@ class PatternCommandTest {
         assertThat(Program.run("pattern", scenario, "--format", "csv", "-o", table)
                         .exitCode())
                 .isZero();
-        assertThat(Files.readString(table)).startsWith("distanceFt,board,units\n8,1,");
+        assertThat(Files.readString(table)).startsWith("distanceFt,board,units\r\n8,1,");
 
         Path again = Files.writeString(
                 folder.resolve("again.yaml"),

@@ -62,7 +62,7 @@ class SheetsCommandTest {
         assertThat(sheet.select("#pairs-1 tbody tr").get(2).text()).isEqualTo("3 5-6 5-6 5-6");
         List<CSVRecord> rows = table("assignments.csv");
         assertThat(rows).hasSize(40 * 3);
-        assertThat(rows.get(0).toMap()).containsEntry("lanes", "1-2").containsEntry("practice", "19:30");
+        assertThat(rows.get(0).toMap()).containsEntry("lanes", "1 and 2").containsEntry("practice", "19:30");
         assertThat(sheet.select("#groups-1").text()).contains(rows.get(0).get("bowler"));
     }
 
