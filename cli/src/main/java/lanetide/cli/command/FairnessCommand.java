@@ -2,6 +2,7 @@ package lanetide.cli.command;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import lanetide.cli.report.FairnessCsv;
 import lanetide.cli.report.FairnessJson;
@@ -103,7 +104,8 @@ public final class FairnessCommand implements Callable<Integer> {
             verdict = result.verdict();
             Optional<FairnessComparison> late =
                     changes.isPresent() ? withPlanned(planned, result, threads) : Optional.empty();
-            return render(reading, scenario, result, remedies(scenario, result, threads), late);
+            Set<Integer> lost = changes.map(LateChanges::lost).orElse(Set.of());
+            return render(reading, scenario, result, remedies(scenario, lost, result, threads), late);
         });
         boolean fails = failIfUnfair && verdict == Verdict.UNFAIR;
         return exitCode == ExitCode.DONE && fails ? ExitCode.CONDITION_FAILS : exitCode;
@@ -136,16 +138,22 @@ public final class FairnessCommand implements Callable<Integer> {
                 "playings", replications, progress -> FairnessStudy.run(scenario.event(), plan, threads, progress));
     }
 
-    private List<Remedy> remedies(Scenario scenario, FairnessResult result, int threads) {
+    private List<Remedy> remedies(Scenario scenario, Set<Integer> lost, FairnessResult result, int threads) {
         if (remedies == 0 || stillLanes || options.format() == Format.CSV) {
             return List.of();
         }
-        int all = RemedyStudy.playings(scenario.event(), remedies);
+        int all = RemedyStudy.playings(scenario.event(), lost, remedies);
         return options.progressing(
                 "playings of changes",
                 all,
                 progress -> RemedyStudy.run(
-                        scenario.event(), result, remedies, scenario.policy().costs(), threads, progress));
+                        scenario.event(),
+                        lost,
+                        result,
+                        remedies,
+                        scenario.policy().costs(),
+                        threads,
+                        progress));
     }
 
     private void requirePlayings(Scenario scenario) {

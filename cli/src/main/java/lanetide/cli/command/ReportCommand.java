@@ -2,6 +2,7 @@ package lanetide.cli.command;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import lanetide.cli.report.page.FilmReel;
 import lanetide.cli.report.page.PageAnswers;
@@ -121,9 +122,15 @@ public final class ReportCommand implements Callable<Integer> {
         }
         return options.progressing(
                 "playings of changes",
-                RemedyStudy.playings(scenario.event(), remedies),
+                RemedyStudy.playings(scenario.event(), Set.of(), remedies),
                 told -> RemedyStudy.run(
-                        scenario.event(), result, remedies, scenario.policy().costs(), threads, told));
+                        scenario.event(),
+                        Set.of(),
+                        result,
+                        remedies,
+                        scenario.policy().costs(),
+                        threads,
+                        told));
     }
 
     private Optional<ReoilResult> reoil(Scenario scenario, int threads) {

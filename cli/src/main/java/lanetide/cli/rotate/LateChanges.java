@@ -10,9 +10,14 @@ import lanetide.squads.model.Event;
  * @param planned the event as planned
  * @param change what changes
  * @param note where the rotations come from now
+ * @param lost pairs that are lost, counted from zero
  * @param isLeast whether as few visits change as possible, rather than as few groups come back
  */
-public record LateChanges(Event planned, Change change, RotationNote note, boolean isLeast) {
+public record LateChanges(Event planned, Change change, RotationNote note, Set<Integer> lost, boolean isLeast) {
+    /** Copies the set. */
+    public LateChanges {
+        lost = Set.copyOf(lost);
+    }
 
     /**
      * Notes a change; the lost pairs are out of use wherever nobody has bowled on them before.
@@ -25,7 +30,7 @@ public record LateChanges(Event planned, Change change, RotationNote note, boole
      * @return the change with the pairs that are left out now
      */
     public static LateChanges of(Event planned, Change change, RotationNote note, Set<Integer> lost, boolean isLeast) {
-        return new LateChanges(planned, change, note.changed(lost), isLeast);
+        return new LateChanges(planned, change, note.changed(lost), lost, isLeast);
     }
 
     /**

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
@@ -26,9 +29,20 @@ final class Changes {
     private static final int TRIES = 200_000;
 
     private final Event event;
+    private final Centre usable;
 
-    Changes(Event event) {
+    /**
+     * Changes of an event.
+     *
+     * @param event the event
+     * @param lost pairs that no rotation may send a group to, beside the spare ones; counted from zero
+     */
+    Changes(Event event, Set<Integer> lost) {
         this.event = event;
+        Centre centre = event.centre();
+        this.usable = centre.withSpare(
+                Stream.concat(centre.spare().stream(), lost.stream().map(centre.pairs()::get))
+                        .toList());
     }
 
     /** A changed event and the change in words. */
@@ -62,14 +76,13 @@ final class Changes {
         };
     }
 
-    private static Optional<Event> rotated(Event event, RotationDesign design) {
+    private Optional<Event> rotated(Event of, RotationDesign design) {
         List<Rotation> rotations = new ArrayList<>();
         try {
-            for (int s = 0; s < event.squads().size(); s++) {
-                Rotation old = event.rotations().get(s);
-                rotations.add(event.centre().plan(design, old.groups(), old.games()));
+            for (Rotation old : of.rotations()) {
+                rotations.add(usable.plan(design, old.groups(), old.games()));
             }
-            return Optional.of(event.with(event.squads(), rotations));
+            return Optional.of(of.with(of.squads(), rotations));
         } catch (ImpossibleRotationException e) {
             return Optional.empty();
         }

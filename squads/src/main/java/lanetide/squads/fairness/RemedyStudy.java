@@ -3,6 +3,7 @@ package lanetide.squads.fairness;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.function.IntConsumer;
 import lanetide.des.random.RandomStreams;
 import lanetide.squads.model.Conditioning;
@@ -33,11 +34,12 @@ public final class RemedyStudy {
      * Playings a study takes, for telling how far it is.
      *
      * @param event the event
+     * @param lost pairs that are lost by late changes, counted from zero
      * @param playings playings of each change
      * @return playings in all
      */
-    public static int playings(Event event, int playings) {
-        return new Changes(event).list().size() * wholeRounds(event, playings);
+    public static int playings(Event event, Set<Integer> lost, int playings) {
+        return new Changes(event, lost).list().size() * wholeRounds(event, playings);
     }
 
     private static int wholeRounds(Event event, int playings) {
@@ -49,6 +51,7 @@ public final class RemedyStudy {
      * Tries all changes.
      *
      * @param event the event
+     * @param lost pairs that are lost by late changes, counted from zero; no change sends a group there in any game
      * @param asItIs a study of it
      * @param playings playings of each change; the event is judged by as many
      * @param costs what oiling costs
@@ -57,20 +60,26 @@ public final class RemedyStudy {
      * @return the event as it is, then the changes, those that leave the least spread first; empty for a single group
      */
     public static List<Remedy> run(
-            Event event, FairnessResult asItIs, int playings, Costs costs, int threads, IntConsumer onDone) {
+            Event event,
+            Set<Integer> lost,
+            FairnessResult asItIs,
+            int playings,
+            Costs costs,
+            int threads,
+            IntConsumer onDone) {
         if (asItIs.evenness().isEmpty()) {
             return List.of();
         }
         int each = Math.min(asItIs.playings(), wholeRounds(event, playings));
         FairnessPlan plan =
                 new FairnessPlan(asItIs.plan().seed(), each, asItIs.plan().marginPins(), true);
-        return new RemedyStudy(event, asItIs, plan, costs).run(threads, onDone);
+        return new RemedyStudy(event, asItIs, plan, costs).run(new Changes(event, lost).list(), threads, onDone);
     }
 
-    private List<Remedy> run(int threads, IntConsumer onDone) {
+    private List<Remedy> run(List<Changes.Change> changes, int threads, IntConsumer onDone) {
         List<Remedy> remedies = new ArrayList<>();
         int done = 0;
-        for (Changes.Change change : new Changes(event).list()) {
+        for (Changes.Change change : changes) {
             int before = done;
             remedies.add(remedy(change, threads, now -> onDone.accept(before + now)));
             done += plan.playings();

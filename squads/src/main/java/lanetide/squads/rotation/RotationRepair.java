@@ -90,12 +90,12 @@ public final class RotationRepair {
     private boolean mustChange(int game) {
         return IntStream.range(0, planned.groups())
                 .anyMatch(group -> !left.contains(table[game][group])
-                        || (priority == Priority.FEW_REPEATS && wasOn(game, group, table[game][group])));
+                        || (priority == Priority.FEW_REPEATS && comesBack(game, group, table[game][group])));
     }
 
     private long cost(int game, int group, int pair) {
         boolean changed = pair != planned.pairOf(game, group);
-        long again = wasOn(game, group, pair) ? 1 : 0;
+        long again = comesBack(game, group, pair) ? 1 : 0;
         long spoilsLater = changed && isPlannedLater(game, group, pair) ? 1 : 0;
         long change = changed ? 1 : 0;
         long first = priority == Priority.FEW_CHANGES ? change : again;
@@ -107,8 +107,12 @@ public final class RotationRepair {
                 + pair;
     }
 
-    private boolean wasOn(int game, int group, int pair) {
-        return IntStream.range(0, game).anyMatch(before -> table[before][group] == pair);
+    /** Whether a group would bowl on a pair again, other than by staying on it where it was to stay. */
+    private boolean comesBack(int game, int group, int pair) {
+        boolean stays = game > 0
+                && table[game - 1][group] == pair
+                && planned.pairOf(game - 1, group) == planned.pairOf(game, group);
+        return !stays && IntStream.range(0, game).anyMatch(before -> table[before][group] == pair);
     }
 
     private boolean isPlannedLater(int game, int group, int pair) {

@@ -6,13 +6,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import lanetide.squads.change.PairLoss;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.rotation.Ring;
 import lanetide.squads.rotation.Rotation;
+import lanetide.squads.rotation.RotationRepair;
 import org.junit.jupiter.api.Test;
 
 class ComparisonTest {
@@ -107,10 +110,10 @@ class ComparisonTest {
 
     @Test
     void aChangeThatChangesNothingIsNotTried() {
-        assertThat(new Changes(FRESH).list().stream().map(Changes.Change::words))
+        assertThat(new Changes(FRESH, Set.of()).list().stream().map(Changes.Change::words))
                 .contains("stay on one pair", "groups redrawn: styles and hands evenly")
                 .doesNotContain("fresh oil for every squad", "move 1 pair right");
-        assertThat(new Changes(PLAN).list())
+        assertThat(new Changes(PLAN, Set.of()).list())
                 .allSatisfy(change -> assertThat(change.event()).isNotEqualTo(PLAN));
     }
 
@@ -121,7 +124,7 @@ class ComparisonTest {
                         4, right, SmallEvents.mixed(3, 2), Conditioning.STRIP_AND_OIL, Conditioning.NONE)
                 .withSpare(List.of(new LanePair(3, 4)));
 
-        List<Changes.Change> changes = new Changes(event).list();
+        List<Changes.Change> changes = new Changes(event, Set.of()).list();
 
         assertThat(changes)
                 .extracting(Changes.Change::words)
@@ -132,12 +135,29 @@ class ComparisonTest {
     }
 
     @Test
+    void noChangeSendsAGroupToAPairThatIsLost() {
+        Rotation right = new Ring(1, 1).plan(3, 4, 3);
+        Event event = SmallEvents.event(4, right, SmallEvents.mixed(3, 2), Conditioning.STRIP_AND_OIL);
+        Event changed = PairLoss.of(event, Set.of(2), 0, 1, RotationRepair.Priority.FEW_CHANGES)
+                .event();
+
+        List<Changes.Change> changes = new Changes(changed, Set.of(2)).list();
+
+        assertThat(changes).extracting(Changes.Change::words).contains("stay on one pair", "move 1 pair right");
+        assertThat(changes.stream()
+                        .filter(change -> !change.event().rotations().equals(changed.rotations()))
+                        .flatMap(change -> change.event().rotations().stream()))
+                .isNotEmpty()
+                .noneMatch(rotation -> rotation.visits(2));
+    }
+
+    @Test
     void everyChangeIsPlayedAndTheBestOnesAreMarked() {
         FairnessResult study = FairnessStudy.run(PLAN, new FairnessPlan(1, 36, 2, true), 2, done -> {});
 
-        List<Remedy> remedies = RemedyStudy.run(PLAN, study, 36, Costs.USUAL, 2, done -> {});
+        List<Remedy> remedies = RemedyStudy.run(PLAN, Set.of(), study, 36, Costs.USUAL, 2, done -> {});
 
-        assertThat(remedies).hasSize(1 + new Changes(PLAN).list().size());
+        assertThat(remedies).hasSize(1 + new Changes(PLAN, Set.of()).list().size());
         assertThat(remedies.get(0).change()).isEqualTo("as it is");
         Remedy fresh = remedies.stream()
                 .filter(remedy -> remedy.change().equals("fresh oil for every squad"))

@@ -3,6 +3,7 @@ package lanetide.squads.rotation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -12,6 +13,7 @@ import java.util.stream.LongStream;
 import lanetide.squads.rotation.RotationRepair.Priority;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class RotationRepairTest {
@@ -61,6 +63,17 @@ class RotationRepairTest {
                 .as("in game 2 group 2 goes to pair 1, the nearest it does not know; in game 3 group 1 goes to pair 5,"
                         + " as it knows 1 and 2 and pair 4 is taken")
                 .isEqualTo(now);
+    }
+
+    /** Three groups that stay: the one that loses its pair goes to the nearest free one and stays there. */
+    @ParameterizedTest
+    @EnumSource(Priority.class)
+    void aGroupThatIsToStayStaysWhereItIsSent(Priority priority) {
+        Rotation planned = new Stay().plan(3, 6, 4);
+
+        Rotation now = RotationRepair.without(planned, Set.of(1), 0, lanes(6), priority);
+
+        assertThat(Tables.ofGames(6, Collections.nCopies(4, List.of(0, 3, 2)))).isEqualTo(now);
     }
 
     /** Whatever matters most, a playable plan comes out, and the fewest changes are the fewest. */

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import lanetide.cli.report.FairnessJson;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.report.ReoilJson;
@@ -67,6 +68,7 @@ class ReportPageTest {
                 done -> {});
         List<Remedy> remedies = RemedyStudy.run(
                 event,
+                Set.of(),
                 fairness,
                 FairnessStudy.fewestPlayings(event),
                 reading.scenario().orElseThrow().policy().costs(),
