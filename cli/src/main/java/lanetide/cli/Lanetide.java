@@ -3,12 +3,15 @@ package lanetide.cli;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;
+import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import lanetide.cli.command.CheckCommand;
+import lanetide.cli.command.CommandFactory;
 import lanetide.cli.command.CommandFailure;
 import lanetide.cli.command.CompareCommand;
 import lanetide.cli.command.CompletionCommand;
@@ -25,6 +28,8 @@ import lanetide.cli.command.RotateCommand;
 import lanetide.cli.command.SchemaCommand;
 import lanetide.cli.command.SheetsCommand;
 import lanetide.cli.command.SimulateCommand;
+import lanetide.cli.command.StandardOutput;
+import lanetide.cli.command.Terminal;
 import lanetide.cli.report.Cautions;
 import lanetide.cli.report.ProgramVersion;
 import picocli.CommandLine;
@@ -118,16 +123,16 @@ public final class Lanetide {
      * @param args command line
      */
     public static void main(String[] args) {
-        PrintWriter out = writer(FileDescriptor.out);
-        PrintWriter err = writer(FileDescriptor.err);
-        int exitCode = run(out, err, args);
+        PrintWriter out = StandardOutput.writer();
+        PrintWriter err = new PrintWriter(new FileOutputStream(FileDescriptor.err), false, StandardCharsets.UTF_8);
+        int exitCode = run(Terminal.input(), out, err, args);
         out.flush();
         err.flush();
         System.exit(exitCode);
     }
 
     /**
-     * Runs one command.
+     * Runs one command where nobody can be asked.
      *
      * @param out where answers go
      * @param err where progress, notices and failures go
@@ -135,8 +140,26 @@ public final class Lanetide {
      * @return the exit code
      */
     public static int run(PrintWriter out, PrintWriter err, String... args) {
+        return run(Optional.empty(), out, err, args);
+    }
+
+    /**
+     * Runs one command.
+     *
+     * @param input what a person types who can be asked; empty where there is nobody
+     * @param out where answers go
+     * @param err where progress, questions, notices and failures go
+     * @param args command line
+     * @return the exit code
+     */
+    public static int run(Optional<Reader> input, PrintWriter out, PrintWriter err, String... args) {
         try {
-            return commandLine(out, err).execute(args);
+            int exitCode = commandLine(input, out, err).execute(args);
+            if (out.checkError()) {
+                fail(err, "The answer cannot be written to standard output.");
+                return ExitCode.FILE_TROUBLE;
+            }
+            return exitCode;
         } catch (OutOfMemoryError e) {
             return fail(err, "The scenario needs more memory than there is; use fewer lanes or replications.");
         } catch (StackOverflowError e) {
@@ -144,8 +167,8 @@ public final class Lanetide {
         }
     }
 
-    private static CommandLine commandLine(PrintWriter out, PrintWriter err) {
-        CommandLine line = commands()
+    private static CommandLine commandLine(Optional<Reader> input, PrintWriter out, PrintWriter err) {
+        CommandLine line = commands(input)
                 .setOut(out)
                 .setErr(err)
                 .setParameterExceptionHandler((e, wrong) -> wrongUse(err, e))
@@ -159,8 +182,8 @@ public final class Lanetide {
     }
 
     /** All commands, with their help. */
-    static CommandLine commands() {
-        CommandLine line = new CommandLine(new Lanetide());
+    static CommandLine commands(Optional<Reader> input) {
+        CommandLine line = new CommandLine(new Lanetide(), new CommandFactory(input));
         HelpText.explainHelp(line.getSubcommands().get("help").getCommandSpec());
         return line;
     }
@@ -227,9 +250,5 @@ public final class Lanetide {
         err.println("lanetide: " + sentence);
         err.flush();
         return ExitCode.CANNOT_RUN;
-    }
-
-    private static PrintWriter writer(FileDescriptor stream) {
-        return new PrintWriter(new FileOutputStream(stream), false, StandardCharsets.UTF_8);
     }
 }

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lanetide.cli.report.Cautions;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -22,7 +23,7 @@ final class ManPages {
      */
     public static void main(String[] args) throws IOException {
         Path folder = Files.createDirectories(Path.of(args[0]));
-        CommandLine program = Lanetide.commands();
+        CommandLine program = Lanetide.commands(Optional.empty());
         List<CommandSpec> commands = new ArrayList<>(List.of(program.getCommandSpec()));
         program.getSubcommands().values().forEach(command -> commands.add(command.getCommandSpec()));
         commands.forEach(ManPages::suitPaper);

@@ -3,6 +3,7 @@ package lanetide.cli;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -12,7 +13,7 @@ final class Commands {
 
     /** The program itself, then each of its commands. */
     static List<CommandSpec> all() {
-        CommandLine program = Lanetide.commands();
+        CommandLine program = Lanetide.commands(Optional.empty());
         List<CommandSpec> commands = new ArrayList<>(List.of(program.getCommandSpec()));
         program.getSubcommands().values().forEach(command -> commands.add(command.getCommandSpec()));
         return commands;

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -69,7 +70,7 @@ class HelpTest {
             words.add(word.group(1) == null ? word.group(2) : word.group(1));
         }
 
-        CommandLine.ParseResult parsed = Lanetide.commands().parseArgs(words.toArray(String[]::new));
+        CommandLine.ParseResult parsed = Lanetide.commands(Optional.empty()).parseArgs(words.toArray(String[]::new));
 
         assertThat(parsed.errors()).isEmpty();
         assertThat(words.stream().filter(each -> each.startsWith("scenarios/")))

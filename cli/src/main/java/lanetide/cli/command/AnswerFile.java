@@ -1,12 +1,8 @@
 package lanetide.cli.command;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFileAttributeView;
 
 /**
  * A file an answer goes to. It is written beside its final place and moved there in one step, so that a run that fails
@@ -45,20 +41,22 @@ final class AnswerFile {
             throw CommandFailure.fileTrouble(
                     "The answer cannot go to " + path + ": there is no folder " + folder + "; make it first.");
         }
+        if (!Files.isWritable(isDevice(path) ? path : folder)) {
+            throw CommandFailure.fileTrouble("The answer cannot go to " + path + ": you may not write "
+                    + (isDevice(path) ? "it" : "into its folder") + "; name another one.");
+        }
         return new AnswerFile(path);
     }
 
+    /** Whether a path is a device or a pipe: there is nothing to protect, and nothing to put beside it. */
+    static boolean isDevice(Path path) {
+        return Files.exists(path) && !Files.isRegularFile(path);
+    }
+
     void write(String answer) {
-        byte[] bytes = answer.getBytes(StandardCharsets.UTF_8);
-        try {
-            if (Files.exists(path) && !Files.isRegularFile(path)) {
-                Files.write(path, bytes); // a device or a pipe: there is nothing to protect
-            } else {
-                replace(Files.exists(path) ? path.toRealPath() : path.toAbsolutePath(), bytes);
-            }
-        } catch (IOException e) {
-            throw CommandFailure.fileTrouble("The answer cannot be written to " + path + " (" + ScenarioFile.reason(e)
-                    + "); an older file there is as it was.");
+        try (AnswerStream stream = open()) {
+            stream.write(answer);
+            stream.commit();
         }
     }
 
@@ -73,34 +71,6 @@ final class AnswerFile {
 
     Path path() {
         return path;
-    }
-
-    private static void replace(Path target, byte[] bytes) throws IOException {
-        Path part = partOf(target);
-        try {
-            Files.write(part, bytes, StandardOpenOption.CREATE_NEW);
-            moveIntoPlace(part, target);
-        } finally {
-            Files.deleteIfExists(part);
-        }
-    }
-
-    /** Where a file is written before it comes to its place. */
-    static Path partOf(Path target) {
-        return target.resolveSibling(
-                "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
-    }
-
-    /** Puts a file that is written into its place in one step. */
-    static void moveIntoPlace(Path part, Path target) throws IOException {
-        keepPermissions(target, part);
-        Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    }
-
-    private static void keepPermissions(Path old, Path part) throws IOException {
-        if (Files.exists(old) && Files.getFileAttributeView(old, PosixFileAttributeView.class) != null) {
-            Files.setPosixFilePermissions(part, Files.getPosixFilePermissions(old));
-        }
     }
 
     private static boolean isSame(Path path, Path scenario) {

@@ -3,9 +3,12 @@ package lanetide.cli.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
-/** A folder that several answers go to, each as an {@link AnswerFile}. */
+/** A folder that several answers go to, each as an {@link AnswerFile}. They come to their places when all are written. */
 final class AnswerFolder {
     private final Path folder;
     private final Path scenario;
@@ -45,8 +48,18 @@ final class AnswerFolder {
             throw CommandFailure.fileTrouble(
                     "The folder " + folder + " cannot be made (" + ScenarioFile.reason(e) + ").");
         }
-        Map<String, AnswerFile> files = new java.util.LinkedHashMap<>();
+        Map<String, AnswerFile> files = new LinkedHashMap<>();
         answers.keySet().forEach(name -> files.put(name, AnswerFile.at(folder.resolve(name), scenario)));
-        files.forEach((name, file) -> file.write(answers.get(name)));
+        List<AnswerStream> streams = new ArrayList<>();
+        try {
+            files.forEach((name, file) -> {
+                AnswerStream stream = file.open();
+                streams.add(stream);
+                stream.write(answers.get(name));
+            });
+            streams.forEach(AnswerStream::commit);
+        } finally {
+            streams.forEach(AnswerStream::close);
+        }
     }
 }

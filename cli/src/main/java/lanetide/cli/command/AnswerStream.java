@@ -6,11 +6,13 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
 
 /**
- * A file that is too long to be kept in memory. It is written beside its final place while it grows, and moved there in one step
- * when it is committed; a run that fails leaves an older file as it was.
+ * A file while it is written. It grows beside its final place and is moved there in one step when it is committed; a run that
+ * fails or is interrupted leaves an older file as it was, and nothing beside it.
  */
 final class AnswerStream implements AutoCloseable {
     private final Path target;
@@ -25,13 +27,15 @@ final class AnswerStream implements AutoCloseable {
 
     static AnswerStream to(Path path) {
         try {
-            boolean device = Files.exists(path) && !Files.isRegularFile(path);
+            if (AnswerFile.isDevice(path)) {
+                return new AnswerStream(path, path, Files.newBufferedWriter(path, StandardCharsets.UTF_8));
+            }
             Path target = Files.exists(path) ? path.toRealPath() : path.toAbsolutePath();
-            Path part = device ? target : AnswerFile.partOf(target);
-            BufferedWriter writer = device
-                    ? Files.newBufferedWriter(target, StandardCharsets.UTF_8)
-                    : Files.newBufferedWriter(part, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
-            return new AnswerStream(target, part, writer);
+            Path part = target.resolveSibling(
+                    "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+            part.toFile().deleteOnExit(); // for a run that is interrupted
+            return new AnswerStream(
+                    target, part, Files.newBufferedWriter(part, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW));
         } catch (IOException e) {
             throw trouble(path, e);
         }
@@ -42,12 +46,23 @@ final class AnswerStream implements AutoCloseable {
         return writer;
     }
 
+    /** Writes all of a text. */
+    void write(String text) {
+        try {
+            writer.write(text);
+            writer.flush();
+        } catch (IOException e) {
+            throw trouble(target, e);
+        }
+    }
+
     /** Puts the file into its place. */
     void commit() {
         try {
             writer.close();
-            if (!part.equals(target)) {
-                AnswerFile.moveIntoPlace(part, target);
+            if (!isDevice()) {
+                keepPermissions();
+                Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             }
         } catch (IOException e) {
             throw trouble(target, e);
@@ -59,21 +74,36 @@ final class AnswerStream implements AutoCloseable {
     public void close() {
         try {
             writer.close();
-            if (!part.equals(target)) {
+        } catch (IOException e) {
+            // Of what is thrown away it does not matter that the end is missing.
+        }
+        try {
+            if (!isDevice()) {
                 Files.deleteIfExists(part);
             }
         } catch (IOException e) {
-            throw trouble(target, e);
+            throw trouble(part, e);
         }
     }
 
     /** What to say of a write that failed while the run went on. */
     static CommandFailure trouble(UncheckedIOException e) {
-        return CommandFailure.fileTrouble("A file cannot be written (" + ScenarioFile.reason(e.getCause()) + ").");
+        return CommandFailure.fileTrouble("What --shot-log or --trace asks for cannot be written ("
+                + ScenarioFile.reason(e.getCause()) + "); older files there are as they were.");
     }
 
     private static CommandFailure trouble(Path path, IOException e) {
-        return CommandFailure.fileTrouble("The file " + path + " cannot be written (" + ScenarioFile.reason(e)
-                + "); an older file there is as it was.");
+        return CommandFailure.fileTrouble("The answer cannot be written to " + path + " (" + ScenarioFile.reason(e)
+                + ")" + (AnswerFile.isDevice(path) ? "." : "; an older file there is as it was."));
+    }
+
+    private boolean isDevice() {
+        return part.equals(target);
+    }
+
+    private void keepPermissions() throws IOException {
+        if (Files.exists(target) && Files.getFileAttributeView(target, PosixFileAttributeView.class) != null) {
+            Files.setPosixFilePermissions(part, Files.getPosixFilePermissions(target));
+        }
     }
 }

@@ -177,8 +177,5 @@ final class CommonOptions {
         PrintWriter writer = command.commandLine().getOut();
         writer.print(answer);
         writer.flush();
-        if (writer.checkError()) {
-            throw CommandFailure.fileTrouble("The answer cannot be written to standard output.");
-        }
     }
 }

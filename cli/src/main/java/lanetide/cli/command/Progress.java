@@ -1,6 +1,5 @@
 package lanetide.cli.command;
 
-import java.io.Console;
 import java.io.PrintWriter;
 import java.util.function.IntConsumer;
 
@@ -22,7 +21,7 @@ final class Progress implements IntConsumer {
     }
 
     static Progress of(PrintWriter err, String what, int all, boolean quiet) {
-        return new Progress(err, what, all, !quiet && all > 1 && isTerminal());
+        return new Progress(err, what, all, !quiet && all > 1 && Terminal.isThere());
     }
 
     @Override
@@ -44,22 +43,6 @@ final class Progress implements IntConsumer {
         if (shown) {
             err.print(ERASE);
             err.flush();
-        }
-    }
-
-    /** From Java 22 on there is a console without a terminal too, which then says so. */
-    @SuppressWarnings("SystemConsoleNull") // what it warns of is looked at below
-    static boolean isTerminal() {
-        Console console = System.console();
-        if (console == null) {
-            return false;
-        }
-        try {
-            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
-        } catch (NoSuchMethodException e) {
-            return true;
-        } catch (ReflectiveOperationException e) {
-            return false;
         }
     }
 }

@@ -3,6 +3,7 @@ package lanetide.cli.command;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.channels.ClosedByInterruptException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -30,10 +31,13 @@ final class ScenarioFile {
         }
     }
 
+    /** What the system says, else the kind of fault in words. */
     static String reason(IOException e) {
-        return e.getClass()
+        String told = e instanceof FileSystemException fault ? fault.getReason() : e.getMessage();
+        String kind = e.getClass()
                 .getSimpleName()
                 .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
                 .replace(" Exception", "");
+        return told == null || told.isBlank() ? kind : told;
     }
 }

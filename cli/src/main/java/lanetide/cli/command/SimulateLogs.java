@@ -56,7 +56,10 @@ final class SimulateLogs implements AutoCloseable {
 
     @Override
     public void close() {
-        shots.ifPresent(AnswerStream::close);
-        trace.ifPresent(AnswerStream::close);
+        try {
+            shots.ifPresent(AnswerStream::close);
+        } finally {
+            trace.ifPresent(AnswerStream::close);
+        }
     }
 }

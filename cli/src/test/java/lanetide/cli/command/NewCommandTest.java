@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import lanetide.cli.scenario.Scenarios;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class NewCommandTest {
     @TempDir
@@ -96,6 +98,116 @@ class NewCommandTest {
         assertThat(outcome.exitCode()).isEqualTo(2);
         assertThat(outcome.err().replaceAll("\\s+", " ")).contains(says);
         assertThat(file).doesNotExist();
+    }
+
+    /** One squad, so that nothing is asked about oil before later ones. */
+    @Test
+    void whoIsAskedMayTakeAllThatIsOffered() throws IOException {
+        Path asked = folder.resolve("asked.yaml");
+        Path unasked = folder.resolve("unasked.yaml");
+
+        Program.Outcome outcome = Program.answering("\n".repeat(12), "new", "-o", asked);
+        Program.run("new", "--yes", "-o", unasked);
+
+        assertThat(outcome.exitCode()).isZero();
+        assertThat(outcome.err())
+                .isEqualTo("What is the event called? [My event]: Which lanes are in use? [1 to 8]: "
+                        + "What are the lanes made of? [hard-synthetic]: Where does the oil end? [40 ft]: "
+                        + "How much oil is on one lane? [24 mL]: How much more is on the middle boards? [5:1]: "
+                        + "When do the squads start (times with commas between)? [19:30]: "
+                        + "How many games does a squad play? [4]: How long is practice? [10 min]: "
+                        + "How do groups move (such as stay, right, balanced)? [stay]: "
+                        + "Which CSV table lists the bowlers? [none]: How many bowlers are in a squad? [24]: ");
+        assertThat(asked).hasSameTextualContentAs(unasked);
+    }
+
+    @Test
+    void aWrongAnswerIsToldWhyAndAskedForAgain() throws IOException {
+        Path file = folder.resolve("mine.yaml");
+        List<String> typed = List.of(
+                "Cup: \"the big one\" # {",
+                "[1",
+                "1 to 7",
+                "1 to 4",
+                "ice",
+                " wood ",
+                "40",
+                "38 ft",
+                "",
+                "3:1",
+                "25:00",
+                "09:00,13:00",
+                "polish",
+                "over",
+                "none",
+                "3",
+                "5 h",
+                "",
+                "rihgt",
+                "right",
+                "missing.csv",
+                "",
+                "99",
+                "8");
+
+        Program.Outcome outcome = Program.answering(String.join("\n", typed), "new", "-o", file);
+
+        assertThat(outcome.exitCode()).as(outcome.err()).isZero();
+        assertThat(outcome.err().replaceAll("\\s+", " "))
+                .containsSubsequence(
+                        "Which lanes are in use? [1 to 8]: - ",
+                        "Which lanes are in use? [1 to 8]: - ",
+                        "leaves",
+                        "What are the lanes made of? [hard-synthetic]: - ",
+                        "`ice`",
+                        "Where does the oil end? [40 ft]: - ",
+                        "unit",
+                        "When do the squads start (times with commas between)? [19:30]: - ",
+                        "hours 0 to 23",
+                        "What is done before later squads (fresh, over, none)? [fresh]: - ",
+                        "How many games does a squad play? [4]: - ",
+                        "How long is practice? [10 min]: - ",
+                        "from 0 h to 2 h",
+                        "How do groups move (such as stay, right, balanced)? [stay]: - ",
+                        "Did you mean right?",
+                        "Which CSV table lists the bowlers? [none]: - ",
+                        "missing.csv",
+                        "How many bowlers are in a squad? [12]: - ",
+                        "at most 10 on a pair")
+                .doesNotContain("Line ", "Exception");
+        assertThat(Files.readString(file))
+                .contains("lanes: 1 to 4", "surface: wood", "length: 38 ft", "ratio: 3:1", "games: 3", "perSquad: 8")
+                .contains("rotation: right", "{id: B, start: \"13:00\", oil: over}");
+        Program.Outcome check = Program.run("check", file);
+        assertThat(check.exitCode()).isZero();
+        assertThat(check.out()).contains("Cup: \"the big one\" # {");
+    }
+
+    @Test
+    void whatOptionsSayIsNotAsked() {
+        Program.Outcome outcome = Program.answering("\n".repeat(12), "new", "--lanes", "1 to 4", "--name", "Cup");
+
+        assertThat(outcome.exitCode()).isZero();
+        assertThat(outcome.err())
+                .startsWith("What are the lanes made of?")
+                .contains("in a squad? [12]: ")
+                .doesNotContain("Which lanes", "called");
+        assertThat(outcome.out()).contains("lanes: 1 to 4", "name: \"Cup\"");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "Cup\n1 to 4\n", "Cup\n1 to 7"})
+    void answersThatEndTooSoonWriteNothing(String typed) {
+        Path file = folder.resolve("mine.yaml");
+
+        Program.Outcome outcome = Program.answering(typed, "new", "-o", file);
+
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.err())
+                .endsWith("\nlanetide: The answers ended before the last question; nothing was written.\n")
+                .doesNotContain("Exception");
+        assertThat(outcome.out()).isEmpty();
+        assertThat(folder).isEmptyDirectory();
     }
 
     @Test

@@ -1,9 +1,12 @@
 package lanetide.cli.command;
 
 import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import lanetide.cli.Lanetide;
 import tools.jackson.databind.JsonNode;
@@ -27,10 +30,19 @@ public final class Program {
     }
 
     public static Outcome run(Object... args) {
+        return run(Optional.empty(), args);
+    }
+
+    /** Runs a command that somebody answers. */
+    static Outcome answering(String typed, Object... args) {
+        return run(Optional.of(new StringReader(typed)), args);
+    }
+
+    private static Outcome run(Optional<Reader> input, Object... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         String[] words = Arrays.stream(args).map(String::valueOf).toArray(String[]::new);
-        int exitCode = Lanetide.run(new PrintWriter(out), new PrintWriter(err), words);
+        int exitCode = Lanetide.run(input, new PrintWriter(out), new PrintWriter(err), words);
         return new Outcome(exitCode, out.toString(), err.toString());
     }
 }

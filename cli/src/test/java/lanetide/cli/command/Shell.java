@@ -7,9 +7,12 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Runs lines in a real shell that knows the program as {@code lanetide}. */
 public final class Shell {
@@ -34,9 +37,29 @@ public final class Shell {
 
     /** The program as a function of the shell. */
     public static String definition() {
-        return "lanetide() { '%s' -XX:TieredStopAtLevel=1 -cp '%s' lanetide.cli.Lanetide \"$@\"; }"
-                .formatted(
-                        Path.of(System.getProperty("java.home"), "bin", "java"), System.getProperty("java.class.path"));
+        return program().stream()
+                .map(word -> "'" + word + "'")
+                .collect(Collectors.joining(" ", "lanetide() { ", " \"$@\"; }"));
+    }
+
+    /** Starts the program by itself, its output thrown away. */
+    Process starting(Object... words) throws IOException {
+        List<String> command = new ArrayList<>(program());
+        Stream.of(words).map(String::valueOf).forEach(command::add);
+        return new ProcessBuilder(command)
+                .directory(folder.toFile())
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+    }
+
+    private static List<String> program() {
+        return List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-cp",
+                System.getProperty("java.class.path"),
+                "lanetide.cli.Lanetide");
     }
 
     /** Runs any program. */
