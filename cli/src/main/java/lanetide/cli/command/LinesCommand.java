@@ -41,7 +41,7 @@ public final class LinesCommand implements Callable<Integer> {
 
     @Option(
             names = "--style",
-            paramLabel = "NAME",
+            paramLabel = "STYLE",
             split = ",",
             completionCandidates = Candidates.Styles.class,
             description =
@@ -50,7 +50,7 @@ public final class LinesCommand implements Callable<Integer> {
 
     @Option(
             names = "--hand",
-            paramLabel = "NAME",
+            paramLabel = "HAND",
             split = ",",
             completionCandidates = Candidates.Hands.class,
             description =
@@ -59,7 +59,7 @@ public final class LinesCommand implements Callable<Integer> {
 
     @Option(
             names = "--cover",
-            paramLabel = "NAME",
+            paramLabel = "COVER",
             split = ",",
             completionCandidates = Candidates.Covers.class,
             description =
@@ -76,7 +76,7 @@ public final class LinesCommand implements Callable<Integer> {
 
     @Option(
             names = "--level",
-            paramLabel = "NAME",
+            paramLabel = "LEVEL",
             completionCandidates = Candidates.Skills.class,
             description =
                     "Level of everybody: ${COMPLETION-CANDIDATES}, or the scenario's own (default: the commonest of each style).")
@@ -84,7 +84,7 @@ public final class LinesCommand implements Callable<Integer> {
 
     @Option(
             names = "--surface",
-            paramLabel = "NAME",
+            paramLabel = "SURFACE",
             split = ",",
             completionCandidates = Candidates.Surfaces.class,
             description =

@@ -12,6 +12,7 @@ import lanetide.cli.report.RotateText;
 import lanetide.cli.rotate.LateChanges;
 import lanetide.cli.rotate.RotationAnswer;
 import lanetide.cli.rotate.RotationNote;
+import lanetide.cli.rotate.SearchOrder;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.RotationDesigns;
 import lanetide.cli.scenario.Scenario;
@@ -23,6 +24,7 @@ import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.RotationDesign;
 import lanetide.squads.rotation.RotationMap;
 import lanetide.squads.rotation.RotationMapWriter;
+import lanetide.squads.rotation.RotationSearch;
 import lanetide.squads.rotation.SearchObjective;
 import lanetide.squads.rotation.Searched;
 import picocli.CommandLine.Command;
@@ -56,7 +58,7 @@ public final class RotateCommand implements Callable<Integer> {
 
     @Option(
             names = "--design",
-            paramLabel = "NAME",
+            paramLabel = "DESIGN",
             completionCandidates = Candidates.Designs.class,
             description =
                     "Another design in place of the scenario's: ${COMPLETION-CANDIDATES} (default: the scenario's).")
@@ -114,12 +116,23 @@ public final class RotateCommand implements Callable<Integer> {
             Optional<LateChanges> changes = changeOptions.apply(planned.event(), planned.note(), scenario.seed());
             Event event = changes.map(late -> late.change().event()).orElse(planned.event());
             RotationNote note = changes.map(LateChanges::note).orElse(planned.note());
-            Optional<Long> seed = search ? Optional.of(scenario.seed()) : Optional.empty();
-            String answer = render(reading, scenario, RotationAnswer.of(event, note, objective, seed), changes);
+            RotationAnswer rotation = rotation(event, note, objective, scenario.seed());
+            String answer = render(reading, scenario, rotation, changes);
             graphMlFile.ifPresent(file -> file.write(RotationMapWriter.graphMl(map(event))));
             dotFile.ifPresent(file -> file.write(RotationMapWriter.dot(map(event))));
             return answer;
         });
+    }
+
+    private RotationAnswer rotation(Event event, RotationNote note, SearchObjective objective, long seed) {
+        if (!search) {
+            return RotationAnswer.of(event, note, objective, Optional.empty());
+        }
+        int rounds = RotationAnswer.searches(event) * RotationSearch.ROUNDS;
+        return options.progressing(
+                "rounds of search",
+                rounds,
+                told -> RotationAnswer.of(event, note, objective, Optional.of(new SearchOrder(seed, told))));
     }
 
     /** An event and where its rotations come from. */

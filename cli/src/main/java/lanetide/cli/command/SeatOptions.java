@@ -38,7 +38,7 @@ final class SeatOptions {
 
     @Option(
             names = "--style",
-            paramLabel = "NAME",
+            paramLabel = "STYLE",
             completionCandidates = Candidates.Styles.class,
             description =
                     "Your playing style: ${COMPLETION-CANDIDATES}, or the scenario's own (default: the bowler's, or that of the pair's first).")
@@ -46,14 +46,14 @@ final class SeatOptions {
 
     @Option(
             names = "--hand",
-            paramLabel = "NAME",
+            paramLabel = "HAND",
             completionCandidates = Candidates.Hands.class,
             description = "One of ${COMPLETION-CANDIDATES} (default: the bowler's, or that of the pair's first).")
     private String hand;
 
     @Option(
             names = "--cover",
-            paramLabel = "NAME",
+            paramLabel = "COVER",
             completionCandidates = Candidates.Covers.class,
             description =
                     "Cover of your ball: ${COMPLETION-CANDIDATES}, or the scenario's own (default: the bowler's, or the commonest of the style).")
@@ -61,7 +61,7 @@ final class SeatOptions {
 
     @Option(
             names = "--level",
-            paramLabel = "NAME",
+            paramLabel = "LEVEL",
             completionCandidates = Candidates.Skills.class,
             description =
                     "Your level of skill: ${COMPLETION-CANDIDATES}, or the scenario's own (default: the bowler's, or the commonest of the style).")

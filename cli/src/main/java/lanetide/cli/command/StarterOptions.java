@@ -17,7 +17,7 @@ final class StarterOptions {
 
     @Option(
             names = "--surface",
-            paramLabel = "NAME",
+            paramLabel = "SURFACE",
             completionCandidates = Candidates.Surfaces.class,
             description = "What the lanes are made of: ${COMPLETION-CANDIDATES} (default: hard-synthetic).")
     private String surface;
@@ -54,7 +54,7 @@ final class StarterOptions {
 
     @Option(
             names = "--rotation",
-            paramLabel = "NAME",
+            paramLabel = "DESIGN",
             completionCandidates = Candidates.Designs.class,
             description = "How groups move over the pairs: ${COMPLETION-CANDIDATES} (default: stay).")
     private String rotation;
@@ -68,7 +68,7 @@ final class StarterOptions {
 
     @Option(
             names = "--oil",
-            paramLabel = "NAME",
+            paramLabel = "OIL",
             completionCandidates = Candidates.Oilings.class,
             description =
                     "Oil before each later squad: fresh (cleaned, then oiled), over (oiled over what is left) or none (default: fresh).")

@@ -53,15 +53,15 @@ public record RotationAnswer(
      * @param event the event
      * @param note where its rotations come from
      * @param objective what rotations are ranked by
-     * @param searchSeed seed of a search for a better rotation; empty for no search
+     * @param search that a better rotation is to be searched for; empty for no search
      * @return the answer
      */
     public static RotationAnswer of(
-            Event event, RotationNote note, SearchObjective objective, Optional<Long> searchSeed) {
+            Event event, RotationNote note, SearchObjective objective, Optional<SearchOrder> search) {
         PairRow pairs = PairRow.of(event.centre(), note.spare());
         List<SquadRotation> squads = new ArrayList<>();
         for (List<Integer> alike : alike(event)) {
-            squads.add(squad(event, alike, note, pairs, objective, searchSeed));
+            squads.add(squad(event, alike, note, pairs, objective, search.map(order -> order.after(squads.size()))));
         }
         return new RotationAnswer(
                 event,
@@ -74,6 +74,16 @@ public record RotationAnswer(
     }
 
     /** Squads that share rotation and group names, by their place in the event. */
+    /**
+     * Counts the rotations that differ.
+     *
+     * @param event the event
+     * @return for how many squads a rotation would be searched for
+     */
+    public static int searches(Event event) {
+        return alike(event).size();
+    }
+
     private static List<List<Integer>> alike(Event event) {
         List<List<Integer>> classes = new ArrayList<>();
         for (int squad = 0; squad < event.squads().size(); squad++) {
@@ -101,7 +111,7 @@ public record RotationAnswer(
             RotationNote note,
             PairRow row,
             SearchObjective objective,
-            Optional<Long> searchSeed) {
+            Optional<SearchOrder> order) {
         Squad first = event.squads().get(alike.get(0));
         Rotation rotation = event.rotations().get(alike.get(0));
         PairRow pairs = row.usedBy(rotation);
@@ -111,13 +121,14 @@ public record RotationAnswer(
                 Alternative.of(note.label(), note.description(), pairs.overUsed(rotation), pairs, objective);
         Classics.Choice classics = Classics.of(rotation.groups(), pairs.inUse(), rotation.games());
         List<Alternative> alternatives = alternatives(classics, planned, pairs, objective);
-        Optional<SearchResult> search = searchSeed.map(seed -> RotationSearch.run(
+        Optional<SearchResult> search = order.map(asked -> RotationSearch.run(
                 rotation.groups(),
                 pairs.inUse(),
                 rotation.games(),
                 objective,
-                seed,
-                RotationSearch.usualTries(rotation.groups(), rotation.games())));
+                asked.seed(),
+                RotationSearch.usualTries(rotation.groups(), rotation.games()),
+                asked.onRound()));
         search.ifPresent(found -> alternatives.add(Alternative.of(
                 new RotationDesigns.Label("searched", 0, 0),
                 "Designed by search.",

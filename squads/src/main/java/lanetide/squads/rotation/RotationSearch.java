@@ -2,6 +2,7 @@ package lanetide.squads.rotation;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.core.source64.SplitMix64;
@@ -22,7 +23,9 @@ public final class RotationSearch {
     /** Visits up to which a search makes the most tries; twice as many visits take twice the time a try. */
     private static final int LARGE = 600;
 
-    private static final int ROUNDS = 8;
+    /** How often a search starts anew from the best so far, at most. */
+    public static final int ROUNDS = 8;
+
     private static final double GAMES_SHARE = 0.1;
     private static final double PAIRS_SHARE = 0.2;
     private static final double HOT = 4;
@@ -66,14 +69,36 @@ public final class RotationSearch {
      * @throws IllegalArgumentException if {@code tries < 1}
      */
     public static SearchResult run(int groups, int pairs, int games, SearchObjective objective, long seed, int tries) {
+        return run(groups, pairs, games, objective, seed, tries, round -> {});
+    }
+
+    /**
+     * Searches for a rotation, and tells how far it is.
+     *
+     * @param groups groups that bowl at the same time
+     * @param pairs lane pairs in the rotation
+     * @param games games each group bowls
+     * @param objective what it is to be good at
+     * @param seed same seed, same rotation
+     * @param tries exchanges to try at most, at least 1
+     * @param onRound told after each round how many are done, and at the end {@link #ROUNDS}
+     * @return the best rotation met
+     * @throws ImpossibleRotationException if {@code groups < 1}, {@code pairs < 1}, {@code games < 1} or {@code groups >
+     *     pairs}
+     * @throws IllegalArgumentException if {@code tries < 1}
+     */
+    public static SearchResult run(
+            int groups, int pairs, int games, SearchObjective objective, long seed, int tries, IntConsumer onRound) {
         if (tries < 1) {
             throw new IllegalArgumentException("tries is " + tries + ", but must be at least 1");
         }
         Classics.Planned best = Classics.best(groups, pairs, games, objective);
-        return new RotationSearch(objective, seed, tries).improve(best);
+        SearchResult found = new RotationSearch(objective, seed, tries).improve(best, onRound);
+        onRound.accept(ROUNDS);
+        return found;
     }
 
-    private SearchResult improve(Classics.Planned start) {
+    private SearchResult improve(Classics.Planned start, IntConsumer onRound) {
         double startCost = objective.cost(start.rotation());
         if (start.rotation().games() == 1 || start.rotation().pairs() == 1) {
             return result(start, start.rotation(), startCost, startCost, 0, StopReason.NOTHING_TO_CHANGE);
@@ -89,6 +114,7 @@ public final class RotationSearch {
             } else {
                 anneal(table, best, HOT / (round + 1));
                 tries += triesPerRound;
+                onRound.accept(round + 1);
                 reason = best.cost < before - CLEARLY || round < 3 ? reason : StopReason.NO_IMPROVEMENT;
             }
         }
