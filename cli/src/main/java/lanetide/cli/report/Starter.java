@@ -34,7 +34,11 @@ public final class Starter {
     private String write() {
         text.append(
                 "# A scenario to begin with. Change what differs at your centre; lines that begin with # are remarks.\n");
-        text.append("# All keys and their limits: lanetide schema scenario, or the tables of the documents.\n\n");
+        text.append(
+                "# All keys and their limits stand in the tables of the documents. An editor completes and checks them, if beside\n");
+        text.append(
+                "# this file lies what `lanetide schema scenario -o scenario.schema.json` writes and the next line is kept.\n");
+        text.append("# yaml-language-server: $schema=scenario.schema.json\n\n");
         key(Block.SCENARIO, "name", quoted(answers.get("name")), "");
         key(Block.SCENARIO, "seed", "1", "");
         open("centre", "the lanes in use");

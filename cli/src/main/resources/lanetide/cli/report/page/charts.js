@@ -115,7 +115,7 @@ function reoilChart(place, field, title, unit) {
     .attr("y", margin.top).attr("height", height - margin.bottom - margin.top);
   svg.append("line").attr("class", "mark").attr("x1", x(advice.everyGames)).attr("x2", x(advice.everyGames))
     .attr("y1", margin.top).attr("y2", height - margin.bottom);
-  svg.append("path").attr("class", "best").attr("d", d3.line().x(p => x(p.games)).y(p => y(p[field]))(points));
+  svg.append("path").attr("class", "curve").attr("d", d3.line().x(p => x(p.games)).y(p => y(p[field]))(points));
   svg.append("g").attr("transform", `translate(${margin.left},0)`).call(d3.axisLeft(y).ticks(4));
   svg.append("g").attr("transform", `translate(0,${height - margin.bottom})`).call(d3.axisBottom(x).ticks(ticks(width, 50)));
   svg.append("text").attr("x", 0).attr("y", 12).text(unit);

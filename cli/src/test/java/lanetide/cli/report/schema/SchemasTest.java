@@ -134,6 +134,16 @@ class SchemasTest {
         return files;
     }
 
+    @Test
+    void everyShippedScenarioNamesTheSchemaForEditors() throws IOException {
+        for (Path scenario : Scenarios.shipped()) {
+            String first = Files.readAllLines(scenario).get(0);
+            assertThat(first).as(scenario.toString()).startsWith("# yaml-language-server: $schema=");
+            assertThat(scenario.resolveSibling(first.substring(first.indexOf('=') + 1)))
+                    .isRegularFile();
+        }
+    }
+
     /** A key that may be left out beside another one, which the schema leaves to the program. */
     private static boolean dependsOnOthers(Notice error) {
         if (error.code() != NoticeCode.MISSING_KEY) {
