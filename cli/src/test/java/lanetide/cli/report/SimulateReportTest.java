@@ -46,7 +46,7 @@ class SimulateReportTest {
         assertThat(text(study)).contains("tweener (right)   7-11       -");
         assertThat(sentences(study)).contains("In the end no line meets the pocket for tweener (right).");
         assertThat(LanesCsv.write(study.first().lanes()))
-                .contains("tweener,right,7.13,10.87,9.00\n", "tweener,right,,,\n");
+                .contains("tweener,right,7.13,10.87,9.00\r\n", "tweener,right,,,\r\n");
     }
 
     @Test
