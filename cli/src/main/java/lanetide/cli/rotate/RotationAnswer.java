@@ -73,7 +73,6 @@ public record RotationAnswer(
                 objective);
     }
 
-    /** Squads that share rotation and group names, by their place in the event. */
     /**
      * Counts the rotations that differ.
      *
@@ -84,6 +83,7 @@ public record RotationAnswer(
         return alike(event).size();
     }
 
+    /** Squads that share rotation and group names, by their place in the event. */
     private static List<List<Integer>> alike(Event event) {
         List<List<Integer>> classes = new ArrayList<>();
         for (int squad = 0; squad < event.squads().size(); squad++) {
