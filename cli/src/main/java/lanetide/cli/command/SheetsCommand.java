@@ -4,13 +4,16 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import lanetide.cli.preview.GameForecast;
+import lanetide.cli.preview.Seating;
+import lanetide.cli.preview.StartsStudy;
 import lanetide.cli.report.sheets.Paper;
 import lanetide.cli.report.sheets.Sheets;
-import lanetide.cli.report.sheets.StartReel;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.play.EventStudy;
 import lanetide.squads.play.StudyResult;
@@ -37,6 +40,9 @@ import picocli.CommandLine.TypeConversionException;
             "  lanetide sheets my-event.yaml --into print --first-day 2027-03-06"
         })
 public final class SheetsCommand implements Callable<Integer> {
+    /** Playings in which every bowler's lanes are read for his card, which takes long: ten lanes for each of his games. */
+    private static final int PLAYINGS_FOR_CARDS = 5;
+
     @Mixin
     private CommonOptions options;
 
@@ -68,7 +74,7 @@ public final class SheetsCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "20",
             description =
-                    "How often the event is played, from 1 to 100000; the calendar ends a squad when its latest one did (default: 20).")
+                    "How often the event is played, from 1 to 100000; the calendar ends a squad when its latest one did, and cards rest on the first five (default: 20).")
     private int replications;
 
     @Override
@@ -89,12 +95,14 @@ public final class SheetsCommand implements Callable<Integer> {
     }
 
     private Map<String, String> write(Scenario scenario, int threads) {
-        StartReel reel = new StartReel();
         StudyResult study = options.progressing(
                 "playings",
                 replications,
-                progress -> EventStudy.run(scenario.event(), scenario.seed(), replications, threads, progress, reel));
-        return Sheets.write(scenario, study, reel, paper, Optional.ofNullable(firstDay));
+                progress -> EventStudy.run(scenario.event(), scenario.seed(), replications, threads, progress));
+        int read = Math.min(replications, PLAYINGS_FOR_CARDS);
+        Map<Seating, List<GameForecast>> starts = options.progressing(
+                "playings read for cards", read, progress -> StartsStudy.run(scenario, read, threads, progress));
+        return Sheets.write(scenario, study, starts, paper, Optional.ofNullable(firstDay));
     }
 
     /** Reads a size of paper. */

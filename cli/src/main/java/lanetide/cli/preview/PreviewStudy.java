@@ -1,6 +1,5 @@
 package lanetide.cli.preview;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
@@ -8,16 +7,8 @@ import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
 import lanetide.des.Replications;
 import lanetide.des.random.RandomStreams;
-import lanetide.oilflow.catalogue.Catalogue;
-import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.line.BallChange;
-import lanetide.oilflow.line.LineAdvisor;
-import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.PlayedLine;
-import lanetide.oilflow.line.Player;
-import lanetide.oilflow.motion.Contact;
-import lanetide.oilflow.motion.RowMarch;
-import lanetide.oilflow.pocket.PinCarry;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.LuckSource;
 import lanetide.squads.play.Physics;
@@ -34,8 +25,6 @@ public final class PreviewStudy {
     private final Seat seat;
     private final Kind kind;
     private final Physics physics;
-    private final OilFilm fresh;
-    private final Player player;
 
     private PreviewStudy(Scenario scenario, Seat seat, Kind kind) {
         this.scenario = scenario;
@@ -43,12 +32,6 @@ public final class PreviewStudy {
         this.seat = seat;
         this.kind = kind;
         this.physics = Physics.under(event.laws());
-        this.fresh = OilFilm.fresh(event.pattern(), physics.grid());
-        this.player = new Player(
-                kind.style(),
-                kind.level().spread(),
-                kind.hand(),
-                physics.contact(kind.cover(), event.centre().surface()));
     }
 
     /**
@@ -84,60 +67,11 @@ public final class PreviewStudy {
                     MetFilms films = new MetFilms(event, seat);
                     LuckSource luck = LuckSource.byBall(streams.forReplication(r));
                     new TournamentSimulation(event, physics, lines, luck, false, films).play();
-                    return new LaneReading().playing(films.byGame(), r < PLAYINGS_WITH_BALLS);
+                    return new LaneReading(scenario, physics, kind).playing(films.byGame(), r < PLAYINGS_WITH_BALLS);
                 },
                 onDone);
         Summary summary = new Summary(event, seat);
-        GameForecast sheet = summary.fresh(new LaneReading().met(fresh, true));
+        GameForecast sheet = summary.fresh(new LaneReading(scenario, physics, kind).fresh(true));
         return new Preview(seat, kind, sheet, summary.games(sheet, playings), summary.signs(playings), replications);
-    }
-
-    /** Reads lanes for the bowler; one object serves one thread. */
-    private final class LaneReading {
-        private final LineFinder finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
-        private final LineAdvisor advisor =
-                new LineAdvisor(finder, event.pattern().lengthM());
-        private final Contact reference =
-                physics.contact(kind.cover(), Catalogue.shipped().surfaces().get(Catalogue.REFERENCE_SURFACE));
-
-        Playing playing(List<List<OilFilm>> films, boolean withBalls) {
-            List<List<Met>> games = new ArrayList<>();
-            for (List<OilFilm> pair : films) {
-                games.add(pair.stream().map(film -> met(film, withBalls)).toList());
-            }
-            return new Playing(games, signs(films, games.get(0)));
-        }
-
-        Met met(OilFilm film, boolean withBalls) {
-            Optional<PlayedLine> line = advisor.natural(player, film, reference, fresh);
-            return new Met(
-                    line, withBalls ? line.flatMap(played -> change(film, played)) : Optional.empty(), withBalls);
-        }
-
-        private Optional<BallChange> change(OilFilm film, PlayedLine played) {
-            List<Contact> others = scenario.names().covers().values().stream()
-                    .filter(cover -> !cover.id().equals(kind.cover().id()))
-                    .map(cover -> physics.contact(cover, event.centre().surface()))
-                    .toList();
-            return advisor.ballChange(player, film, played.line(), others);
-        }
-
-        private List<Preview.Sign> signs(List<List<OilFilm>> films, List<Met> first) {
-            List<Preview.Sign> signs = new ArrayList<>();
-            for (int lane = 0; lane < first.size(); lane++) {
-                if (first.get(lane).line().isPresent()) {
-                    PlayedLine start = first.get(lane).line().get();
-                    signs.add(sign(0, fresh, start));
-                    for (int game = 1; game < films.size(); game++) {
-                        signs.add(sign(game + 1, films.get(game).get(lane), start));
-                    }
-                }
-            }
-            return signs;
-        }
-
-        private Preview.Sign sign(int asGame, OilFilm film, PlayedLine start) {
-            return new Preview.Sign(asGame, finder.arrivalBoard(player, film, start.line()) - PinCarry.POCKET_BOARD);
-        }
     }
 }

@@ -41,6 +41,11 @@ public record Seat(int squad, int group, Optional<String> bowler) {
         return last;
     }
 
+    /** The place of his group, whoever sits there. */
+    Seat ofGroup() {
+        return new Seat(squad, group, Optional.empty());
+    }
+
     /**
      * How his squad moves.
      *

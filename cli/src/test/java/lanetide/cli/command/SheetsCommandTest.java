@@ -1,6 +1,7 @@
 package lanetide.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.io.StringReader;
@@ -20,12 +21,15 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 class SheetsCommandTest {
     private static final Path ONE_PAIR = Scenarios.FOLDER.resolve("one-pair.yaml");
@@ -66,6 +70,46 @@ class SheetsCommandTest {
         assertThat(sheet.select("#groups-1").text()).contains(rows.get(0).get("bowler"));
     }
 
+    /** A card is a short preview: for his own style, level and ball, from as many playings. */
+    @Test
+    void aCardTellsABowlerWhatHisPreviewTellsHim() throws IOException {
+        Program.run("sheets", Scenarios.FOLDER.resolve("club-final.yaml"), "--into", into, "--replications", 3);
+        Document cards = html("cards.html");
+        for (String bowler : List.of("Amber", "Dune", "Onyx")) {
+            JsonNode games = JsonMapper.shared()
+                    .readTree(Program.run(
+                                    "preview",
+                                    Scenarios.FOLDER.resolve("club-final.yaml"),
+                                    "--bowler",
+                                    bowler,
+                                    "--replications",
+                                    3,
+                                    "--format",
+                                    "json")
+                            .out())
+                    .get("games");
+            Element card = cards.select(".card").stream()
+                    .filter(each -> each.selectFirst("h2").text().equals(bowler))
+                    .findFirst()
+                    .orElseThrow();
+            List<Element> rows = card.select("tbody tr");
+            assertThat(rows).hasSameSizeAs(games);
+            for (int game = 0; game < rows.size(); game++) {
+                JsonNode told = games.get(game);
+                List<String> cells = rows.get(game).select("td").eachText();
+                same(cells.get(1), told.get("laydownBoard"));
+                same(cells.get(3), told.get("arrowsBoard"));
+                same(cells.get(4).split("-", -1)[0], told.at("/exitWindow/low"));
+                same(cells.get(4).split("-", -1)[1], told.at("/exitWindow/high"));
+            }
+        }
+    }
+
+    /** A card has whole boards, the answer hundredths. */
+    private static void same(String cell, JsonNode board) {
+        assertThat(Double.parseDouble(cell)).isCloseTo(board.asDouble(), within(0.506));
+    }
+
     /** Two lanes, one machine, 45 s to strip and 45 s to oil each, 5 s from one to the other, to be done by 18:00. */
     @Test
     void theOilingPlanEndsWhenTheSquadStartsAndCarriesCautions() throws IOException {
@@ -87,7 +131,7 @@ class SheetsCommandTest {
         assertThat(sheet.select(".card")).hasSize(2);
         assertThat(sheet.select(".card h2").eachText()).containsExactly("Anchor", "Kingpin");
         assertThat(sheet.select("#card-1 tbody tr")).hasSize(6);
-        assertThat(sheet.select("#card-1 tbody tr").get(0).text()).matches("1 1-2 \\d+ \\d+ \\d+ to \\d+");
+        assertThat(sheet.select("#card-1 tbody tr").get(0).text()).matches("1 1-2 \\d+ \\d+-\\d+ \\d+ \\d+-\\d+");
         assertThat(sheet.text()).contains("no lane inspection and no ruling");
     }
 

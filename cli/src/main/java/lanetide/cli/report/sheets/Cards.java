@@ -2,101 +2,78 @@ package lanetide.cli.report.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import lanetide.cli.preview.GameForecast;
 import lanetide.cli.preview.Seat;
+import lanetide.cli.preview.Seating;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.page.Table;
 import lanetide.cli.scenario.TimeOfDay;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
-import lanetide.squads.model.Group;
-import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Squad;
-import lanetide.squads.play.TypicalLine;
 
-/** A card for every bowler: where he bowls, where players of his style and hand start there, and what to expect. */
+/** A card for every bowler: where he bowls, where he starts there with his own ball, how sure that is, and what to expect. */
 final class Cards {
-    private final Event event;
-    private final StartReel reel;
+    private static final String CAPTION =
+            "Boards from your own gutter; 4 of 5: between them lay four of five starts; exit: where the oil may be left";
 
-    Cards(Event event, StartReel reel) {
+    private final Event event;
+    private final Map<Seating, List<GameForecast>> starts;
+
+    Cards(Event event, Map<Seating, List<GameForecast>> starts) {
         this.event = event;
-        this.reel = reel;
+        this.starts = starts;
     }
 
     List<SheetModel.Part> parts() {
         List<SheetModel.Part> cards = new ArrayList<>();
-        for (int s = 0; s < event.squads().size(); s++) {
-            List<Group> groups = event.squads().get(s).groups();
-            for (int g = 0; g < groups.size(); g++) {
-                for (Bowler bowler : groups.get(g).bowlers()) {
-                    cards.add(card(new Seat(s, g, java.util.Optional.of(bowler.id())), bowler, cards.size() + 1));
-                }
-            }
-        }
+        starts.forEach((seating, games) -> cards.add(card(seating, games, cards.size() + 1)));
         return cards;
     }
 
-    private SheetModel.Part card(Seat seat, Bowler bowler, int number) {
-        Squad squad = event.squads().get(seat.squad());
+    private SheetModel.Part card(Seating seating, List<GameForecast> games, int number) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Game", "Lanes", "Lay down", "Arrows", "Leave the oil"));
-        List<Start> starts = new ArrayList<>();
-        for (int game = 0; game < seat.rotation(event).games(); game++) {
-            Start start = start(seat, bowler, game);
-            starts.add(start);
+        rows.add(List.of("Game", "Lanes", "Lay down", "4 of 5", "Arrows", "Exit"));
+        for (GameForecast game : games) {
             rows.add(List.of(
-                    String.valueOf(game + 1),
-                    seat.pair(event, game).id(),
-                    Figures.fixed(start.laydown(), 0),
-                    Figures.fixed(start.arrows(), 0),
-                    Double.isNaN(start.low())
-                            ? "-"
-                            : Figures.fixed(start.low(), 0) + " to " + Figures.fixed(start.high(), 0)));
+                    String.valueOf(game.game()),
+                    game.pair().id(),
+                    board(game.laydownBoard()),
+                    boards(game.laydownSpread().low(), game.laydownSpread().high()),
+                    board(game.arrowsBoard()),
+                    boards(game.lowBoard(), game.highBoard())));
         }
         return new SheetModel.Part(
-                bowler.id(),
-                List.of(
-                        "Squad " + squad.id() + ", group "
-                                + squad.groups().get(seat.group()).id() + ", practice from "
-                                + TimeOfDay.write(squad.startMs()) + " on "
-                                + seat.pair(event, 0).id() + ".",
-                        expect(bowler, starts)),
-                List.of(Table.of("card-" + number, "Boards from your own gutter", rows, 2)));
+                seating.bowler().id(),
+                List.of(where(seating.seat()), expect(seating.bowler(), games)),
+                List.of(Table.of("card-" + number, CAPTION, rows, 2)));
     }
 
-    /** Where a style starts on a pair, means over its two lanes; NaN where it meets no pocket. */
-    private record Start(double laydown, double arrows, double low, double high) {}
+    private String where(Seat seat) {
+        Squad squad = event.squads().get(seat.squad());
+        return "Squad " + squad.id() + ", group "
+                + squad.groups().get(seat.group()).id() + ", practice from "
+                + TimeOfDay.write(squad.startMs()) + " on "
+                + seat.pair(event, 0).id() + ".";
+    }
 
-    private Start start(Seat seat, Bowler bowler, int game) {
-        LanePair pair = seat.pair(event, game);
-        String squad = event.squads().get(seat.squad()).id();
-        int before = seat.lastPlayed(event, game);
-        List<TypicalLine> lines = new ArrayList<>();
-        for (int lane : List.of(pair.left(), pair.right())) {
-            reel.on(lane, squad, before).stream()
-                    .filter(line -> line.window().style().equals(bowler.style().id())
-                            && line.window().hand() == bowler.hand()
-                            && line.best().isPresent())
-                    .forEach(lines::add);
+    private static String board(double board) {
+        return Figures.fixed(board, 0);
+    }
+
+    private static String boards(double low, double high) {
+        return Double.isNaN(low) ? "-" : board(low) + "-" + board(high);
+    }
+
+    private static String expect(Bowler bowler, List<GameForecast> games) {
+        String kind = bowler.style().id() + ", " + ConstantName.of(bowler.hand()) + " hand, "
+                + bowler.cover().id() + ": ";
+        if (!games.stream().allMatch(GameForecast::exists)) {
+            return kind + "where no board stands, moves alone bring you to no pocket; change speed, angle or ball.";
         }
-        return new Start(
-                mean(lines, line -> line.best().orElseThrow().laydownBoard()),
-                mean(lines, line -> line.best().orElseThrow().arrowsBoard()),
-                mean(lines, line -> line.window().low()),
-                mean(lines, line -> line.window().high()));
-    }
-
-    private static double mean(List<TypicalLine> lines, java.util.function.ToDoubleFunction<TypicalLine> value) {
-        return lines.stream().mapToDouble(value).average().orElse(Double.NaN);
-    }
-
-    private static String expect(Bowler bowler, List<Start> starts) {
-        String kind = bowler.style().id() + ", " + ConstantName.of(bowler.hand()) + " hand: ";
-        double move = starts.get(starts.size() - 1).laydown() - starts.get(0).laydown();
-        if (Double.isNaN(move)) {
-            return kind + "where no board stands, no line of this style meets the pocket; change speed, angle or ball.";
-        }
+        double move = games.get(games.size() - 1).laydownBoard() - games.get(0).laydownBoard();
         return kind
                 + (Math.abs(move) < 1
                         ? "expect to stay within a board of where you start."

@@ -9,6 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lanetide.cli.preview.GameForecast;
+import lanetide.cli.preview.Seating;
 import lanetide.cli.report.Cautions;
 import lanetide.cli.report.ProgramFiles;
 import lanetide.cli.report.ProgramVersion;
@@ -31,19 +33,23 @@ public final class Sheets {
      *
      * @param scenario the scenario
      * @param study what came of playing it
-     * @param reel how styles would play the lanes of its first playing
+     * @param starts where each bowler starts in each of his games
      * @param paper the paper they are printed on
      * @param firstDay date of the event's first day, for the calendar; empty for none
      * @return contents by file name
      */
     public static Map<String, String> write(
-            Scenario scenario, StudyResult study, StartReel reel, Paper paper, Optional<LocalDate> firstDay) {
+            Scenario scenario,
+            StudyResult study,
+            Map<Seating, List<GameForecast>> starts,
+            Paper paper,
+            Optional<LocalDate> firstDay) {
         Sheets sheets = new Sheets(scenario, paper);
         Map<String, String> files = new LinkedHashMap<>();
         files.put(
                 "assignments.html", sheets.html("sheet.jte", "Lane assignments", Assignments.parts(scenario.event())));
         files.put("oiling.html", sheets.html("sheet.jte", "Oiling plan", new OilingPlan(scenario.event()).parts()));
-        files.put("cards.html", sheets.html("cards.jte", "Cards", new Cards(scenario.event(), reel).parts()));
+        files.put("cards.html", sheets.html("cards.jte", "Cards", new Cards(scenario.event(), starts).parts()));
         files.put("assignments.csv", AssignmentsCsv.write(scenario.event()));
         firstDay.ifPresent(day -> files.put("calendar.ics", EventCalendar.write(scenario, study, day)));
         return files;

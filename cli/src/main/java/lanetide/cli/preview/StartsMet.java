@@ -1,0 +1,82 @@
+package lanetide.cli.preview;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import lanetide.cli.lines.Kind;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.LanePair;
+import lanetide.squads.play.LaneObserver;
+import lanetide.squads.play.LaneState;
+import lanetide.squads.play.TypicalLine;
+
+/** Reads every lane in one playing as the next bowlers find it, for each kind among them. */
+final class StartsMet implements LaneObserver {
+    private final Function<Kind, LaneReading> readings;
+    private final Map<Time, List<Visit>> visits = new HashMap<>();
+    private final Map<Start, List<PreviewStudy.Met>> met = new HashMap<>();
+
+    private record Time(int lane, String squad, int afterGame) {}
+
+    /** A group that plays its next game there, counted from zero, and the kinds in it. */
+    private record Visit(int squad, int group, int game, Set<Kind> kinds) {}
+
+    private record Start(int squad, int group, int game, Kind kind) {}
+
+    /**
+     * Looks for the lanes of some bowlers.
+     *
+     * @param event the event
+     * @param seatings the bowlers
+     * @param readings reads lanes for a kind
+     */
+    StartsMet(Event event, List<Seating> seatings, Function<Kind, LaneReading> readings) {
+        this.readings = readings;
+        Map<Seat, Set<Kind>> groups = new HashMap<>();
+        for (Seating seating : seatings) {
+            groups.computeIfAbsent(seating.seat().ofGroup(), seat -> new LinkedHashSet<>())
+                    .add(Kind.of(seating.bowler()));
+        }
+        groups.forEach((seat, kinds) -> {
+            for (int game = 0; game < seat.rotation(event).games(); game++) {
+                Visit visit = new Visit(seat.squad(), seat.group(), game, kinds);
+                String squad = event.squads().get(seat.squad()).id();
+                LanePair pair = seat.pair(event, game);
+                for (int lane : List.of(pair.left(), pair.right())) {
+                    visits.computeIfAbsent(
+                                    new Time(lane, squad, seat.lastPlayed(event, game)), time -> new ArrayList<>())
+                            .add(visit);
+                }
+            }
+        });
+    }
+
+    @Override
+    public void onLane(LaneState state, OilFilm film, List<TypicalLine> lines) {
+        Map<Kind, PreviewStudy.Met> read = new HashMap<>();
+        for (Visit visit : visits.getOrDefault(new Time(state.lane(), state.squad(), state.afterGame()), List.of())) {
+            for (Kind kind : visit.kinds()) {
+                met.computeIfAbsent(
+                                new Start(visit.squad(), visit.group(), visit.game(), kind), start -> new ArrayList<>())
+                        .add(read.computeIfAbsent(
+                                kind, each -> readings.apply(each).met(film, false)));
+            }
+        }
+    }
+
+    /** What this playing tells one of the bowlers. */
+    PreviewStudy.Playing playing(Event event, Seating seating) {
+        Seat seat = seating.seat();
+        List<List<PreviewStudy.Met>> games = new ArrayList<>();
+        for (int game = 0; game < seat.rotation(event).games(); game++) {
+            games.add(met.getOrDefault(
+                    new Start(seat.squad(), seat.group(), game, Kind.of(seating.bowler())), List.of()));
+        }
+        return new PreviewStudy.Playing(games, List.of());
+    }
+}
