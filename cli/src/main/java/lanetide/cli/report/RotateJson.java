@@ -33,7 +33,8 @@ public final class RotateJson {
     public static String write(Reading reading, RotationAnswer answer, Optional<LateChanges> changes) {
         ObjectNode node = JsonAnswer.opening(reading);
         design(node.putObject("design"), answer.note());
-        changes.ifPresent(late -> changes(node.putObject("changes"), late, answer.pairs()));
+        changes.ifPresentOrElse(
+                late -> changes(node.putObject("changes"), late, answer.pairs()), () -> node.putNull("changes"));
         rotation(node.putArray("rotation"), answer);
         ObjectNode checks = node.putObject("checks");
         StructureJson.checks(checks, answer.event());

@@ -17,6 +17,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.stream.Stream;
 import lanetide.cli.Lanetide;
 import lanetide.cli.scenario.Block;
 import lanetide.cli.scenario.Key;
@@ -27,8 +28,8 @@ import lanetide.cli.scenario.Scenarios;
 import lanetide.cli.scenario.Severity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import tools.jackson.databind.JsonNode;
@@ -76,24 +77,31 @@ class SchemasTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "check,one-pair.yaml",
-        "check,taped-lanes.yaml",
-        "check,faulty/length-61-ft.yaml",
-        "lines,one-pair.yaml",
-        "pattern,one-pair.yaml",
-        "pattern,taped-lanes.yaml",
-        "simulate,one-pair.yaml",
-        "preview,one-pair.yaml",
-        "rotate,championship.yaml",
-        "rotate,club-night.yaml",
-        "compare,one-pair.yaml",
-        "fairness,club-night.yaml",
-        "fairness,one-pair.yaml",
-        "reoil,one-pair.yaml"
-    })
-    void anAnswerFitsItsSchemaAndTheSchemaNamesEveryField(String command, String scenario) {
-        String answer = answer(command, scenario);
+    @ValueSource(
+            strings = {
+                "check one-pair.yaml",
+                "check taped-lanes.yaml",
+                "check faulty/length-61-ft.yaml",
+                "lines one-pair.yaml",
+                "pattern one-pair.yaml",
+                "pattern taped-lanes.yaml",
+                "simulate one-pair.yaml --replications 2",
+                "simulate one-pair.yaml --until-halfwidth 5",
+                "simulate busy-day.yaml --replications 1",
+                "preview one-pair.yaml --replications 2 --bowler Anchor",
+                "rotate championship.yaml",
+                "rotate club-night.yaml",
+                "rotate club-final.yaml --search",
+                "rotate championship.yaml --without 9-10 --no-shows A=20 --late B=60min",
+                "compare one-pair.yaml one-pair.yaml --replications 2",
+                "fairness club-night.yaml --replications 15 --remedies 15",
+                "fairness one-pair.yaml --replications 15",
+                "fairness club-final.yaml --replications 12 --remedies 0 --without 5-6",
+                "reoil one-pair.yaml --replications 4 --games 3"
+            })
+    void anAnswerFitsItsSchemaAndTheSchemaNamesEveryField(String words) {
+        String command = words.substring(0, words.indexOf(' '));
+        String answer = answer(words);
 
         assertThat(errors(command, answer)).isEmpty();
         assertThat(undescribed(
@@ -171,24 +179,13 @@ class SchemasTest {
         return JsonMapper.shared().writeValueAsString(loaded);
     }
 
-    private static String answer(String command, String scenario) {
-        List<String> words = new ArrayList<>(
-                List.of(command, Scenarios.FOLDER.resolve(scenario).toString(), "--format", "json"));
-        if (command.equals("simulate") || command.equals("preview")) {
-            words.addAll(List.of("--replications", "2"));
-        }
-        if (command.equals("preview")) {
-            words.addAll(List.of("--bowler", "Anchor"));
-        }
-        words.addAll(
-                switch (command) {
-                    case "compare" -> List.of(words.get(1), "--replications", "2");
-                    case "fairness" -> List.of("--replications", "15", "--remedies", "15");
-                    case "reoil" -> List.of("--replications", "4", "--games", "3");
-                    default -> List.of();
-                });
+    private static String answer(String words) {
+        String[] command = Stream.concat(Stream.of(words.split(" ")), Stream.of("--format", "json"))
+                .map(word ->
+                        word.endsWith(".yaml") ? Scenarios.FOLDER.resolve(word).toString() : word)
+                .toArray(String[]::new);
         StringWriter out = new StringWriter();
-        Lanetide.run(new PrintWriter(out), new PrintWriter(new StringWriter()), words.toArray(String[]::new));
+        Lanetide.run(new PrintWriter(out), new PrintWriter(new StringWriter()), command);
         return out.toString();
     }
 
