@@ -44,7 +44,7 @@ public final class LateStart {
         long startMs = squads.get(squad).startMs() + delayMs;
         for (int at = squad; at < squads.size() && startMs > squads.get(at).startMs(); at++) {
             Squad planned = squads.get(at);
-            squads.set(at, Plans.startingAt(planned, startMs));
+            squads.set(at, planned.startingAt(startMs));
             starts.add(new Change.Start(planned.id(), planned.startMs(), startMs));
             if (at + 1 < squads.size()) {
                 startMs = ready.ms(squads.get(at), event.rotations().get(at).games(), squads.get(at + 1));

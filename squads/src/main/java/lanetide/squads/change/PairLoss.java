@@ -90,7 +90,7 @@ public final class PairLoss {
         return new Change(
                 split
                         ? split(at, groups.groups(), now, fromGame)
-                        : Plans.replaced(event, at, List.of(Plans.withGroups(squad, groups.groups())), List.of(now)),
+                        : Plans.replaced(event, at, List.of(squad.with(groups.groups())), List.of(now)),
                 visits,
                 groups.moved(),
                 Plans.dissolved(squad, keep),

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import lanetide.squads.model.Event;
-import lanetide.squads.model.Group;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.Explicit;
 import lanetide.squads.rotation.Rotation;
@@ -26,14 +25,6 @@ final class Plans {
     static Rotation ofGames(Rotation rotation, int from, int to) {
         return new Explicit(Explicit.of(rotation).pairByGameAndGroup().subList(from, to))
                 .plan(rotation.groups(), rotation.pairs(), to - from);
-    }
-
-    static Squad withGroups(Squad squad, List<Group> groups) {
-        return new Squad(squad.id(), squad.startMs(), squad.conditioning(), squad.practiceMs(), groups);
-    }
-
-    static Squad startingAt(Squad squad, long startMs) {
-        return new Squad(squad.id(), startMs, squad.conditioning(), squad.practiceMs(), squad.groups());
     }
 
     /** The event with one squad replaced by others. */

@@ -1,6 +1,8 @@
 package lanetide.squads.model;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanetide.oilflow.Require;
 
@@ -42,6 +44,39 @@ public record Squad(
                         + ", whose place is to change; correct the name");
             }
         }
+    }
+
+    /**
+     * The squad with other groups; what is arranged for it stays, but for changes of bowlers who are in it no more.
+     *
+     * @param others the groups, at least one
+     * @return the squad
+     */
+    public Squad with(List<Group> others) {
+        Set<String> there = others.stream()
+                .flatMap(group -> group.bowlers().stream())
+                .map(Bowler::id)
+                .collect(Collectors.toSet());
+        List<LineUpChange> changes = arrangements.changes().stream()
+                .filter(change -> there.contains(change.bowler()))
+                .toList();
+        return new Squad(
+                id,
+                startMs,
+                conditioning,
+                practiceMs,
+                others,
+                new Arrangements(arrangements.breaks(), changes, arrangements.machines()));
+    }
+
+    /**
+     * The squad at another time.
+     *
+     * @param newStartMs start of practice (ms from midnight before the first day), at least 0
+     * @return the squad
+     */
+    public Squad startingAt(long newStartMs) {
+        return new Squad(id, newStartMs, conditioning, practiceMs, groups, arrangements);
     }
 
     /**

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.IntSummaryStatistics;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
@@ -16,7 +17,9 @@ import java.util.stream.LongStream;
 import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
+import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Break;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
@@ -25,6 +28,7 @@ import lanetide.squads.model.Incidents;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Levels;
+import lanetide.squads.model.LineUpChange;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Remedy;
 import lanetide.squads.model.Squad;
@@ -82,6 +86,37 @@ class LateChangesTest {
                         .incidents())
                 .isEqualTo(incidents);
         assertThat(NoShows.of(event, 0, Set.of("0-1-1")).event().incidents()).isEqualTo(incidents);
+    }
+
+    @Test
+    void whatIsArrangedForASquadStaysButForBowlersWhoAreNotThere() {
+        Break rest = new Break(1, 0, 300_000);
+        LineUpChange stays = new LineUpChange.Absence("0-2-1", 2);
+        LineUpChange goes = new LineUpChange.Absence("0-1-1", 2);
+        Event plain = event(new Ring(1, 1).plan(2, 3, 3), 1, 3, 3);
+        Squad squad = plain.squads().get(0);
+        Squad arranged = new Squad(
+                squad.id(),
+                squad.startMs(),
+                squad.conditioning(),
+                squad.practiceMs(),
+                squad.groups(),
+                new Arrangements(List.of(rest), List.of(stays, goes), OptionalInt.of(1)));
+        Event event = plain.with(List.of(arranged), plain.rotations());
+
+        assertThat(NoShows.of(event, 0, Set.of("0-1-1")).event().squads().get(0).arrangements())
+                .isEqualTo(new Arrangements(List.of(rest), List.of(stays), OptionalInt.of(1)));
+        assertThat(PairLoss.of(event, Set.of(0), 0, 0, Priority.FEW_CHANGES)
+                        .event()
+                        .squads()
+                        .get(0)
+                        .arrangements())
+                .isEqualTo(arranged.arrangements());
+        assertThat(LateStart.of(event, 0, HOUR_MS, (before, games, next) -> 0)
+                        .event()
+                        .squads()
+                        .get(0))
+                .isEqualTo(arranged.startingAt(arranged.startMs() + HOUR_MS));
     }
 
     @Test
