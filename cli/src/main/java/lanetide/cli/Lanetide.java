@@ -5,14 +5,10 @@ import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import lanetide.cli.command.CheckCommand;
 import lanetide.cli.command.CommandFactory;
-import lanetide.cli.command.CommandFailure;
 import lanetide.cli.command.CompareCommand;
 import lanetide.cli.command.CompletionCommand;
 import lanetide.cli.command.ExitCode;
@@ -30,7 +26,6 @@ import lanetide.cli.command.SheetsCommand;
 import lanetide.cli.command.SimulateCommand;
 import lanetide.cli.command.StandardOutput;
 import lanetide.cli.command.Terminal;
-import lanetide.cli.report.Cautions;
 import lanetide.cli.report.ProgramVersion;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -92,8 +87,6 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         scope = CommandLine.ScopeType.INHERIT)
 public final class Lanetide {
-    private static final String CAUTIONS = "cautions";
-
     @Spec
     private CommandSpec command;
 
@@ -153,31 +146,33 @@ public final class Lanetide {
      * @return the exit code
      */
     public static int run(Optional<Reader> input, PrintWriter out, PrintWriter err, String... args) {
+        Failures failures = new Failures(err);
         try {
             int exitCode = commandLine(input, out, err).execute(args);
             if (out.checkError()) {
-                fail(err, "The answer cannot be written to standard output.");
+                failures.told("The answer cannot be written to standard output.");
                 return ExitCode.FILE_TROUBLE;
             }
             return exitCode;
         } catch (OutOfMemoryError e) {
-            return fail(err, "The scenario needs more memory than there is; use fewer lanes or replications.");
+            return failures.told("The scenario needs more memory than there is; use fewer lanes or replications.");
         } catch (StackOverflowError e) {
-            return fail(err, "The scenario is too deeply nested to be run.");
+            return failures.told("The scenario is too deeply nested to be run.");
         }
     }
 
     private static CommandLine commandLine(Optional<Reader> input, PrintWriter out, PrintWriter err) {
+        Failures failures = new Failures(err);
         CommandLine line = commands(input)
                 .setOut(out)
                 .setErr(err)
-                .setParameterExceptionHandler((e, wrong) -> wrongUse(err, e))
-                .setExecutionExceptionHandler((e, command, parsed) -> failed(err, e));
+                .setParameterExceptionHandler((e, wrong) -> failures.wrongUse(e))
+                .setExecutionExceptionHandler((e, command, parsed) -> failures.failed(e));
         line.registerConverter(Long.class, text -> whole(text, Long::valueOf));
         line.registerConverter(Integer.class, text -> whole(text, Integer::valueOf));
         line.registerConverter(int.class, text -> whole(text, Integer::valueOf));
         line.registerConverter(Double.class, text -> number(text, Double::valueOf, "a number"));
-        addCautions(line);
+        CautionsSection.addTo(line);
         return line;
     }
 
@@ -198,57 +193,5 @@ public final class Lanetide {
         } catch (NumberFormatException e) {
             throw new CommandLine.TypeConversionException("`" + text + "` must be " + kind);
         }
-    }
-
-    private static void addCautions(CommandLine line) {
-        List<String> sections = new ArrayList<>(line.getHelpSectionKeys());
-        sections.add(CAUTIONS);
-        line.setHelpSectionKeys(sections);
-        renderCautions(line);
-        line.getSubcommands().values().forEach(Lanetide::renderCautions);
-    }
-
-    private static void renderCautions(CommandLine line) {
-        line.getHelpSectionMap().put(CAUTIONS, help -> {
-            StringBuilder text = new StringBuilder(help.createHeading("%nCautions:%n"));
-            String[] cautions = Cautions.ALL.toArray(String[]::new);
-            return CommandLine.Help.join(help.ansi(), line.getUsageHelpWidth(), false, cautions, text)
-                    .toString();
-        });
-    }
-
-    private static int wrongUse(PrintWriter err, CommandLine.ParameterException e) {
-        String name = e.getCommandLine().getCommandSpec().qualifiedName();
-        String problem = e instanceof CommandLine.UnmatchedArgumentException unmatched
-                ? "`" + unmatched.getUnmatched().get(0) + "` is not understood here." + nearest(unmatched)
-                : e.getMessage() + ".";
-        return fail(err, problem + " See `" + name + " --help`.");
-    }
-
-    private static String nearest(CommandLine.UnmatchedArgumentException e) {
-        return e.getSuggestions().isEmpty()
-                ? ""
-                : " Did you mean `" + e.getSuggestions().get(0) + "`?";
-    }
-
-    private static int failed(PrintWriter err, Exception e) {
-        if (e instanceof CommandFailure failure) {
-            fail(err, failure.getMessage());
-            return failure.exitCode();
-        }
-        if (e instanceof CancellationException) {
-            fail(err, "Interrupted; nothing was written.");
-            return ExitCode.INTERRUPTED;
-        }
-        return fail(
-                err,
-                "The scenario cannot be run: " + e.getMessage() + " ("
-                        + e.getClass().getSimpleName() + ").");
-    }
-
-    private static int fail(PrintWriter err, String sentence) {
-        err.println("lanetide: " + sentence);
-        err.flush();
-        return ExitCode.CANNOT_RUN;
     }
 }

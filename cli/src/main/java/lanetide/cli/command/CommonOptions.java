@@ -3,10 +3,12 @@ package lanetide.cli.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import lanetide.cli.report.CheckReport;
 import lanetide.cli.report.Page;
 import lanetide.cli.scenario.Notice;
@@ -157,6 +159,18 @@ final class CommonOptions {
     /** A file beside the answer, checked before a long run; empty for null. */
     Optional<AnswerFile> file(Path path) {
         return Optional.ofNullable(path).map(named -> AnswerFile.at(named, scenario));
+    }
+
+    /** Refuses files written beside the answer of which two are the same, or one is the answer's; null where one is not asked for. */
+    void requireApart(String option, Path file, String otherOption, Path other) {
+        List<Path> files = Stream.of(out, file, other)
+                .filter(Objects::nonNull)
+                .map(path -> path.toAbsolutePath().normalize())
+                .toList();
+        if (files.stream().distinct().count() < files.size()) {
+            throw CommandFailure.wrongUse("Two of --out, " + option + " and " + otherOption
+                    + " name the same file; name another for one of them.");
+        }
     }
 
     /** Runs something long and tells how far it is. */

@@ -111,6 +111,7 @@ public final class RotateCommand implements Callable<Integer> {
         SearchObjective objective = Weights.objective(weights);
         Optional<AnswerFile> graphMlFile = options.file(graphMl);
         Optional<AnswerFile> dotFile = options.file(dot);
+        options.requireApart("--graphml", graphMl, "--dot", dot);
         return options.answer((reading, scenario) -> {
             Planned planned = planned(scenario, objective);
             Optional<LateChanges> changes = changeOptions.apply(planned.event(), planned.note(), scenario.seed());

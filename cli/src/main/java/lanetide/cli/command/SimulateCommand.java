@@ -2,13 +2,11 @@ package lanetide.cli.command;
 
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.stream.Stream;
 import lanetide.cli.report.LaneChoice;
 import lanetide.cli.report.LanesCsv;
 import lanetide.cli.report.PrecisionWords;
@@ -101,7 +99,7 @@ public final class SimulateCommand implements Callable<Integer> {
         int threads = options.threads();
         Optional<AnswerFile> shotFile = options.file(shotLog);
         Optional<AnswerFile> traceFile = options.file(trace);
-        requireApart();
+        options.requireApart("--shot-log", shotLog, "--trace", trace);
         AtomicBoolean met = new AtomicBoolean(true);
         int code = options.answer((reading, scenario) -> {
             LaneChoice choice = choice(scenario);
@@ -124,18 +122,6 @@ public final class SimulateCommand implements Callable<Integer> {
         OptionCheck.requirePositive(
                 "--until-halfwidth", halfWidthPins, MOST_PINS, (int) MOST_PINS + " pins, such as 0.5.");
         return new Playings(most, OptionalDouble.of(halfWidthPins));
-    }
-
-    /** No two of the files written may be the same. */
-    private void requireApart() {
-        List<Path> files = Stream.of(Optional.ofNullable(shotLog), Optional.ofNullable(trace), options.out())
-                .flatMap(Optional::stream)
-                .map(path -> path.toAbsolutePath().normalize())
-                .toList();
-        if (files.stream().distinct().count() < files.size()) {
-            throw CommandFailure.wrongUse(
-                    "Two of --out, --shot-log and --trace name the same file; name another for one of them.");
-        }
     }
 
     private void tellNotReached(Precision precision) {

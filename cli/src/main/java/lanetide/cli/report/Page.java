@@ -3,14 +3,29 @@ package lanetide.cli.report;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A page of plain text, at most 100 columns wide, in ASCII so that every screen and printer shows it. */
+/** A page of plain text, in ASCII so that every screen and printer shows it. */
 public final class Page {
-    /** Columns of a page. */
+    /** Columns of a page, unless it is to be narrower. */
     public static final int WIDTH = 100;
 
     private static final String INDENT = "  ";
 
+    private final int width;
     private final StringBuilder text = new StringBuilder();
+
+    /** A page of the usual width. */
+    public Page() {
+        this(WIDTH);
+    }
+
+    /**
+     * A page.
+     *
+     * @param width columns, wider than any word
+     */
+    public Page(int width) {
+        this.width = width;
+    }
 
     /** Adds a heading with an empty line before it, unless it opens the page. */
     public Page heading(String heading) {
@@ -68,7 +83,7 @@ public final class Page {
         StringBuilder line = new StringBuilder(first);
         boolean empty = true;
         for (String word : words.split(" ", -1)) {
-            if (!empty && line.length() + 1 + word.length() > WIDTH) {
+            if (!empty && line.length() + 1 + word.length() > width) {
                 lines.add(line.toString());
                 line = new StringBuilder(others);
                 empty = true;

@@ -195,6 +195,9 @@ class RotateCommandTest {
                 .isEqualTo(3);
         assertThat(Program.run("rotate", scenario, "--dot", scenario).exitCode())
                 .isEqualTo(2);
+        Program.Outcome same = Program.run("rotate", scenario, "--dot", dot, "-o", folder.resolve("./rotation.dot"));
+        assertThat(same.exitCode()).isEqualTo(2);
+        assertThat(same.err()).contains("Two of --out, --graphml and --dot name the same file");
     }
 
     @Test
