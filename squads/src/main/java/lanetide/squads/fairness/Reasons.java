@@ -60,9 +60,7 @@ final class Reasons {
             };
             String state = games == 0 ? "just oiled" : "on which " + Words.plain(games, 1) + " games have been played";
             parts.add("squad " + squad.id() + adding(EffectKind.SQUAD, squad.id()) + " finds lanes " + state);
-            games += (double) squad.groups().size()
-                    * event.rotations().get(s).games()
-                    / event.centre().rotationPairs().size();
+            games += event.gamesOnPair(s);
         }
         add(
                 "games-since-oiling",

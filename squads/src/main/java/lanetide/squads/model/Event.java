@@ -131,6 +131,18 @@ public record Event(
     }
 
     /**
+     * Games that a squad plays on one pair.
+     *
+     * @param squad the squad's place in {@link #squads()}
+     * @return games of groups, the mean over the pairs that are not spare
+     */
+    public double gamesOnPair(int squad) {
+        return (double) rotations.get(squad).games()
+                * squads.get(squad).groups().size()
+                / centre.rotationPairs().size();
+    }
+
+    /**
      * The same event with other pairs kept spare.
      *
      * @param spare some of the centre's pairs

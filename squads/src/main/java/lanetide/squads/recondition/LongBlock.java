@@ -40,9 +40,7 @@ final class LongBlock {
             Conditioning how = squads.isEmpty() ? Conditioning.STRIP_AND_OIL : Conditioning.NONE;
             squads.add(copy(event, s, squads.size(), how));
             rotations.add(event.rotations().get(s));
-            played += (double) event.rotations().get(s).games()
-                    * event.squads().get(s).groups().size()
-                    / event.centre().rotationPairs().size();
+            played += event.gamesOnPair(s);
         }
         return new LongBlock(event.with(squads, rotations).withIncidents(Incidents.NONE));
     }

@@ -130,10 +130,7 @@ public final class ReoilStudy {
     private List<Integer> gamesOfSquads() {
         List<Integer> games = new ArrayList<>();
         for (int s = 0; s < event.squads().size(); s++) {
-            double each = (double) event.rotations().get(s).games()
-                    * event.squads().get(s).groups().size()
-                    / event.centre().rotationPairs().size();
-            games.add((int) Math.max(1, Math.round(each)));
+            games.add((int) Math.max(1, Math.round(event.gamesOnPair(s))));
         }
         return games;
     }
