@@ -8,11 +8,11 @@ import lanetide.cli.lines.Kind;
 import lanetide.cli.lines.Kinds;
 import lanetide.cli.lines.Question;
 import lanetide.cli.preview.Seat;
+import lanetide.cli.preview.Seating;
 import lanetide.cli.scenario.Names;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
-import lanetide.squads.model.Group;
 import lanetide.squads.model.Squad;
 import picocli.CommandLine.Option;
 
@@ -70,19 +70,17 @@ final class SeatOptions {
     /** A place, and a bowler who stands for those who sit there. */
     record Chosen(Seat seat, Kind kind) {}
 
-    private record Sitting(Seat seat, Bowler bowler) {}
-
     /**
      * Finds the place, and how he plays there: as the options say, else as the bowler named, else as is commonest for the style
      * in the event.
      */
     Chosen choose(Scenario scenario) {
-        Map<String, Sitting> all = sitting(scenario.event());
+        Map<String, Seating> all = seatings(scenario.event());
         if (bowler == null) {
-            Sitting found = onPair(scenario.event(), all);
+            Seating found = onPair(scenario.event(), all);
             return new Chosen(found.seat(), commonest(scenario, found.bowler()));
         }
-        Sitting found = NamedOption.of("--bowler", bowler, all);
+        Seating found = NamedOption.of("--bowler", bowler, all);
         return new Chosen(found.seat(), kind(scenario.names(), found.bowler()));
     }
 
@@ -107,28 +105,25 @@ final class SeatOptions {
     }
 
     /** The bowlers asked about, by name. */
-    private Map<String, Sitting> sitting(Event event) {
-        Map<String, Sitting> all = new LinkedHashMap<>();
+    private Map<String, Seating> seatings(Event event) {
+        Map<String, Seating> all = new LinkedHashMap<>();
         Map<String, Integer> squads = NamedOption.places(event.squads(), Squad::id);
         int only = squad == null ? -1 : NamedOption.of("--squad", squad, squads);
-        for (int s = 0; s < event.squads().size(); s++) {
-            List<Group> groups = event.squads().get(s).groups();
-            for (int g = 0; g < groups.size() && (only < 0 || only == s); g++) {
-                for (Bowler each : groups.get(g).bowlers()) {
-                    all.putIfAbsent(each.id(), new Sitting(new Seat(s, g, Optional.of(each.id())), each));
-                }
+        for (Seating each : Seating.of(event)) {
+            if (only < 0 || only == each.seat().squad()) {
+                all.putIfAbsent(each.bowler().id(), each);
             }
         }
         return all;
     }
 
-    private Sitting onPair(Event event, Map<String, Sitting> all) {
+    private Seating onPair(Event event, Map<String, Seating> all) {
         if (squad == null && event.squads().size() > 1) {
             throw CommandFailure.wrongUse(
                     "The event has several squads: name yours with --squad, or yourself with" + " --bowler.");
         }
-        Map<String, Sitting> byPair = new LinkedHashMap<>();
-        for (Sitting each : all.values()) {
+        Map<String, Seating> byPair = new LinkedHashMap<>();
+        for (Seating each : all.values()) {
             String start = each.seat().pair(event, 0).id();
             if (!byPair.containsKey(start)
                     || (plays(each.bowler()) && !plays(byPair.get(start).bowler()))) {
@@ -139,8 +134,8 @@ final class SeatOptions {
             throw CommandFailure.wrongUse("Name the pair you start on with --pair, or yourself with --bowler. Pairs: "
                     + String.join(", ", byPair.keySet()) + ".");
         }
-        Sitting found = NamedOption.of("--pair", pair, byPair);
-        return new Sitting(new Seat(found.seat().squad(), found.seat().group(), Optional.empty()), found.bowler());
+        Seating found = NamedOption.of("--pair", pair, byPair);
+        return new Seating(found.seat().ofGroup(), found.bowler());
     }
 
     private boolean plays(Bowler each) {

@@ -41,8 +41,12 @@ public record Seat(int squad, int group, Optional<String> bowler) {
         return last;
     }
 
-    /** The place of his group, whoever sits there. */
-    Seat ofGroup() {
+    /**
+     * The place of his group.
+     *
+     * @return the same place, whoever sits there
+     */
+    public Seat ofGroup() {
         return new Seat(squad, group, Optional.empty());
     }
 

@@ -14,7 +14,12 @@ import lanetide.squads.model.Group;
  * @param bowler who he is
  */
 public record Seating(Seat seat, Bowler bowler) {
-    /** All bowlers of an event by squad, group and place in it. */
+    /**
+     * All bowlers of an event.
+     *
+     * @param event the event
+     * @return each where he sits, by squad, group and place in it
+     */
     public static List<Seating> of(Event event) {
         List<Seating> all = new ArrayList<>();
         for (int s = 0; s < event.squads().size(); s++) {

@@ -1,14 +1,14 @@
 package lanetide.cli.report.sheets;
 
 import java.util.List;
+import lanetide.cli.preview.Seat;
+import lanetide.cli.preview.Seating;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.CsvRows;
 import lanetide.cli.scenario.TimeOfDay;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
-import lanetide.squads.model.Group;
 import lanetide.squads.model.Squad;
-import lanetide.squads.rotation.Rotation;
 
 /** Who bowls where, as a table: one row for each bowler and game. */
 final class AssignmentsCsv {
@@ -19,31 +19,25 @@ final class AssignmentsCsv {
 
     static String write(Event event) {
         return CsvRows.table(HEAD, rows -> {
-            for (int s = 0; s < event.squads().size(); s++) {
-                List<Group> groups = event.squads().get(s).groups();
-                for (int g = 0; g < groups.size(); g++) {
-                    for (Bowler bowler : groups.get(g).bowlers()) {
-                        bowler(rows, event, s, g, bowler);
-                    }
-                }
+            for (Seating seating : Seating.of(event)) {
+                bowler(rows, event, seating.seat(), seating.bowler());
             }
         });
     }
 
-    private static void bowler(CsvRows rows, Event event, int s, int g, Bowler bowler) {
-        Squad squad = event.squads().get(s);
-        Rotation rotation = event.rotations().get(s);
-        for (int game = 0; game < rotation.games(); game++) {
+    private static void bowler(CsvRows rows, Event event, Seat seat, Bowler bowler) {
+        Squad squad = event.squads().get(seat.squad());
+        for (int game = 0; game < seat.rotation(event).games(); game++) {
             rows.row(
                     event.name(),
                     squad.id(),
                     TimeOfDay.write(squad.startMs()),
-                    squad.groups().get(g).id(),
+                    squad.groups().get(seat.group()).id(),
                     bowler.id(),
                     ConstantName.of(bowler.hand()),
                     bowler.style().id(),
                     game + 1,
-                    CsvRows.pair(event.centre().pairs().get(rotation.pairOf(game, g))));
+                    CsvRows.pair(seat.pair(event, game)));
         }
     }
 }
