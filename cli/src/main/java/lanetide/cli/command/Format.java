@@ -1,6 +1,6 @@
 package lanetide.cli.command;
 
-import java.util.Locale;
+import lanetide.cli.report.ConstantName;
 
 /** Forms of an answer. */
 enum Format {
@@ -14,7 +14,7 @@ enum Format {
     /** The form as the command line writes it. */
     @Override
     public String toString() {
-        return name().toLowerCase(Locale.ROOT);
+        return ConstantName.of(this);
     }
 
     /** Reads a form from the command line. */

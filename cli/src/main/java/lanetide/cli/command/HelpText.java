@@ -1,9 +1,7 @@
 package lanetide.cli.command;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 
 /** What the help of several commands says in the same words. */
 public final class HelpText {
@@ -38,12 +36,10 @@ public final class HelpText {
      * @param help that command
      */
     public static void explainHelp(CommandSpec help) {
-        Map<String, String> codes = new LinkedHashMap<>();
-        List.of(DONE, WRONG_USE).forEach(code -> codes.put(code.split(":", 2)[0], code.split(":", 2)[1]));
         help.usageMessage()
                 .header("Shows the help of a command")
                 .description("Without a COMMAND it shows that of the program. Help goes to standard output.")
-                .exitCodeList(codes)
+                .exitCodeList(UsageMessageSpec.keyValuesMap(DONE, WRONG_USE))
                 .footer("  lanetide help simulate", "  lanetide help");
     }
 }

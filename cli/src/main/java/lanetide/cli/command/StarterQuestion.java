@@ -1,6 +1,6 @@
 package lanetide.cli.command;
 
-import java.util.Locale;
+import lanetide.cli.report.ConstantName;
 
 /** What a scenario to begin with is made of, in the order in which it is asked for. */
 enum StarterQuestion {
@@ -28,7 +28,7 @@ enum StarterQuestion {
 
     /** The name of the answer. */
     String key() {
-        return name().toLowerCase(Locale.ROOT);
+        return ConstantName.of(this);
     }
 
     /** The question as it is put. */

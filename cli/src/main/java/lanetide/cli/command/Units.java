@@ -1,6 +1,6 @@
 package lanetide.cli.command;
 
-import java.util.Locale;
+import lanetide.cli.report.ConstantName;
 
 /** Systems of units of text answers. */
 enum Units {
@@ -12,7 +12,7 @@ enum Units {
     /** The system as the command line writes it. */
     @Override
     public String toString() {
-        return name().toLowerCase(Locale.ROOT);
+        return ConstantName.of(this);
     }
 
     /** Reads a system from the command line. */

@@ -38,7 +38,7 @@ public final class EffectWords {
     }
 
     public static String verdict(Verdict verdict) {
-        return verdict.name().toLowerCase(java.util.Locale.ROOT);
+        return ConstantName.of(verdict);
     }
 
     /** How evenly advantages are spread over the groups, in two sentences or so. */
@@ -53,7 +53,7 @@ public final class EffectWords {
     }
 
     public static String kind(EffectKind kind) {
-        return kind.name().toLowerCase(java.util.Locale.ROOT);
+        return ConstantName.of(kind);
     }
 
     /** The heading of a table, which says what the numbers in it mean. */

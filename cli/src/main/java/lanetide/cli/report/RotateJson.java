@@ -33,8 +33,7 @@ public final class RotateJson {
     public static String write(Reading reading, RotationAnswer answer, Optional<LateChanges> changes) {
         ObjectNode node = JsonAnswer.opening(reading);
         design(node.putObject("design"), answer.note());
-        changes.ifPresentOrElse(
-                late -> changes(node.putObject("changes"), late, answer.pairs()), () -> node.putNull("changes"));
+        JsonAnswer.put(node, "changes", changes, (inner, late) -> changes(inner, late, answer.pairs()));
         rotation(node.putArray("rotation"), answer);
         ObjectNode checks = node.putObject("checks");
         StructureJson.checks(checks, answer.event());

@@ -1,6 +1,6 @@
 package lanetide.cli.report.sheets;
 
-import java.util.Locale;
+import lanetide.cli.report.ConstantName;
 
 /** Sizes of paper. */
 public enum Paper {
@@ -12,6 +12,6 @@ public enum Paper {
     /** The size as style sheets and the command line write it. */
     @Override
     public String toString() {
-        return this == A4 ? "A4" : name().toLowerCase(Locale.ROOT);
+        return this == A4 ? "A4" : ConstantName.of(this);
     }
 }
