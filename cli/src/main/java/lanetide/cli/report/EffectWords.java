@@ -1,9 +1,12 @@
 package lanetide.cli.report;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.Evenness;
+import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Verdict;
 
 /** Advantages in words. */
@@ -28,13 +31,40 @@ public final class EffectWords {
         return size + (effect.advantagePins() < 0 ? " too few" : " too many") + ", 90 % interval " + interval(effect);
     }
 
+    /** Who has it and how much it is, to go on with in a sentence. */
+    public static String inWords(Effect effect) {
+        return who(effect) + ": " + howMuch(effect);
+    }
+
+    /** The same as a sentence. */
+    public static String sentence(Effect effect) {
+        return capital(inWords(effect)) + ".";
+    }
+
+    /** Those to whom an event is not fair, the worst off first. */
+    public static List<Effect> unfair(FairnessResult result) {
+        return result.effects().stream()
+                .filter(effect -> effect.verdict() == Verdict.UNFAIR)
+                .sorted(Comparator.comparingDouble(Effect::advantagePins))
+                .toList();
+    }
+
+    public static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
     public static String interval(Effect effect) {
         return signed(effect.ci90().low()) + " to " + signed(effect.ci90().high());
     }
 
     public static String signed(double pins) {
-        String text = Figures.fixed(pins, 1);
-        return text.equals("-0.0") ? "0.0" : pins > 0 && !text.equals("0.0") ? "+" + text : text;
+        return signed(pins, 1);
+    }
+
+    /** A number with so many decimals and its sign; what rounds to nought has none. */
+    public static String signed(double value, int decimals) {
+        String text = Figures.fixed(value, decimals);
+        return value > 0 && !text.equals(Figures.fixed(0, decimals)) ? "+" + text : text;
     }
 
     public static String verdict(Verdict verdict) {

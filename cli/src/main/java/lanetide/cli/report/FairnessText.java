@@ -1,7 +1,6 @@
 package lanetide.cli.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import lanetide.cli.scenario.Scenario;
@@ -114,14 +113,10 @@ public final class FairnessText {
     }
 
     private void toWhomNot() {
-        List<Effect> unfair = result.effects().stream()
-                .filter(effect -> effect.verdict() == Verdict.UNFAIR)
-                .sorted(Comparator.comparingDouble(Effect::advantagePins))
-                .toList();
+        List<Effect> unfair = EffectWords.unfair(result);
         if (!unfair.isEmpty()) {
             page.heading("To whom it is not fair");
-            unfair.forEach(
-                    effect -> page.item(capital(EffectWords.who(effect)) + ": " + EffectWords.howMuch(effect) + "."));
+            unfair.forEach(effect -> page.item(EffectWords.sentence(effect)));
         }
     }
 
@@ -196,9 +191,5 @@ public final class FairnessText {
                         ? "set by the director."
                         : "as nobody has set another: two pins move the chance of a median bowler to pass a cut by at most"
                                 + " five in a hundred, where means spread by 16 pins."));
-    }
-
-    private static String capital(String text) {
-        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 }

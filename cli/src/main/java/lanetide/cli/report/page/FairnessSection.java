@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import lanetide.cli.report.EffectWords;
 import lanetide.cli.report.Figures;
@@ -33,26 +32,25 @@ final class FairnessSection {
         }
         return new PageModel.Fairness(
                 verdict(result),
-                unfair(result).stream().map(FairnessSection::sentence).toList(),
+                EffectWords.unfair(result).stream().map(EffectWords::sentence).toList(),
                 result.evenness().map(EffectWords::evenness).orElse(List.of()),
                 result.reasons().stream().map(Reason::text).toList(),
                 tables,
                 remedies.isEmpty()
                         ? Optional.empty()
                         : Optional.of(
-                                Table.of("remedies", RemedyTable.CAPTION, RemedyTable.rows(remedies, currency), 2)),
-                RemedyTable.NOTE);
+                                Table.of("remedies", RemedyTable.CAPTION, RemedyTable.rows(remedies, currency), 2)));
     }
 
     /** The answer in a few sentences: the verdict, who is worst and best off, and what would help most. */
     static List<String> inShort(FairnessResult result, List<Remedy> remedies, String currency) {
         List<String> sentences = new ArrayList<>(List.of(verdict(result)));
-        List<Effect> unfair = unfair(result);
+        List<Effect> unfair = EffectWords.unfair(result);
         if (unfair.size() <= MOST_NAMED) {
-            unfair.forEach(effect -> sentences.add(sentence(effect)));
+            unfair.forEach(effect -> sentences.add(EffectWords.sentence(effect)));
         } else {
             sentences.add("That is shown for " + unfair.size() + ". The worst and the best off of these: "
-                    + inWords(unfair.get(0)) + "; " + inWords(unfair.get(unfair.size() - 1)) + ".");
+                    + EffectWords.inWords(unfair.get(0)) + "; " + EffectWords.inWords(unfair.get(unfair.size() - 1)) + ".");
         }
         if (result.verdict() != Verdict.FAIR && !remedies.isEmpty()) {
             sentences.add(mended(remedies, currency));
@@ -66,22 +64,6 @@ final class FairnessSection {
                 + " playings).";
     }
 
-    /** Those to whom it is not fair, the worst off first. */
-    private static List<Effect> unfair(FairnessResult result) {
-        return result.effects().stream()
-                .filter(effect -> effect.verdict() == Verdict.UNFAIR)
-                .sorted(Comparator.comparingDouble(Effect::advantagePins))
-                .toList();
-    }
-
-    private static String sentence(Effect effect) {
-        return capital(inWords(effect)) + ".";
-    }
-
-    private static String inWords(Effect effect) {
-        return EffectWords.who(effect) + ": " + EffectWords.howMuch(effect);
-    }
-
     /** The change that gains most, if it is shown to gain at all: by two standard errors. */
     private static String mended(List<Remedy> remedies, String currency) {
         Remedy best = Collections.max(remedies, Comparator.comparingDouble(Remedy::gainPins));
@@ -91,18 +73,13 @@ final class FairnessSection {
         return "Of what was tried this would mend most: " + best.change()
                 + ". From the worst to the best placed group it is then "
                 + Figures.fixed(best.gainPins(), 1) + " pins a game less (standard error "
-                + Figures.fixed(best.gainErrorPins(), 1) + "), for " + signed(best.extraMinutes())
-                + " min in the squad it delays most and " + signed(best.extraCost()) + " " + currency + " of oiling.";
-    }
-
-    private static String signed(double value) {
-        String text = Figures.fixed(value, 0);
-        return text.startsWith("-") ? text : "+" + text;
+                + Figures.fixed(best.gainErrorPins(), 1) + "), for " + EffectWords.signed(best.extraMinutes(), 0)
+                + " min in the squad it delays most and " + EffectWords.signed(best.extraCost(), 0) + " " + currency + " of oiling.";
     }
 
     private static List<List<String>> rows(FairnessResult result, EffectKind kind) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of(capital(EffectWords.kind(kind)), "Bowlers", "Pins a game", "90 % interval", "Verdict"));
+        rows.add(List.of(EffectWords.capital(EffectWords.kind(kind)), "Bowlers", "Pins a game", "90 % interval", "Verdict"));
         result.effects().stream()
                 .filter(effect -> effect.kind() == kind)
                 .forEach(effect -> rows.add(List.of(
@@ -112,9 +89,5 @@ final class FairnessSection {
                         EffectWords.interval(effect),
                         EffectWords.verdict(effect.verdict()))));
         return rows;
-    }
-
-    private static String capital(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

@@ -49,7 +49,6 @@ public record PageModel(
      * @param reasons facts that go with it
      * @param effects all advantages, a table for each kind
      * @param remedies what would mend it; empty if nothing was tried
-     * @param remediesNote how to read that table
      */
     public record Fairness(
             String verdict,
@@ -57,8 +56,7 @@ public record PageModel(
             List<String> evenness,
             List<String> reasons,
             List<Table> effects,
-            Optional<Table> remedies,
-            String remediesNote) {}
+            Optional<Table> remedies) {}
 
     /**
      * When to oil again.
