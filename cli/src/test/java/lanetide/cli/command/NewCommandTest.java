@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -65,13 +66,36 @@ class NewCommandTest {
         Files.copy(Scenarios.FOLDER.resolve("club-final.csv"), folder.resolve("club-final.csv"));
         Path file = folder.resolve("mine.yaml");
 
-        Program.Outcome unnamed =
+        Program.Outcome outcome =
+                Program.run("new", "--yes", "--entries", "club-final.csv", "--starts", "09:00,14:00", "-o", file);
+
+        assertThat(outcome.exitCode()).as(outcome.err()).isZero();
+        assertThat(Files.readString(file)).contains("entries: club-final.csv").doesNotContain("perSquad");
+        assertThat(Program.run("check", file).out()).contains("A      09:00", "B      14:00");
+    }
+
+    /** The table names the squads A and B; with one start there is no squad B. */
+    @Test
+    void anEntryListOfASquadThatIsNotThereIsRefused() throws IOException {
+        Files.copy(Scenarios.FOLDER.resolve("club-final.csv"), folder.resolve("club-final.csv"));
+        Path file = folder.resolve("mine.yaml");
+
+        Program.Outcome outcome =
                 Program.run("new", "--yes", "--entries", "club-final.csv", "--starts", "09:00", "-o", file);
 
-        // The table names squads "early" and "late", which the starter does not have.
-        assertThat(unnamed.exitCode()).isEqualTo(2);
-        assertThat(unnamed.err()).contains("These answers make no scenario", "club-final.csv");
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.err()).contains("These answers make no scenario", "club-final.csv", "`B`");
         assertThat(file).doesNotExist();
+    }
+
+    @ParameterizedTest
+    @EnumSource(StarterQuestion.class)
+    void helpTellsTheValueThatAQuestionOffers(StarterQuestion question) {
+        String help = Program.run("new", "--help").out().replaceAll("\\s+", " ");
+
+        String option = help.substring(help.indexOf("--" + question.key() + "="));
+        String told = option.substring(option.indexOf("(default: ") + "(default: ".length());
+        assertThat(told).startsWith(question.otherwise());
     }
 
     @ParameterizedTest
