@@ -27,7 +27,7 @@ import picocli.CommandLine.Option;
         name = "fairness",
         header = "Tells whether the schedule is fair, and to whom it is not",
         description = {
-            "Tells by how many pins a game a squad, a starting pair, a hand or a style is better off, how sure that is, what goes with it, and what would mend it. Bowlers change seats from playing to playing and keep their luck, so that their skill cancels.",
+            "Tells by how many pins a game a squad, a starting pair, a hand or a style is better off, how sure that is, what goes with it, and what would mend it. Bowlers change seats from playing to playing and keep their luck, so that their skill cancels. The schedule is judged, not the day: the scenario's breaks, changes and incidents are left out.",
             "",
             HelpText.WHERE
         },

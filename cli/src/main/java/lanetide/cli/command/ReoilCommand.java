@@ -19,7 +19,7 @@ import picocli.CommandLine.Option;
         name = "reoil",
         header = "Tells when to oil again, at what price, and how sure that is",
         description = {
-            "Tells after how many games to oil again by cost, by threshold, by age and by condition, and shows the curve behind it. A game is that of a group on a pair. Costs are set by the scenario's key costs; without it they are assumed, and the answer says so.",
+            "Tells after how many games to oil again by cost, by threshold, by age and by condition, and shows the curve behind it. A game is that of a group on a pair; the scenario's breaks, changes and incidents are left out. Costs are set by the scenario's key costs; without it they are assumed, and the answer says so.",
             "",
             HelpText.WHERE
         },

@@ -55,7 +55,7 @@ public final class ReportCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "100",
             description =
-                    "How often the event is played at most to judge its fairness, from 0 to 100000; 0 leaves that out (default: 100).")
+                    "How often the event is played at most to judge its fairness, from 0 to 100000, and two rounds of changed seats at least; 0 leaves that out (default: 100).")
     private int fairness;
 
     @Option(
@@ -63,8 +63,7 @@ public final class ReportCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "40",
             description =
-                    "How often the event is played with each change that could make it fairer, unless it is fair; 0 leaves"
-                            + " that out (default: 40).")
+                    "How often the event is played with each change that could make it fairer, unless it is fair, from 0 to 100000; 0 leaves that out (default: 40).")
     private int remedies;
 
     @Option(

@@ -40,7 +40,7 @@ import picocli.CommandLine.Option;
             "",
             HelpText.WHERE
         },
-        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE},
+        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
         footer = {
             "  lanetide rotate scenarios/championship.yaml",
             "  lanetide rotate scenarios/championship.yaml --design apart",

@@ -11,6 +11,10 @@ import lanetide.squads.fairness.Verdict;
 
 /** Advantages in words. */
 public final class EffectWords {
+    /** What a verdict takes no account of. */
+    public static final String LEFT_OUT =
+            "The schedule is judged, not the day: the scenario's breaks, changes and incidents are left out.";
+
     private EffectWords() {}
 
     /** Who has it, to begin or go on with in a sentence. */

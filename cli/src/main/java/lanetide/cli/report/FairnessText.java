@@ -181,6 +181,7 @@ public final class FairnessText {
                 + " rounds. In a round all bowlers change seats and keep their luck, so that skill and"
                 + " luck cancel and what the seats do remains. The rounds are independent; the intervals come from their"
                 + " scatter (Student's t).");
+        page.item(EffectWords.LEFT_OUT);
         page.item(
                 "Fair means that the 90 % interval lies within the margin (two one-sided tests at 5 % each). Unfair means"
                         + " shown to lie beyond it at 5 %, corrected for all "

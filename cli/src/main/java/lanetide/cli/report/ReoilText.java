@@ -135,7 +135,9 @@ public final class ReoilText {
         page.heading("How it was found");
         page.item("The squads of the scenario played in turn on one oiling until a pair had seen "
                 + result.plan().games() + " games, " + result.plan().replications() + " times with seed "
-                + scenario.seed() + ", each time also with the same luck on lanes that do not change.");
+                + scenario.seed()
+                + ", each time also with the same luck on lanes that do not change. The scenario's"
+                + " breaks, changes and incidents are left out.");
         page.item(
                 "\"Scores changed\" is the root mean square over the bowlers, by style, of how far their expected game on"
                         + " oil of that age is from fresh oil; \"of it all\" is what the whole field gains or loses together."

@@ -50,7 +50,8 @@ final class FairnessSection {
             unfair.forEach(effect -> sentences.add(EffectWords.sentence(effect)));
         } else {
             sentences.add("That is shown for " + unfair.size() + ". The worst and the best off of these: "
-                    + EffectWords.inWords(unfair.get(0)) + "; " + EffectWords.inWords(unfair.get(unfair.size() - 1)) + ".");
+                    + EffectWords.inWords(unfair.get(0)) + "; " + EffectWords.inWords(unfair.get(unfair.size() - 1))
+                    + ".");
         }
         if (result.verdict() != Verdict.FAIR && !remedies.isEmpty()) {
             sentences.add(mended(remedies, currency));
@@ -74,12 +75,14 @@ final class FairnessSection {
                 + ". From the worst to the best placed group it is then "
                 + Figures.fixed(best.gainPins(), 1) + " pins a game less (standard error "
                 + Figures.fixed(best.gainErrorPins(), 1) + "), for " + EffectWords.signed(best.extraMinutes(), 0)
-                + " min in the squad it delays most and " + EffectWords.signed(best.extraCost(), 0) + " " + currency + " of oiling.";
+                + " min in the squad it delays most and " + EffectWords.signed(best.extraCost(), 0) + " " + currency
+                + " of oiling.";
     }
 
     private static List<List<String>> rows(FairnessResult result, EffectKind kind) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of(EffectWords.capital(EffectWords.kind(kind)), "Bowlers", "Pins a game", "90 % interval", "Verdict"));
+        rows.add(List.of(
+                EffectWords.capital(EffectWords.kind(kind)), "Bowlers", "Pins a game", "90 % interval", "Verdict"));
         result.effects().stream()
                 .filter(effect -> effect.kind() == kind)
                 .forEach(effect -> rows.add(List.of(
