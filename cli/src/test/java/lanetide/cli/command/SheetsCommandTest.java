@@ -118,7 +118,8 @@ class SheetsCommandTest {
         Document sheet = html("oiling.html");
         assertThat(sheet.select("#plan-1 tbody tr").eachText())
                 .containsExactly("1 1 17:56:55 17:58:25", "2 1 17:58:30 18:00:00");
-        assertThat(sheet.select("#oilings tbody tr").text()).isEqualTo("evening cleaned and oiled 17:57 18:00 18:00");
+        assertThat(sheet.select("#oilings tbody tr").text())
+                .isEqualTo("evening cleaned and oiled 17:56:55 18:00 18:00");
         assertThat(sheet.text()).contains("Trained staff only.", "cut its power", "39 ft, 23 mL, 4:1");
     }
 

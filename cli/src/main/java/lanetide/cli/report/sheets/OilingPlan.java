@@ -33,9 +33,12 @@ final class OilingPlan {
     static List<Oiling> oilings(Event event) {
         return event.squads().stream()
                 .filter(squad -> squad.conditioning() != Conditioning.NONE)
-                .map(squad -> new Oiling(
-                        squad, squad.startMs() - event.machinePlan(squad).durationMs(), squad.startMs()))
+                .map(squad -> new Oiling(squad, beginMs(event, squad), squad.startMs()))
                 .toList();
+    }
+
+    private static long beginMs(Event event, Squad squad) {
+        return squad.startMs() - event.machinePlan(squad).durationMs();
     }
 
     List<SheetModel.Part> parts() {
@@ -53,11 +56,10 @@ final class OilingPlan {
         rows.add(List.of("Squad", "Lanes are", "Begin by", "Done by", "Squad starts"));
         for (Squad squad : event.squads()) {
             boolean oiled = squad.conditioning() != Conditioning.NONE;
-            long begin = squad.startMs() - event.machinePlan(squad).durationMs();
             rows.add(List.of(
                     squad.id(),
                     ScenarioSummary.oil(squad.conditioning()),
-                    oiled ? time(begin) : "",
+                    oiled ? seconds(beginMs(event, squad)) : "",
                     oiled ? time(squad.startMs()) : "",
                     time(squad.startMs())));
         }
