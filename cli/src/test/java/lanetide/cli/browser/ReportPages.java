@@ -2,10 +2,8 @@ package lanetide.cli.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Path;
-import lanetide.cli.Lanetide;
+import lanetide.cli.command.Program;
 
 /** Pages of shipped scenarios, written as people have them written, from few playings. */
 final class ReportPages {
@@ -13,13 +11,9 @@ final class ReportPages {
 
     static Path write(Path folder, Path scenario) {
         Path file = folder.resolve(scenario.getFileName() + ".html");
-        StringWriter err = new StringWriter();
-        int code = Lanetide.run(
-                new PrintWriter(new StringWriter()),
-                new PrintWriter(err),
-                ("report|" + scenario + "|--replications|2|--fairness|8|--remedies|4|--reoil|4|-o|" + file)
-                        .split("\\|"));
-        assertThat(code).as(err.toString()).isZero();
+        Program.Outcome outcome = Program.run(
+                "report", scenario, "--replications", 2, "--fairness", 8, "--remedies", 4, "--reoil", 4, "-o", file);
+        assertThat(outcome.exitCode()).as(outcome.err()).isZero();
         return file;
     }
 }

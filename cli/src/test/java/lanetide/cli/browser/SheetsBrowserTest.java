@@ -4,10 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Path;
-import lanetide.cli.Lanetide;
+import lanetide.cli.command.Program;
+import lanetide.cli.scenario.Scenarios;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -27,19 +26,16 @@ class SheetsBrowserTest {
     @BeforeAll
     static void writeAndOpen() {
         for (String paper : new String[] {"a4", "letter"}) {
-            StringWriter err = new StringWriter();
-            int code = Lanetide.run(
-                    new PrintWriter(new StringWriter()),
-                    new PrintWriter(err),
+            Program.Outcome outcome = Program.run(
                     "sheets",
-                    Path.of("..", "scenarios", "club-final.yaml").toString(),
+                    Scenarios.FOLDER.resolve("club-final.yaml"),
                     "--replications",
-                    "1",
+                    1,
                     "--paper",
                     paper,
                     "--into",
-                    folder.resolve(paper).toString());
-            assertThat(code).as(err.toString()).isZero();
+                    folder.resolve(paper));
+            assertThat(outcome.exitCode()).as(outcome.err()).isZero();
         }
         browser = Browser.open();
     }

@@ -8,8 +8,6 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,7 +16,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Stream;
-import lanetide.cli.Lanetide;
+import lanetide.cli.command.Program;
 import lanetide.cli.scenario.Block;
 import lanetide.cli.scenario.Key;
 import lanetide.cli.scenario.Notice;
@@ -180,13 +178,11 @@ class SchemasTest {
     }
 
     private static String answer(String words) {
-        String[] command = Stream.concat(Stream.of(words.split(" ")), Stream.of("--format", "json"))
+        Object[] command = Stream.concat(Stream.of(words.split(" ")), Stream.of("--format", "json"))
                 .map(word ->
                         word.endsWith(".yaml") ? Scenarios.FOLDER.resolve(word).toString() : word)
-                .toArray(String[]::new);
-        StringWriter out = new StringWriter();
-        Lanetide.run(new PrintWriter(out), new PrintWriter(new StringWriter()), command);
-        return out.toString();
+                .toArray();
+        return Program.run(command).out();
     }
 
     /** Fields of an answer that its schema does not name. */
