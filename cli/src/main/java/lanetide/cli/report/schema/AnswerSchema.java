@@ -6,7 +6,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Turns the list of an answer's fields into a schema. A field is written {@code path type meaning}; {@code []} after a name
- * stands for each item of a list, {@code *} for any name, {@code ?} after a type for a value that may be null.
+ * stands for each item of a list, {@code *} for any name, {@code ~} before a name for a field that may be missing, {@code ?}
+ * after a type for a value that may be null.
  */
 final class AnswerSchema {
     static final String DRAFT = "https://json-schema.org/draft/2020-12/schema";
