@@ -16,8 +16,7 @@ import lanetide.squads.model.Squad;
 
 /** A card for every bowler: where he bowls, where he starts there with his own ball, how sure that is, and what to expect. */
 final class Cards {
-    private static final String CAPTION =
-            "Boards from your own gutter; 4 of 5: between them lay four of five starts; exit: where the oil may be left";
+    private static final String CAPTION = "Boards from your own gutter; 4 of 5: there lie four starts of five";
 
     private final Event event;
     private final Map<Seating, List<GameForecast>> starts;
