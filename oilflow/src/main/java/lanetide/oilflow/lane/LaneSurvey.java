@@ -19,9 +19,6 @@ public record LaneSurvey(List<Station> stations) implements Topography {
     /** Largest tilt, crown and depression by the rules (m). */
     public static final double LIMIT_M = 0.040 * 0.0254;
 
-    /** Largest cross tilt that an inspector quotes (m). */
-    public static final double INSPECTORS_TILT_M = 0.050 * 0.0254;
-
     /** What a random lane is measured at (m): the foul line, 20, 40 and 60 ft (assumption). */
     private static final double[] DRAWN_AT_M = {
         0, 20 * LaneGeometry.FOOT_M, 40 * LaneGeometry.FOOT_M, LaneGeometry.HEAD_PIN_M
