@@ -49,7 +49,9 @@ final class FairnessSection {
         if (unfair.size() <= MOST_NAMED) {
             unfair.forEach(effect -> sentences.add(EffectWords.sentence(effect)));
         } else {
-            sentences.add("That is shown for " + unfair.size() + ". The worst and the best off of these: "
+            sentences.add("That is shown for " + unfair.size() + " of "
+                    + result.effects().size()
+                    + " advantages looked at. Worst and best off: "
                     + EffectWords.inWords(unfair.get(0)) + "; " + EffectWords.inWords(unfair.get(unfair.size() - 1))
                     + ".");
         }
@@ -65,18 +67,28 @@ final class FairnessSection {
                 + " playings).";
     }
 
-    /** The change that gains most, if it is shown to gain at all: by two standard errors. */
-    private static String mended(List<Remedy> remedies, String currency) {
-        Remedy best = Collections.max(remedies, Comparator.comparingDouble(Remedy::gainPins));
-        if (!(best.gainPins() > 2 * best.gainErrorPins())) {
+    /**
+     * The cheapest and then quickest of the changes that are shown to gain, by two standard errors, and gain as much as the best of
+     * them within its standard error.
+     */
+    static String mended(List<Remedy> remedies, String currency) {
+        List<Remedy> shown = remedies.stream()
+                .filter(remedy -> remedy.gainPins() > 2 * remedy.gainErrorPins())
+                .toList();
+        if (shown.isEmpty()) {
             return "No change that was tried is shown to make it more even.";
         }
-        return "Of what was tried this would mend most: " + best.change()
+        Remedy most = Collections.max(shown, Comparator.comparingDouble(Remedy::gainPins));
+        Remedy least = shown.stream()
+                .filter(remedy -> remedy.gainPins() >= most.gainPins() - most.gainErrorPins())
+                .min(Comparator.comparingDouble(Remedy::extraCost).thenComparingDouble(Remedy::extraMinutes))
+                .orElse(most);
+        return "What would mend it, of what was tried: " + least.change()
                 + ". From the worst to the best placed group it is then "
-                + Figures.fixed(best.gainPins(), 1) + " pins a game less (standard error "
-                + Figures.fixed(best.gainErrorPins(), 1) + "), for " + EffectWords.signed(best.extraMinutes(), 0)
-                + " min in the squad it delays most and " + EffectWords.signed(best.extraCost(), 0) + " " + currency
-                + " of oiling.";
+                + Figures.fixed(least.gainPins(), 1) + " pins a game less (standard error "
+                + Figures.fixed(least.gainErrorPins(), 1) + "), for " + EffectWords.signed(least.extraMinutes(), 0)
+                + " min in the squad it delays most and " + EffectWords.signed(least.extraCost(), 0) + " " + currency
+                + " of oiling. Nothing tried is shown to do better.";
     }
 
     private static List<List<String>> rows(FairnessResult result, EffectKind kind) {
