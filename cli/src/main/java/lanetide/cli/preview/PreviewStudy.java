@@ -5,15 +5,10 @@ import java.util.Optional;
 import java.util.function.IntConsumer;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
-import lanetide.des.Replications;
-import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.PlayedLine;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.LuckSource;
 import lanetide.squads.play.Physics;
-import lanetide.squads.play.StartingLines;
-import lanetide.squads.play.TournamentSimulation;
 
 /** Plays an event many times and asks in each what a bowler would start with on the lanes he meets. */
 public final class PreviewStudy {
@@ -58,18 +53,14 @@ public final class PreviewStudy {
     record Playing(List<List<Met>> games, List<Preview.Sign> signs) {}
 
     private Preview run(int replications, int threads, IntConsumer onDone) {
-        StartingLines lines = new StartingLines(event, physics);
-        RandomStreams streams = new RandomStreams(scenario.seed());
-        List<Playing> playings = Replications.run(
-                replications,
-                threads,
-                r -> {
-                    MetFilms films = new MetFilms(event, seat);
-                    LuckSource luck = LuckSource.byBall(streams.forReplication(r));
-                    new TournamentSimulation(event, physics, lines, luck, false, films).play();
-                    return new LaneReading(scenario, physics, kind).playing(films.byGame(), r < PLAYINGS_WITH_BALLS);
-                },
-                onDone);
+        List<Playing> playings = new WatchedPlayings(scenario, physics)
+                .run(
+                        replications,
+                        threads,
+                        onDone,
+                        () -> new MetFilms(event, seat),
+                        (r, films) -> new LaneReading(scenario, physics, kind)
+                                .playing(films.byGame(), r < PLAYINGS_WITH_BALLS));
         Summary summary = new Summary(event, seat);
         GameForecast sheet = summary.fresh(new LaneReading(scenario, physics, kind).fresh(true));
         return new Preview(seat, kind, sheet, summary.games(sheet, playings), summary.signs(playings), replications);

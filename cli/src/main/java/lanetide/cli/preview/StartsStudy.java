@@ -7,13 +7,8 @@ import java.util.Map;
 import java.util.function.IntConsumer;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
-import lanetide.des.Replications;
-import lanetide.des.random.RandomStreams;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.LuckSource;
 import lanetide.squads.play.Physics;
-import lanetide.squads.play.StartingLines;
-import lanetide.squads.play.TournamentSimulation;
 
 /** Plays an event some times and asks in each what every bowler would start with on the lanes he meets, with his own ball. */
 public final class StartsStudy {
@@ -46,22 +41,8 @@ public final class StartsStudy {
     }
 
     private Map<Seating, List<GameForecast>> run(int playings, int threads, IntConsumer onDone) {
-        StartingLines lines = new StartingLines(event, physics);
-        RandomStreams streams = new RandomStreams(scenario.seed());
-        List<StartsMet> met = Replications.run(
-                playings,
-                threads,
-                r -> {
-                    Map<Kind, LaneReading> readings = new HashMap<>();
-                    StartsMet starts = new StartsMet(
-                            event,
-                            seatings,
-                            kind -> readings.computeIfAbsent(kind, each -> new LaneReading(scenario, physics, each)));
-                    LuckSource luck = LuckSource.byBall(streams.forReplication(r));
-                    new TournamentSimulation(event, physics, lines, luck, false, starts).play();
-                    return starts;
-                },
-                onDone);
+        List<StartsMet> met = new WatchedPlayings(scenario, physics)
+                .run(playings, threads, onDone, this::startsMet, (r, starts) -> starts);
         Map<Seating, List<GameForecast>> forecasts = new LinkedHashMap<>();
         Map<Kind, GameForecast> fresh = new HashMap<>();
         for (Seating seating : seatings) {
@@ -78,5 +59,14 @@ public final class StartsStudy {
                                     .toList()));
         }
         return forecasts;
+    }
+
+    /** Reads lanes in one playing, with one reading for each kind: a reading serves one thread. */
+    private StartsMet startsMet() {
+        Map<Kind, LaneReading> readings = new HashMap<>();
+        return new StartsMet(
+                event,
+                seatings,
+                kind -> readings.computeIfAbsent(kind, each -> new LaneReading(scenario, physics, each)));
     }
 }

@@ -21,9 +21,11 @@ function offerPictures() {
   }
 }
 
+const sectionOf = figure => figure.closest("section").querySelector("h2").textContent;
+
 function titleOf(figure) {
   const note = figure.dataset.name === "rotation" ? ", " + figure.dataset.note : "";
-  return figure.closest("section").querySelector("h2").textContent + note;
+  return sectionOf(figure) + note;
 }
 
 async function savePicture(figure) {
@@ -60,10 +62,9 @@ async function pictureOf(figure) {
   context.fillRect(0, 0, canvas.width, canvas.height);
   context.fillStyle = paper.color;
   context.font = "600 17px system-ui, sans-serif";
-  const section = figure.closest("section").querySelector("h2").textContent;
   context.fillText(document.querySelector("h1").textContent, edge, edge + 16, frame.width);
   context.font = "14px system-ui, sans-serif";
-  context.fillText([section, figure.dataset.note].filter(Boolean).join(": "), edge, edge + 38, frame.width);
+  context.fillText([sectionOf(figure), figure.dataset.note].filter(Boolean).join(": "), edge, edge + 38, frame.width);
   context.translate(edge - frame.left, edge + head - frame.top);
   for (const svg of figure.querySelectorAll("svg")) await drawOn(context, svg, await imageOf(svg));
   context.imageSmoothingEnabled = false;
