@@ -1,6 +1,5 @@
 package lanetide.cli.command;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -19,18 +18,8 @@ final class AnswerFile {
      * Looks whether the file could be written, before a long run.
      *
      * @param path where the answer shall go
-     * @param scenario the file it must not replace
      * @throws CommandFailure if it could not
      */
-    static AnswerFile at(Path path, Path scenario) {
-        AnswerFile file = at(path);
-        if (isSame(path, scenario)) {
-            throw CommandFailure.wrongUse("The answer would replace the scenario " + scenario + "; name another file.");
-        }
-        return file;
-    }
-
-    /** The same where no scenario is read. */
     static AnswerFile at(Path path) {
         Path folder = path.toAbsolutePath().getParent();
         if (Files.isDirectory(path) || folder == null) {
@@ -71,14 +60,5 @@ final class AnswerFile {
 
     Path path() {
         return path;
-    }
-
-    private static boolean isSame(Path path, Path scenario) {
-        try {
-            return Files.exists(path) && Files.exists(scenario) && Files.isSameFile(path, scenario);
-        } catch (IOException e) {
-            throw CommandFailure.fileTrouble(
-                    "The file " + path + " cannot be looked at (" + ScenarioFile.reason(e) + ").");
-        }
     }
 }

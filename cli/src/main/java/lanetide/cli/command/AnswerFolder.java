@@ -11,21 +11,21 @@ import java.util.Map;
 /** A folder that several answers go to, each as an {@link AnswerFile}. They come to their places when all are written. */
 final class AnswerFolder {
     private final Path folder;
-    private final Path scenario;
+    private final List<String> names;
 
-    private AnswerFolder(Path folder, Path scenario) {
+    private AnswerFolder(Path folder, List<String> names) {
         this.folder = folder;
-        this.scenario = scenario;
+        this.names = List.copyOf(names);
     }
 
     /**
      * Looks whether the folder could be written, before a long run. It is made if only its last part is missing.
      *
      * @param folder where the answers shall go
-     * @param scenario the file they must not replace
+     * @param names the files that will be written into it
      * @throws CommandFailure if it could not
      */
-    static AnswerFolder at(Path folder, Path scenario) {
+    static AnswerFolder at(Path folder, List<String> names) {
         Path parent = folder.toAbsolutePath().normalize().getParent();
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw CommandFailure.fileTrouble("The sheets cannot go to " + folder + ", which is a file; name a folder.");
@@ -38,10 +38,19 @@ final class AnswerFolder {
             throw CommandFailure.fileTrouble(
                     "The sheets cannot go to " + folder + ", which may not be written; name another folder.");
         }
-        return new AnswerFolder(folder, scenario);
+        return new AnswerFolder(folder, names);
     }
 
+    /**
+     * Writes the files.
+     *
+     * @param answers what goes into each
+     * @throws IllegalArgumentException unless they are those that were announced, in the same order
+     */
     void write(Map<String, String> answers) {
+        if (!names.equals(List.copyOf(answers.keySet()))) {
+            throw new IllegalArgumentException(answers.keySet() + " are not the files that were announced, " + names);
+        }
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
@@ -49,7 +58,7 @@ final class AnswerFolder {
                     "The folder " + folder + " cannot be made (" + ScenarioFile.reason(e) + ").");
         }
         Map<String, AnswerFile> files = new LinkedHashMap<>();
-        answers.keySet().forEach(name -> files.put(name, AnswerFile.at(folder.resolve(name), scenario)));
+        answers.keySet().forEach(name -> files.put(name, AnswerFile.at(folder.resolve(name))));
         List<AnswerStream> streams = new ArrayList<>();
         try {
             files.forEach((name, file) -> {

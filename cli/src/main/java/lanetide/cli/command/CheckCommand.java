@@ -32,7 +32,7 @@ public final class CheckCommand implements Callable<Integer> {
             throw CommandFailure.wrongUse("check has no table to give as csv; use --format text or json.");
         }
         Optional<AnswerFile> file = options.answerFile();
-        Reading reading = ScenarioFile.read(options.scenario(), options.seed());
+        Reading reading = options.read();
         options.answer(
                 file,
                 options.format() == Format.JSON

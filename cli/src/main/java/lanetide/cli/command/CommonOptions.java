@@ -3,12 +3,10 @@ package lanetide.cli.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import lanetide.cli.report.CheckReport;
 import lanetide.cli.report.Page;
 import lanetide.cli.scenario.Notice;
@@ -73,6 +71,8 @@ final class CommonOptions {
     @Option(names = "--quiet", description = "Show no progress. Warnings and failures are told all the same.")
     private boolean quiet;
 
+    private final Outputs outputs = new Outputs();
+
     Path scenario() {
         return scenario;
     }
@@ -119,7 +119,7 @@ final class CommonOptions {
      */
     int answer(BiFunction<Reading, Scenario, String> answer) {
         Optional<AnswerFile> file = answerFile();
-        Reading reading = ScenarioFile.read(scenario, seed());
+        Reading reading = read();
         tell(scenario, reading);
         if (reading.scenario().isEmpty()) {
             return ExitCode.CANNOT_RUN;
@@ -128,9 +128,14 @@ final class CommonOptions {
         return ExitCode.DONE;
     }
 
+    /** Reads the scenario; nothing will be written over it or over a file that it names. */
+    Reading read() {
+        return ScenarioFile.read(scenario, seed(), outputs);
+    }
+
     /** Reads a second scenario with the seed of the first, and tells what was found in it. */
     Scenario other(Path file, long seed) {
-        Reading reading = ScenarioFile.read(file, OptionalLong.of(seed));
+        Reading reading = ScenarioFile.read(file, OptionalLong.of(seed), outputs);
         tell(file, reading);
         return reading.scenario()
                 .orElseThrow(() -> CommandFailure.wrongUse("The scenario " + file + " has errors; see above."));
@@ -153,24 +158,17 @@ final class CommonOptions {
     Optional<AnswerFile> answerFile() {
         threads();
         seed();
-        return file(out);
+        return file("--out", out);
     }
 
-    /** A file beside the answer, checked before a long run; empty for null. */
-    Optional<AnswerFile> file(Path path) {
-        return Optional.ofNullable(path).map(named -> AnswerFile.at(named, scenario));
+    /** A file that an option asks for, checked before a long run; empty for null. */
+    Optional<AnswerFile> file(String option, Path path) {
+        return Optional.ofNullable(path).map(named -> outputs.file(option, named));
     }
 
-    /** Refuses files written beside the answer of which two are the same, or one is the answer's; null where one is not asked for. */
-    void requireApart(String option, Path file, String otherOption, Path other) {
-        List<Path> files = Stream.of(out, file, other)
-                .filter(Objects::nonNull)
-                .map(path -> path.toAbsolutePath().normalize())
-                .toList();
-        if (files.stream().distinct().count() < files.size()) {
-            throw CommandFailure.wrongUse("Two of --out, " + option + " and " + otherOption
-                    + " name the same file; name another for one of them.");
-        }
+    /** A folder for files of these names, checked before a long run. */
+    AnswerFolder folder(Path path, List<String> names) {
+        return outputs.folder(path, names);
     }
 
     /** Runs something long and tells how far it is. */

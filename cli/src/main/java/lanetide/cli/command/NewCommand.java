@@ -54,6 +54,7 @@ public final class NewCommand implements Callable<Integer> {
                     "Write the scenario to FILE, in one step; an older file there is never replaced (default: standard output).")
     private Path out;
 
+    private final Outputs outputs = new Outputs();
     private final Optional<Reader> input;
 
     /**
@@ -67,7 +68,7 @@ public final class NewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<AnswerFile> file = Optional.ofNullable(out).map(NewCommand::fresh);
+        Optional<AnswerFile> file = Optional.ofNullable(out).map(this::fresh);
         String where = out == null ? "scenario.yaml" : out.toString();
         StarterDraft given = new StarterDraft(options.given(), where);
         StarterDraft draft = input.isPresent() && !yes
@@ -77,6 +78,7 @@ public final class NewCommand implements Callable<Integer> {
             throw CommandFailure.wrongUse("--starts: " + Interview.tooManySquads());
         }
         Reading reading = draft.reading();
+        outputs.keep(reading);
         if (reading.scenario().isEmpty()) {
             tell(where, draft.errors());
             return ExitCode.CANNOT_RUN;
@@ -92,11 +94,11 @@ public final class NewCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private static AnswerFile fresh(Path path) {
+    private AnswerFile fresh(Path path) {
         if (Files.exists(path) && !AnswerFile.isDevice(path)) {
             throw CommandFailure.wrongUse("There is a file " + path + " already; name another one.");
         }
-        return AnswerFile.at(path);
+        return outputs.file("--out", path);
     }
 
     private void tell(String where, List<Notice> errors) {

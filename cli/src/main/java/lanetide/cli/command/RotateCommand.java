@@ -109,9 +109,8 @@ public final class RotateCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SearchObjective objective = Weights.objective(weights);
-        Optional<AnswerFile> graphMlFile = options.file(graphMl);
-        Optional<AnswerFile> dotFile = options.file(dot);
-        options.requireApart("--graphml", graphMl, "--dot", dot);
+        Optional<AnswerFile> graphMlFile = options.file("--graphml", graphMl);
+        Optional<AnswerFile> dotFile = options.file("--dot", dot);
         return options.answer((reading, scenario) -> {
             Planned planned = planned(scenario, objective);
             Optional<LateChanges> changes = changeOptions.apply(planned.event(), planned.note(), scenario.seed());

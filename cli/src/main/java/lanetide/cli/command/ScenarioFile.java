@@ -16,7 +16,19 @@ import lanetide.cli.scenario.ScenarioReader;
 final class ScenarioFile {
     private ScenarioFile() {}
 
-    static Reading read(Path file, OptionalLong seed) {
+    /**
+     * Reads a scenario.
+     *
+     * @param outputs what the run will write, none of which may be a file that is read
+     * @throws CommandFailure if it cannot be read, or would be written over
+     */
+    static Reading read(Path file, OptionalLong seed, Outputs outputs) {
+        Reading reading = read(file, seed);
+        outputs.keep(reading);
+        return reading;
+    }
+
+    private static Reading read(Path file, OptionalLong seed) {
         if (Files.isDirectory(file)) {
             throw CommandFailure.fileTrouble("The scenario " + file + " is a folder; name a file in it.");
         }

@@ -49,7 +49,7 @@ public final class SchemaCommand implements Callable<Integer> {
         }
         String schema = Schemas.write(name);
         if (out != null) {
-            AnswerFile.at(out).write(schema);
+            new Outputs().file("--out", out).write(schema);
             return ExitCode.DONE;
         }
         PrintWriter writer = command.commandLine().getOut();

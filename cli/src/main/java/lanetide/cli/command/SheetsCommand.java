@@ -84,8 +84,8 @@ public final class SheetsCommand implements Callable<Integer> {
             throw CommandFailure.wrongUse("sheets writes files of its own forms; leave --format out.");
         }
         int threads = options.threads();
+        AnswerFolder into = options.folder(folder, Sheets.names(firstDay != null));
         return options.answer((reading, scenario) -> {
-            AnswerFolder into = AnswerFolder.at(folder, options.scenario());
             Map<String, String> files = write(scenario, threads);
             into.write(files);
             return files.keySet().stream()

@@ -97,9 +97,8 @@ public final class SimulateCommand implements Callable<Integer> {
     public Integer call() {
         Playings playings = playings();
         int threads = options.threads();
-        Optional<AnswerFile> shotFile = options.file(shotLog);
-        Optional<AnswerFile> traceFile = options.file(trace);
-        options.requireApart("--shot-log", shotLog, "--trace", trace);
+        Optional<AnswerFile> shotFile = options.file("--shot-log", shotLog);
+        Optional<AnswerFile> traceFile = options.file("--trace", trace);
         AtomicBoolean met = new AtomicBoolean(true);
         int code = options.answer((reading, scenario) -> {
             LaneChoice choice = choice(scenario);

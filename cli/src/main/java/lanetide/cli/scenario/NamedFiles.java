@@ -5,18 +5,24 @@ import java.io.InputStream;
 import java.nio.channels.ClosedByInterruptException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.regex.Pattern;
 
-/** Files that a scenario names. They must lie beside it, and no more of one is read than a scenario itself may have. */
+/**
+ * Files that a scenario names. They must lie beside it, and no more of one is read than a scenario itself may have. Whatever
+ * kind of file a scenario may name, it is opened here and nowhere else.
+ */
 final class NamedFiles {
     private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_ -]{0,58}\\.[A-Za-z0-9]{1,5}");
 
     private final Path scenario;
     private final Map<String, String> sha256 = new TreeMap<>();
+    private final Set<Path> looked = new LinkedHashSet<>();
 
     NamedFiles(String scenario) {
         this.scenario = Path.of(scenario);
@@ -25,6 +31,11 @@ final class NamedFiles {
     /** What was read: SHA-256 by name. */
     Map<String, String> sha256() {
         return sha256;
+    }
+
+    /** Every file that was looked for, whether or not it could be read. */
+    Set<Path> looked() {
+        return looked;
     }
 
     /** The path of a named file, as notices show it. */
@@ -45,7 +56,9 @@ final class NamedFiles {
                             + " its ending." + value.advice());
             return Optional.empty();
         }
-        try (InputStream in = Files.newInputStream(scenario.resolveSibling(name.get()))) {
+        Path file = scenario.resolveSibling(name.get());
+        looked.add(file);
+        try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(SourceText.MOST_BYTES + 1);
             sha256.put(name.get(), ScenarioReader.sha256(bytes));
             return Optional.of(bytes);

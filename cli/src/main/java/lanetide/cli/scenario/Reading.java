@@ -1,5 +1,6 @@
 package lanetide.cli.scenario;
 
+import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -11,14 +12,20 @@ import java.util.TreeMap;
  *
  * @param sha256 SHA-256 of the file's bytes in lower-case hexadecimal; empty if the file is too large to be a scenario
  * @param namedFiles SHA-256 of every file beside it that it names and that was read, by name in alphabetical order
+ * @param inputs every file that was read or looked for to be read, the scenario first: nothing a run writes may go there
  * @param scenario the scenario; empty if a notice is an error
  * @param notices everything found, in the order of the file
  */
 public record Reading(
-        Optional<String> sha256, Map<String, String> namedFiles, Optional<Scenario> scenario, List<Notice> notices) {
-    /** Copies the map and the list. */
+        Optional<String> sha256,
+        Map<String, String> namedFiles,
+        List<Path> inputs,
+        Optional<Scenario> scenario,
+        List<Notice> notices) {
+    /** Copies the map and the lists. */
     public Reading {
         namedFiles = Collections.unmodifiableMap(new TreeMap<>(namedFiles));
+        inputs = List.copyOf(inputs);
         notices = List.copyOf(notices);
     }
 

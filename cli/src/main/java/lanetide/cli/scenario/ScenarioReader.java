@@ -1,10 +1,12 @@
 package lanetide.cli.scenario;
 
+import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /**
@@ -49,6 +51,7 @@ public final class ScenarioReader {
         return new Reading(
                 sha256,
                 files.sha256(),
+                Stream.concat(Stream.of(Path.of(file)), files.looked().stream()).toList(),
                 event.map(seeded -> new Scenario(
                         file,
                         sha256.orElseThrow(),

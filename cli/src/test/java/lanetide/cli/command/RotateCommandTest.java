@@ -197,7 +197,7 @@ class RotateCommandTest {
                 .isEqualTo(2);
         Program.Outcome same = Program.run("rotate", scenario, "--dot", dot, "-o", folder.resolve("./rotation.dot"));
         assertThat(same.exitCode()).isEqualTo(2);
-        assertThat(same.err()).contains("Two of --out, --graphml and --dot name the same file");
+        assertThat(same.err()).contains("--dot and --out name the same file");
     }
 
     @Test

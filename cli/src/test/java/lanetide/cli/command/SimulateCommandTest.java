@@ -269,7 +269,7 @@ class SimulateCommandTest {
         Program.Outcome outcome = simulate("--shot-log", log, "--trace", log);
 
         assertThat(outcome.exitCode()).isEqualTo(2);
-        assertThat(outcome.err()).contains("name the same file");
+        assertThat(outcome.err()).contains("--shot-log and --trace name the same file");
         assertThat(log).doesNotExist();
     }
 

@@ -1,6 +1,7 @@
 package lanetide.oilflow.motion;
 
 import lanetide.oilflow.film.BallOil;
+import lanetide.oilflow.film.FilmSplit;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lanetide.cli.preview.GameForecast;
 import lanetide.cli.preview.Seating;
 import lanetide.cli.report.Cautions;
@@ -19,6 +20,12 @@ import lanetide.squads.play.StudyResult;
 
 /** All that is printed and handed out, by the name of its file. */
 public final class Sheets {
+    private static final String ASSIGNMENTS = "assignments.html";
+    private static final String OILING = "oiling.html";
+    private static final String CARDS = "cards.html";
+    private static final String TABLE = "assignments.csv";
+    private static final String CALENDAR = "calendar.ics";
+
     private final Scenario scenario;
     private final Paper paper;
     private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
@@ -26,6 +33,17 @@ public final class Sheets {
     private Sheets(Scenario scenario, Paper paper) {
         this.scenario = scenario;
         this.paper = paper;
+    }
+
+    /**
+     * What the files will be called, in the order in which they are written.
+     *
+     * @param calendar whether a calendar is among them
+     * @return the names
+     */
+    public static List<String> names(boolean calendar) {
+        List<String> always = List.of(ASSIGNMENTS, OILING, CARDS, TABLE);
+        return calendar ? Stream.concat(always.stream(), Stream.of(CALENDAR)).toList() : always;
     }
 
     /**
@@ -46,12 +64,11 @@ public final class Sheets {
             Optional<LocalDate> firstDay) {
         Sheets sheets = new Sheets(scenario, paper);
         Map<String, String> files = new LinkedHashMap<>();
-        files.put(
-                "assignments.html", sheets.html("sheet.jte", "Lane assignments", Assignments.parts(scenario.event())));
-        files.put("oiling.html", sheets.html("sheet.jte", "Oiling plan", new OilingPlan(scenario.event()).parts()));
-        files.put("cards.html", sheets.html("cards.jte", "Cards", new Cards(scenario.event(), starts).parts()));
-        files.put("assignments.csv", AssignmentsCsv.write(scenario.event()));
-        firstDay.ifPresent(day -> files.put("calendar.ics", EventCalendar.write(scenario, study, day)));
+        files.put(ASSIGNMENTS, sheets.html("sheet.jte", "Lane assignments", Assignments.parts(scenario.event())));
+        files.put(OILING, sheets.html("sheet.jte", "Oiling plan", new OilingPlan(scenario.event()).parts()));
+        files.put(CARDS, sheets.html("cards.jte", "Cards", new Cards(scenario.event(), starts).parts()));
+        files.put(TABLE, AssignmentsCsv.write(scenario.event()));
+        firstDay.ifPresent(day -> files.put(CALENDAR, EventCalendar.write(scenario, study, day)));
         return files;
     }
 
