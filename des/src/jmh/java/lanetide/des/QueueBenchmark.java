@@ -4,9 +4,6 @@ import java.util.PriorityQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.DoubleSupplier;
 import lanetide.des.random.RandomStreams;
-import lanetide.des.resource.Request;
-import lanetide.des.resource.RequestDraft;
-import lanetide.des.resource.Resource;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -167,26 +164,33 @@ public class QueueBenchmark {
         }
     }
 
-    /** The queue and its statistics are those of the resource, so that this does more than the others. */
+    /** The queue is that of the resource. */
     private static final class OnResource {
 
         private final Customers customers = new Customers();
         private final Simulator simulator = new Simulator();
-        private final Resource server = new Resource(simulator, "server", 1);
+        private final Resource server = new Resource("server", 1);
         private final Runnable arrival = this::arrive;
+        private final Runnable service = this::serve;
+        private final Runnable departure = server::release;
 
         double run() {
             simulator.post((long) customers.gap(), 0, "arrival", arrival);
             simulator.run();
-            return server.statistics().waitsMs().mean() / UNIT_MS;
+            return customers.meanWait();
         }
 
         private void arrive() {
-            RequestDraft draft = server.newRequest("customer");
-            draft.holdFor((long) customers.service(), 0, Request::number).submit();
+            customers.line(simulator.nowMs());
+            server.acquire(service);
             if (customers.more()) {
                 simulator.post((long) customers.gap(), 0, "arrival", arrival);
             }
+        }
+
+        private void serve() {
+            customers.serve(simulator.nowMs());
+            simulator.post((long) customers.service(), 0, "departure", departure);
         }
     }
 

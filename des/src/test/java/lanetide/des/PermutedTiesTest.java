@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import lanetide.des.random.RandomStreams;
-import lanetide.des.resource.Resource;
 import org.junit.jupiter.api.Test;
 
 class PermutedTiesTest {
@@ -70,7 +69,7 @@ class PermutedTiesTest {
         List<Long> waitsOfFirst = new ArrayList<>();
         for (int seed = 0; seed < 50; seed++) {
             Simulator simulator = permuting(seed);
-            Resource server = new Resource(simulator, "server", 1);
+            Resource server = new Resource("server", 1);
             List<Long> waitsMs = new ArrayList<>();
             for (int i = 0; i < 10; i++) {
                 int customer = i;
@@ -78,14 +77,13 @@ class PermutedTiesTest {
                         0,
                         0,
                         "arrival",
-                        () -> server.newRequest("customer")
-                                .holdFor(10, 0, request -> {
-                                    waitsMs.add(request.waitedMs());
-                                    if (customer == 0) {
-                                        waitsOfFirst.add(request.waitedMs());
-                                    }
-                                })
-                                .submit());
+                        () -> server.acquire(() -> {
+                            waitsMs.add(simulator.nowMs());
+                            if (customer == 0) {
+                                waitsOfFirst.add(simulator.nowMs());
+                            }
+                            simulator.schedule(10, 0, "departure", server::release);
+                        }));
             }
             simulator.run();
             assertThat(waitsMs.stream().mapToLong(Long::longValue).average()).hasValue(45);

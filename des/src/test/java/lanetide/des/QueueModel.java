@@ -3,16 +3,12 @@ package lanetide.des;
 import java.util.function.DoubleSupplier;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
-import lanetide.des.resource.QueueDiscipline;
-import lanetide.des.resource.Request;
-import lanetide.des.resource.Resource;
 import lanetide.des.stats.Tally;
-import lanetide.des.stats.TimeWeighted;
 import org.apache.commons.rng.UniformRandomProvider;
 
 /**
  * A queue of the textbooks: customers who arrive at random, or machines that fail and come back, before equal servers. It
- * is built on the module's own resource, whose statistics are thus checked with it.
+ * is built on the module's own resource.
  *
  * @param name what it is called; its streams have the same name
  * @param servers number of servers
@@ -63,9 +59,9 @@ record QueueModel(
     private final class Run {
 
         private final int warmUp;
-        private final int customers;
+        private final int last;
         private final Simulator simulator = new Simulator();
-        private final Resource server = new Resource(simulator, name, servers, QueueDiscipline.FIRST_COME, queueLimit);
+        private final Resource server = new Resource(name, servers);
         private final LongSupplier sourceMs;
         private final LongSupplier serviceMs;
         private final Tally waits = new Tally("wait");
@@ -73,12 +69,15 @@ record QueueModel(
         private final Tally delayed = new Tally("share delayed");
         private final Tally over5 = new Tally("share over 5");
         private TimeWeighted present = new TimeWeighted(0, 0);
+        private TimeWeighted queue = new TimeWeighted(0, 0);
         private TimeWeighted idle = new TimeWeighted(0, 1);
         private int arrived;
+        private int refused;
+        private Seen seen;
 
         Run(Function<String, UniformRandomProvider> streams, int warmUp, int customers) {
             this.warmUp = warmUp;
-            this.customers = customers;
+            this.last = warmUp + customers;
             this.sourceMs = millis(ServiceLaw.EXPONENTIAL.sampler(streams.apply(name + "/source"), source));
             this.serviceMs = millis(service.sampler(streams.apply(name + "/service"), meanService));
         }
@@ -89,59 +88,92 @@ record QueueModel(
 
         Seen run() {
             for (int source = 0; source < Math.max(1, machines); source++) {
-                simulator.post(sourceMs.getAsLong(), 0, "arrival", this::arrive);
+                scheduleArrival();
             }
-            simulator.runWhile(() -> arrived < warmUp + customers);
-            return new Seen(
-                    waits.mean(),
-                    sojourns.mean(),
-                    server.statistics().meanQueueLength(),
-                    present.mean(simulator.nowMs()),
-                    idle.mean(simulator.nowMs()),
-                    delayed.mean(),
-                    over5.mean(),
-                    (double) server.statistics().refusals() / customers);
+            simulator.run();
+            return seen;
         }
 
+        private void scheduleArrival() {
+            simulator.schedule(sourceMs.getAsLong(), 0, "arrival", this::arrive);
+        }
+
+        /** Nobody is let in after the last customer, upon whose arrival everything is noted. */
         private void arrive() {
+            if (arrived == last) {
+                return;
+            }
             if (arrived == warmUp) {
-                server.statistics().restart();
-                present = new TimeWeighted(simulator.nowMs(), present.value());
-                idle = new TimeWeighted(simulator.nowMs(), idle.value());
+                restart();
             }
             boolean counted = arrived++ >= warmUp;
+            long customerMs = serviceMs.getAsLong();
+            if (present.value() < (double) servers + queueLimit) {
+                enter(customerMs, counted);
+            } else {
+                refused++;
+            }
+            if (arrived == last) {
+                seen = seen();
+            } else if (machines == 0) {
+                scheduleArrival();
+            }
+        }
+
+        private void restart() {
+            long nowMs = simulator.nowMs();
+            present = new TimeWeighted(nowMs, present.value());
+            queue = new TimeWeighted(nowMs, queue.value());
+            idle = new TimeWeighted(nowMs, idle.value());
+            refused = 0;
+        }
+
+        private void enter(long customerMs, boolean counted) {
             change(1);
-            server.newRequest("customer")
-                    .holdFor(serviceMs.getAsLong(), 0, request -> depart(request, counted))
-                    .whenGranted(request -> served(request, counted))
-                    .whenRefused(request -> change(-1))
-                    .submit();
-            if (machines == 0) {
-                simulator.post(sourceMs.getAsLong(), 0, "arrival", this::arrive);
-            }
+            long arrivedMs = simulator.nowMs();
+            server.acquire(() -> {
+                if (counted) {
+                    served(simulator.nowMs() - arrivedMs);
+                }
+                simulator.schedule(customerMs, 0, "departure", () -> depart(arrivedMs, counted));
+            });
         }
 
-        private void served(Request request, boolean counted) {
-            if (counted) {
-                waits.add(request.waitedMs() / UNIT_MS);
-                delayed.add(request.waitedMs() > 0 ? 1 : 0);
-                over5.add(request.waitedMs() > 5 * UNIT_MS ? 1 : 0);
-            }
+        private void served(long waitedMs) {
+            waits.add(waitedMs / UNIT_MS);
+            delayed.add(waitedMs > 0 ? 1 : 0);
+            over5.add(waitedMs > 5 * UNIT_MS ? 1 : 0);
         }
 
-        private void depart(Request request, boolean counted) {
+        private void depart(long arrivedMs, boolean counted) {
+            server.release();
             change(-1);
             if (counted) {
-                sojourns.add((request.waitedMs() + request.heldMs()) / UNIT_MS);
+                sojourns.add((simulator.nowMs() - arrivedMs) / UNIT_MS);
             }
             if (machines > 0) {
-                simulator.post(sourceMs.getAsLong(), 0, "arrival", this::arrive);
+                scheduleArrival();
             }
         }
 
         private void change(int by) {
-            present.add(simulator.nowMs(), by);
-            idle.set(simulator.nowMs(), present.value() == 0 ? 1 : 0);
+            double now = present.value() + by;
+            present.set(simulator.nowMs(), now);
+            queue.set(simulator.nowMs(), Math.max(0, now - servers));
+            idle.set(simulator.nowMs(), now == 0 ? 1 : 0);
+        }
+
+        private Seen seen() {
+            long nowMs = simulator.nowMs();
+            return new Seen(
+                    waits.mean(),
+                    sojourns.mean(),
+                    queue.mean(nowMs),
+                    present.mean(nowMs),
+                    idle.mean(nowMs),
+                    delayed.mean(),
+                    over5.mean(),
+                    (double) refused / (last - warmUp));
         }
     }
 }

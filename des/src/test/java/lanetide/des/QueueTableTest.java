@@ -11,8 +11,6 @@ import java.util.stream.Collectors;
 import lanetide.des.QueueTable.Outcome;
 import lanetide.des.random.Mrg32k3a;
 import lanetide.des.random.RandomStreams;
-import lanetide.des.resource.RequestDraft;
-import lanetide.des.resource.Resource;
 import lanetide.des.stats.Tally;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Tag;
@@ -67,13 +65,16 @@ class QueueTableTest {
         DoubleSupplier services = ServiceLaw.EXPONENTIAL.sampler(streams.stream("service"), 1);
         DoubleSupplier gaps = ServiceLaw.EXPONENTIAL.sampler(streams.stream("arrival"), 1 / 0.8);
         Simulator simulator = new Simulator();
-        Resource server = new Resource(simulator, "server", 1);
-        RequestDraft first = server.newRequest("first").holdFor(millis(services), 0, done -> {});
-        RequestDraft second = server.newRequest("second").holdFor(millis(services), 0, done -> {});
-        first.submit();
-        simulator.post(millis(gaps), 0, "arrival", second::submit);
+        Resource server = new Resource("server", 1);
+        long firstMs = millis(services);
+        long[] secondMs = new long[2];
+        server.acquire(() -> simulator.schedule(firstMs, 0, "departure", server::release));
+        simulator.schedule(millis(gaps), 0, "arrival", () -> {
+            secondMs[0] = simulator.nowMs();
+            server.acquire(() -> secondMs[1] = simulator.nowMs());
+        });
         simulator.run();
-        return server.statistics().waitsMs().max() / 1e6;
+        return (secondMs[1] - secondMs[0]) / 1e6;
     }
 
     private static long millis(DoubleSupplier units) {

@@ -77,10 +77,18 @@ class TraceTest {
     @Test
     void aDeterministicQueueRunsExactlyAsWorkedByHand() {
         List<Long> waitsMs = new ArrayList<>();
-        ServiceStation station = new ServiceStation(simulator, 1, () -> 15, waitsMs::add);
+        Resource server = new Resource("server", 1);
         simulator.addTraceListener(entry -> trace.add(entry.clockMs() + " " + entry.happening() + " " + entry.label()));
         for (int i = 0; i < 3; i++) {
-            simulator.schedule(10L * i, 0, "arrival", () -> station.arrive(() -> {}));
+            long arrivalMs = 10L * i;
+            simulator.schedule(
+                    arrivalMs,
+                    0,
+                    "arrival",
+                    () -> server.acquire(() -> {
+                        waitsMs.add(simulator.nowMs() - arrivalMs);
+                        simulator.schedule(15, 0, "departure", server::release);
+                    }));
         }
         simulator.run();
         assertThat(waitsMs).containsExactly(0L, 5L, 10L);

@@ -42,19 +42,4 @@ final class Checks {
         }
         return alpha;
     }
-
-    /** The number of treatments of a table with something to compare. */
-    static int table(int blocks, int treatments) {
-        if (blocks < 2 || treatments < 2) {
-            throw new IllegalArgumentException(
-                    "there are " + blocks + " blocks of " + treatments + " treatments, but must be at least 2 of each");
-        }
-        return treatments;
-    }
-
-    static void row(int length, int treatments) {
-        if (length != treatments) {
-            throw new IllegalArgumentException("a block has " + length + " values, but the first has " + treatments);
-        }
-    }
 }

@@ -26,9 +26,4 @@ public record ConfidenceInterval(double low, double high, double level) {
     public double halfWidth() {
         return (high - low) / 2;
     }
-
-    /** Whether the value lies in the interval, ends included. */
-    public boolean contains(double value) {
-        return low <= value && value <= high;
-    }
 }

@@ -1,7 +1,5 @@
 package lanetide.des.stats;
 
-import org.apache.commons.math3.distribution.NormalDistribution;
-
 /**
  * Two one-sided tests: whether a mean lies between two bounds that are drawn where a difference begins to matter. Absence
  * of evidence is not enough for it: with too few observations nothing is equivalent. Source: D. J. Schuirmann, "A
@@ -72,26 +70,5 @@ public record EquivalenceTest(MeanEstimate estimate, double low, double high) {
      */
     public ConfidenceInterval interval(double alpha) {
         return estimate.interval(1 - 2 * Checks.alpha(alpha));
-    }
-
-    /**
-     * How many pairs it takes, or observations of one sample, to show equivalence if the true mean is 0; of two
-     * independent samples each needs twice as many. By the normal approximation of S.-C. Chow, J. Shao and H. Wang, "Sample
-     * Size Calculations in Clinical Research", 2nd ed. 2008, sections 3.1 and 3.2.
-     *
-     * @param margin distance of both bounds from 0, in standard deviations of a difference, greater than 0
-     * @param alpha error that is allowed
-     * @param power probability of success that is wanted
-     * @throws IllegalArgumentException unless {@code 0 < margin}, {@code 0 < alpha < 0.5} and {@code 0 < power < 1}
-     */
-    public static double pairsNeeded(double margin, double alpha, double power) {
-        if (!(margin > 0)) {
-            throw new IllegalArgumentException("margin is " + margin + ", but must be greater than 0");
-        }
-        NormalDistribution normal = new NormalDistribution(null, 0, 1);
-        double quantiles = normal.inverseCumulativeProbability(1 - Checks.alpha(alpha))
-                + normal.inverseCumulativeProbability(1 - (1 - Checks.level(power)) / 2);
-        double ratio = quantiles / margin;
-        return ratio * ratio;
     }
 }

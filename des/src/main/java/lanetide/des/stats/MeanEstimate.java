@@ -3,7 +3,7 @@ package lanetide.des.stats;
 import org.apache.commons.math3.distribution.TDistribution;
 
 /**
- * An estimated mean, or difference of two means, by Student's t: what tests and intervals need of it. It holds for
+ * An estimated mean, or mean of differences, by Student's t: what tests and intervals need of it. It holds for
  * independent and roughly normal observations or differences.
  *
  * @param value the estimate
@@ -25,9 +25,15 @@ public record MeanEstimate(double value, double standardError, double degreesOfF
         }
     }
 
-    /** The mean of one sample. */
-    public static MeanEstimate of(Sample sample) {
-        return new MeanEstimate(sample.mean(), Math.sqrt(sample.varianceOfMean()), sample.count() - 1.0);
+    /**
+     * The mean of observations.
+     *
+     * @throws IllegalStateException if there are fewer than two
+     */
+    public static MeanEstimate of(Tally observations) {
+        double deviation = observations.standardDeviation();
+        double varianceOfMean = deviation * deviation / observations.count();
+        return new MeanEstimate(observations.mean(), Math.sqrt(varianceOfMean), observations.count() - 1.0);
     }
 
     /**
@@ -46,31 +52,7 @@ public record MeanEstimate(double value, double standardError, double degreesOfF
         for (int i = 0; i < a.length; i++) {
             differences.add(Checks.finite(a[i], "a") - Checks.finite(b[i], "b"));
         }
-        return of(differences.sample());
-    }
-
-    /**
-     * The mean of a less the mean of b, of independent samples whose variances may differ. Source: B. L. Welch, "The
-     * generalization of 'Student's' problem when several different population variances are involved", Biometrika 34,
-     * 1947.
-     */
-    public static MeanEstimate ofDifference(Sample a, Sample b) {
-        double va = a.varianceOfMean();
-        double vb = b.varianceOfMean();
-        double variance = va + vb;
-        double degreesOfFreedom = variance == 0
-                ? a.count() + b.count() - 2.0
-                : variance * variance / (va * va / (a.count() - 1) + vb * vb / (b.count() - 1));
-        return new MeanEstimate(a.mean() - b.mean(), Math.sqrt(variance), degreesOfFreedom);
-    }
-
-    /** The mean of a less the mean of b, of independent samples from populations of the same variance. */
-    public static MeanEstimate ofDifferenceAtEqualVariance(Sample a, Sample b) {
-        double degreesOfFreedom = a.count() + b.count() - 2.0;
-        double squares =
-                (a.count() - 1) * square(a.standardDeviation()) + (b.count() - 1) * square(b.standardDeviation());
-        double variance = squares / degreesOfFreedom * (1.0 / a.count() + 1.0 / b.count());
-        return new MeanEstimate(a.mean() - b.mean(), Math.sqrt(variance), degreesOfFreedom);
+        return of(differences);
     }
 
     /**
@@ -105,9 +87,5 @@ public record MeanEstimate(double value, double standardError, double degreesOfF
 
     private TDistribution distribution() {
         return new TDistribution(null, degreesOfFreedom);
-    }
-
-    private static double square(double x) {
-        return x * x;
     }
 }

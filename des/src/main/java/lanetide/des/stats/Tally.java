@@ -48,35 +48,9 @@ public final class Tally {
         }
     }
 
-    /**
-     * Takes all observations of another tally, which stays as it is (T. F. Chan, G. H. Golub and R. J. LeVeque,
-     * "Algorithms for computing the sample variance", The American Statistician 37, 1983). Mean and spread agree with
-     * adding one by one up to rounding; merge in a fixed order where bytes are compared.
-     */
-    public void merge(Tally other) {
-        if (other.count == 0) {
-            return;
-        }
-        if (count > 0) {
-            double difference = other.mean() - mean();
-            double weight = (double) count / (count + other.count) * other.count;
-            squaredDeviations += difference * difference * weight;
-        }
-        squaredDeviations += other.squaredDeviations;
-        count += other.count;
-        sum += other.sum;
-        min = Math.min(min, other.min);
-        max = Math.max(max, other.max);
-    }
-
     /** Number of observations. */
     public long count() {
         return count;
-    }
-
-    /** Sum of the observations; 0 if there is none. */
-    public double sum() {
-        return sum;
     }
 
     /**
@@ -149,16 +123,7 @@ public final class Tally {
     public ConfidenceInterval meanInterval(double level) {
         Checks.level(level);
         requireCount(2, "confidence interval");
-        return MeanEstimate.of(sample()).interval(level);
-    }
-
-    /**
-     * What is needed of the observations to compare their mean with others.
-     *
-     * @throws IllegalStateException if {@code count() < 2}
-     */
-    public Sample sample() {
-        return new Sample(count, mean(), standardDeviation());
+        return MeanEstimate.of(this).interval(level);
     }
 
     private void requireCount(long least, String statistic) {

@@ -13,28 +13,26 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Sources: Jain from teaching slides after R. Jain, D. Chiu and W. Hawe 1984, two decimals; Gini, Theil, Atkinson and the
- * Lorenz asymmetry from the recorded test output of the R package ineq (C. Damgaard and J. Weiner 2000, figure 2; the ten
- * numbers of its help page); the rest computed from the definitions by a separate program.
+ * Sources: Jain from teaching slides after R. Jain, D. Chiu and W. Hawe 1984, two decimals; Gini
+ * from the recorded test output of the R package ineq (C. Damgaard and J. Weiner, "Describing inequality in plant size or
+ * fecundity", Ecology 81, 2000, figure 2; the ten numbers of its help page); the rest computed from the definitions by a separate program.
  */
 class InequalityTest {
 
     private static final double[] TEN = {541, 1463, 2445, 3438, 4437, 5401, 6392, 8304, 11904, 22261};
 
-    @ParameterizedTest(name = "{0}: Jain {1}, Gini {2}, corrected {3}, Theil {4}")
+    @ParameterizedTest(name = "{0}: Jain {1}, Gini {2}")
     @CsvSource({
-        "1 3 5, 0.7714, 0.296296, 0.444444, 0.161724",
-        "1 0 0 0, 0.25, 0.75, 1, 1.386294",
-        "541 1463 2445 3438 4437 5401 6392 8304 11904 22261, 0.543238, 0.4620911, 0.513435, 0.362341"
+        "1 3 5, 0.7714, 0.296296",
+        "1 0 0 0, 0.25, 0.75",
+        "541 1463 2445 3438 4437 5401 6392 8304 11904 22261, 0.543238, 0.4620911"
     })
-    void theIndicesAreThoseOfTheTables(String amounts, double jain, double gini, double corrected, double theil) {
+    void theIndicesAreThoseOfTheTables(String amounts, double jain, double gini) {
         double[] x = Arrays.stream(amounts.split(" "))
                 .mapToDouble(Double::parseDouble)
                 .toArray();
         assertThat(Inequality.jain(x)).isCloseTo(jain, within(5e-5));
         assertThat(Inequality.gini(x)).isCloseTo(gini, within(5e-7));
-        assertThat(Inequality.giniCorrected(x)).isCloseTo(corrected, within(5e-7));
-        assertThat(Inequality.theilT(x)).isCloseTo(theil, within(5e-7));
     }
 
     @Test
@@ -53,27 +51,13 @@ class InequalityTest {
     }
 
     @Test
-    void oneRichAmongManyAndManyPoorHaveTheSameGiniButDifferInTheilAndAsymmetry() {
+    void oneRichAmongManyAndManyPoorHaveTheSameGini() {
         double[] oneRich = new double[10];
         Arrays.fill(oneRich, 50.0 / 9);
         oneRich[9] = 50;
         double[] manyPoor = {2, 2, 2, 2, 2, 18, 18, 18, 18, 18};
         assertThat(Inequality.gini(oneRich)).isCloseTo(0.4, within(1e-12));
         assertThat(Inequality.gini(manyPoor)).isCloseTo(0.4, within(1e-12));
-        assertThat(Inequality.giniCorrected(oneRich)).isCloseTo(0.4444444, within(5e-8));
-        assertThat(Inequality.giniCorrected(manyPoor)).isCloseTo(0.4444444, within(5e-8));
-        assertThat(Inequality.theilT(oneRich)).isCloseTo(0.510826, within(5e-7));
-        assertThat(Inequality.theilT(manyPoor)).isCloseTo(0.368064, within(5e-7));
-        assertThat(Inequality.lorenzAsymmetry(oneRich)).isCloseTo(1.46, within(1e-9));
-        assertThat(Inequality.lorenzAsymmetry(manyPoor)).isCloseTo(0.74, within(1e-9));
-    }
-
-    @Test
-    void theOtherIndicesOfTheTenNumbersAreThoseOfTheTable() {
-        assertThat(Inequality.atkinson(TEN, 0.5)).isCloseTo(0.1796591, within(5e-8));
-        assertThat(Inequality.theilL(TEN)).isCloseTo(0.433595, within(5e-7));
-        assertThat(Inequality.coefficientOfVariation(TEN)).isCloseTo(0.916958, within(5e-7));
-        assertThat(Inequality.theilL(new double[] {1, 0})).isInfinite();
     }
 
     @Test
@@ -81,8 +65,14 @@ class InequalityTest {
         var random = new RandomStreams(3).stream("amounts");
         for (int i = 0; i < 200; i++) {
             double[] x = DoubleStream.generate(random::nextDouble).limit(2 + i).toArray();
-            double cv = Inequality.coefficientOfVariation(x);
-            assertThat(Inequality.jain(x)).as("draw %d", i).isCloseTo(1 / (1 + cv * cv), within(1e-12));
+            double mean = DoubleStream.of(x).average().orElseThrow();
+            double variance = DoubleStream.of(x)
+                    .map(a -> (a - mean) * (a - mean))
+                    .average()
+                    .orElseThrow();
+            assertThat(Inequality.jain(x))
+                    .as("draw %d", i)
+                    .isCloseTo(1 / (1 + variance / (mean * mean)), within(1e-12));
         }
     }
 
@@ -91,7 +81,6 @@ class InequalityTest {
         double[] equal = {7, 7, 7};
         assertThat(Inequality.jain(equal)).isCloseTo(1, within(1e-15));
         assertThat(Inequality.gini(equal)).isCloseTo(0, within(1e-15));
-        assertThat(Inequality.theilT(equal)).isCloseTo(0, within(1e-15));
     }
 
     @Test
@@ -103,9 +92,5 @@ class InequalityTest {
         assertThatIllegalArgumentException().isThrownBy(() -> jain.applyAsDouble(new double[] {0, 0}));
         assertThatIllegalArgumentException().isThrownBy(() -> jain.applyAsDouble(new double[0]));
         assertThatIllegalArgumentException().isThrownBy(() -> Inequality.gini(new double[] {Double.NaN}));
-        assertThatIllegalArgumentException().isThrownBy(() -> Inequality.atkinson(TEN, 1));
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> Inequality.lorenzAsymmetry(new double[] {1, 2, 3}))
-                .withMessageContaining("equals the mean");
     }
 }

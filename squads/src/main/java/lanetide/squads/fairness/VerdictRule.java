@@ -33,7 +33,7 @@ final class VerdictRule {
         List<Judged> all = new ArrayList<>();
         found.estimates().forEach((kind, estimate) -> {
             for (int c = 0; c < estimate.classes(); c++) {
-                all.add(new Judged(kind, c, MeanEstimate.of(estimate.tally(c).sample())));
+                all.add(new Judged(kind, c, MeanEstimate.of(estimate.tally(c))));
             }
         });
         double[] unfair = Holm.adjust(

@@ -4,8 +4,8 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import lanetide.des.Resource;
 import lanetide.des.Simulator;
-import lanetide.des.resource.Resource;
 
 /**
  * When each lane is cleaned and oiled: lanes are worked on from left to right, each by the machine that is free first, which
@@ -100,7 +100,7 @@ public record MachinePlan(List<LaneTimes> lanes) {
             private final Deque<Idle> idle = new ArrayDeque<>();
 
             Fleet(String name, int count) {
-                this.resource = new Resource(simulator, name, count);
+                this.resource = new Resource(name, count);
                 for (int machine = 1; machine <= count; machine++) {
                     idle.add(new Idle(machine, NOWHERE));
                 }
@@ -108,18 +108,15 @@ public record MachinePlan(List<LaneTimes> lanes) {
 
             /** The first lane of every machine costs no walk. */
             void work(int lane, long workMs, WhenDone whenDone) {
-                resource.newRequest("lane " + lane)
-                        .whenGranted(request -> {
-                            Idle one = idle.remove();
-                            long walkMs =
-                                    one.at() == NOWHERE ? 0 : machines.walkMsPerPair() * Math.abs(lane - one.at()) / 2;
-                            simulator.schedule(walkMs + workMs, 0, "lane done", () -> {
-                                idle.add(new Idle(one.machine(), lane));
-                                whenDone.accept(one.machine(), simulator.nowMs() - workMs);
-                                request.release();
-                            });
-                        })
-                        .submit();
+                resource.acquire(() -> {
+                    Idle one = idle.remove();
+                    long walkMs = one.at() == NOWHERE ? 0 : machines.walkMsPerPair() * Math.abs(lane - one.at()) / 2;
+                    simulator.schedule(walkMs + workMs, 0, "lane done", () -> {
+                        idle.add(new Idle(one.machine(), lane));
+                        whenDone.accept(one.machine(), simulator.nowMs() - workMs);
+                        resource.release();
+                    });
+                });
             }
         }
     }

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import lanetide.des.Resource;
 import lanetide.des.Simulator;
 import lanetide.des.random.RandomStreams;
-import lanetide.des.resource.Resource;
 import lanetide.squads.model.Incidents;
 import lanetide.squads.model.PlannedFault;
 
@@ -22,7 +22,7 @@ final class Faults {
 
     Faults(Simulator simulator, Incidents incidents, List<LaneInPlay> lanes, RandomStreams streams) {
         this.simulator = simulator;
-        this.crews = new Resource(simulator, "repair crew", incidents.crews());
+        this.crews = new Resource("repair crew", incidents.crews());
         for (LaneInPlay lane : lanes) {
             String key = "lane/" + lane.number() + "/";
             this.lanes.put(
@@ -80,12 +80,11 @@ final class Faults {
         long startMs = simulator.nowMs();
         service.out = true;
         service.workMs = workMs;
-        crews.newRequest("lane " + lane)
-                .holdFor(workMs, Phase.MACHINE, request -> {
-                    stops.add(new LaneStop(lane, kind, startMs, simulator.nowMs()));
-                    service.backInOrder();
-                })
-                .submit();
+        crews.acquire(() -> simulator.schedule(workMs, Phase.MACHINE, "lane " + lane, () -> {
+            crews.release();
+            stops.add(new LaneStop(lane, kind, startMs, simulator.nowMs()));
+            service.backInOrder();
+        }));
     }
 
     private static final class LaneService {

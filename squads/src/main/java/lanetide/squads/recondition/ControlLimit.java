@@ -10,8 +10,6 @@ package lanetide.squads.recondition;
  * @param failShare share of cycles that end beyond the limit of failure
  */
 public record ControlLimit(double control, double costPerGame, double meanGames, double failShare) {
-    private static final int STEPS = 2000;
-
     /**
      * On paths that have been observed, each from fresh to the last game looked at. A path that never passes the control limit counts as
      * a cycle that is renewed in time after its last game.
@@ -44,40 +42,6 @@ public record ControlLimit(double control, double costPerGame, double meanGames,
         }
         double failShare = (double) fails / states.length;
         double meanGames = games / states.length;
-        return new ControlLimit(control, cost(failShare, planned, failed) / meanGames, meanGames, failShare);
-    }
-
-    /**
-     * For a gamma process, by the renewal equation m(x) = f(x) + integral of m(y) f(x - y) from 0 to x, where m is the density of visits to a
-     * state below the control limit and f that of one game's wear (trapezoid rule; the shape of a game must be above 1).
-     *
-     * @param wear the process
-     * @param control the control limit, above 0
-     * @param failure the limit of failure, at least {@code control}
-     * @param planned cost of renewing in time
-     * @param failed cost of renewing after a failure
-     * @return what the policy gives in the long run
-     */
-    public static ControlLimit of(
-            WearLaw.GammaProcess wear, double control, double failure, double planned, double failed) {
-        double step = control / STEPS;
-        double[] density = new double[STEPS + 1];
-        for (int i = 1; i <= STEPS; i++) {
-            density[i] = wear.density(i * step);
-        }
-        double[] visits = new double[STEPS + 1];
-        double meanGames = 1;
-        double failShare = wear.reachedBy(1, failure);
-        for (int i = 1; i <= STEPS; i++) {
-            double sum = density[i];
-            for (int j = 1; j < i; j++) {
-                sum += visits[j] * density[i - j] * step;
-            }
-            visits[i] = sum;
-            double weight = i == STEPS ? step / 2 : step;
-            meanGames += visits[i] * weight;
-            failShare += visits[i] * weight * wear.reachedBy(1, failure - i * step);
-        }
         return new ControlLimit(control, cost(failShare, planned, failed) / meanGames, meanGames, failShare);
     }
 

@@ -74,39 +74,4 @@ class RotationTest {
                 .isEqualTo(Tables.ofGames(4, List.of(List.of(0, 1, 2), List.of(1, 2, 3), List.of(2, 3, 0))))
                 .isNotEqualTo(Tables.ofGames(5, List.of(List.of(0, 1, 2), List.of(1, 2, 3), List.of(2, 3, 0))));
     }
-
-    /** A move of k in a ring of P falls into gcd(k, P) rounds of P / gcd(k, P) pairs: ring arithmetic. */
-    @ParameterizedTest
-    @CsvSource(useHeadersInDisplayName = true, textBlock = """
-            pairs, step, rounds, length
-            12,    4,    4,      3
-            12,    1,    1,      12
-            10,    2,    2,      5
-            11,    3,    1,      11
-            """)
-    void aMoveFallsIntoTheRoundsOfRingArithmetic(int pairs, int step, int rounds, int length) {
-        assertThat(MoveCycles.after(new Ring(step, 1).plan(pairs, pairs, 2), 0))
-                .hasSize(rounds)
-                .allMatch(round -> round.size() == length);
-    }
-
-    @Test
-    void roundsAreReadFromTheirLowestPairInTheDirectionOfTheMove() {
-        assertThat(MoveCycles.after(new Ring(-2, 1).plan(6, 6, 2), 0))
-                .containsExactly(List.of(0, 4, 2), List.of(1, 5, 3));
-        assertThat(MoveCycles.after(new Counter(1).plan(4, 4, 2), 0)).containsExactly(List.of(0, 3), List.of(1, 2));
-        assertThat(MoveCycles.after(new Stay().plan(2, 3, 2), 0)).containsExactly(List.of(0), List.of(1));
-        assertThat(MoveCycles.after(new Ring(1, 1).plan(2, 4, 2), 0)).isEmpty();
-    }
-
-    @Test
-    void onlyAMoveOfASoundRotationHasRounds() {
-        assertThatThrownBy(() -> MoveCycles.after(ring, 2))
-                .isInstanceOf(IndexOutOfBoundsException.class)
-                .hasMessageContaining("The game (2) must be 0 to 1");
-        Rotation faulty = Tables.ofGames(2, List.of(List.of(0, 0), List.of(1, 0)));
-        assertThatThrownBy(() -> MoveCycles.after(faulty, 0))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("Game 1: group 1 and group 2");
-    }
 }

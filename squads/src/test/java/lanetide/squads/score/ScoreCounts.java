@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
  * <p>Source: C. N. Cooper and R. E. Kennedy (1990), who put the question; the counts are published as A060853 in the
  * On-Line Encyclopedia of Integer Sequences.
  */
-public final class ScoreCounts {
+final class ScoreCounts {
 
     private final List<BigInteger> gamesByScore;
 
