@@ -28,8 +28,8 @@ import lanetide.squads.play.EventResult;
 import lanetide.squads.play.Physics;
 import lanetide.squads.play.StartingLines;
 import lanetide.squads.play.TournamentSimulation;
-import lanetide.squads.rotation.Ring;
 import lanetide.squads.rotation.Rotation;
+import lanetide.squads.rotation.design.Ring;
 
 /**
  * What one playing costs as events grow: processor time of the thread per shot, and memory in use after the garbage has

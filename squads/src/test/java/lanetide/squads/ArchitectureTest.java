@@ -4,6 +4,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaMethodCall;
@@ -37,7 +38,7 @@ class ArchitectureTest {
     static final ArchRule playJoinsModelRotationAndScoreAndNoneOfThemKnowsIt = layeredArchitecture()
             .consideringOnlyDependenciesInLayers()
             .layer("rotation")
-            .definedBy("..squads.rotation")
+            .definedBy("..squads.rotation..")
             .layer("score")
             .definedBy("..squads.score")
             .layer("model")
@@ -53,6 +54,10 @@ class ArchitectureTest {
             .whereLayer("play")
             .mayOnlyAccessLayers("model", "rotation", "score");
 
+    @ArchTest
+    static final ArchRule packagesFormNoCircle =
+            slices().matching("lanetide.squads.(**)").should().beFreeOfCycles();
+
     /** A changed schedule is a value that can be played; the change itself plays nothing. */
     @ArchTest
     static final ArchRule lateChangesKnowThePlanOnly = noClasses()
@@ -65,7 +70,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule playIsJudgedByOthersAndKnowsNoneOfThem = noClasses()
             .that()
-            .resideInAnyPackage("..squads.model", "..squads.rotation", "..squads.score", "..squads.play")
+            .resideInAnyPackage("..squads.model", "..squads.rotation..", "..squads.score", "..squads.play")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("..squads.fairness", "..squads.recondition");
@@ -73,7 +78,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule rotationsKnowNeitherOilNorEvents = noClasses()
             .that()
-            .resideInAnyPackage("..squads.rotation", "..squads.score")
+            .resideInAnyPackage("..squads.rotation..", "..squads.score")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("lanetide.oilflow..", "lanetide.des");

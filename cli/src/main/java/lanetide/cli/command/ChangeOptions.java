@@ -15,11 +15,11 @@ import lanetide.squads.change.Change;
 import lanetide.squads.change.LateStart;
 import lanetide.squads.change.NoShows;
 import lanetide.squads.change.PairLoss;
+import lanetide.squads.change.RotationRepair.Priority;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.ImpossibleRotationException;
-import lanetide.squads.rotation.RotationRepair.Priority;
 import picocli.CommandLine.Option;
 
 /** What can still change on the day: pairs that fail, bowlers who stay away, a squad that runs late. */

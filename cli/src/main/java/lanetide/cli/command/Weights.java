@@ -2,7 +2,7 @@ package lanetide.cli.command;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import lanetide.squads.rotation.SearchObjective;
+import lanetide.squads.rotation.design.SearchObjective;
 
 /** The weights of an objective by their names. */
 final class Weights {

@@ -13,7 +13,7 @@ import lanetide.squads.model.Event;
 import lanetide.squads.model.Sessions;
 import lanetide.squads.rotation.RotationCheck;
 import lanetide.squads.rotation.RotationReport;
-import lanetide.squads.rotation.WearExposure;
+import lanetide.squads.rotation.check.WearExposure;
 
 /** What late changes mean, for whom, in sentences. */
 final class ChangeWords {

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;
-import lanetide.squads.rotation.GroupExposure;
-import lanetide.squads.rotation.WearExposure;
+import lanetide.squads.rotation.check.GroupExposure;
+import lanetide.squads.rotation.check.WearExposure;
 
 /** How fresh the lanes are that the groups of each squad meet; ranges where the groups differ. */
 final class ExposureTable {

@@ -13,8 +13,8 @@ import lanetide.cli.rotate.SquadRotation;
 import lanetide.cli.scenario.RotationDesigns;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.SearchObjective;
-import lanetide.squads.rotation.StructuralCheck;
+import lanetide.squads.rotation.check.StructuralCheck;
+import lanetide.squads.rotation.design.SearchObjective;
 
 /** What {@code rotate} answers, for people: the verdict first, then who bowls where, the checks, the alternatives. */
 public final class RotateText {

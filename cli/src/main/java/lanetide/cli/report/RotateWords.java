@@ -10,7 +10,7 @@ import lanetide.cli.scenario.RotationDesigns;
 import lanetide.squads.rotation.CarryOver;
 import lanetide.squads.rotation.RepeatedVisit;
 import lanetide.squads.rotation.RotationReport;
-import lanetide.squads.rotation.SearchResult;
+import lanetide.squads.rotation.design.SearchResult;
 
 /** The verdict on a rotation in sentences that can be read aloud. */
 final class RotateWords {

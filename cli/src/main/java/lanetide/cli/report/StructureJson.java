@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.stream.IntStream;
 import lanetide.squads.model.Event;
 import lanetide.squads.rotation.CarryOver;
-import lanetide.squads.rotation.GroupExposure;
 import lanetide.squads.rotation.RepeatedVisit;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.RotationCheck;
 import lanetide.squads.rotation.RotationReport;
-import lanetide.squads.rotation.StructuralCheck;
-import lanetide.squads.rotation.Walk;
+import lanetide.squads.rotation.check.GroupExposure;
+import lanetide.squads.rotation.check.StructuralCheck;
+import lanetide.squads.rotation.check.Walk;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -4,8 +4,8 @@ import lanetide.cli.scenario.RotationDesigns;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.RotationCheck;
 import lanetide.squads.rotation.RotationReport;
-import lanetide.squads.rotation.SearchObjective;
-import lanetide.squads.rotation.Walk;
+import lanetide.squads.rotation.check.Walk;
+import lanetide.squads.rotation.design.SearchObjective;
 
 /**
  * A rotation that a squad could have.

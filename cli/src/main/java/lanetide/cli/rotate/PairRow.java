@@ -6,8 +6,8 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.LanePair;
-import lanetide.squads.rotation.Explicit;
 import lanetide.squads.rotation.Rotation;
+import lanetide.squads.rotation.design.Explicit;
 
 /**
  * The pairs of a centre in their row.

@@ -10,17 +10,17 @@ import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Sessions;
 import lanetide.squads.model.Squad;
-import lanetide.squads.rotation.Classics;
-import lanetide.squads.rotation.EventChecks;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationChecks;
-import lanetide.squads.rotation.RotationDesign;
 import lanetide.squads.rotation.RotationNames;
-import lanetide.squads.rotation.RotationSearch;
-import lanetide.squads.rotation.SearchObjective;
-import lanetide.squads.rotation.SearchResult;
-import lanetide.squads.rotation.StructuralCheck;
-import lanetide.squads.rotation.WearExposure;
+import lanetide.squads.rotation.check.EventChecks;
+import lanetide.squads.rotation.check.RotationChecks;
+import lanetide.squads.rotation.check.StructuralCheck;
+import lanetide.squads.rotation.check.WearExposure;
+import lanetide.squads.rotation.design.Classics;
+import lanetide.squads.rotation.design.RotationDesign;
+import lanetide.squads.rotation.design.RotationSearch;
+import lanetide.squads.rotation.design.SearchObjective;
+import lanetide.squads.rotation.design.SearchResult;
 
 /**
  * Everything that {@code rotate} tells of an event.

@@ -5,7 +5,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import lanetide.cli.scenario.RotationDesigns;
 import lanetide.squads.model.Centre;
-import lanetide.squads.rotation.RotationDesign;
+import lanetide.squads.rotation.design.RotationDesign;
 
 /**
  * What a report says about where rotations come from.

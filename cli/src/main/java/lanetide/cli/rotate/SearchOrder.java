@@ -1,7 +1,7 @@
 package lanetide.cli.rotate;
 
 import java.util.function.IntConsumer;
-import lanetide.squads.rotation.RotationSearch;
+import lanetide.squads.rotation.design.RotationSearch;
 
 /**
  * That a rotation is to be searched for.

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lanetide.squads.model.Group;
-import lanetide.squads.rotation.Classics;
-import lanetide.squads.rotation.SearchResult;
-import lanetide.squads.rotation.StructuralCheck;
+import lanetide.squads.rotation.check.StructuralCheck;
+import lanetide.squads.rotation.design.Classics;
+import lanetide.squads.rotation.design.SearchResult;
 
 /**
  * One rotation with its checks and its alternatives; squads that share it are told together.

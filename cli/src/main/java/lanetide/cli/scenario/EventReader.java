@@ -18,7 +18,7 @@ import lanetide.squads.model.LineUpChange;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationDesign;
+import lanetide.squads.rotation.design.RotationDesign;
 
 /** Reads a whole scenario: each block by its own reader, then what must fit together. */
 final class EventReader {

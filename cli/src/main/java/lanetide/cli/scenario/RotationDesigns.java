@@ -6,16 +6,16 @@ import java.util.List;
 import java.util.Map;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.LanePair;
-import lanetide.squads.rotation.Counter;
-import lanetide.squads.rotation.Explicit;
-import lanetide.squads.rotation.Patterson;
-import lanetide.squads.rotation.Ring;
-import lanetide.squads.rotation.RotationDesign;
-import lanetide.squads.rotation.RowComplete;
-import lanetide.squads.rotation.Searched;
-import lanetide.squads.rotation.Shuffled;
-import lanetide.squads.rotation.Stay;
-import lanetide.squads.rotation.Turning;
+import lanetide.squads.rotation.design.Counter;
+import lanetide.squads.rotation.design.Explicit;
+import lanetide.squads.rotation.design.Patterson;
+import lanetide.squads.rotation.design.Ring;
+import lanetide.squads.rotation.design.RotationDesign;
+import lanetide.squads.rotation.design.RowComplete;
+import lanetide.squads.rotation.design.Searched;
+import lanetide.squads.rotation.design.Shuffled;
+import lanetide.squads.rotation.design.Stay;
+import lanetide.squads.rotation.design.Turning;
 
 /** The designs of rotations by the names that scenarios and commands use. */
 public final class RotationDesigns {

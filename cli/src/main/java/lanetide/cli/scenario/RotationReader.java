@@ -10,9 +10,9 @@ import java.util.OptionalInt;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import lanetide.squads.model.LanePair;
-import lanetide.squads.rotation.Explicit;
-import lanetide.squads.rotation.RotationDesign;
-import lanetide.squads.rotation.Stay;
+import lanetide.squads.rotation.design.Explicit;
+import lanetide.squads.rotation.design.RotationDesign;
+import lanetide.squads.rotation.design.Stay;
 
 /** Reads how groups move over the pairs. */
 final class RotationReader {

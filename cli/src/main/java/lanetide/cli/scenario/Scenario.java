@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import lanetide.oilflow.film.PatternBands;
 import lanetide.squads.model.Event;
-import lanetide.squads.rotation.RotationDesign;
+import lanetide.squads.rotation.design.RotationDesign;
 
 /**
  * A scenario without errors.

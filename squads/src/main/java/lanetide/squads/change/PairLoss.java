@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import lanetide.squads.change.RotationRepair.Priority;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
@@ -13,8 +14,6 @@ import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationRepair;
-import lanetide.squads.rotation.RotationRepair.Priority;
 
 /**
  * Pairs that cannot be used from some game on. Groups that were to bowl there go to free pairs, spare ones too, which are

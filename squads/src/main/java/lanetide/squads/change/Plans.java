@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;
-import lanetide.squads.rotation.Explicit;
 import lanetide.squads.rotation.Rotation;
+import lanetide.squads.rotation.design.Explicit;
 
 /** Parts of events and rotations put together anew. */
 final class Plans {

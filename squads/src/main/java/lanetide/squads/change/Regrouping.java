@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Group;
-import lanetide.squads.rotation.Assignment;
 
 /**
  * Evens groups out with the fewest bowlers moved: afterwards sizes differ by at most one, the largest groups stay the

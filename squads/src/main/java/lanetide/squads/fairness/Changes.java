@@ -13,15 +13,15 @@ import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Squad;
-import lanetide.squads.rotation.Counter;
 import lanetide.squads.rotation.ImpossibleRotationException;
-import lanetide.squads.rotation.Ring;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationDesign;
-import lanetide.squads.rotation.RowComplete;
-import lanetide.squads.rotation.SearchObjective;
-import lanetide.squads.rotation.Searched;
-import lanetide.squads.rotation.Stay;
+import lanetide.squads.rotation.design.Counter;
+import lanetide.squads.rotation.design.Ring;
+import lanetide.squads.rotation.design.RotationDesign;
+import lanetide.squads.rotation.design.RowComplete;
+import lanetide.squads.rotation.design.SearchObjective;
+import lanetide.squads.rotation.design.Searched;
+import lanetide.squads.rotation.design.Stay;
 
 /** The changes of an event that could make it fairer. One that is impossible, or changes nothing, is left out. */
 final class Changes {

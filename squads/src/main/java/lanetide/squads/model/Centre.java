@@ -8,7 +8,7 @@ import lanetide.oilflow.lane.LaneSurface;
 import lanetide.oilflow.lane.Topography;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationDesign;
+import lanetide.squads.rotation.design.RotationDesign;
 
 /**
  * The lanes in use. All are made ready alike; rotations send nobody to a spare pair, so that a group whose lane is out of order

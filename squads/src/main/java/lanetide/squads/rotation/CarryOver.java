@@ -82,8 +82,14 @@ public final class CarryOver {
         return Math.multiplyExact(groups, Math.multiplyExact(games - 1, games - 1));
     }
 
-    /** The sum of squares of so many followings, spread over so many cells as evenly as whole numbers allow. */
-    static int evenIndex(int total, int cells) {
+    /**
+     * The sum of squares of so many followings, spread over so many cells as evenly as whole numbers allow.
+     *
+     * @param total followings, at least 0
+     * @param cells cells, at least 1 where there are followings
+     * @return the least index there can be
+     */
+    public static int evenIndex(int total, int cells) {
         if (total == 0) {
             return 0;
         }

@@ -1,11 +1,20 @@
 package lanetide.squads.rotation;
 
 /** The checks every design makes on the numbers it is asked for. */
-final class PlanSize {
+public final class PlanSize {
 
     private PlanSize() {}
 
-    static void requirePlayable(int groups, int pairs, int games) {
+    /**
+     * Checks the numbers of a rotation.
+     *
+     * @param groups groups that bowl at the same time
+     * @param pairs lane pairs in the rotation
+     * @param games games each group bowls
+     * @throws ImpossibleRotationException if {@code groups < 1}, {@code pairs < 1}, {@code games < 1} or {@code groups >
+     *     pairs}
+     */
+    public static void requirePlayable(int groups, int pairs, int games) {
         requireAtLeastOne("number of groups", groups);
         requirePairs(pairs);
         requireAtLeastOne("number of games", games);
@@ -18,11 +27,24 @@ final class PlanSize {
         }
     }
 
-    static void requirePairs(int pairs) {
+    /**
+     * Checks the number of pairs.
+     *
+     * @param pairs lane pairs in the rotation
+     * @throws ImpossibleRotationException if {@code pairs < 1}
+     */
+    public static void requirePairs(int pairs) {
         requireAtLeastOne("number of pairs", pairs);
     }
 
-    static void requireStepMoves(int step, int pairs) {
+    /**
+     * Checks that a step leads to another pair.
+     *
+     * @param step pairs moved at each move
+     * @param pairs lane pairs in the rotation
+     * @throws ImpossibleRotationException if {@code pairs < 1} or {@code step} is a multiple of {@code pairs}
+     */
+    public static void requireStepMoves(int step, int pairs) {
         requirePairs(pairs);
         if (step % pairs == 0) {
             throw new ImpossibleRotationException(

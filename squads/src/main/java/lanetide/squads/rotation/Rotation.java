@@ -31,7 +31,18 @@ public final class Rotation {
         this.graph = new AsUnmodifiableGraph<>(layeredGraph());
     }
 
-    static Rotation tabulate(int groups, int pairs, int games, IntBinaryOperator pairOfGameAndGroup) {
+    /**
+     * Writes a rotation out.
+     *
+     * @param groups groups that bowl at the same time
+     * @param pairs lane pairs in the rotation
+     * @param games games each group bowls
+     * @param pairOfGameAndGroup the pair of a group in a game, all counted from zero
+     * @return the rotation; several groups may be sent to one pair
+     * @throws ImpossibleRotationException if {@code groups < 1}, {@code pairs < 1}, {@code games < 1} or {@code groups >
+     *     pairs}
+     */
+    public static Rotation tabulate(int groups, int pairs, int games, IntBinaryOperator pairOfGameAndGroup) {
         PlanSize.requirePlayable(groups, pairs, games);
         int[][] table = new int[games][groups];
         for (int game = 0; game < games; game++) {

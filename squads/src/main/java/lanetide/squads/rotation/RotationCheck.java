@@ -40,7 +40,13 @@ public final class RotationCheck {
                 walks.getCount() == 0 ? 0 : walks.getMax());
     }
 
-    static List<Collision> collisions(Rotation rotation) {
+    /**
+     * Looks for groups that meet.
+     *
+     * @param rotation a rotation, faulty or not
+     * @return groups sent to one pair together, by game and pair
+     */
+    public static List<Collision> collisions(Rotation rotation) {
         List<Collision> found = new ArrayList<>();
         for (Visit visit : rotation.graph().vertexSet()) {
             List<Integer> groups = rotation.groupsOn(visit.game(), visit.pair());

@@ -1,2 +1,2 @@
-/** Who bowls on which lane pair in which game: rotation designs, the rotation as a graph, and what is wrong with it. */
+/** Who bowls on which lane pair in which game: the rotation as a graph, and what is wrong with it. */
 package lanetide.squads.rotation;

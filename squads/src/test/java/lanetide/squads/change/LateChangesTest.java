@@ -17,6 +17,7 @@ import java.util.stream.LongStream;
 import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
+import lanetide.squads.change.RotationRepair.Priority;
 import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Break;
@@ -34,11 +35,10 @@ import lanetide.squads.model.Remedy;
 import lanetide.squads.model.Squad;
 import lanetide.squads.model.Stops;
 import lanetide.squads.rotation.ImpossibleRotationException;
-import lanetide.squads.rotation.Ring;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.RotationCheck;
-import lanetide.squads.rotation.RotationRepair.Priority;
-import lanetide.squads.rotation.Stay;
+import lanetide.squads.rotation.design.Ring;
+import lanetide.squads.rotation.design.Stay;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -275,7 +275,7 @@ class LateChangesTest {
         int groups = 1 + random.nextInt(pairs);
         int games = 1 + random.nextInt(6);
         Event event = event(
-                new lanetide.squads.rotation.Shuffled(seed).plan(groups, pairs, games),
+                new lanetide.squads.rotation.design.Shuffled(seed).plan(groups, pairs, games),
                 2,
                 random.ints(groups, 1, 4).toArray());
         Set<Integer> lost = new TreeSet<>();

@@ -9,13 +9,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import lanetide.squads.change.PairLoss;
+import lanetide.squads.change.RotationRepair;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
-import lanetide.squads.rotation.Ring;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationRepair;
+import lanetide.squads.rotation.design.Ring;
 import org.junit.jupiter.api.Test;
 
 class ComparisonTest {

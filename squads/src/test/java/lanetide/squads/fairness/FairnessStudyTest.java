@@ -13,7 +13,7 @@ import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
-import lanetide.squads.rotation.Stay;
+import lanetide.squads.rotation.design.Stay;
 import org.junit.jupiter.api.Test;
 
 class FairnessStudyTest {

@@ -8,7 +8,7 @@ import lanetide.oilflow.lane.Hand;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
-import lanetide.squads.rotation.Ring;
+import lanetide.squads.rotation.design.Ring;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

@@ -18,9 +18,9 @@ import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
-import lanetide.squads.rotation.Ring;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.Stay;
+import lanetide.squads.rotation.design.Ring;
+import lanetide.squads.rotation.design.Stay;
 
 /** Small events whose fairness can be told in advance. */
 final class SmallEvents {

@@ -8,15 +8,15 @@ import java.util.List;
 import java.util.stream.IntStream;
 import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.squads.rotation.ImpossibleRotationException;
-import lanetide.squads.rotation.Ring;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationDesign;
-import lanetide.squads.rotation.RowComplete;
-import lanetide.squads.rotation.SearchObjective;
-import lanetide.squads.rotation.Searched;
-import lanetide.squads.rotation.Shuffled;
-import lanetide.squads.rotation.Stay;
-import lanetide.squads.rotation.Turning;
+import lanetide.squads.rotation.design.Ring;
+import lanetide.squads.rotation.design.RotationDesign;
+import lanetide.squads.rotation.design.RowComplete;
+import lanetide.squads.rotation.design.SearchObjective;
+import lanetide.squads.rotation.design.Searched;
+import lanetide.squads.rotation.design.Shuffled;
+import lanetide.squads.rotation.design.Stay;
+import lanetide.squads.rotation.design.Turning;
 import org.junit.jupiter.api.Test;
 
 /** Pairs that no group is sent to. */

@@ -23,8 +23,8 @@ import lanetide.squads.model.Level;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
-import lanetide.squads.rotation.Explicit;
 import lanetide.squads.rotation.Rotation;
+import lanetide.squads.rotation.design.Explicit;
 
 /** Small events for tests. Everything a test does not care about is the usual. */
 final class Events {

@@ -14,7 +14,7 @@ import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.PaceOfPlay;
-import lanetide.squads.rotation.Ring;
+import lanetide.squads.rotation.design.Ring;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;

@@ -15,8 +15,8 @@ import java.util.stream.IntStream;
 import lanetide.oilflow.lane.Hand;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Group;
-import lanetide.squads.rotation.Explicit;
 import lanetide.squads.rotation.Rotation;
+import lanetide.squads.rotation.design.Explicit;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 

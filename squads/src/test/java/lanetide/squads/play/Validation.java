@@ -22,7 +22,7 @@ import lanetide.squads.model.Knowledge;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
-import lanetide.squads.rotation.Ring;
+import lanetide.squads.rotation.design.Ring;
 
 /** Plays what was published and compares. Nothing here is tuned: what does not hold is reported as open. */
 final class Validation {

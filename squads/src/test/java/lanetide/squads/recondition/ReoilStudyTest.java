@@ -26,7 +26,7 @@ import lanetide.squads.model.Laws;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
-import lanetide.squads.rotation.Ring;
+import lanetide.squads.rotation.design.Ring;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -3,14 +3,15 @@ package lanetide.squads.rotation;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import lanetide.squads.rotation.design.Explicit;
 
 /** Rotations as the tests write and read them. */
-final class Tables {
+public final class Tables {
 
     private Tables() {}
 
     /** The rotation of a square written as in the literature: one word a pair, one letter a game, groups from 1. */
-    static Rotation ofRows(List<String> rows) {
+    public static Rotation ofRows(List<String> rows) {
         int size = rows.size();
         Integer[][] pairs = new Integer[size][size];
         for (int pair = 0; pair < size; pair++) {
@@ -23,13 +24,13 @@ final class Tables {
                 IntStream.range(0, size).mapToObj(game -> List.of(pairs[game])).toList());
     }
 
-    static Rotation ofGames(int pairs, List<List<Integer>> pairByGameAndGroup) {
+    public static Rotation ofGames(int pairs, List<List<Integer>> pairByGameAndGroup) {
         return new Explicit(pairByGameAndGroup)
                 .plan(pairByGameAndGroup.get(0).size(), pairs, pairByGameAndGroup.size());
     }
 
     /** Any table at all, most of them full of collisions. */
-    static Rotation random(SplittableRandom random) {
+    public static Rotation random(SplittableRandom random) {
         int pairs = 1 + random.nextInt(9);
         int groups = 1 + random.nextInt(pairs);
         int games = 1 + random.nextInt(9);
@@ -41,7 +42,7 @@ final class Tables {
     }
 
     /** The rows of the square: who bowls on each pair, game by game, groups from 1 and a dot where nobody bowls. */
-    static List<String> rows(Rotation rotation) {
+    public static List<String> rows(Rotation rotation) {
         return IntStream.range(0, rotation.pairs())
                 .mapToObj(pair -> row(rotation, pair))
                 .toList();

@@ -1,0 +1,21 @@
+package lanetide.squads.rotation.design;
+
+import lanetide.squads.rotation.ImpossibleRotationException;
+
+/** Moves along the row of pairs, checked and put in words. */
+final class Steps {
+
+    private Steps() {}
+
+    static void requireNonZero(int step) {
+        if (step == 0) {
+            throw new ImpossibleRotationException(
+                    "step", step, "other than 0", "Let the groups stay if nobody is to move.");
+        }
+    }
+
+    static String inWords(long step) {
+        long pairs = Math.abs(step);
+        return "%d %s %s".formatted(pairs, pairs == 1 ? "pair" : "pairs", step > 0 ? "right" : "left");
+    }
+}
