@@ -120,6 +120,8 @@ public enum NoticeCode {
     BREAK_TOO_LONG(Severity.ERROR),
     /** Values that are each allowed but not together. */
     IMPOSSIBLE_COMBINATION(Severity.ERROR),
+    /** Something could not be looked at because of what is wrong elsewhere. */
+    NOT_ALL_CHECKED(Severity.WARNING),
     /** A squad that starts before the one before it is expected to be done and the lanes made ready. */
     SQUAD_MAY_OVERLAP(Severity.WARNING),
     /** A squad whose lanes cannot be made ready from midnight of the first day on. */

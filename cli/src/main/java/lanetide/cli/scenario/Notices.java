@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.Supplier;
 
 /** Collects what is found in one scenario. */
@@ -51,6 +52,29 @@ final class Notices {
             return Optional.of(value.get());
         } catch (IllegalArgumentException e) {
             add(NoticeCode.IMPOSSIBLE_COMBINATION, place, field, "", "In " + field + ", " + e.getMessage() + ".");
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * Looks at something else that may hang on what is wrong already. Whatever escapes from it then leaves the notices found so
+     * far standing; without an error before it, it is a fault of the program and escapes.
+     */
+    <T> Optional<T> keepingWhatIsFound(Supplier<Optional<T>> rest) {
+        try {
+            return rest.get();
+        } catch (CancellationException e) {
+            throw e;
+        } catch (RuntimeException e) {
+            if (errors() == 0) {
+                throw e;
+            }
+            add(
+                    NoticeCode.NOT_ALL_CHECKED,
+                    Place.START,
+                    "",
+                    "",
+                    "Not everything could be checked beside the errors. Correct them and check again.");
             return Optional.empty();
         }
     }

@@ -25,13 +25,13 @@ final class PatternReader {
     }
 
     Optional<OilPattern> read(Section section) {
+        int before = notices.errors();
         String name = section.has("name") ? section.text("name") : Defaults.PATTERN_NAME;
         double lengthM = section.quantity("length", Measure.LENGTH, LENGTHS);
         Optional<Value> tapes = section.get("tapes");
         if (tapes.isEmpty()) {
             return new SheetReader(notices, assumptions).read(section, name, lengthM);
         }
-        int before = notices.errors();
         SHEET_KEYS.forEach(key -> section.get(key).ifPresent(PatternReader::besideTapes));
         OptionalDouble volumeMl = section.get("volume")
                 .map(value -> value.quantity(Measure.VOLUME, VOLUMES))

@@ -45,8 +45,8 @@ public final class ScenarioReader {
         Optional<Section> section = root.flatMap(node -> new Value(node, "", "", notices).section(Block.SCENARIO));
         Assumptions assumptions = new Assumptions();
         NamedFiles files = new NamedFiles(file);
-        Optional<EventReader.Planned> event =
-                section.flatMap(scenario -> new EventReader(notices, assumptions, seed, files).read(scenario));
+        Optional<EventReader.Planned> event = section.flatMap(scenario ->
+                notices.keepingWhatIsFound(() -> new EventReader(notices, assumptions, seed, files).read(scenario)));
         event.ifPresent(planned -> assumptions.addNamesOf(planned.event()));
         return new Reading(
                 sha256,

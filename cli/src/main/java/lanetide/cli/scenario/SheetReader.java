@@ -36,7 +36,11 @@ final class SheetReader {
                 ? section.block("left", Block.LEFT).flatMap(block -> left(block, ratio, from, to))
                 : right;
         Optional<AlongShape> along = along(section, lengthM);
-        return right.isEmpty() || left.isEmpty() || along.isEmpty() || Double.isNaN(lengthM) || Double.isNaN(volumeMl)
+        return name.isEmpty()
+                        || right.isEmpty()
+                        || left.isEmpty()
+                        || along.isEmpty()
+                        || Double.isNaN(lengthM + volumeMl)
                 ? Optional.empty()
                 : Optional.of(new SheetPattern(name, lengthM, volumeMl, right.get(), left.get(), along.get()));
     }

@@ -53,7 +53,8 @@ final class TopographyReader {
 
     private void add(Value item, Section reading, double limitM) {
         int lane = reading.whole("lane", 1, HIGHEST_LANE);
-        Range within = Range.between(-limitM, limitM);
+        double mostM = Double.isNaN(limitM) ? MOST_LIMIT_M : limitM;
+        Range within = Range.between(-mostM, mostM);
         double alongM = optional(reading, "at", Range.between(0, LaneGeometry.HEAD_PIN_M));
         double tiltM = optional(reading, "tilt", within);
         double crownM = optional(reading, "crown", within);
