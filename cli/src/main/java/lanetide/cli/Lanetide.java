@@ -5,6 +5,7 @@ import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import lanetide.cli.command.CheckCommand;
@@ -116,6 +117,8 @@ public final class Lanetide {
      * @param args command line
      */
     public static void main(String[] args) {
+        // For libraries, which sort and write as the machine's language does: the same bytes everywhere.
+        Locale.setDefault(Locale.ROOT);
         PrintWriter out = StandardOutput.writer();
         PrintWriter err = new PrintWriter(new FileOutputStream(FileDescriptor.err), false, StandardCharsets.UTF_8);
         int exitCode = run(Terminal.input(), out, err, args);

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -36,7 +37,8 @@ class DocumentsTest {
     @Test
     void theReadmeHasATableOfEveryColumnOfTheShotLog() throws IOException {
         String table = ShotCsv.COLUMNS.stream()
-                .map(column -> "| `%s` | %s | %s |\n".formatted(column.name(), column.unit(), column.meaning()))
+                .map(column -> String.format(
+                        Locale.ROOT, "| `%s` | %s | %s |\n", column.name(), column.unit(), column.meaning()))
                 .collect(Collectors.joining());
 
         assertThat(Files.readString(README))
@@ -82,8 +84,15 @@ class DocumentsTest {
         for (Block block : Block.values()) {
             String before = block.path().isEmpty() ? "" : block.path() + ".";
             for (Key key : block.keys()) {
-                rows.add("| `%s%s` | %s | %s | %s | %s |"
-                        .formatted(before, key.name(), key.unit(), key.meaning(), key.typical(), key.otherwise()));
+                rows.add(String.format(
+                        Locale.ROOT,
+                        "| `%s%s` | %s | %s | %s | %s |",
+                        before,
+                        key.name(),
+                        key.unit(),
+                        key.meaning(),
+                        key.typical(),
+                        key.otherwise()));
             }
         }
         return String.join("\n", rows) + "\n";

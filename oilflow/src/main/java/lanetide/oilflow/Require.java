@@ -1,5 +1,7 @@
 package lanetide.oilflow;
 
+import java.util.Locale;
+
 /** Checks of numbers that came from outside; each returns its argument so that construction reads as one line. */
 public final class Require {
     private Require() {}
@@ -17,7 +19,7 @@ public final class Require {
     public static double inRange(double value, String name, double low, double high) {
         if (!(value >= low && value <= high)) {
             throw new IllegalArgumentException(
-                    String.format("%s is %s; it must lie between %s and %s", name, value, low, high));
+                    String.format(Locale.ROOT, "%s is %s; it must lie between %s and %s", name, value, low, high));
         }
         return value;
     }
@@ -33,7 +35,7 @@ public final class Require {
     public static double positive(double value, String name) {
         if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException(
-                    String.format("%s is %s; it must be a finite number above 0", name, value));
+                    String.format(Locale.ROOT, "%s is %s; it must be a finite number above 0", name, value));
         }
         return value;
     }

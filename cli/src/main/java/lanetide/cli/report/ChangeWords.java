@@ -57,12 +57,9 @@ final class ChangeWords {
                 : change.moved().size() == 1
                         ? "1 bowler changes groups"
                         : change.moved().size() + " bowlers change groups";
-        return "%d of %d planned visits go to another pair, and %s: the least %s."
-                .formatted(
-                        change.visits().size(),
-                        visits,
-                        moved,
-                        changes.isLeast() ? "that will do" : "that keep groups from coming back, game by game");
+        return change.visits().size() + " of " + visits + " planned visits go to another pair, and " + moved
+                + ": the least "
+                + (changes.isLeast() ? "that will do" : "that keep groups from coming back, game by game") + ".";
     }
 
     private static long visits(Event event) {
@@ -134,15 +131,10 @@ final class ChangeWords {
 
     private void before() {
         Event event = changes.change().event();
-        sentences.add(
-                "Before and after, all squads: carry-over index %d and %d, repeated pairs %d and %d, %s and %s games since oiling between the freshest and the most worn group."
-                        .formatted(
-                                index(changes.planned()),
-                                index(event),
-                                repeats(changes.planned()),
-                                repeats(event),
-                                Figures.fixed(wear(changes.planned()), 1),
-                                Figures.fixed(wear(event), 1)));
+        sentences.add("Before and after, all squads: carry-over index " + index(changes.planned()) + " and "
+                + index(event) + ", repeated pairs " + repeats(changes.planned()) + " and " + repeats(event) + ", "
+                + Figures.fixed(wear(changes.planned()), 1) + " and " + Figures.fixed(wear(event), 1)
+                + " games since oiling between the freshest and the most worn group.");
     }
 
     private static int index(Event event) {

@@ -33,14 +33,11 @@ final class RotateWords {
         int games = planned.rotation().games();
         Optional<RepeatedVisit> repeat = report.firstRepeatedVisit();
         if (repeat.isPresent() && games <= pairs.inUse()) {
-            return "Not sound: in game %d group %s is back on pair %s, where it bowled in game %d, though %d pairs are enough for %s without."
-                    .formatted(
-                            repeat.get().againGame() + 1,
-                            squad.groups().get(repeat.get().group()).id(),
-                            pairs.name(repeat.get().pair()),
-                            repeat.get().firstGame() + 1,
-                            pairs.inUse(),
-                            count(games, "game"));
+            return "Not sound: in game " + (repeat.get().againGame() + 1) + " group "
+                    + squad.groups().get(repeat.get().group()).id() + " is back on pair "
+                    + pairs.name(repeat.get().pair()) + ", where it bowled in game "
+                    + (repeat.get().firstGame() + 1) + ", though " + pairs.inUse() + " pairs are enough for "
+                    + count(games, "game") + " without.";
         }
         if (games == 1) {
             return "Sound: one game, and each group has a pair of its own.";
@@ -58,22 +55,21 @@ final class RotateWords {
     private static String follows(Alternative planned) {
         RotationReport report = planned.report();
         if (report.carryOverIndex() == report.carryOverMinimum()) {
-            return "Sound, and as even as a rotation can be in who follows whom: the carry-over index is %d, its minimum."
-                    .formatted(report.carryOverIndex());
+            return "Sound, and as even as a rotation can be in who follows whom: the carry-over index is "
+                    + report.carryOverIndex() + ", its minimum.";
         }
         if (report.carryOverIndex() == CarryOver.of(planned.rotation()).maximum()) {
-            return ("It works, but it is the worst there is in who follows whom: every group follows one and the same group at"
-                            + " every move and meets its oil alone. The carry-over index is %d, where %d is possible when"
-                            + " followings are spread evenly.")
-                    .formatted(report.carryOverIndex(), report.carryOverMinimum());
+            return "It works, but it is the worst there is in who follows whom: every group follows one"
+                    + " and the same group at every move and meets its oil alone. The carry-over index is "
+                    + report.carryOverIndex() + ", where " + report.carryOverMinimum()
+                    + " is possible when followings are spread evenly.";
         }
-        return "It works, but not evenly in who follows whom: each group takes over from %s. The carry-over index is %d, where %d would be even."
-                .formatted(
-                        report.fewestPredecessors() == report.mostPredecessors()
-                                ? count(report.mostPredecessors(), "other group")
-                                : report.fewestPredecessors() + " to " + report.mostPredecessors() + " other groups",
-                        report.carryOverIndex(),
-                        report.carryOverMinimum());
+        return "It works, but not evenly in who follows whom: each group takes over from "
+                + (report.fewestPredecessors() == report.mostPredecessors()
+                        ? count(report.mostPredecessors(), "other group")
+                        : report.fewestPredecessors() + " to " + report.mostPredecessors() + " other groups")
+                + ". The carry-over index is " + report.carryOverIndex() + ", where " + report.carryOverMinimum()
+                + " would be even.";
     }
 
     private static Optional<String> advice(SquadRotation squad) {
@@ -83,28 +79,23 @@ final class RotateWords {
                     ? Optional.empty()
                     : Optional.of("Of the designs compared below none scores better.");
         }
-        return Optional.of(
-                "Of the designs compared below `%s` scores best: carry-over index %d, %s, %s pairs of walking a move. %s"
-                        .formatted(
-                                best.label().words(),
-                                best.report().carryOverIndex(),
-                                best.report().repeatedVisits().isEmpty()
-                                        ? "no repeated pair"
-                                        : count(best.report().repeatedVisits().size(), "repeated pair"),
-                                Figures.fixed(best.walk().pairsPerGame(), 1),
-                                best.description()));
+        return Optional.of("Of the designs compared below `" + best.label().words() + "` scores best: carry-over index "
+                + best.report().carryOverIndex() + ", "
+                + (best.report().repeatedVisits().isEmpty()
+                        ? "no repeated pair"
+                        : count(best.report().repeatedVisits().size(), "repeated pair"))
+                + ", " + Figures.fixed(best.walk().pairsPerGame(), 1) + " pairs of walking a move. "
+                + best.description());
     }
 
     static String search(SearchResult found) {
         String gain = found.cost() < found.startCost()
-                ? "from %s to %s".formatted(Figures.fixed(found.startCost(), 3), Figures.fixed(found.cost(), 3))
-                : "not below %s".formatted(Figures.fixed(found.startCost(), 3));
-        return "The search began with `%s`, tried %d exchanges and brought the figure %s. It stopped because %s."
-                .formatted(
-                        RotationDesigns.labelOf(found.start()).words(),
-                        found.tries(),
-                        gain,
-                        found.reason().words());
+                ? "from " + Figures.fixed(found.startCost(), 3) + " to " + Figures.fixed(found.cost(), 3)
+                : "not below " + Figures.fixed(found.startCost(), 3);
+        return "The search began with `"
+                + RotationDesigns.labelOf(found.start()).words() + "`, tried " + found.tries()
+                + " exchanges and brought the figure " + gain + ". It stopped because "
+                + found.reason().words() + ".";
     }
 
     static String count(int number, String what) {

@@ -134,8 +134,9 @@ public final class RotationDesigns {
      */
     public static String describe(RotationDesign design, Centre centre) {
         List<String> spare = centre.spare().stream().map(LanePair::id).toList();
-        String kept = (spare.size() == 1 ? " Pair %s is" : " Pairs %s are") + " kept spare.";
-        return design.describe() + (spare.isEmpty() ? "" : kept.formatted(String.join(", ", spare)));
+        String pairs = String.join(", ", spare);
+        String kept = spare.size() == 1 ? " Pair " + pairs + " is kept spare." : " Pairs " + pairs + " are kept spare.";
+        return design.describe() + (spare.isEmpty() ? "" : kept);
     }
 
     private static String plainName(RotationDesign design) {

@@ -63,8 +63,9 @@ final class RotationPlanner {
                 NoticeCode.ROTATION_REPEATS_FORBIDDEN,
                 squad,
                 rotation.games() > pairs
-                        ? "Repeats are forbidden, but its %d games must be at most its pairs in use (%d) for a rotation without any. Use more pairs or fewer games, or write `repeats: allowed`."
-                                .formatted(rotation.games(), pairs)
+                        ? "Repeats are forbidden, but its " + rotation.games()
+                                + " games must be at most its pairs in use (" + pairs
+                                + ") for a rotation without any. Use more pairs or fewer games, or write `repeats: allowed`."
                         : visit.sentence(names(squad, centre))
                                 + " Repeats must not be, as the scenario forbids them. Move by another number of pairs, or"
                                 + " try `balanced`."));

@@ -6,6 +6,7 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Turns a file's bytes into text, or says why they are not a text. */
@@ -41,7 +42,9 @@ final class SourceText {
         CharBuffer out = CharBuffer.allocate(bytes.length);
         CoderResult result = decoder.decode(in, out, true);
         String text = out.flip().toString();
-        return result.isError() ? notText(endOf(text), "byte %02X".formatted(bytes[in.position()])) : Optional.of(text);
+        return result.isError()
+                ? notText(endOf(text), String.format(Locale.ROOT, "byte %02X", bytes[in.position()]))
+                : Optional.of(text);
     }
 
     private Optional<String> withoutControls(String text) {
@@ -49,7 +52,7 @@ final class SourceText {
         for (int i = 0; i < plain.length(); i++) {
             char c = plain.charAt(i);
             if (Character.isISOControl(c) && "\t\n\r".indexOf(c) < 0) {
-                return notText(endOf(plain.substring(0, i)), "character U+%04X".formatted((int) c));
+                return notText(endOf(plain.substring(0, i)), String.format(Locale.ROOT, "character U+%04X", (int) c));
             }
         }
         return Optional.of(plain);

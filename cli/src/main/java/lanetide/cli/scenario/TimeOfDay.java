@@ -1,5 +1,6 @@
 package lanetide.cli.scenario;
 
+import java.util.Locale;
 import java.util.OptionalLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -37,7 +38,7 @@ public final class TimeOfDay {
     public static String write(long timeMs) {
         long minutes = Math.floorDiv(timeMs + MINUTE_MS / 2, MINUTE_MS);
         long day = minutes / (24 * 60) + 1;
-        String clock = "%02d:%02d".formatted(minutes / 60 % 24, minutes % 60);
+        String clock = String.format(Locale.ROOT, "%02d:%02d", minutes / 60 % 24, minutes % 60);
         return day == 1 ? clock : "day " + day + " " + clock;
     }
 

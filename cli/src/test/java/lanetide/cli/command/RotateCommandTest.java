@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import lanetide.cli.scenario.Scenarios;
 import org.junit.jupiter.api.Test;
@@ -356,7 +357,8 @@ class RotateCommandTest {
 
     private Path scenario(String squad, String rotation, String field, String centre, int games) throws IOException {
         Path file = folder.resolve("scenario.yaml");
-        Files.writeString(file, """
+        Files.writeString(
+                file, String.format(Locale.ROOT, """
                 name: Test
                 centre:
                   lanes: 1 to 12
@@ -372,7 +374,7 @@ class RotateCommandTest {
                   styles: {tweener: 100 %%}
                   levels: {league: 100 %%}
                   covers: {medium-reactive: 100 %%}
-                """.formatted(centre, games, rotation, squad.replace("'", "''"), field));
+                """, centre, games, rotation, squad.replace("'", "''"), field));
         return file;
     }
 

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,7 +29,12 @@ class FaultyScenarioTest {
                 .toList();
         assertThat(errors).as("errors of %s", file).hasSize(1);
         Notice error = errors.get(0);
-        assertThat("# expect: %s line %d field %s".formatted(error.code().code(), error.line(), orNone(error.field())))
+        assertThat(String.format(
+                        Locale.ROOT,
+                        "# expect: %s line %d field %s",
+                        error.code().code(),
+                        error.line(),
+                        orNone(error.field())))
                 .isEqualTo(expected.get(0));
         assertThat("# value: " + orNone(error.value())).isEqualTo(expected.get(1));
         assertThat(error.message()).contains(expected.get(2).substring("# says: ".length()));

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalLong;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.AcrossShape;
@@ -106,8 +107,12 @@ class PatternReaderTest {
         StringBuilder table = new StringBuilder("lane,distance (m),board,oil (\u00b5m),by\n");
         double[][] readings = {{8, 3, 6}, {8, 10, 18}, {8, 20, 28}, {30, 3, 3}, {30, 10, 9}, {30, 20, 14}};
         for (double[] reading : readings) {
-            table.append(
-                    "5,%s,%d,%s,me\n".formatted(reading[0] * 0.3048, (int) reading[1], reading[2] * OilFilm.UNIT_UM));
+            table.append(String.format(
+                    Locale.ROOT,
+                    "5,%s,%d,%s,me\n",
+                    reading[0] * 0.3048,
+                    (int) reading[1],
+                    reading[2] * OilFilm.UNIT_UM));
         }
 
         Reading reading = readFile(table.toString());

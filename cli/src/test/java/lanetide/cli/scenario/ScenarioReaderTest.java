@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalLong;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.catalogue.Grits;
@@ -410,13 +411,13 @@ class ScenarioReaderTest {
                 "roughness: 0.7 um, absorption: 420 s | 1.6 | makes the friction of this cover on dry own-lane 0.3248;"
             })
     void aBallBeyondALimitThatItMayStillKeepIsAWarning(String values, double factor, String says) {
-        Reading reading =
-                Scenarios.read(Scenarios.SOUND.replace("hard-synthetic", "own-lane") + """
+        Reading reading = Scenarios.read(Scenarios.SOUND.replace("hard-synthetic", "own-lane")
+                + String.format(Locale.ROOT, """
                 covers:
                   mine: {frictionFactor: %s, %s, flareOverlap: 30 %%, source: assumption}
                 surfaces:
                   own-lane: {dryFriction: 0.203, roughness: 0.3 um, source: assumption}
-                """.formatted(factor, values));
+                """, factor, values));
 
         assertThat(reading.scenario()).isPresent();
         assertThat(reading.notices()).extracting(Notice::code).containsExactly(NoticeCode.BEYOND_PUBLISHED_LIMIT);

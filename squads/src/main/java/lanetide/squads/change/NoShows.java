@@ -75,7 +75,7 @@ public final class NoShows {
             throw new ImpossibleRotationException(
                     "number of absent bowlers of squad " + squad.id(),
                     number,
-                    "1 to %d, so that somebody bowls".formatted(names.size() - 1),
+                    "1 to " + (names.size() - 1) + ", so that somebody bowls",
                     "Leave the squad out if nobody comes.");
         }
         ListSampler.shuffle(new RandomStreams(seed).stream("absent/" + squad.id()), names);

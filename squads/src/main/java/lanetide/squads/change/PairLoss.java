@@ -53,7 +53,7 @@ public final class PairLoss {
         Rotation first = event.rotations().get(fromSquad);
         if (fromGame < 0 || fromGame >= first.games()) {
             throw new ImpossibleRotationException(
-                    "first game without the pairs", fromGame + 1, "1 to %d".formatted(first.games()), "Correct it.");
+                    "first game without the pairs", fromGame + 1, "1 to " + first.games(), "Correct it.");
         }
         Change change = Change.none(event.withSpare(List.of()));
         int shift = 0;
@@ -117,8 +117,8 @@ public final class PairLoss {
             throw new ImpossibleRotationException(
                     "number of pairs left for squad " + squad.id(),
                     left,
-                    "at least %d for its %d bowlers, with at most %d on a pair"
-                            .formatted((bowlers + MOST_ON_A_PAIR - 1) / MOST_ON_A_PAIR, bowlers, MOST_ON_A_PAIR),
+                    "at least " + ((bowlers + MOST_ON_A_PAIR - 1) / MOST_ON_A_PAIR) + " for its " + bowlers
+                            + " bowlers, with at most " + MOST_ON_A_PAIR + " on a pair",
                     "Keep more pairs, or let some bowl in another squad.");
         }
     }

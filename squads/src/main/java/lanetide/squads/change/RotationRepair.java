@@ -64,7 +64,7 @@ public final class RotationRepair {
             throw new ImpossibleRotationException(
                     "number of pairs left",
                     left.size(),
-                    "at least the number of groups (%d)".formatted(planned.groups()),
+                    "at least the number of groups (" + planned.groups() + ")",
                     "Dissolve groups, or split the squad.");
         }
         RotationRepair repair = new RotationRepair(planned, priority, left, leftLanes);

@@ -3,6 +3,7 @@ package lanetide.squads.model;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
@@ -153,7 +154,7 @@ public record FieldMix(
         String number = "%s-%0" + Math.max(2, String.valueOf(bowlers).length()) + "d";
         return IntStream.range(0, bowlers)
                 .mapToObj(i -> new Bowler(
-                        number.formatted(squad, i + 1),
+                        String.format(Locale.ROOT, number, squad, i + 1),
                         hand.get(i),
                         style.get(i),
                         level.get(i),

@@ -28,7 +28,7 @@ public record Collision(int game, int pair, List<Integer> groups) implements Rot
     @Override
     public String sentence(RotationNames names) {
         String together = groups.stream().map(names.group()::apply).collect(Collectors.joining(" and "));
-        return "Game %d: %s are sent to %s together."
-                .formatted(game + 1, together, names.pair().apply(pair));
+        return "Game " + (game + 1) + ": " + together + " are sent to "
+                + names.pair().apply(pair) + " together.";
     }
 }

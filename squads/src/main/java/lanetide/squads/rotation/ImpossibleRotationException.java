@@ -19,7 +19,7 @@ public final class ImpossibleRotationException extends IllegalArgumentException 
      * @param advice one sentence on what to try
      */
     public ImpossibleRotationException(String what, Object value, String limit, String advice) {
-        super("The %s (%s) must be %s. %s".formatted(what, value, limit, advice));
+        super("The " + what + " (" + value + ") must be " + limit + ". " + advice);
         this.what = what;
         this.value = String.valueOf(value);
         this.limit = limit;

@@ -22,7 +22,7 @@ public final class PlanSize {
             throw new ImpossibleRotationException(
                     "number of groups",
                     groups,
-                    "at most the number of pairs (%d)".formatted(pairs),
+                    "at most the number of pairs (" + pairs + ")",
                     "Add lane pairs, put more bowlers in a group, or split the groups into more squads.");
         }
     }
@@ -50,7 +50,7 @@ public final class PlanSize {
             throw new ImpossibleRotationException(
                     "step",
                     step,
-                    "no multiple of the number of pairs (%d)".formatted(pairs),
+                    "no multiple of the number of pairs (" + pairs + ")",
                     "Every group would end on its own pair: choose another step, or let the groups stay.");
         }
     }

@@ -20,8 +20,7 @@ public record RepeatedVisit(int group, int pair, int firstGame, int againGame) i
 
     @Override
     public String sentence(RotationNames names) {
-        return "Game %d: %s is back on %s, where it bowled in game %d."
-                .formatted(
-                        againGame + 1, names.group().apply(group), names.pair().apply(pair), firstGame + 1);
+        return "Game " + (againGame + 1) + ": " + names.group().apply(group) + " is back on "
+                + names.pair().apply(pair) + ", where it bowled in game " + (firstGame + 1) + ".";
     }
 }

@@ -181,7 +181,7 @@ public final class Rotation {
 
     @Override
     public String toString() {
-        return "Rotation[pairs=%d, pairByGameAndGroup=%s]".formatted(pairs, Arrays.deepToString(pairByGameAndGroup));
+        return "Rotation[pairs=" + pairs + ", pairByGameAndGroup=" + Arrays.deepToString(pairByGameAndGroup) + "]";
     }
 
     private List<List<Integer>> groupsByPair(int[] pairByGroup) {
@@ -221,8 +221,8 @@ public final class Rotation {
 
     private static void requireIndex(String what, int index, int count) {
         if (index < 0 || index >= count) {
-            throw new IndexOutOfBoundsException("The %s (%d) must be 0 to %d. Count from zero, within the rotation."
-                    .formatted(what, index, count - 1));
+            throw new IndexOutOfBoundsException("The " + what + " (" + index + ") must be 0 to " + (count - 1)
+                    + ". Count from zero, within the rotation.");
         }
     }
 }

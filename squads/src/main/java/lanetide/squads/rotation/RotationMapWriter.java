@@ -66,7 +66,7 @@ public final class RotationMapWriter {
     }
 
     private static String id(Stop stop) {
-        return "t%dg%dp%s".formatted(stop.turn(), stop.game(), stop.pair().replaceAll("[^A-Za-z0-9]", "_"));
+        return "t" + stop.turn() + "g" + stop.game() + "p" + stop.pair().replaceAll("[^A-Za-z0-9]", "_");
     }
 
     private static Map<String, Attribute> facts(Stop stop) {
@@ -99,7 +99,7 @@ public final class RotationMapWriter {
         box.put("shape", text("box"));
         box.put(
                 "label",
-                text(quoted("squad %s, game %d, %s: %s".formatted(stop.squad(), stop.game(), stop.pair(), who))));
+                text(quoted("squad " + stop.squad() + ", game " + stop.game() + ", " + stop.pair() + ": " + who)));
         return box;
     }
 

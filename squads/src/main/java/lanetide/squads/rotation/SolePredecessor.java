@@ -19,7 +19,8 @@ public record SolePredecessor(int group, int predecessor, int times) implements 
 
     @Override
     public String sentence(RotationNames names) {
-        return "Each of the %d times %s takes over a pair from another group, it is from %s."
-                .formatted(times, names.group().apply(group), names.group().apply(predecessor));
+        return "Each of the " + times + " times " + names.group().apply(group)
+                + " takes over a pair from another group, it is from "
+                + names.group().apply(predecessor) + ".";
     }
 }

@@ -123,7 +123,7 @@ public abstract sealed class ScoreCard permits TenpinScore, CurrentFrameScore {
     public final boolean frameComplete(int frame) {
         if (frame < 1 || frame > FRAMES) {
             throw new IllegalArgumentException(
-                    "The frame (%d) must be 1 to %d. Count frames from one.".formatted(frame, FRAMES));
+                    "The frame (" + frame + ") must be 1 to " + FRAMES + ". Count frames from one.");
         }
         return frame <= completeFrames;
     }
@@ -224,17 +224,16 @@ public abstract sealed class ScoreCard permits TenpinScore, CurrentFrameScore {
 
     private void requireBallDue() {
         if (isComplete()) {
-            throw new IllegalStateException(
-                    "The game is complete after %d balls with a score of %d: no ball is due. Start a new card."
-                            .formatted(ballCount, total()));
+            throw new IllegalStateException("The game is complete after " + ballCount + " balls with a score of "
+                    + total() + ": no ball is due. Start a new card.");
         }
     }
 
     private void requirePossible(int pins) {
         if (pins < 0 || pins > standing) {
             throw new IllegalArgumentException(
-                    "Frame %d, ball %d: the pin count (%d) must be 0 to %d, the pins standing. Check this ball and the one before it."
-                            .formatted(frame(), ballInFrame(), pins, standing));
+                    "Frame " + frame() + ", ball " + ballInFrame() + ": the pin count (" + pins + ") must be 0 to "
+                            + standing + ", the pins standing. Check this ball and the one before it.");
         }
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -82,7 +83,7 @@ class RotationCheckTest {
         RotationReport report = RotationCheck.of(rotation);
         RotationNames names = new RotationNames(
                 group -> "ABCD".substring(group, group + 1),
-                pair -> "lanes %d-%d".formatted(2 * pair + 1, 2 * pair + 2));
+                pair -> String.format(Locale.ROOT, "lanes %d-%d", 2 * pair + 1, 2 * pair + 2));
 
         assertThat(report.isPermutation()).isFalse();
         assertThat(report.collisions())

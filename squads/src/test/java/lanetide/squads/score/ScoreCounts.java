@@ -49,8 +49,8 @@ final class ScoreCounts {
      */
     public BigInteger gamesScoring(int score) {
         if (score < 0 || score > TenpinScore.PERFECT) {
-            throw new IllegalArgumentException("The score (%d) must be 0 to %d. Ask for the score of one finished game."
-                    .formatted(score, TenpinScore.PERFECT));
+            throw new IllegalArgumentException("The score (" + score + ") must be 0 to " + TenpinScore.PERFECT
+                    + ". Ask for the score of one finished game.");
         }
         return gamesByScore.get(score);
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.util.CombinatoricsUtils;
 import org.junit.jupiter.api.Test;
@@ -74,7 +75,7 @@ class ScoreCountsTest {
     void aScoreNoGameCanHaveIsRefused(int score) {
         assertThatThrownBy(() -> counts.gamesScoring(score))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("(%d) must be 0 to 300".formatted(score));
+                .hasMessageContaining(String.format(Locale.ROOT, "(%d) must be 0 to 300", score));
     }
 
     private static void bowlAllLowGames(List<Integer> balls, int[] found) {

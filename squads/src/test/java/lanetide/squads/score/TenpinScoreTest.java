@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -125,7 +126,7 @@ class TenpinScoreTest {
 
         assertThatThrownBy(() -> card.frameComplete(frame))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("(%d) must be 1 to 10".formatted(frame));
+                .hasMessageContaining(String.format(Locale.ROOT, "(%d) must be 1 to 10", frame));
     }
 
     @ParameterizedTest

@@ -2,6 +2,7 @@ package lanetide.cli.report.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The colours of a film from none to the thickest: equal steps of oil are equal steps to the eye. Computed in OKLab
@@ -83,6 +84,6 @@ public final class FilmColours {
     private static String channel(double linear) {
         double light = Math.max(0, Math.min(1, linear));
         double coded = light <= 0.0031308 ? 12.92 * light : 1.055 * StrictMath.pow(light, 1 / 2.4) - 0.055;
-        return "%02x".formatted(Math.round(255 * coded));
+        return String.format(Locale.ROOT, "%02x", Math.round(255 * coded));
     }
 }

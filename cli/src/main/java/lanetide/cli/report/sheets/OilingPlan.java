@@ -2,6 +2,7 @@ package lanetide.cli.report.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import lanetide.cli.report.PatternWords;
 import lanetide.cli.report.ScenarioSummary;
 import lanetide.cli.report.page.Table;
@@ -96,6 +97,6 @@ final class OilingPlan {
     private static String seconds(long timeMs) {
         return timeMs < 0
                 ? "the evening before"
-                : TimeOfDay.write(timeMs / 60_000 * 60_000) + ":%02d".formatted(timeMs / 1000 % 60);
+                : TimeOfDay.write(timeMs / 60_000 * 60_000) + String.format(Locale.ROOT, ":%02d", timeMs / 1000 % 60);
     }
 }

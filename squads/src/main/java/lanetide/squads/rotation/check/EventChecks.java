@@ -134,20 +134,21 @@ public final class EventChecks {
         if (squads == 1) {
             return StructuralCheck.holds(SQUAD_ORDER, "Every squad has an oiling of its own.");
         }
-        String told = "%d squads bowl on one oiling, so that the last follows all others. ".formatted(squads);
+        String told = squads + " squads bowl on one oiling, so that the last follows all others. ";
         String days = order(SquadOrder.balanced(squads), sharing);
         return RowCompleteExistence.of(squads) == RowCompleteExistence.NONE
                 ? StructuralCheck.note(
                         SQUAD_ORDER,
-                        told
-                                + ("Over %1$d days each can be first, second and so on once, but it is impossible that each"
-                                                + " also follows each other once; that takes %2$d days: %3$s.")
-                                        .formatted(squads, SquadOrder.days(squads), days))
+                        told + "Over " + squads
+                                + " days each can be first, second and so on once, but it is impossible that each also"
+                                + " follows each other once; that takes " + SquadOrder.days(squads) + " days: " + days
+                                + ".")
                 : StructuralCheck.note(
                         SQUAD_ORDER,
-                        told
-                                + "Over %d days each can be first, second and so on equally often and follow each other equally often: %s."
-                                        .formatted(SquadOrder.days(squads), days));
+                        told + "Over " + SquadOrder.days(squads)
+                                + " days each can be first, second and so on equally often and follow each other"
+                                + " equally often: "
+                                + days + ".");
     }
 
     private static String order(List<List<Integer>> days, List<String> names) {

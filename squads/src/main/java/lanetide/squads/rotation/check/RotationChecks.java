@@ -103,15 +103,12 @@ public final class RotationChecks {
         return mustRepeat
                 ? StructuralCheck.note(
                         REPEATED_PAIR,
-                        told
-                                + " With %s on %s every rotation that moves must come back."
-                                        .formatted(
-                                                Words.count(rotation.games(), "game"), Words.count(pairsInUse, "pair")))
+                        told + " With " + Words.count(rotation.games(), "game") + " on "
+                                + Words.count(pairsInUse, "pair") + " every rotation that moves must come back.")
                 : StructuralCheck.fails(
                         REPEATED_PAIR,
-                        told
-                                + " With %s nobody need come back in up to %s."
-                                        .formatted(Words.count(pairsInUse, "pair"), Words.count(pairsInUse, "game")));
+                        told + " With " + Words.count(pairsInUse, "pair") + " nobody need come back in up to "
+                                + Words.count(pairsInUse, "game") + ".");
     }
 
     private StructuralCheck predecessors() {
@@ -126,12 +123,10 @@ public final class RotationChecks {
             return StructuralCheck.note(
                     PREDECESSORS, "Nobody follows another group: each meets only the oil it has left itself.");
         }
-        String told = "Each group takes over from %s of the %s; with %s there could be %d."
-                .formatted(
-                        fewest == most ? Words.count(fewest, "group") : fewest + " to " + most + " groups",
-                        Words.count(others, "other"),
-                        Words.count(rotation.games(), "game"),
-                        possible);
+        String told = "Each group takes over from "
+                + (fewest == most ? Words.count(fewest, "group") : fewest + " to " + most + " groups") + " of the "
+                + Words.count(others, "other") + "; with " + Words.count(rotation.games(), "game") + " there could be "
+                + possible + ".";
         if (fewest == possible) {
             return StructuralCheck.holds(PREDECESSORS, told);
         }
@@ -151,8 +146,8 @@ public final class RotationChecks {
         int index = report.carryOverIndex();
         int least = report.carryOverMinimum();
         int most = carryOver.maximum();
-        String told =
-                "The carry-over index is %d; evenly spread it would be %d, at worst %d.".formatted(index, least, most);
+        String told = "The carry-over index is " + index + "; evenly spread it would be " + least + ", at worst " + most
+                + ".";
         if (rotation.games() == 1 || report.mostPredecessors() == 0) {
             return StructuralCheck.note(CARRY_OVER, told + " No group meets another's oil.");
         }
@@ -174,11 +169,8 @@ public final class RotationChecks {
                         .thenComparing(Comparator.comparingInt(Following::after).reversed())
                         .thenComparing(
                                 Comparator.comparingInt(Following::before).reversed()))
-                .map(arc -> "Most often %s follows %s: %s."
-                        .formatted(
-                                names.group().apply(arc.after()),
-                                names.group().apply(arc.before()),
-                                Words.count(arc.times(), "time")))
+                .map(arc -> "Most often " + names.group().apply(arc.after()) + " follows "
+                        + names.group().apply(arc.before()) + ": " + Words.count(arc.times(), "time") + ".")
                 .orElse("");
     }
 
@@ -210,10 +202,10 @@ public final class RotationChecks {
                 new Ring(-1, 1).plan(pairsInUse, pairsInUse, games),
                 new Ring(1, 1).plan(pairsInUse, pairsInUse, games));
         long opponents = met.opponents().getMax();
-        String rule =
+        String told =
                 "If left-lane players moved 1 pair left and right-lane players 1 right (common practice, no source),"
-                        + " each would meet %d of %d opposite groups in %s.";
-        String told = rule.formatted(opponents, pairsInUse, Words.count(games, "game"));
+                        + " each would meet " + opponents + " of " + pairsInUse + " opposite groups in "
+                        + Words.count(games, "game") + ".";
         return opponents == pairsInUse
                 ? StructuralCheck.holds(EVEN_PAIRS, told + " An odd number of pairs lets everybody meet.")
                 : StructuralCheck.note(
@@ -225,8 +217,8 @@ public final class RotationChecks {
 
     private StructuralCheck existence() {
         int groups = rotation.groups();
-        String each = "%s on %s, each once on each pair and each following each other exactly once"
-                .formatted(Words.count(groups, "group"), Words.count(groups, "pair"));
+        String each = Words.count(groups, "group") + " on " + Words.count(groups, "pair")
+                + ", each once on each pair and each following each other exactly once";
         return switch (RowCompleteExistence.of(groups)) {
             case AVAILABLE ->
                 StructuralCheck.holds(

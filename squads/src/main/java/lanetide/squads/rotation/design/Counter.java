@@ -39,8 +39,8 @@ public record Counter(int step) implements RotationDesign {
 
     @Override
     public String describe() {
-        return "After every game the groups that started on the 2nd, 4th, 6th ... pair move %s and the others %s."
-                .formatted(Steps.inWords(step), Steps.inWords(-(long) step));
+        return "After every game the groups that started on the 2nd, 4th, 6th ... pair move " + Steps.inWords(step)
+                + " and the others " + Steps.inWords(-(long) step) + ".";
     }
 
     @Override

@@ -2,6 +2,7 @@ package lanetide.squads.rotation.design;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -67,7 +68,7 @@ public record Explicit(List<List<Integer>> pairByGameAndGroup) implements Rotati
             throw new ImpossibleRotationException(
                     "number of games",
                     games,
-                    "at most the games written out (%d)".formatted(pairByGameAndGroup.size()),
+                    "at most the games written out (" + pairByGameAndGroup.size() + ")",
                     "Write a row for every game.");
         }
         requireWidth(pairByGameAndGroup.get(0), 0, groups, "the number of groups (%d)");
@@ -82,7 +83,7 @@ public record Explicit(List<List<Integer>> pairByGameAndGroup) implements Rotati
     @Override
     public String describe() {
         int games = pairByGameAndGroup.size();
-        return "The pairs are written out game by game, %d %s in all.".formatted(games, games == 1 ? "game" : "games");
+        return "The pairs are written out game by game, " + games + " " + (games == 1 ? "game" : "games") + " in all.";
     }
 
     @Override
@@ -119,9 +120,9 @@ public record Explicit(List<List<Integer>> pairByGameAndGroup) implements Rotati
     private static void requirePairExists(int pair, int game, int group, int pairs) {
         if (pair < 0 || pair >= pairs) {
             throw new ImpossibleRotationException(
-                    "pair of group %d in game %d".formatted(group + 1, game + 1),
+                    "pair of group " + (group + 1) + " in game " + (game + 1),
                     pair + 1,
-                    "1 to %d, a pair of the centre".formatted(pairs),
+                    "1 to " + pairs + ", a pair of the centre",
                     "Check this entry, or list the missing pair.");
         }
     }
@@ -129,9 +130,9 @@ public record Explicit(List<List<Integer>> pairByGameAndGroup) implements Rotati
     private static void requireWidth(List<Integer> row, int game, int width, String limit) {
         if (row.size() != width) {
             throw new ImpossibleRotationException(
-                    "number of groups written out for game %d".formatted(game + 1),
+                    "number of groups written out for game " + (game + 1),
                     row.size(),
-                    limit.formatted(width),
+                    String.format(Locale.ROOT, limit, width),
                     "Write one pair for every group in every game.");
         }
     }

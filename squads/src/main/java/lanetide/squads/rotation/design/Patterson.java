@@ -61,8 +61,8 @@ public record Patterson() implements RotationDesign {
             throw new ImpossibleRotationException(
                     "number of games",
                     games,
-                    "at most %d with %d pairs, so that nobody follows the same group twice"
-                            .formatted(mostGames(pairs), pairs),
+                    "at most " + mostGames(pairs) + " with " + pairs
+                            + " pairs, so that nobody follows the same group twice",
                     "Add lane pairs, or split the games into blocks with a rotation each.");
         }
     }

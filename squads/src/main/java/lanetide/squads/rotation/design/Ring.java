@@ -38,8 +38,8 @@ public record Ring(int step, int everyGames) implements RotationDesign {
 
     @Override
     public String describe() {
-        String when = everyGames == 1 ? "every game" : "every %d games".formatted(everyGames);
-        return "After %s everybody moves %s.".formatted(when, Steps.inWords(step));
+        String when = everyGames == 1 ? "every game" : "every " + everyGames + " games";
+        return "After " + when + " everybody moves " + Steps.inWords(step) + ".";
     }
 
     @Override

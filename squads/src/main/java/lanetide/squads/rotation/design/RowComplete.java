@@ -55,8 +55,8 @@ public record RowComplete() implements RotationDesign {
             throw new ImpossibleRotationException(
                     "number of games",
                     games,
-                    "at most %s (%d) in a row-complete rotation"
-                            .formatted(pairs % 2 == 0 ? "the number of pairs" : "twice the number of pairs", most),
+                    "at most " + (pairs % 2 == 0 ? "the number of pairs" : "twice the number of pairs") + " (" + most
+                            + ") in a row-complete rotation",
                     "Add lane pairs, or split the games into blocks with a rotation each.");
         }
     }

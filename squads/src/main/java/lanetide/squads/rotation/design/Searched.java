@@ -56,7 +56,7 @@ public record Searched(SearchObjective objective, long seed, OptionalInt tries) 
     @Override
     public String describe() {
         return "The pairs are designed by search, so that groups follow each other evenly, find lanes alike and walk"
-                + " little (seed %d).".formatted(seed);
+                + " little (seed " + seed + ").";
     }
 
     /** {@inheritDoc} A search vouches for nothing more than that coming back takes three games. */

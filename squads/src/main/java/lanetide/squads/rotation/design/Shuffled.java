@@ -29,7 +29,7 @@ public record Shuffled(long seed) implements RotationDesign {
 
     @Override
     public String describe() {
-        return "The pairs are drawn by lot for every game (seed %d).".formatted(seed);
+        return "The pairs are drawn by lot for every game (seed " + seed + ").";
     }
 
     /** {@inheritDoc} A lot vouches for nothing more than that coming back takes three games. */

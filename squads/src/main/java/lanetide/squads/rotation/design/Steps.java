@@ -16,6 +16,6 @@ final class Steps {
 
     static String inWords(long step) {
         long pairs = Math.abs(step);
-        return "%d %s %s".formatted(pairs, pairs == 1 ? "pair" : "pairs", step > 0 ? "right" : "left");
+        return pairs + " " + (pairs == 1 ? "pair" : "pairs") + " " + (step > 0 ? "right" : "left");
     }
 }

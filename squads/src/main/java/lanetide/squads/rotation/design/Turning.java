@@ -43,9 +43,8 @@ public record Turning(int step) implements RotationDesign {
 
     @Override
     public String describe() {
-        return ("After every game everybody moves %s, turns back at the last pair over those left out, and turns again at"
-                        + " the first.")
-                .formatted(Steps.inWords(step));
+        return "After every game everybody moves " + Steps.inWords(step)
+                + ", turns back at the last pair over those left out, and turns again at the first.";
     }
 
     @Override
@@ -74,7 +73,7 @@ public record Turning(int step) implements RotationDesign {
             throw new ImpossibleRotationException(
                     "step",
                     step,
-                    "below the number of pairs (%d) where groups turn back at the end".formatted(pairs),
+                    "below the number of pairs (" + pairs + ") where groups turn back at the end",
                     "Choose a smaller step, or let the groups stay.");
         }
     }
