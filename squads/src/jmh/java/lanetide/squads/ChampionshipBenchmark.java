@@ -9,18 +9,24 @@ import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.model.Arrangements;
+import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.FieldMix;
 import lanetide.squads.model.FieldMix.Share;
+import lanetide.squads.model.Incidents;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.LanePair;
+import lanetide.squads.model.Laws;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
 import lanetide.squads.play.EventResult;
+import lanetide.squads.play.LuckSource;
 import lanetide.squads.play.Physics;
+import lanetide.squads.play.Setup;
 import lanetide.squads.play.StartingLines;
 import lanetide.squads.play.TournamentSimulation;
 import lanetide.squads.rotation.Rotation;
@@ -62,7 +68,9 @@ public class ChampionshipBenchmark {
     @Benchmark
     public EventResult play() {
         RandomStreams luck = streams.forReplication(replication++);
-        return new TournamentSimulation(event, physics, lines, luck, windows).play();
+        return new TournamentSimulation(
+                        Setup.of(event, physics, lines, LuckSource.byBall(luck)).withWindows(windows))
+                .play();
     }
 
     @Benchmark
@@ -82,11 +90,20 @@ public class ChampionshipBenchmark {
                 squad("C", 18 * HOUR_MS, Conditioning.NONE));
         Rotation rotation = new Ring(2, 1).plan(PAIRS, PAIRS, GAMES);
         OilPattern pattern = OilPattern.of("benchmark", 41 * LaneGeometry.FOOT_M, 26, 3);
-        return new Event("benchmark", centre, pattern, squads, List.of(rotation, rotation, rotation), PaceOfPlay.USUAL);
+        return new Event(
+                "benchmark",
+                centre,
+                pattern,
+                squads,
+                List.of(rotation, rotation, rotation),
+                PaceOfPlay.USUAL,
+                Laws.USUAL,
+                Bowling.USUAL,
+                Incidents.NONE);
     }
 
     private Squad squad(String id, long startMs, Conditioning conditioning) {
-        return new Squad(id, startMs, conditioning, 600_000, field().groups(id, PAIRS, streams));
+        return new Squad(id, startMs, conditioning, 600_000, field().groups(id, PAIRS, streams), Arrangements.NONE);
     }
 
     private FieldMix field() {

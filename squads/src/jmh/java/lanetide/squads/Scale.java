@@ -14,18 +14,24 @@ import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.model.Arrangements;
+import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.FieldMix;
 import lanetide.squads.model.FieldMix.Share;
+import lanetide.squads.model.Incidents;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.LanePair;
+import lanetide.squads.model.Laws;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
 import lanetide.squads.play.EventResult;
+import lanetide.squads.play.LuckSource;
 import lanetide.squads.play.Physics;
+import lanetide.squads.play.Setup;
 import lanetide.squads.play.StartingLines;
 import lanetide.squads.play.TournamentSimulation;
 import lanetide.squads.rotation.Rotation;
@@ -68,7 +74,7 @@ public final class Scale {
         Event event = event(lanes / 2, squads);
         StartingLines lines = new StartingLines(event, physics);
         TournamentSimulation simulation =
-                new TournamentSimulation(event, physics, lines, streams.forReplication(0), false);
+                new TournamentSimulation(Setup.of(event, physics, lines, LuckSource.byBall(streams.forReplication(0))));
         long startNs = threads.getCurrentThreadCpuTime();
         EventResult result = simulation.play();
         double seconds = (threads.getCurrentThreadCpuTime() - startNs) / 1e9;
@@ -105,12 +111,26 @@ public final class Scale {
         List<Squad> played = new ArrayList<>();
         for (int squad = 0; squad < squads; squad++) {
             String id = "S" + (squad + 1);
-            played.add(
-                    new Squad(id, squad * SQUAD_MS, Conditioning.STRIP_AND_OIL, 0, field.groups(id, pairs, streams)));
+            played.add(new Squad(
+                    id,
+                    squad * SQUAD_MS,
+                    Conditioning.STRIP_AND_OIL,
+                    0,
+                    field.groups(id, pairs, streams),
+                    Arrangements.NONE));
         }
         Rotation rotation = new Ring(2, 1).plan(pairs, pairs, GAMES);
         OilPattern pattern = OilPattern.of("scale", 41 * LaneGeometry.FOOT_M, 26, 3);
-        return new Event("scale", centre, pattern, played, Collections.nCopies(squads, rotation), PaceOfPlay.USUAL);
+        return new Event(
+                "scale",
+                centre,
+                pattern,
+                played,
+                Collections.nCopies(squads, rotation),
+                PaceOfPlay.USUAL,
+                Laws.USUAL,
+                Bowling.USUAL,
+                Incidents.NONE);
     }
 
     private FieldMix field(int bowlers) {

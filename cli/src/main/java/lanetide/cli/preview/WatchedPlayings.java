@@ -10,7 +10,9 @@ import lanetide.des.random.RandomStreams;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.LaneObserver;
 import lanetide.squads.play.LuckSource;
+import lanetide.squads.play.Observers;
 import lanetide.squads.play.Physics;
+import lanetide.squads.play.Setup;
 import lanetide.squads.play.StartingLines;
 import lanetide.squads.play.TournamentSimulation;
 
@@ -42,7 +44,9 @@ record WatchedPlayings(Scenario scenario, Physics physics) {
                 r -> {
                     O observer = observers.get();
                     LuckSource luck = LuckSource.byBall(streams.forReplication(r));
-                    new TournamentSimulation(event, physics, lines, luck, false, observer).play();
+                    new TournamentSimulation(
+                                    Setup.of(event, physics, lines, luck).watchedBy(Observers.of(observer)))
+                            .play();
                     return read.apply(r, observer);
                 },
                 onDone);

@@ -13,7 +13,9 @@ import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.play.LaneState;
 import lanetide.squads.play.LuckSource;
+import lanetide.squads.play.Observers;
 import lanetide.squads.play.Physics;
+import lanetide.squads.play.Setup;
 import lanetide.squads.play.StartingLines;
 import lanetide.squads.play.TournamentSimulation;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,13 +47,12 @@ class MetFilmsTest {
         Seat seat = new Seat(0, group, Optional.empty());
         Physics physics = Physics.under(event.laws());
         MetFilms films = new MetFilms(event, seat);
-        List<LaneState> states = new TournamentSimulation(
-                        event,
-                        physics,
-                        new StartingLines(event, physics),
-                        LuckSource.byBall(new RandomStreams(1).forReplication(0)),
-                        false,
-                        films)
+        List<LaneState> states = new TournamentSimulation(Setup.of(
+                                event,
+                                physics,
+                                new StartingLines(event, physics),
+                                LuckSource.byBall(new RandomStreams(1).forReplication(0)))
+                        .watchedBy(Observers.of(films)))
                 .play()
                 .lanes();
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Group;
@@ -57,7 +58,8 @@ class PlayEstimateTest {
                         java.util.Optional.empty(),
                         0))
                 .toList();
-        return new Squad("A", 0, Conditioning.STRIP_AND_OIL, 600_000, List.of(new Group("1", group)));
+        return new Squad(
+                "A", 0, Conditioning.STRIP_AND_OIL, 600_000, List.of(new Group("1", group)), Arrangements.NONE);
     }
 
     /**

@@ -50,6 +50,7 @@ public final class LateStart {
                 startMs = ready.ms(squads.get(at), event.rotations().get(at).games(), squads.get(at + 1));
             }
         }
-        return new Change(event.with(squads, event.rotations()), List.of(), List.of(), List.of(), List.of(), starts);
+        return new Change(
+                event.withSquads(squads, event.rotations()), List.of(), List.of(), List.of(), List.of(), starts);
     }
 }

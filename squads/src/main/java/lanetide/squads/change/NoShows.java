@@ -46,7 +46,7 @@ public final class NoShows {
         Regrouping.Result result = Regrouping.even(planned.id(), there, names, keep);
         Rotation rotation = Plans.ofGroups(event.rotations().get(squad), keep);
         return new Change(
-                Plans.replaced(event, squad, List.of(planned.with(result.groups())), List.of(rotation)),
+                Plans.replaced(event, squad, List.of(planned.withGroups(result.groups())), List.of(rotation)),
                 List.of(),
                 result.moved(),
                 Plans.dissolved(planned, keep),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import lanetide.squads.change.RotationRepair.Priority;
+import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
@@ -45,7 +46,8 @@ public final class PairLoss {
      * @param fromGame first game of that squad without them, counted from zero; later squads never have them
      * @param priority whether few changes or few repeats matter most
      * @return the changed event. A squad that must regroup between two games stands in it as two squads, the second without
-     *     practice or oiling and under the first one's name with a number
+     *     practice or oiling, under the first one's name with a number, and with what is then left of its breaks and changes of
+     *     the line-up
      * @throws ImpossibleRotationException if no pair is left, the game does not exist, or the bowlers do not fit on the pairs
      *     that are left
      */
@@ -89,7 +91,7 @@ public final class PairLoss {
         return new Change(
                 split
                         ? split(at, groups.groups(), now, fromGame)
-                        : Plans.replaced(event, at, List.of(squad.with(groups.groups())), List.of(now)),
+                        : Plans.replaced(event, at, List.of(squad.withGroups(groups.groups())), List.of(now)),
                 visits,
                 groups.moved(),
                 Plans.dissolved(squad, keep),
@@ -99,11 +101,17 @@ public final class PairLoss {
 
     private Event split(int at, List<Group> groups, Rotation now, int fromGame) {
         Squad squad = event.squads().get(at);
-        Squad rest = new Squad(squad.id() + " (2)", squad.startMs(), Conditioning.NONE, 0, groups);
+        Arrangements arranged = squad.arrangements();
+        Squad first = squad.withArrangements(arranged.before(fromGame));
+        Squad rest = squad.withId(squad.id() + " (2)")
+                .withConditioning(Conditioning.NONE)
+                .withPractice(0)
+                .withArrangements(arranged.after(fromGame))
+                .withGroups(groups);
         return Plans.replaced(
                 event,
                 at,
-                List.of(squad, rest),
+                List.of(first, rest),
                 List.of(
                         Plans.ofGames(event.rotations().get(at), 0, fromGame),
                         Plans.ofGames(now, fromGame, now.games())));

@@ -35,7 +35,7 @@ final class Plans {
         allRotations.remove(squad);
         allSquads.addAll(squad, squads);
         allRotations.addAll(squad, rotations);
-        return event.with(allSquads, allRotations);
+        return event.withSquads(allSquads, allRotations);
     }
 
     /** The groups of a squad that do not go on. */

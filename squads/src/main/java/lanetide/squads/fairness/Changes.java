@@ -82,7 +82,7 @@ final class Changes {
             for (Rotation old : of.rotations()) {
                 rotations.add(usable.plan(design, old.groups(), old.games()));
             }
-            return Optional.of(of.with(of.squads(), rotations));
+            return Optional.of(of.withSquads(of.squads(), rotations));
         } catch (ImpossibleRotationException e) {
             return Optional.empty();
         }
@@ -95,9 +95,9 @@ final class Changes {
             boolean keep = how == Conditioning.OIL_OVER
                     && (squads.isEmpty() || squad.conditioning() == Conditioning.STRIP_AND_OIL);
             Conditioning now = keep ? squad.conditioning() : how;
-            squads.add(new Squad(squad.id(), squad.startMs(), now, squad.practiceMs(), squad.groups()));
+            squads.add(squad.withConditioning(now));
         }
-        return Optional.of(event.with(squads, event.rotations()));
+        return Optional.of(event.withSquads(squads, event.rotations()));
     }
 
     /** Deals the bowlers of each squad to its groups to and fro, in the order of hand and rev rate. */
@@ -111,10 +111,9 @@ final class Changes {
                                     bowler -> -bowler.style().release().spinRadps())
                             .thenComparing(Bowler::id))
                     .toList();
-            squads.add(new Squad(
-                    squad.id(), squad.startMs(), squad.conditioning(), squad.practiceMs(), dealt(squad, bowlers)));
+            squads.add(squad.withGroups(dealt(squad, bowlers)));
         }
-        return Optional.of(event.with(squads, event.rotations()));
+        return Optional.of(event.withSquads(squads, event.rotations()));
     }
 
     private static List<Group> dealt(Squad squad, List<Bowler> bowlers) {
@@ -138,7 +137,10 @@ final class Changes {
         return groups;
     }
 
-    /** The last squad's bowlers play first, and so on, if all squads have the same groups and games. */
+    /**
+     * The last squad's bowlers play first, and so on, if all squads have the same groups and games. Oil, machines and breaks belong to the
+     * time of day and stay; a change of the line-up goes with the bowlers.
+     */
     private Optional<Event> turnedRound() {
         int last = event.squads().size() - 1;
         List<Squad> squads = new ArrayList<>();
@@ -150,8 +152,12 @@ final class Changes {
                             != event.rotations().get(last - s).games()) {
                 return Optional.empty();
             }
-            squads.add(new Squad(from.id(), here.startMs(), here.conditioning(), here.practiceMs(), from.groups()));
+            squads.add(from.startingAt(here.startMs())
+                    .withConditioning(here.conditioning())
+                    .withPractice(here.practiceMs())
+                    .withArrangements(
+                            here.arrangements().withChanges(from.arrangements().changes())));
         }
-        return Optional.of(event.with(squads, event.rotations()));
+        return Optional.of(event.withSquads(squads, event.rotations()));
     }
 }

@@ -6,9 +6,9 @@ import lanetide.des.random.RandomStreams;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.BowlerResult;
 import lanetide.squads.play.EventResult;
-import lanetide.squads.play.LaneObserver;
 import lanetide.squads.play.LuckSource;
 import lanetide.squads.play.Physics;
+import lanetide.squads.play.Setup;
 import lanetide.squads.play.SquadResult;
 import lanetide.squads.play.StartingLines;
 import lanetide.squads.play.TournamentSimulation;
@@ -49,8 +49,7 @@ final class EventScores implements ScoreSource {
     }
 
     private static EventResult result(Event event, Physics physics, StartingLines lines, RandomStreams luck) {
-        return new TournamentSimulation(event, physics, lines, LuckSource.byFrame(luck), false, LaneObserver.NONE)
-                .play();
+        return new TournamentSimulation(Setup.of(event, physics, lines, LuckSource.byFrame(luck))).play();
     }
 
     private double[] scores(EventResult result) {

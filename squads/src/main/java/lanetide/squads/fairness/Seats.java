@@ -73,8 +73,8 @@ final class Seats {
                 }
                 groups.add(new Group(group.id(), members));
             }
-            squads.add(new Squad(squad.id(), squad.startMs(), squad.conditioning(), squad.practiceMs(), groups));
+            squads.add(squad.withoutArrangements().withGroups(groups));
         }
-        return event.with(squads, event.rotations()).withIncidents(Incidents.NONE);
+        return event.withSquads(squads, event.rotations()).withIncidents(Incidents.NONE);
     }
 }

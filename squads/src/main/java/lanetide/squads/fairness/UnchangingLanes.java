@@ -29,21 +29,10 @@ public final class UnchangingLanes {
 
     private static Event of(Event event, ToLongFunction<Squad> practiceMs) {
         List<Squad> squads = event.squads().stream()
-                .map(squad -> new Squad(
-                        squad.id(),
-                        squad.startMs(),
-                        Conditioning.STRIP_AND_OIL,
-                        practiceMs.applyAsLong(squad),
-                        squad.groups()))
+                .map(squad ->
+                        squad.withConditioning(Conditioning.STRIP_AND_OIL).withPractice(practiceMs.applyAsLong(squad)))
                 .toList();
-        return new Event(
-                event.name(),
-                event.centre(),
-                event.pattern(),
-                squads,
-                event.rotations(),
-                event.pace(),
-                new Laws(event.laws().friction(), SplitModel.NONE),
-                event.bowling());
+        return event.withSquads(squads, event.rotations())
+                .withLaws(new Laws(event.laws().friction(), SplitModel.NONE));
     }
 }

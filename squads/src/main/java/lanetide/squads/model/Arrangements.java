@@ -2,6 +2,7 @@ package lanetide.squads.model;
 
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * What is arranged for a squad beside its games.
@@ -28,5 +29,63 @@ public record Arrangements(List<Break> breaks, List<LineUpChange> changes, Optio
         if (machines.orElse(1) < 1) {
             throw new IllegalArgumentException("machines is " + machines.getAsInt() + ", but must be at least 1");
         }
+    }
+
+    /**
+     * What concerns some bowlers only.
+     *
+     * @param bowlers names of bowlers
+     * @return the same without changes of the line-up for anybody else
+     */
+    Arrangements among(Set<String> bowlers) {
+        return withChanges(changes.stream()
+                .filter(change -> bowlers.contains(change.bowler()))
+                .toList());
+    }
+
+    /**
+     * The same breaks and machines with other changes of the line-up.
+     *
+     * @param others at most one change a bowler
+     * @return the arrangements
+     */
+    public Arrangements withChanges(List<LineUpChange> others) {
+        return new Arrangements(breaks, others, machines);
+    }
+
+    /**
+     * What is left for the first games of a squad whose other games are played as a squad of their own.
+     *
+     * @param games how many games it plays, at least 1
+     * @return breaks that come after an earlier game than the last of them, and changes of the line-up that begin by then
+     */
+    public Arrangements before(int games) {
+        return new Arrangements(
+                breaks.stream().filter(pause -> isOver(pause, games)).toList(),
+                changes.stream().filter(change -> change.beginsBy(games)).toList(),
+                machines);
+    }
+
+    /**
+     * What is left for the other games, counted anew. Who was away stays away, and who stands in for another goes on. A break that was
+     * due after the last of the first games comes one game later, since nobody takes one at the end of a squad. A break at a time of
+     * day is taken here, so that it is taken once: when that time comes cannot be told before the games are played.
+     *
+     * @param games how many games were played before, at least 1
+     * @return the arrangements
+     */
+    public Arrangements after(int games) {
+        return new Arrangements(
+                breaks.stream()
+                        .filter(pause -> !isOver(pause, games))
+                        .map(pause -> new Break(
+                                Math.max(1, pause.afterGame() - games), pause.notBeforeMs(), pause.lengthMs()))
+                        .toList(),
+                changes.stream().map(change -> change.after(games)).toList(),
+                machines);
+    }
+
+    private static boolean isOver(Break pause, int games) {
+        return pause.notBeforeMs() == 0 && pause.afterGame() < games;
     }
 }

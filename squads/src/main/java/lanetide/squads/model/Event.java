@@ -65,30 +65,6 @@ public record Event(
     }
 
     /**
-     * An event in which nothing goes wrong with lanes.
-     *
-     * @param name what the director calls it
-     * @param centre the lanes
-     * @param pattern the oil pattern laid on every lane
-     * @param squads in order of start, at least one
-     * @param rotations one for each squad
-     * @param pace how long things take
-     * @param laws the laws of friction and oil it is played under
-     * @param bowling what its bowlers have in common
-     */
-    public Event(
-            String name,
-            Centre centre,
-            OilPattern pattern,
-            List<Squad> squads,
-            List<Rotation> rotations,
-            PaceOfPlay pace,
-            Laws laws,
-            Bowling bowling) {
-        this(name, centre, pattern, squads, rotations, pace, laws, bowling, Incidents.NONE);
-    }
-
-    /**
      * The same event with other incidents.
      *
      * @param other what can go wrong with lanes, and what is done then
@@ -99,23 +75,13 @@ public record Event(
     }
 
     /**
-     * An event under the usual laws, with bowlers as they are.
+     * The same event under other laws.
      *
-     * @param name what the director calls it
-     * @param centre the lanes
-     * @param pattern the oil pattern laid on every lane
-     * @param squads in order of start, at least one
-     * @param rotations one for each squad
-     * @param pace how long things take
+     * @param other the laws of friction and oil
+     * @return the event
      */
-    public Event(
-            String name,
-            Centre centre,
-            OilPattern pattern,
-            List<Squad> squads,
-            List<Rotation> rotations,
-            PaceOfPlay pace) {
-        this(name, centre, pattern, squads, rotations, pace, Laws.USUAL, Bowling.USUAL);
+    public Event withLaws(Laws other) {
+        return new Event(name, centre, pattern, squads, rotations, pace, other, bowling, incidents);
     }
 
     /**
@@ -126,7 +92,7 @@ public record Event(
      * @return the event
      * @throws IllegalArgumentException as for a new event
      */
-    public Event with(List<Squad> otherSquads, List<Rotation> otherRotations) {
+    public Event withSquads(List<Squad> otherSquads, List<Rotation> otherRotations) {
         return new Event(name, centre, pattern, otherSquads, otherRotations, pace, laws, bowling, incidents);
     }
 

@@ -12,6 +12,22 @@ public sealed interface LineUpChange {
     String bowler();
 
     /**
+     * Whether it is of any consequence for the first games.
+     *
+     * @param games how many games, at least 1
+     * @return whether it may begin in one of them
+     */
+    boolean beginsBy(int games);
+
+    /**
+     * What is left of it when games have been played and the next one counts as the first.
+     *
+     * @param games how many games, at least 1
+     * @return the change; one that has begun goes on from the first
+     */
+    LineUpChange after(int games);
+
+    /**
      * A bowler does not bowl from a game on. His group goes on without him; the games are not scored for him.
      *
      * @param bowler name of a bowler of the squad
@@ -25,6 +41,16 @@ public sealed interface LineUpChange {
          */
         public Absence {
             requireGame(bowler, fromGame);
+        }
+
+        @Override
+        public boolean beginsBy(int games) {
+            return fromGame <= games;
+        }
+
+        @Override
+        public LineUpChange after(int games) {
+            return new Absence(bowler, Math.max(1, fromGame - games));
         }
     }
 
@@ -43,6 +69,16 @@ public sealed interface LineUpChange {
          */
         public Substitution {
             requireGame(bowler, fromGame);
+        }
+
+        @Override
+        public boolean beginsBy(int games) {
+            return fromGame <= games;
+        }
+
+        @Override
+        public LineUpChange after(int games) {
+            return new Substitution(bowler, Math.max(1, fromGame - games), substitute);
         }
     }
 
@@ -65,6 +101,16 @@ public sealed interface LineUpChange {
                 throw new IllegalArgumentException(
                         "bowler " + bowler + " comes at " + arrivesMs + " ms; it must be at least 0");
             }
+        }
+
+        @Override
+        public boolean beginsBy(int games) {
+            return true;
+        }
+
+        @Override
+        public LineUpChange after(int games) {
+            return this;
         }
     }
 

@@ -47,26 +47,13 @@ public record Squad(
     }
 
     /**
-     * The squad with other groups; what is arranged for it stays, but for changes of bowlers who are in it no more.
+     * The squad under another name.
      *
-     * @param others the groups, at least one
+     * @param other a name that is alone in the event
      * @return the squad
      */
-    public Squad with(List<Group> others) {
-        Set<String> there = others.stream()
-                .flatMap(group -> group.bowlers().stream())
-                .map(Bowler::id)
-                .collect(Collectors.toSet());
-        List<LineUpChange> changes = arrangements.changes().stream()
-                .filter(change -> there.contains(change.bowler()))
-                .toList();
-        return new Squad(
-                id,
-                startMs,
-                conditioning,
-                practiceMs,
-                others,
-                new Arrangements(arrangements.breaks(), changes, arrangements.machines()));
+    public Squad withId(String other) {
+        return new Squad(other, startMs, conditioning, practiceMs, groups, arrangements);
     }
 
     /**
@@ -80,16 +67,56 @@ public record Squad(
     }
 
     /**
-     * A squad for which nothing is arranged beside its games.
+     * The squad on lanes that are made ready in another way.
      *
-     * @param id name, alone in the event
-     * @param startMs planned start of practice (ms from midnight before the first day), at least 0
-     * @param conditioning what is done to the lanes before; it is timed to end at the start
-     * @param practiceMs length of practice on the starting pair (ms), at least 0
-     * @param groups in rotation order, at least one
+     * @param other what is done to the lanes before
+     * @return the squad
      */
-    public Squad(String id, long startMs, Conditioning conditioning, long practiceMs, List<Group> groups) {
-        this(id, startMs, conditioning, practiceMs, groups, Arrangements.NONE);
+    public Squad withConditioning(Conditioning other) {
+        return new Squad(id, startMs, other, practiceMs, groups, arrangements);
+    }
+
+    /**
+     * The squad with another practice.
+     *
+     * @param otherMs length of practice on the starting pair (ms), at least 0
+     * @return the squad
+     */
+    public Squad withPractice(long otherMs) {
+        return new Squad(id, startMs, conditioning, otherMs, groups, arrangements);
+    }
+
+    /**
+     * The squad with other groups; what is arranged for it stays, but for changes of bowlers who are in it no more.
+     *
+     * @param others the groups, at least one
+     * @return the squad
+     */
+    public Squad withGroups(List<Group> others) {
+        Set<String> there = others.stream()
+                .flatMap(group -> group.bowlers().stream())
+                .map(Bowler::id)
+                .collect(Collectors.toSet());
+        return new Squad(id, startMs, conditioning, practiceMs, others, arrangements.among(there));
+    }
+
+    /**
+     * The squad with other things arranged for it.
+     *
+     * @param others breaks, changes of the line-up, machines
+     * @return the squad
+     */
+    public Squad withArrangements(Arrangements others) {
+        return new Squad(id, startMs, conditioning, practiceMs, groups, others);
+    }
+
+    /**
+     * The squad with nothing arranged beside its games.
+     *
+     * @return the squad
+     */
+    public Squad withoutArrangements() {
+        return withArrangements(Arrangements.NONE);
     }
 
     /**

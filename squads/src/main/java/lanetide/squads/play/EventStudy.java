@@ -76,14 +76,9 @@ public final class EventStudy {
         AtomicReference<EventResult> first = new AtomicReference<>();
         IntFunction<PlayingSummary> model = r -> {
             boolean example = r == 0;
-            EventResult playing = new TournamentSimulation(
-                            event,
-                            physics,
-                            lines,
-                            streams.forReplication(r),
-                            example,
-                            example ? observers : Observers.NONE)
-                    .play();
+            Setup setup = Setup.of(event, physics, lines, LuckSource.byBall(streams.forReplication(r)));
+            EventResult playing =
+                    new TournamentSimulation(example ? setup.withWindows(true).watchedBy(observers) : setup).play();
             if (example) {
                 first.set(playing);
             }

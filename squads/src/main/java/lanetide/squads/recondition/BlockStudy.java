@@ -9,9 +9,10 @@ import lanetide.squads.fairness.UnchangingLanes;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.BowlerResult;
 import lanetide.squads.play.EventResult;
-import lanetide.squads.play.LaneObserver;
 import lanetide.squads.play.LuckSource;
+import lanetide.squads.play.Observers;
 import lanetide.squads.play.Physics;
+import lanetide.squads.play.Setup;
 import lanetide.squads.play.StartingLines;
 import lanetide.squads.play.TournamentSimulation;
 import lanetide.squads.play.TypicalPlayer;
@@ -60,15 +61,11 @@ final class BlockStudy {
     private BlockPlaying play(RandomStreams streams) {
         LaneLooks eye = new LaneLooks(block.event(), physics, players, games);
         EventResult result = new TournamentSimulation(
-                        block.event(),
-                        physics,
-                        lines,
-                        LuckSource.byFrame(streams),
-                        false,
-                        looks ? eye : LaneObserver.NONE)
+                        Setup.of(block.event(), physics, lines, LuckSource.byFrame(streams))
+                                .watchedBy(looks ? Observers.of(eye) : Observers.NONE))
                 .play();
         EventResult still = new TournamentSimulation(
-                        unchanging, stillPhysics, stillLines, LuckSource.byFrame(streams), false, LaneObserver.NONE)
+                        Setup.of(unchanging, stillPhysics, stillLines, LuckSource.byFrame(streams)))
                 .play();
         double[][] change = new double[games][styles.size()];
         int[][] count = new int[games][styles.size()];

@@ -42,7 +42,7 @@ final class LongBlock {
             rotations.add(event.rotations().get(s));
             played += event.gamesOnPair(s);
         }
-        return new LongBlock(event.with(squads, rotations).withIncidents(Incidents.NONE));
+        return new LongBlock(event.withSquads(squads, rotations).withIncidents(Incidents.NONE));
     }
 
     /** The first squad three times, with the lanes done in some way before the second and the third. */
@@ -53,7 +53,7 @@ final class LongBlock {
             squads.add(copy(event, 0, i, i == 0 ? Conditioning.STRIP_AND_OIL : how));
             rotations.add(event.rotations().get(0));
         }
-        return new LongBlock(event.with(squads, rotations).withIncidents(Incidents.NONE));
+        return new LongBlock(event.withSquads(squads, rotations).withIncidents(Incidents.NONE));
     }
 
     /** The same, of which the first squad is played and not looked at. */
@@ -86,7 +86,11 @@ final class LongBlock {
                                 .toList()))
                 .toList();
         long startMs = event.squads().get(0).startMs() + number;
-        return new Squad(id, startMs, how, original.practiceMs(), groups);
+        return original.withoutArrangements()
+                .withId(id)
+                .startingAt(startMs)
+                .withConditioning(how)
+                .withGroups(groups);
     }
 
     private static int[][] ages(Rotation rotation, int[] games) {

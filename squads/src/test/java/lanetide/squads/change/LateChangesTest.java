@@ -18,6 +18,7 @@ import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.squads.change.RotationRepair.Priority;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Break;
@@ -34,6 +35,8 @@ import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Remedy;
 import lanetide.squads.model.Squad;
 import lanetide.squads.model.Stops;
+import lanetide.squads.play.EventStudy;
+import lanetide.squads.play.StudyResult;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.RotationCheck;
@@ -93,16 +96,10 @@ class LateChangesTest {
         Break rest = new Break(1, 0, 300_000);
         LineUpChange stays = new LineUpChange.Absence("0-2-1", 2);
         LineUpChange goes = new LineUpChange.Absence("0-1-1", 2);
-        Event plain = event(new Ring(1, 1).plan(2, 3, 3), 1, 3, 3);
-        Squad squad = plain.squads().get(0);
-        Squad arranged = new Squad(
-                squad.id(),
-                squad.startMs(),
-                squad.conditioning(),
-                squad.practiceMs(),
-                squad.groups(),
+        Event event = arranged(
+                event(new Ring(1, 1).plan(2, 3, 3), 1, 3, 3),
                 new Arrangements(List.of(rest), List.of(stays, goes), OptionalInt.of(1)));
-        Event event = plain.with(List.of(arranged), plain.rotations());
+        Squad arranged = event.squads().get(0);
 
         assertThat(NoShows.of(event, 0, Set.of("0-1-1")).event().squads().get(0).arrangements())
                 .isEqualTo(new Arrangements(List.of(rest), List.of(stays), OptionalInt.of(1)));
@@ -155,13 +152,71 @@ class LateChangesTest {
         assertThat(change.event().rotations()).extracting(Rotation::games).containsExactly(1, 3, 4);
         assertThat(change.event().rotations().get(0).pairOf(0, 2)).isEqualTo(2);
         assertNobodyOn(
-                event.with(
+                event.withSquads(
                         change.event().squads().subList(1, 2).stream()
-                                .map(squad -> new Squad(
-                                        squad.id(), squad.startMs(), Conditioning.STRIP_AND_OIL, 0, squad.groups()))
+                                .map(squad -> squad.withConditioning(Conditioning.STRIP_AND_OIL))
                                 .toList(),
                         change.event().rotations().subList(1, 2)),
                 Set.of(2));
+    }
+
+    @Test
+    void theSecondPartOfASquadKeepsWhatIsLeftOfItsArrangements() {
+        Bowler guest =
+                Fixtures.bowler("guest", Hand.LEFT, "power", Levels.shipped().get("league"), "urethane");
+        Break early = Break.after(1, 60_000);
+        Break atTheCut = Break.after(2, 120_000);
+        Break later = Break.after(4, 180_000);
+        Break lunch = Break.at(12 * HOUR_MS, 240_000);
+        LineUpChange gone = new LineUpChange.Absence("0-1-1", 1);
+        LineUpChange goes = new LineUpChange.Absence("0-1-2", 4);
+        LineUpChange late = new LineUpChange.LateArrival("0-2-1", 9 * HOUR_MS);
+        Event event = arranged(
+                event(new Ring(1, 1).plan(3, 3, 6), 1, 2, 2, 2),
+                new Arrangements(
+                        List.of(early, atTheCut, later, lunch),
+                        List.of(gone, goes, late, new LineUpChange.Substitution("0-3-1", 2, guest)),
+                        OptionalInt.of(1)));
+
+        List<Squad> parts = PairLoss.of(event, Set.of(2), 0, 2, Priority.FEW_CHANGES)
+                .event()
+                .squads();
+
+        assertThat(parts.get(0).arrangements())
+                .isEqualTo(new Arrangements(
+                        List.of(early),
+                        List.of(gone, late, new LineUpChange.Substitution("0-3-1", 2, guest)),
+                        OptionalInt.of(1)));
+        assertThat(parts.get(1).arrangements())
+                .isEqualTo(new Arrangements(
+                        List.of(Break.after(1, 120_000), Break.after(2, 180_000), lunch),
+                        List.of(
+                                gone,
+                                new LineUpChange.Absence("0-1-2", 2),
+                                late,
+                                new LineUpChange.Substitution("0-3-1", 1, guest)),
+                        OptionalInt.of(1)));
+    }
+
+    @Test
+    void whoIsAbsentDoesNotBowlInTheSecondPartOfASquadEither() {
+        Event event = arranged(
+                event(new Ring(1, 1).plan(3, 3, 3), 1, 2, 2, 2),
+                new Arrangements(List.of(), List.of(new LineUpChange.Absence("0-1-1", 1)), OptionalInt.empty()));
+
+        Event changed =
+                PairLoss.of(event, Set.of(2), 0, 1, Priority.FEW_CHANGES).event();
+        StudyResult played = EventStudy.run(changed, 1, 1, 1, done -> {});
+
+        assertThat(played.first().squads())
+                .hasSize(2)
+                .allSatisfy(part -> assertThat(part.bowlers())
+                        .extracting(bowler -> bowler.bowler().id())
+                        .containsExactlyInAnyOrder("0-1-2", "0-2-1", "0-2-2", "0-3-1", "0-3-2"));
+    }
+
+    private static Event arranged(Event event, Arrangements arrangements) {
+        return event.withSquads(List.of(event.squads().get(0).withArrangements(arrangements)), event.rotations());
     }
 
     @Test
@@ -319,17 +374,13 @@ class LateChangesTest {
 
     /** Squads S0, S1, ... at 8, 14, 20 o'clock of groups 1, 2, ... of bowlers such as 0-1-1. */
     private static Event event(Rotation rotation, int squads, int... sizes) {
-        List<LanePair> pairs = IntStream.range(0, rotation.pairs())
-                .mapToObj(pair -> new LanePair(2 * pair + 1, 2 * pair + 2))
-                .toList();
-        Centre centre =
-                new Centre(pairs, CATALOGUE.surfaces().get("hard-synthetic"), new LaneMachines(1, 45_000, 45_000));
+        Centre centre = Fixtures.centre(rotation.pairs(), new LaneMachines(1, 45_000, 45_000));
         List<Squad> all = new ArrayList<>();
         for (int squad = 0; squad < squads; squad++) {
-            all.add(new Squad(
+            all.add(Fixtures.squad(
                     "S" + squad, (8 + 6 * squad) * HOUR_MS, Conditioning.STRIP_AND_OIL, 600_000, groups(squad, sizes)));
         }
-        return new Event(
+        return Fixtures.event(
                 "test",
                 centre,
                 OilPattern.of("p", 12, 24, 4),

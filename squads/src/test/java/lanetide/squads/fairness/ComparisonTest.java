@@ -6,16 +6,22 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import lanetide.squads.change.PairLoss;
 import lanetide.squads.change.RotationRepair;
+import lanetide.squads.model.Arrangements;
+import lanetide.squads.model.Break;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
+import lanetide.squads.model.LineUpChange;
+import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.Ring;
+import lanetide.squads.rotation.design.Stay;
 import org.junit.jupiter.api.Test;
 
 class ComparisonTest {
@@ -115,6 +121,66 @@ class ComparisonTest {
                 .doesNotContain("fresh oil for every squad", "move 1 pair right");
         assertThat(new Changes(PLAN, Set.of()).list())
                 .allSatisfy(change -> assertThat(change.event()).isNotEqualTo(PLAN));
+    }
+
+    @Test
+    void whatIsArrangedForSquadsMakesNoRemedyOfWhatIsNone() {
+        Event plain = SmallEvents.event(
+                2,
+                new Stay().plan(2, 2, 2),
+                SmallEvents.mixed(2, 2),
+                Conditioning.STRIP_AND_OIL,
+                Conditioning.STRIP_AND_OIL);
+        Event arranged = withBreaks(plain);
+        FairnessPlan plan = new FairnessPlan(1, 24, 2, true);
+
+        List<Remedy> remedies = remedies(arranged, plan);
+
+        assertThat(new Changes(arranged, Set.of()).list())
+                .extracting(Changes.Change::words)
+                .doesNotContain("fresh oil for every squad", "stay on one pair")
+                .isEqualTo(new Changes(plain, Set.of())
+                        .list().stream().map(Changes.Change::words).toList());
+        assertThat(remedies.get(0).change()).isEqualTo("as it is");
+        assertThat(remedies.get(0).isChoice()).isTrue();
+        assertThat(remedies).isEqualTo(remedies(plain, plan));
+    }
+
+    private static List<Remedy> remedies(Event event, FairnessPlan plan) {
+        FairnessResult study = FairnessStudy.run(event, plan, 2, done -> {});
+        return RemedyStudy.run(event, Set.of(), study, plan.playings(), Costs.USUAL, 2, done -> {});
+    }
+
+    private static Event withBreaks(Event event) {
+        Arrangements rest = new Arrangements(List.of(Break.after(1, 600_000)), List.of(), OptionalInt.empty());
+        return event.withSquads(
+                event.squads().stream()
+                        .map(squad -> squad.withArrangements(rest))
+                        .toList(),
+                event.rotations());
+    }
+
+    @Test
+    void aSquadsBreaksStayAndItsLateComersGoWithItIfSquadsPlayInReverse() {
+        LineUpChange late = new LineUpChange.Absence("1-1", 2);
+        List<Squad> squads = withBreaks(FRESH).squads();
+        Event event = FRESH.withSquads(
+                List.of(
+                        squads.get(0),
+                        FRESH.squads().get(1).withArrangements(Arrangements.NONE.withChanges(List.of(late)))),
+                FRESH.rotations());
+
+        Event reversed = new Changes(event, Set.of())
+                .list().stream()
+                        .filter(change -> change.words().equals("squads in reverse order"))
+                        .findFirst()
+                        .orElseThrow()
+                        .event();
+
+        assertThat(reversed.squads()).extracting(Squad::id).containsExactly("B", "A");
+        assertThat(reversed.squads().get(0).arrangements())
+                .isEqualTo(squads.get(0).arrangements().withChanges(List.of(late)));
+        assertThat(reversed.squads().get(1).arrangements()).isEqualTo(Arrangements.NONE);
     }
 
     @Test

@@ -8,13 +8,12 @@ import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Bowler;
-import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.LaneMachines;
-import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
@@ -38,13 +37,7 @@ final class SmallEvents {
     }
 
     static Bowler bowler(String id, Hand hand, String style, String level, String cover) {
-        return new Bowler(
-                id,
-                hand,
-                CATALOGUE.styles().get(style),
-                Levels.shipped().get(level),
-                CATALOGUE.covers().get(cover),
-                CATALOGUE.covers().get("plastic"));
+        return Fixtures.bowler(id, hand, style, Levels.shipped().get(level), cover);
     }
 
     /** All the same, all from the right. */
@@ -78,15 +71,12 @@ final class SmallEvents {
         List<Rotation> rotations = new ArrayList<>();
         for (int s = 0; s < squads.length; s++) {
             String id = String.valueOf((char) ('A' + s));
-            list.add(new Squad(id, (8 + 3 * s) * HOUR_MS, squads[s], PRACTICE_MS, groups));
+            list.add(Fixtures.squad(id, (8 + 3 * s) * HOUR_MS, squads[s], PRACTICE_MS, groups));
             rotations.add(rotation);
         }
-        List<LanePair> lanes = IntStream.range(0, pairs)
-                .mapToObj(pair -> new LanePair(2 * pair + 1, 2 * pair + 2))
-                .toList();
-        return new Event(
+        return Fixtures.event(
                 "test",
-                new Centre(lanes, CATALOGUE.surfaces().get("hard-synthetic"), new LaneMachines(2, 45_000, 45_000)),
+                Fixtures.centre(pairs, new LaneMachines(2, 45_000, 45_000)),
                 OilPattern.of("test", 41 * LaneGeometry.FOOT_M, 26, 3),
                 list,
                 rotations,
@@ -107,13 +97,9 @@ final class SmallEvents {
     /** The same event with its groups changed one by one. */
     static Event withGroups(Event event, UnaryOperator<Group> change) {
         List<Squad> squads = event.squads().stream()
-                .map(squad -> new Squad(
-                        squad.id(),
-                        squad.startMs(),
-                        squad.conditioning(),
-                        squad.practiceMs(),
-                        squad.groups().stream().map(change).toList()))
+                .map(squad ->
+                        squad.withGroups(squad.groups().stream().map(change).toList()))
                 .toList();
-        return event.with(squads, event.rotations());
+        return event.withSquads(squads, event.rotations());
     }
 }

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.Explicit;
 import lanetide.squads.rotation.design.Ring;
@@ -46,7 +47,7 @@ class RefusalsTest {
     }
 
     private static Squad squad(String id, long startMs, Conditioning conditioning, Group... groups) {
-        return new Squad(id, startMs, conditioning, 0, List.of(groups));
+        return Fixtures.squad(id, startMs, conditioning, 0, List.of(groups));
     }
 
     private static Squad squad(String id, long startMs) {
@@ -55,7 +56,7 @@ class RefusalsTest {
 
     private static Event event(List<Squad> squads, List<Rotation> rotations) {
         OilPattern pattern = OilPattern.of("p", 12, 24, 4);
-        return new Event("event", CENTRE, pattern, squads, rotations, PaceOfPlay.USUAL);
+        return Fixtures.event("event", CENTRE, pattern, squads, rotations, PaceOfPlay.USUAL);
     }
 
     private static void assertRefused(ThrowingCallable making, String message) {
@@ -158,10 +159,10 @@ class RefusalsTest {
     @Test
     void aSquadNeedsGroupsAndNoNegativeTimes() {
         assertRefused(
-                () -> new Squad("A", -1, Conditioning.NONE, 5, List.of()),
+                () -> Fixtures.squad("A", -1, Conditioning.NONE, 5, List.of()),
                 "squad A: start -1 ms and practice 5 ms must be at least 0, groups 0 at least 1");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Squad("A", 0, Conditioning.NONE, -1, List.of(group("1", "a"))));
+                .isThrownBy(() -> Fixtures.squad("A", 0, Conditioning.NONE, -1, List.of(group("1", "a"))));
     }
 
     @Test
@@ -250,13 +251,8 @@ class RefusalsTest {
     }
 
     private static Squad arranged(Group group, List<LineUpChange> changes, OptionalInt machines) {
-        return new Squad(
-                "A",
-                0,
-                Conditioning.OIL_OVER,
-                0,
-                List.of(group, group("2", "x")),
-                new Arrangements(List.of(), changes, machines));
+        return Fixtures.squad("A", 0, Conditioning.OIL_OVER, 0, List.of(group, group("2", "x")))
+                .withArrangements(new Arrangements(List.of(), changes, machines));
     }
 
     @Test

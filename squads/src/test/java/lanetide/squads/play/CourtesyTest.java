@@ -9,8 +9,9 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import lanetide.des.Simulator;
+import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.SplitModel;
-import lanetide.squads.model.Bowling;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LaneCourtesy;
@@ -134,7 +135,7 @@ class CourtesyTest {
                 .map(g -> 1 + random.nextInt(4))
                 .toArray();
         Rotation rotation = Events.random(sizes.length, pairs, 1 + random.nextInt(3), random);
-        Squad squad = new Squad("A", Events.START_MS, Conditioning.OIL_OVER, 0, Events.groups(sizes));
+        Squad squad = Fixtures.squad("A", Events.START_MS, Conditioning.OIL_OVER, 0, Events.groups(sizes));
         LaneCourtesy courtesy = new LaneCourtesy(1 + random.nextInt(2), random.nextInt(20_000));
 
         List<TimetableEntry> with = timetable(usual().withCourtesy(courtesy), pairs, rotation, squad, seed);
@@ -150,22 +151,14 @@ class CourtesyTest {
 
     private static List<TimetableEntry> timetable(
             PaceOfPlay pace, int pairs, Rotation rotation, Squad squad, long seed) {
-        Event event = new Event(
-                "still",
-                Events.centre(pairs),
-                Events.PATTERN,
-                List.of(squad),
-                List.of(rotation),
-                pace,
-                new Laws(Laws.USUAL.friction(), SplitModel.NONE),
-                Bowling.USUAL);
+        Event event = Events.event(Events.centre(pairs), rotation, pace, squad)
+                .withLaws(new Laws(Laws.USUAL.friction(), SplitModel.NONE));
         Physics physics = Physics.under(event.laws());
-        return new TournamentSimulation(
+        return new TournamentSimulation(Setup.of(
                         event,
                         physics,
                         new StartingLines(event, physics),
-                        new lanetide.des.random.RandomStreams(seed).forReplication(0),
-                        false)
+                        LuckSource.byBall(new RandomStreams(seed).forReplication(0))))
                 .play()
                 .timetable();
     }

@@ -7,8 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
-import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;
@@ -217,7 +217,7 @@ class DayTest {
         long startMs = Events.START_MS;
         for (int s = 0; s < squads.length; s++) {
             Conditioning conditioning = s == 0 ? Conditioning.STRIP_AND_OIL : any(random);
-            squads[s] = new Squad(
+            squads[s] = Fixtures.squad(
                     String.valueOf((char) ('A' + s)),
                     startMs,
                     conditioning,
@@ -248,12 +248,8 @@ class DayTest {
     @Test
     void anEventIsPlayedOnceByOneSimulation() {
         Event event = Events.onePair(1, Events.bowler("a"));
-        TournamentSimulation simulation = new TournamentSimulation(
-                event,
-                Events.PHYSICS,
-                new StartingLines(event, Events.PHYSICS),
-                new RandomStreams(1).forReplication(0),
-                false);
+        TournamentSimulation simulation =
+                new TournamentSimulation(Events.setup(event, new StartingLines(event, Events.PHYSICS), 1));
         simulation.play();
 
         assertThatIllegalStateException()

@@ -10,6 +10,7 @@ import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Adaptation;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Centre;
@@ -52,11 +53,7 @@ final class Events {
     }
 
     static Centre centre(int pairs, int machines) {
-        List<LanePair> lanes = IntStream.range(0, pairs)
-                .mapToObj(pair -> new LanePair(2 * pair + 1, 2 * pair + 2))
-                .toList();
-        return new Centre(
-                lanes, CATALOGUE.surfaces().get("hard-synthetic"), new LaneMachines(machines, STRIP_MS, OIL_MS));
+        return Fixtures.centre(pairs, new LaneMachines(machines, STRIP_MS, OIL_MS));
     }
 
     /** The centre with more pairs, which are kept spare. */
@@ -80,13 +77,7 @@ final class Events {
     }
 
     static Bowler bowler(String id, Hand hand, String style, Level level, String cover) {
-        return new Bowler(
-                id,
-                hand,
-                CATALOGUE.styles().get(style),
-                level,
-                CATALOGUE.covers().get(cover),
-                CATALOGUE.covers().get("plastic"));
+        return Fixtures.bowler(id, hand, style, level, cover);
     }
 
     static Bowler bowler(String id) {
@@ -138,7 +129,7 @@ final class Events {
     }
 
     static Squad squad(String id, long startMs, Conditioning conditioning, List<Group> groups) {
-        return new Squad(id, startMs, conditioning, PRACTICE_MS, groups);
+        return Fixtures.squad(id, startMs, conditioning, PRACTICE_MS, groups);
     }
 
     static Event event(Centre centre, Rotation rotation, Squad... squads) {
@@ -148,7 +139,7 @@ final class Events {
     static Event event(Centre centre, Rotation rotation, PaceOfPlay pace, Squad... squads) {
         List<Rotation> rotations =
                 IntStream.range(0, squads.length).mapToObj(s -> rotation).toList();
-        return new Event("test", centre, PATTERN, List.of(squads), rotations, pace);
+        return Fixtures.event("test", centre, PATTERN, List.of(squads), rotations, pace);
     }
 
     /** One squad on fresh oil. */
@@ -184,8 +175,12 @@ final class Events {
 
     static EventResult play(Event event, long seed, boolean withWindows) {
         StartingLines lines = new StartingLines(event, PHYSICS);
-        return new TournamentSimulation(event, PHYSICS, lines, new RandomStreams(seed).forReplication(0), withWindows)
-                .play();
+        return new TournamentSimulation(setup(event, lines, seed).withWindows(withWindows)).play();
+    }
+
+    /** The first playing of a seed. */
+    static Setup setup(Event event, StartingLines lines, long seed) {
+        return Setup.of(event, PHYSICS, lines, LuckSource.byBall(new RandomStreams(seed).forReplication(0)));
     }
 
     static double mean(EventResult result) {

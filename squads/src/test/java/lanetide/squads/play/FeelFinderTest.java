@@ -14,6 +14,7 @@ import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Delivery;
 import lanetide.oilflow.motion.RowMarch;
 import lanetide.oilflow.pocket.PinCarry;
+import lanetide.squads.fixture.Fixtures;
 import org.apache.commons.math3.stat.StatUtils;
 import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
@@ -75,9 +76,7 @@ class FeelFinderTest {
     }
 
     private static LineFeel feel(OilPattern pattern) {
-        var event = Events.onePair(1, Events.bowler("a"));
-        var there = new lanetide.squads.model.Event(
-                "there", event.centre(), pattern, event.squads(), event.rotations(), event.pace());
+        var there = Fixtures.withPattern(Events.onePair(1, Events.bowler("a")), pattern);
         return new StartingLines(there, Events.PHYSICS)
                 .feel(StartingLines.player(Events.bowler("a"), there, Events.PHYSICS));
     }

@@ -52,14 +52,8 @@ class HeadlinesTest {
         StartingLines lines = new StartingLines(event, Events.PHYSICS);
         return IntStream.range(0, PLAYINGS)
                 .mapToObj(r -> new RandomStreams(1).forReplication(r))
-                .map(luck -> new TournamentSimulation(
-                                event,
-                                Events.PHYSICS,
-                                lines,
-                                luck,
-                                false,
-                                Observers.NONE,
-                                permuted ? Simulator.permutingTies(luck.stream("ties")) : new Simulator())
+                .map(luck -> new TournamentSimulation(Setup.of(event, Events.PHYSICS, lines, LuckSource.byBall(luck))
+                                .on(permuted ? Simulator.permutingTies(luck.stream("ties")) : new Simulator()))
                         .play())
                 .toList();
     }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import lanetide.oilflow.film.SplitModel;
 import lanetide.oilflow.friction.FrictionModel;
-import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Laws;
 import org.junit.jupiter.api.Test;
@@ -42,15 +41,6 @@ class LawsTest {
     }
 
     private static StudyResult play(Laws laws) {
-        Event event = new Event(
-                USUAL.name(),
-                USUAL.centre(),
-                USUAL.pattern(),
-                USUAL.squads(),
-                USUAL.rotations(),
-                USUAL.pace(),
-                laws,
-                Bowling.USUAL);
-        return EventStudy.run(event, SEED, 1, 1, done -> {});
+        return EventStudy.run(USUAL.withLaws(laws), SEED, 1, 1, done -> {});
     }
 }

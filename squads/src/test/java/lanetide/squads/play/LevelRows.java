@@ -7,6 +7,7 @@ import java.util.stream.LongStream;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 
@@ -96,7 +97,7 @@ final class LevelRows {
 
     private static Event on(OilPattern pattern, int games, List<Bowler> bowlers) {
         Event event = Events.onePair(games, bowlers.toArray(Bowler[]::new));
-        return new Event(event.name(), event.centre(), pattern, event.squads(), event.rotations(), event.pace());
+        return Fixtures.withPattern(event, pattern);
     }
 
     private static List<Bowler> fourOf(String level) {

@@ -28,13 +28,8 @@ class LineUpTest {
     }
 
     private static Event event(List<Group> groups, List<Break> breaks, LineUpChange... changes) {
-        Squad squad = new Squad(
-                "A",
-                Events.START_MS,
-                Conditioning.STRIP_AND_OIL,
-                Events.PRACTICE_MS,
-                groups,
-                new Arrangements(breaks, List.of(changes), OptionalInt.empty()));
+        Squad squad = Events.squad("A", Events.START_MS, Conditioning.STRIP_AND_OIL, groups)
+                .withArrangements(new Arrangements(breaks, List.of(changes), OptionalInt.empty()));
         return Events.event(Events.centre(2), Events.stay(groups.size(), 2, GAMES), squad);
     }
 

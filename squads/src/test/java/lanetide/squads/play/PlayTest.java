@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lanetide.oilflow.lane.Hand;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
@@ -186,7 +187,7 @@ class PlayTest {
 
     @Test
     void withoutPracticeTheFirstBallCounts() {
-        Squad squad = new Squad("A", Events.START_MS, Conditioning.STRIP_AND_OIL, 0, Events.groups(2));
+        Squad squad = Fixtures.squad("A", Events.START_MS, Conditioning.STRIP_AND_OIL, 0, Events.groups(2));
         PaceOfPlay still = new PaceOfPlay(0, 0, 0, 0, 0, 0, 0, LaneCourtesy.NONE);
 
         WatchedSquad watched = WatchedSquad.play(Events.event(Events.centre(1), Events.stay(1, 1, 1), still, squad), 1);

@@ -106,8 +106,11 @@ class RandomnessTest {
         int replications = 8;
         StartingLines lines = new StartingLines(EVENT, Events.PHYSICS);
         List<EventResult> alone = IntStream.range(0, replications)
-                .mapToObj(r -> new TournamentSimulation(
-                                EVENT, Events.PHYSICS, lines, new RandomStreams(3).forReplication(r), false)
+                .mapToObj(r -> new TournamentSimulation(Setup.of(
+                                EVENT,
+                                Events.PHYSICS,
+                                lines,
+                                LuckSource.byBall(new RandomStreams(3).forReplication(r))))
                         .play())
                 .toList();
 

@@ -9,6 +9,7 @@ import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.SheetPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.line.Line;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import org.junit.jupiter.api.Test;
@@ -67,6 +68,6 @@ class StartingLinesTest {
 
     private static Event on(OilPattern pattern, Bowler... bowlers) {
         Event usual = Events.onePair(1, bowlers);
-        return new Event(usual.name(), usual.centre(), pattern, usual.squads(), usual.rotations(), usual.pace());
+        return Fixtures.withPattern(usual, pattern);
     }
 }

@@ -2,8 +2,6 @@ package lanetide.squads.play;
 
 import java.util.List;
 import java.util.stream.LongStream;
-import lanetide.des.Simulator;
-import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.lane.Hand;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
@@ -44,7 +42,7 @@ final class Strategies {
 
     /** One playing of an event of one squad, without windows. */
     static List<BowlerResult> play(Event event, StartingLines lines, long seed) {
-        return new TournamentSimulation(event, Events.PHYSICS, lines, new RandomStreams(seed).forReplication(0), false)
+        return new TournamentSimulation(Events.setup(event, lines, seed))
                 .play()
                 .squads()
                 .get(0)
@@ -53,16 +51,10 @@ final class Strategies {
 
     private static double judged(Event event, StartingLines lines, long seed, Knowledge knowledge) {
         Agents agents = new Agents(event, lines, Events.PHYSICS);
-        TournamentSimulation playing = new TournamentSimulation(
-                event,
-                Events.PHYSICS,
-                lines,
-                (bowler, player) ->
-                        bowler.id().equals("judged") ? agents.of(bowler, player, knowledge) : agents.of(bowler, player),
-                LuckSource.byBall(new RandomStreams(seed).forReplication(0)),
-                false,
-                Observers.NONE,
-                new Simulator());
+        TournamentSimulation playing = new TournamentSimulation(Events.setup(event, lines, seed)
+                .withAgents((bowler, player) -> bowler.id().equals("judged")
+                        ? agents.of(bowler, player, knowledge)
+                        : agents.of(bowler, player)));
         return playing.play().squads().get(0).bowlers().get(0).meanScore();
     }
 

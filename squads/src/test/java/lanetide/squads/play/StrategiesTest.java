@@ -3,6 +3,7 @@ package lanetide.squads.play;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Knowledge;
@@ -60,14 +61,6 @@ class StrategiesTest {
     }
 
     private static Event playedBy(Event event, Knowledge knowledge) {
-        return new Event(
-                event.name(),
-                event.centre(),
-                event.pattern(),
-                event.squads(),
-                event.rotations(),
-                event.pace(),
-                event.laws(),
-                new Bowling(knowledge, 0, Scoring.USUAL));
+        return Fixtures.withBowling(event, new Bowling(knowledge, 0, Scoring.USUAL));
     }
 }

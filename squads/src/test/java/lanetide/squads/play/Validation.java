@@ -14,6 +14,7 @@ import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Delivery;
 import lanetide.oilflow.motion.RowMarch;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
@@ -145,7 +146,7 @@ final class Validation {
         int pairs = 12;
         List<Group> groups =
                 Events.groups(IntStream.generate(() -> 6).limit(pairs).toArray());
-        Squad squad = new Squad("A", Events.START_MS, Conditioning.STRIP_AND_OIL, 10 * Events.MINUTE_MS, groups);
+        Squad squad = Fixtures.squad("A", Events.START_MS, Conditioning.STRIP_AND_OIL, 10 * Events.MINUTE_MS, groups);
         Event event = Events.event(Events.centre(pairs, 2), Events.stay(pairs, pairs, 6), PaceOfPlay.USUAL, squad);
         EventResult result = Events.play(event, 1);
         double hours =
@@ -179,7 +180,7 @@ final class Validation {
         int pairs = 12;
         int[] sizes = IntStream.generate(() -> 4).limit(pairs).toArray();
         Squad[] squads = IntStream.range(0, 3)
-                .mapToObj(s -> new Squad(
+                .mapToObj(s -> Fixtures.squad(
                         String.valueOf((char) ('A' + s)),
                         Events.START_MS,
                         s == 0 ? Conditioning.STRIP_AND_OIL : Conditioning.NONE,

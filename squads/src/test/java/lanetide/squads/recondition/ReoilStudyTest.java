@@ -13,19 +13,16 @@ import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.SplitModel;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Bowler;
-import lanetide.squads.model.Bowling;
-import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.LaneMachines;
-import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Laws;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
-import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.design.Ring;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -53,19 +50,14 @@ class ReoilStudyTest {
                         String.valueOf(g),
                         List.of(bowler(g + "a", Hand.RIGHT, "power"), bowler(g + "b", Hand.LEFT, "stroker"))))
                 .toList();
-        Centre centre = new Centre(
-                List.of(new LanePair(1, 2), new LanePair(3, 4)),
-                CATALOGUE.surfaces().get("hard-synthetic"),
-                new LaneMachines(1, 45_000, 45_000));
-        return new Event(
-                "test",
-                centre,
-                OilPattern.of("test", 41 * LaneGeometry.FOOT_M, 26, 3),
-                List.of(new Squad("A", 0, Conditioning.STRIP_AND_OIL, 600_000, groups)),
-                List.of(new Ring(1, 1).plan(2, 2, 2)),
-                PaceOfPlay.USUAL,
-                new Laws(Laws.USUAL.friction(), split),
-                Bowling.USUAL);
+        return Fixtures.event(
+                        "test",
+                        Fixtures.centre(2, new LaneMachines(1, 45_000, 45_000)),
+                        OilPattern.of("test", 41 * LaneGeometry.FOOT_M, 26, 3),
+                        List.of(Fixtures.squad("A", 0, Conditioning.STRIP_AND_OIL, 600_000, groups)),
+                        List.of(new Ring(1, 1).plan(2, 2, 2)),
+                        PaceOfPlay.USUAL)
+                .withLaws(new Laws(Laws.USUAL.friction(), split));
     }
 
     private static Bowler bowler(String id, Hand hand, String style) {

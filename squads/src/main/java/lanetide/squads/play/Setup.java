@@ -1,0 +1,80 @@
+package lanetide.squads.play;
+
+import java.util.function.BiFunction;
+import lanetide.des.Simulator;
+import lanetide.oilflow.line.Player;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Event;
+
+/**
+ * What a single playing of an event takes. Its luck, its agents and its clock serve that playing alone.
+ *
+ * @param event what is played
+ * @param physics under which laws
+ * @param startingLines the lines bowlers bring; they must know the kinds of bowlers of the event
+ * @param luck source of all chance
+ * @param withWindows whether exit windows are worked out after every game, which takes longer than the play itself
+ * @param observers who watch
+ * @param agents gives every bowler the agent that chooses his lines
+ * @param simulator the clock
+ */
+public record Setup(
+        Event event,
+        Physics physics,
+        StartingLines startingLines,
+        LuckSource luck,
+        boolean withWindows,
+        Observers observers,
+        BiFunction<Bowler, Player, BowlerAgent> agents,
+        Simulator simulator) {
+    /**
+     * A playing that nobody watches, by bowlers as the event has them.
+     *
+     * @param event what is played
+     * @param physics under which laws
+     * @param startingLines the lines bowlers bring; they must know the kinds of bowlers of the event
+     * @param luck source of all chance
+     * @return its setup, without windows
+     */
+    public static Setup of(Event event, Physics physics, StartingLines startingLines, LuckSource luck) {
+        return new Setup(
+                event,
+                physics,
+                startingLines,
+                luck,
+                false,
+                Observers.NONE,
+                new Agents(event, startingLines, physics)::of,
+                new Simulator());
+    }
+
+    /**
+     * The same with exit windows, or without.
+     *
+     * @param wanted whether they are worked out after every game
+     * @return the setup
+     */
+    public Setup withWindows(boolean wanted) {
+        return new Setup(event, physics, startingLines, luck, wanted, observers, agents, simulator);
+    }
+
+    /**
+     * The same before others' eyes.
+     *
+     * @param others who watch
+     * @return the setup
+     */
+    public Setup watchedBy(Observers others) {
+        return new Setup(event, physics, startingLines, luck, withWindows, others, agents, simulator);
+    }
+
+    /** The same with other agents, to compare one bowler's ways among bowlers who keep theirs. */
+    Setup withAgents(BiFunction<Bowler, Player, BowlerAgent> others) {
+        return new Setup(event, physics, startingLines, luck, withWindows, observers, others, simulator);
+    }
+
+    /** The same on another clock, such as one that permutes events of the same time and phase. */
+    Setup on(Simulator other) {
+        return new Setup(event, physics, startingLines, luck, withWindows, observers, agents, other);
+    }
+}
