@@ -55,7 +55,7 @@ public final class JsonAnswer {
     }
 
     /** Puts what an answer rests on and the scenario does not state. */
-    static void putAssumptions(ObjectNode answer, List<Assumption> assumptions) {
+    public static void putAssumptions(ObjectNode answer, List<Assumption> assumptions) {
         ArrayNode array = answer.putArray("assumptions");
         for (Assumption taken : assumptions) {
             ObjectNode node = array.addObject();
@@ -66,17 +66,17 @@ public final class JsonAnswer {
     }
 
     /** Puts the cautions that stand in every answer about lanes and balls. */
-    static void putCautions(ObjectNode answer) {
+    public static void putCautions(ObjectNode answer) {
         Cautions.ALL.forEach(answer.putArray("cautions")::add);
     }
 
     /** Puts an object, or null where there is nothing to write. */
-    static <T> void put(ObjectNode node, String field, Optional<T> value, BiConsumer<ObjectNode, T> write) {
+    public static <T> void put(ObjectNode node, String field, Optional<T> value, BiConsumer<ObjectNode, T> write) {
         value.ifPresentOrElse(known -> write.accept(node.putObject(field), known), () -> node.putNull(field));
     }
 
     /** Puts the ends of an interval, rounded to so many decimals; null for NaN. */
-    static void putInterval(ObjectNode node, String field, double low, double high, int decimals) {
+    public static void putInterval(ObjectNode node, String field, double low, double high, int decimals) {
         ObjectNode interval = node.putObject(field);
         put(interval, "low", low, decimals);
         put(interval, "high", high, decimals);

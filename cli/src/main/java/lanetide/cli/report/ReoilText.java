@@ -3,6 +3,7 @@ package lanetide.cli.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import lanetide.cli.fairness.EffectWords;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.recondition.Basis;
 import lanetide.squads.recondition.CurvePoint;

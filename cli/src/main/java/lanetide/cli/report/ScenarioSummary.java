@@ -23,7 +23,7 @@ import lanetide.squads.score.TenpinScore;
 public final class ScenarioSummary {
     private ScenarioSummary() {}
 
-    static void add(Page page, Scenario scenario, boolean metric) {
+    public static void add(Page page, Scenario scenario, boolean metric) {
         Event event = scenario.event();
         page.heading("What the scenario says");
         page.item(event.name() + ", seed " + scenario.seed() + ".");
@@ -39,7 +39,7 @@ public final class ScenarioSummary {
         assumptions(page, scenario.assumptions());
     }
 
-    static void assumptions(Page page, List<Assumption> assumptions) {
+    public static void assumptions(Page page, List<Assumption> assumptions) {
         if (!assumptions.isEmpty()) {
             page.heading("What the answer rests on, and where it comes from");
             assumptions.forEach(taken -> page.item(taken.name() + ": " + taken.value() + " (" + taken.source() + ")."));

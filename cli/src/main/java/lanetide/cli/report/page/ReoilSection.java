@@ -2,7 +2,7 @@ package lanetide.cli.report.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import lanetide.cli.report.EffectWords;
+import lanetide.cli.fairness.EffectWords;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.ReoilWords;
 import lanetide.squads.recondition.Basis;

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import lanetide.cli.report.FairnessJson;
+import lanetide.cli.fairness.FairnessJson;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.report.ReoilJson;
 import lanetide.cli.report.SimulateJson;

@@ -1,6 +1,7 @@
-package lanetide.cli.report;
+package lanetide.cli.compare;
 
 import java.util.List;
+import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.Difference;

@@ -1,4 +1,4 @@
-package lanetide.cli.report;
+package lanetide.cli.rotate;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,10 +6,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import lanetide.cli.rotate.Alternative;
-import lanetide.cli.rotate.LateChanges;
-import lanetide.cli.rotate.RotationAnswer;
-import lanetide.cli.rotate.SquadRotation;
+import lanetide.cli.report.Cautions;
+import lanetide.cli.report.Figures;
+import lanetide.cli.report.Page;
 import lanetide.cli.scenario.RotationDesigns;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.rotation.Rotation;

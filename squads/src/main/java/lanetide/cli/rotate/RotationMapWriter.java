@@ -1,10 +1,10 @@
-package lanetide.squads.rotation;
+package lanetide.cli.rotate;
 
 import java.io.StringWriter;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import lanetide.squads.rotation.RotationMap.Passage;
-import lanetide.squads.rotation.RotationMap.Stop;
+import lanetide.cli.rotate.RotationMap.Passage;
+import lanetide.cli.rotate.RotationMap.Stop;
 import org.jgrapht.nio.Attribute;
 import org.jgrapht.nio.AttributeType;
 import org.jgrapht.nio.DefaultAttribute;

@@ -1,12 +1,11 @@
-package lanetide.cli.report;
+package lanetide.cli.rotate;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import lanetide.cli.rotate.LateChanges;
-import lanetide.cli.rotate.PairRow;
+import lanetide.cli.report.Figures;
 import lanetide.cli.scenario.TimeOfDay;
 import lanetide.squads.change.Change;
 import lanetide.squads.model.Event;

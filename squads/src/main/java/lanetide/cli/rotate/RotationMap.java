@@ -1,6 +1,9 @@
-package lanetide.squads.rotation;
+package lanetide.cli.rotate;
 
 import java.util.List;
+import lanetide.squads.rotation.Move;
+import lanetide.squads.rotation.Rotation;
+import lanetide.squads.rotation.Session;
 import org.jgrapht.Graph;
 import org.jgrapht.graph.AsUnmodifiableGraph;
 import org.jgrapht.graph.builder.GraphTypeBuilder;

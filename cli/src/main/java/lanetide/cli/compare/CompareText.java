@@ -1,7 +1,12 @@
-package lanetide.cli.report;
+package lanetide.cli.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanetide.cli.fairness.EffectWords;
+import lanetide.cli.report.Cautions;
+import lanetide.cli.report.Figures;
+import lanetide.cli.report.Page;
+import lanetide.cli.report.ScenarioSummary;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.Difference;
 

@@ -1,11 +1,9 @@
-package lanetide.cli.report;
+package lanetide.cli.rotate;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lanetide.cli.rotate.Alternative;
-import lanetide.cli.rotate.PairRow;
-import lanetide.cli.rotate.SquadRotation;
+import lanetide.cli.report.Figures;
 import lanetide.cli.scenario.RotationDesigns;
 import lanetide.squads.rotation.CarryOver;
 import lanetide.squads.rotation.RepeatedVisit;

@@ -1,9 +1,11 @@
-package lanetide.cli.report;
+package lanetide.cli.rotate;
 
 import java.util.Collection;
 import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.stream.IntStream;
+import lanetide.cli.report.ConstantName;
+import lanetide.cli.report.JsonAnswer;
 import lanetide.squads.model.Event;
 import lanetide.squads.rotation.CarryOver;
 import lanetide.squads.rotation.RepeatedVisit;
@@ -17,11 +19,11 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What a plan alone tells of an event's rotations, in the fields that several answers share. */
-final class StructureJson {
+public final class StructureJson {
     private StructureJson() {}
 
     /** The checks of all squads together: repeats and indices added up, the range of predecessors, the mean walk. */
-    static void checks(ObjectNode node, Event event) {
+    public static void checks(ObjectNode node, Event event) {
         List<Rotation> rotations = event.rotations();
         List<RotationReport> reports = rotations.stream().map(RotationCheck::of).toList();
         node.put("isPermutation", reports.stream().allMatch(RotationReport::isPermutation));

@@ -1,7 +1,7 @@
-package lanetide.cli.report;
+package lanetide.cli.rotate;
 
 import java.util.List;
-import lanetide.cli.rotate.RotationAnswer;
+import lanetide.cli.report.CsvRows;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.Rotation;

@@ -1,9 +1,11 @@
-package lanetide.cli.report;
+package lanetide.cli.rotate;
 
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import lanetide.cli.report.Figures;
+import lanetide.cli.report.Page;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.check.GroupExposure;

@@ -1,8 +1,10 @@
-package lanetide.cli.report;
+package lanetide.cli.fairness;
 
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import lanetide.cli.report.ConstantName;
+import lanetide.cli.report.Figures;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.Evenness;

@@ -1,7 +1,8 @@
-package lanetide.cli.report;
+package lanetide.cli.fairness;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanetide.cli.report.Figures;
 import lanetide.squads.fairness.Remedy;
 
 /** Changes that could mend an event, as a table for people. */

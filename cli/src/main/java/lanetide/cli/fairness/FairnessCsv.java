@@ -1,6 +1,8 @@
-package lanetide.cli.report;
+package lanetide.cli.fairness;
 
 import java.util.List;
+import lanetide.cli.report.CsvRows;
+import lanetide.cli.report.Figures;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.FairnessResult;

@@ -1,8 +1,11 @@
-package lanetide.cli.report;
+package lanetide.cli.fairness;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lanetide.cli.report.Cautions;
+import lanetide.cli.report.Figures;
+import lanetide.cli.report.Page;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;

@@ -1,4 +1,4 @@
-package lanetide.squads.rotation;
+package lanetide.cli.rotate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -9,8 +9,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.LongStream;
-import lanetide.squads.rotation.RotationMap.Passage;
-import lanetide.squads.rotation.RotationMap.Stop;
+import lanetide.cli.rotate.RotationMap.Passage;
+import lanetide.cli.rotate.RotationMap.Stop;
+import lanetide.squads.rotation.Hands;
+import lanetide.squads.rotation.Rotation;
+import lanetide.squads.rotation.Session;
 import lanetide.squads.rotation.design.Ring;
 import lanetide.squads.rotation.design.Shuffled;
 import lanetide.squads.rotation.design.Stay;

@@ -1,13 +1,8 @@
-package lanetide.cli.report;
+package lanetide.cli.rotate;
 
 import java.util.Optional;
 import java.util.OptionalInt;
-import lanetide.cli.rotate.Alternative;
-import lanetide.cli.rotate.LateChanges;
-import lanetide.cli.rotate.PairRow;
-import lanetide.cli.rotate.RotationAnswer;
-import lanetide.cli.rotate.RotationNote;
-import lanetide.cli.rotate.SquadRotation;
+import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.RotationDesigns;
 import lanetide.cli.scenario.TimeOfDay;

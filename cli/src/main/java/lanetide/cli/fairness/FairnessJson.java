@@ -1,7 +1,9 @@
-package lanetide.cli.report;
+package lanetide.cli.fairness;
 
 import java.util.List;
 import java.util.Optional;
+import lanetide.cli.report.JsonAnswer;
+import lanetide.cli.rotate.StructureJson;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.Effect;

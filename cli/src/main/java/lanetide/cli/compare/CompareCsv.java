@@ -1,6 +1,8 @@
-package lanetide.cli.report;
+package lanetide.cli.compare;
 
 import java.util.List;
+import lanetide.cli.report.CsvRows;
+import lanetide.cli.report.Figures;
 import lanetide.squads.fairness.Difference;
 
 /** What differs as a table: one row for each thing compared. */

@@ -1,8 +1,8 @@
-package lanetide.cli.report;
+package lanetide.cli.rotate;
 
 import java.util.ArrayList;
 import java.util.List;
-import lanetide.cli.rotate.PairRow;
+import lanetide.cli.report.Page;
 import lanetide.squads.rotation.Rotation;
 
 /** A rotation as a scenario writes it: one row a game, in it the pair of every group. */

@@ -1,0 +1,2 @@
+/** What {@code compare} answers: as text, JSON and a table. */
+package lanetide.cli.compare;

@@ -1,0 +1,2 @@
+/** What {@code fairness} answers: its sentences, as text, JSON and a table. */
+package lanetide.cli.fairness;
