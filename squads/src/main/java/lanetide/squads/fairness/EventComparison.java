@@ -17,9 +17,17 @@ import lanetide.squads.model.Event;
 import lanetide.squads.play.BowlerResult;
 import lanetide.squads.play.EventResult;
 import lanetide.squads.play.LaneState;
+import lanetide.squads.play.LuckSource;
+import lanetide.squads.play.Physics;
+import lanetide.squads.play.Setup;
 import lanetide.squads.play.SquadResult;
+import lanetide.squads.play.StartingLines;
+import lanetide.squads.play.TournamentSimulation;
 
-/** Plays two events with the same luck for bowlers of the same name, and says what differs and whether that is real. */
+/**
+ * Plays two events as they are planned, with their breaks, changes of the line-up and incidents, and with the same luck for bowlers of
+ * the same squad and name and for lanes of the same number, and says what differs and whether that is real.
+ */
 public final class EventComparison {
     private static final double LEVEL = 0.95;
     private static final double ALPHA = 0.05;
@@ -44,15 +52,27 @@ public final class EventComparison {
         if (replications < FEWEST_REPLICATIONS) {
             throw new IllegalArgumentException("replications is " + replications + ", but must be at least 2");
         }
-        EventScores first = new EventScores(a, new Seats(a));
-        EventScores second = new EventScores(b, new Seats(b));
+        Playable first = Playable.of(a);
+        Playable second = Playable.of(b);
         RandomStreams streams = new RandomStreams(seed);
         List<Pair> pairs = Replications.run(
                 replications,
                 threads,
-                r -> new Pair(first.asDrawn(streams.forReplication(r)), second.asDrawn(streams.forReplication(r))),
+                r -> new Pair(first.play(streams.forReplication(r)), second.play(streams.forReplication(r))),
                 done -> onDone.accept(2 * done));
         return judged(quantities(a, b), pairs);
+    }
+
+    /** An event and what it takes to play it often. */
+    private record Playable(Event event, Physics physics, StartingLines lines) {
+        static Playable of(Event event) {
+            Physics physics = Physics.under(event.laws());
+            return new Playable(event, physics, new StartingLines(event, physics));
+        }
+
+        EventResult play(RandomStreams luck) {
+            return new TournamentSimulation(Setup.of(event, physics, lines, LuckSource.byFrameInSquads(luck))).play();
+        }
     }
 
     /** Two playings with the same luck. */

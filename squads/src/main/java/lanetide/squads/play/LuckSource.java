@@ -38,6 +38,16 @@ public interface LuckSource {
     }
 
     /**
+     * The same for comparing events, in which bowlers of one name may play in several squads: it is keyed by squad and name.
+     *
+     * @param streams source of all chance
+     * @return the luck of a playing
+     */
+    static LuckSource byFrameInSquads(RandomStreams streams) {
+        return of(streams, (squad, bowler) -> new FrameLuck(streams, "bowler/" + squad + "/" + bowler.id()));
+    }
+
+    /**
      * The chance of the lanes: their stops.
      *
      * @return the streams, from which each lane has its own by its number

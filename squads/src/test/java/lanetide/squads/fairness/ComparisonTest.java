@@ -16,15 +16,19 @@ import lanetide.squads.model.Break;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.Incidents;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.LineUpChange;
+import lanetide.squads.model.PlannedFault;
 import lanetide.squads.model.Squad;
+import lanetide.squads.model.Stops;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.Ring;
 import lanetide.squads.rotation.design.Stay;
 import org.junit.jupiter.api.Test;
 
 class ComparisonTest {
+    private static final long MINUTE_MS = 60_000;
     private static final Event PLAN = SmallEvents.twoSquads(SmallEvents.mixed(2, 3), 2, Conditioning.OIL_OVER);
     private static final Event FRESH = SmallEvents.twoSquads(SmallEvents.mixed(2, 3), 2, Conditioning.STRIP_AND_OIL);
 
@@ -62,6 +66,66 @@ class ComparisonTest {
                 .filteredOn(difference -> difference.quantity().equals("mean score of squad A"))
                 .singleElement()
                 .satisfies(difference -> assertThat(difference.difference()).isEqualTo(0.0));
+    }
+
+    @Test
+    void aBreakOfAnHourIsFoundInTheEndsOfTheSquads() {
+        List<Difference> differences = EventComparison.run(PLAN, withBreaks(PLAN, 60 * MINUTE_MS), 1, 3, 2, done -> {});
+
+        assertThat(List.of("end of squad A", "end of squad B"))
+                .allSatisfy(end -> assertThat(found(differences, end)).satisfies(difference -> {
+                    assertThat(difference.difference()).isCloseTo(60, within(3.0));
+                    assertThat(difference.isReal()).isTrue();
+                }));
+    }
+
+    @Test
+    void aSquadThatStartsAnHourLaterIsDoneAnHourLater() {
+        Squad first = PLAN.squads().get(0);
+        Event later = PLAN.withSquads(
+                List.of(
+                        first.startingAt(first.startMs() + 60 * MINUTE_MS),
+                        PLAN.squads().get(1)),
+                PLAN.rotations());
+
+        List<Difference> differences = EventComparison.run(PLAN, later, 1, 3, 2, done -> {});
+
+        assertThat(found(differences, "end of squad A").difference()).isEqualTo(60);
+        assertThat(found(differences, "end of squad A").isReal()).isTrue();
+        assertThat(found(differences, "end of squad B").difference()).isEqualTo(0.0);
+        assertThat(found(differences, "mean score").difference()).isEqualTo(0.0);
+    }
+
+    @Test
+    void whoStaysAwayAndLanesOutOfOrderAreFoundToo() {
+        Squad first = PLAN.squads().get(0);
+        Event away = PLAN.withSquads(
+                List.of(
+                        first.withArrangements(Arrangements.NONE.withChanges(
+                                List.of(new LineUpChange.Absence("1-1", 1), new LineUpChange.Absence("2-1", 1)))),
+                        PLAN.squads().get(1)),
+                PLAN.rotations());
+        PlannedFault fault = new PlannedFault(1, first.startMs() + 15 * MINUTE_MS, 30 * MINUTE_MS);
+        Event broken = PLAN.withIncidents(
+                new Incidents(Stops.NEVER, Stops.NEVER, List.of(fault), 1, Incidents.NONE.remedy(), 60 * MINUTE_MS));
+
+        assertThat(found(EventComparison.run(PLAN, away, 1, 3, 2, done -> {}), "end of squad A"))
+                .satisfies(difference -> {
+                    assertThat(difference.difference()).isNegative();
+                    assertThat(difference.isReal()).isTrue();
+                });
+        assertThat(found(EventComparison.run(PLAN, broken, 1, 3, 2, done -> {}), "end of squad A"))
+                .satisfies(difference -> {
+                    assertThat(difference.difference()).isBetween(15.0, 31.0);
+                    assertThat(difference.isReal()).isTrue();
+                });
+    }
+
+    private static Difference found(List<Difference> differences, String quantity) {
+        return differences.stream()
+                .filter(difference -> difference.quantity().equals(quantity))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -131,7 +195,7 @@ class ComparisonTest {
                 SmallEvents.mixed(2, 2),
                 Conditioning.STRIP_AND_OIL,
                 Conditioning.STRIP_AND_OIL);
-        Event arranged = withBreaks(plain);
+        Event arranged = withBreaks(plain, 10 * MINUTE_MS);
         FairnessPlan plan = new FairnessPlan(1, 24, 2, true);
 
         List<Remedy> remedies = remedies(arranged, plan);
@@ -151,8 +215,9 @@ class ComparisonTest {
         return RemedyStudy.run(event, Set.of(), study, plan.playings(), Costs.USUAL, 2, done -> {});
     }
 
-    private static Event withBreaks(Event event) {
-        Arrangements rest = new Arrangements(List.of(Break.after(1, 600_000)), List.of(), OptionalInt.empty());
+    /** Every squad rests after its first game. */
+    private static Event withBreaks(Event event, long lengthMs) {
+        Arrangements rest = new Arrangements(List.of(Break.after(1, lengthMs)), List.of(), OptionalInt.empty());
         return event.withSquads(
                 event.squads().stream()
                         .map(squad -> squad.withArrangements(rest))
@@ -163,7 +228,7 @@ class ComparisonTest {
     @Test
     void aSquadsBreaksStayAndItsLateComersGoWithItIfSquadsPlayInReverse() {
         LineUpChange late = new LineUpChange.Absence("1-1", 2);
-        List<Squad> squads = withBreaks(FRESH).squads();
+        List<Squad> squads = withBreaks(FRESH, 10 * MINUTE_MS).squads();
         Event event = FRESH.withSquads(
                 List.of(
                         squads.get(0),
