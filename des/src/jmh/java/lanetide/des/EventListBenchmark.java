@@ -1,7 +1,5 @@
 package lanetide.des;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.PriorityQueue;
 import java.util.concurrent.TimeUnit;
 import lanetide.des.random.RandomStreams;
@@ -27,8 +25,7 @@ import umontreal.ssj.simevents.eventlist.SplayTree;
  * events are used again is up to its user; here they are.
  *
  * <p>Hold: the first event runs, and its action schedules another (hold model, D. W. Jones, "An empirical comparison of
- * priority-queue and event-set implementations", Communications of the ACM 29, 1986). Cancel: some pending event is
- * cancelled and another scheduled. Increments of time are exponential with a mean of 1000 s, so that ties are rare.
+ * priority-queue and event-set implementations", Communications of the ACM 29, 1986). Increments of time are exponential with a mean of 1000 s, so that ties are rare.
  */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
@@ -36,30 +33,24 @@ public class EventListBenchmark {
 
     private static final int OPERATIONS = 1000;
 
-    /** The same pre-drawn increments and victims for both sides. */
+    /** The same increments for all sides, drawn before. */
     static final class Draws {
 
         private static final int COUNT = 1 << 16;
 
         private final long[] delaysMs;
-        private final int[] victims;
         private int next;
 
-        Draws(int pending) {
+        Draws() {
             UniformRandomProvider random = new RandomStreams(1).stream("benchmark");
             delaysMs = ZigguratSampler.Exponential.of(random, 1e6)
                     .samples(COUNT)
                     .mapToLong(Math::round)
                     .toArray();
-            victims = random.ints(COUNT, 0, pending).toArray();
         }
 
         long delayMs() {
             return delaysMs[next++ & (COUNT - 1)];
-        }
-
-        int victim() {
-            return victims[next & (COUNT - 1)];
         }
     }
 
@@ -71,36 +62,43 @@ public class EventListBenchmark {
         int pending;
 
         private final Simulator simulator = new Simulator();
-        private final List<EventHandle> handles = new ArrayList<>();
-        private final Runnable hold = this::post;
+        private final Runnable hold = this::schedule;
+        private final Enough enough = new Enough();
         private Draws draws;
+        private int left = Integer.MAX_VALUE;
 
         @Setup
         public void fill() {
-            draws = new Draws(pending);
+            draws = new Draws();
             for (int i = 0; i < pending; i++) {
-                handles.add(schedule());
+                schedule();
             }
         }
 
-        void post() {
-            simulator.post(draws.delayMs(), 0, "hold", hold);
-        }
-
-        EventHandle schedule() {
-            return simulator.schedule(draws.delayMs(), 0, "hold", hold);
+        private void schedule() {
+            simulator.schedule(draws.delayMs(), 0, "hold", hold);
+            if (--left == 0) {
+                throw enough;
+            }
         }
 
         void hold() {
-            long end = simulator.executedEvents() + OPERATIONS;
-            simulator.runWhile(() -> simulator.executedEvents() < end);
+            left = OPERATIONS;
+            try {
+                simulator.run();
+            } catch (Enough e) {
+                left = Integer.MAX_VALUE;
+            }
         }
+    }
 
-        boolean cancel() {
-            int victim = draws.victim();
-            boolean cancelled = handles.get(victim).cancel();
-            handles.set(victim, schedule());
-            return cancelled;
+    /** Ends a run whose list never empties; it has no trace of calls, which would cost more than the run. */
+    private static final class Enough extends RuntimeException {
+
+        private static final long serialVersionUID = 1;
+
+        Enough() {
+            super("enough", null, false, false);
         }
     }
 
@@ -135,7 +133,6 @@ public class EventListBenchmark {
         int pending;
 
         private final PriorityQueue<PeerEvent> queue = new PriorityQueue<>();
-        private final List<PeerEvent> events = new ArrayList<>();
         private final Runnable hold = this::schedule;
         private Draws draws;
         private long nowMs;
@@ -143,16 +140,14 @@ public class EventListBenchmark {
 
         @Setup
         public void fill() {
-            draws = new Draws(pending);
+            draws = new Draws();
             for (int i = 0; i < pending; i++) {
-                events.add(schedule());
+                schedule();
             }
         }
 
-        PeerEvent schedule() {
-            PeerEvent event = new PeerEvent(nowMs + draws.delayMs(), 0, nextSequence++, "hold", hold);
-            queue.add(event);
-            return event;
+        private void schedule() {
+            queue.add(new PeerEvent(nowMs + draws.delayMs(), 0, nextSequence++, "hold", hold));
         }
 
         void hold() {
@@ -161,13 +156,6 @@ public class EventListBenchmark {
                 nowMs = event.timeMs();
                 event.action().run();
             }
-        }
-
-        boolean cancel() {
-            int victim = draws.victim();
-            boolean cancelled = queue.remove(events.get(victim));
-            events.set(victim, schedule());
-            return cancelled;
         }
     }
 
@@ -180,7 +168,7 @@ public class EventListBenchmark {
 
         void fill(EventList list, int pending) {
             simulator.init(list);
-            draws = new Draws(pending);
+            draws = new Draws();
             for (int i = 0; i < pending; i++) {
                 new Hold().schedule(draws.delayMs());
             }
@@ -255,15 +243,5 @@ public class EventListBenchmark {
     @OperationsPerInvocation(OPERATIONS)
     public void holdPeer(Peer peer) {
         peer.hold();
-    }
-
-    @Benchmark
-    public boolean cancelKernel(Kernel kernel) {
-        return kernel.cancel();
-    }
-
-    @Benchmark
-    public boolean cancelPeer(Peer peer) {
-        return peer.cancel();
     }
 }

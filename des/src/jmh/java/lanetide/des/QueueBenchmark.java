@@ -135,7 +135,7 @@ public class QueueBenchmark {
         private boolean busy;
 
         double run() {
-            simulator.post((long) customers.gap(), 0, "arrival", arrival);
+            simulator.schedule((long) customers.gap(), 0, "arrival", arrival);
             simulator.run();
             return customers.meanWait();
         }
@@ -146,14 +146,14 @@ public class QueueBenchmark {
                 serve();
             }
             if (customers.more()) {
-                simulator.post((long) customers.gap(), 0, "arrival", arrival);
+                simulator.schedule((long) customers.gap(), 0, "arrival", arrival);
             }
         }
 
         private void serve() {
             busy = true;
             customers.serve(simulator.nowMs());
-            simulator.post((long) customers.service(), 0, "departure", departure);
+            simulator.schedule((long) customers.service(), 0, "departure", departure);
         }
 
         private void depart() {
@@ -175,7 +175,7 @@ public class QueueBenchmark {
         private final Runnable departure = server::release;
 
         double run() {
-            simulator.post((long) customers.gap(), 0, "arrival", arrival);
+            simulator.schedule((long) customers.gap(), 0, "arrival", arrival);
             simulator.run();
             return customers.meanWait();
         }
@@ -184,13 +184,13 @@ public class QueueBenchmark {
             customers.line(simulator.nowMs());
             server.acquire(service);
             if (customers.more()) {
-                simulator.post((long) customers.gap(), 0, "arrival", arrival);
+                simulator.schedule((long) customers.gap(), 0, "arrival", arrival);
             }
         }
 
         private void serve() {
             customers.serve(simulator.nowMs());
-            simulator.post((long) customers.service(), 0, "departure", departure);
+            simulator.schedule((long) customers.service(), 0, "departure", departure);
         }
     }
 

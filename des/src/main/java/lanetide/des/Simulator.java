@@ -3,18 +3,17 @@ package lanetide.des;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
 import lanetide.des.TraceEntry.Happening;
 import org.apache.commons.rng.UniformRandomProvider;
 
 /**
  * A clock and a list of events to come. Running means: take the first event, set the clock to its time, run its action,
- * which may schedule, move or cancel other events; and so on.
+ * which may schedule other events; and so on. What is scheduled runs: an action that may have become pointless looks when it
+ * runs.
  *
  * <p><b>Order of events.</b> Events run by time; at the same time by phase, the lower first; at the same time and phase
- * in the order of scheduling, where rescheduling counts as scheduling anew. This order is total: the same calls give
- * the same run, always. An event scheduled during an action for the present time runs at the present time, even if its
+ * in the order of scheduling. This order is total: the same calls give the same run, always. An event scheduled during an action for the present time runs at the present time, even if its
  * phase is lower than that of the event now running.
  *
  * <p><b>Time</b> is a whole number of milliseconds and starts at 0. It never goes back and has nothing to do with the
@@ -27,16 +26,13 @@ import org.apache.commons.rng.UniformRandomProvider;
  */
 public final class Simulator {
 
-    private final EventPool pool = new EventPool();
-    private final EventList events = new LazyQueue(pool);
+    private final EventList events = new EventList();
     private final LongSupplier tieRanks;
     private final List<TraceListener> traceListeners = new ArrayList<>();
-    private ScheduledEvent justOver;
     private long nowMs;
     private long nextSequence;
     private long executedEvents;
     private boolean running;
-    private boolean stopRequested;
 
     /** A simulator with its clock at 0 ms and no events. */
     public Simulator() {
@@ -69,11 +65,13 @@ public final class Simulator {
      * @param phase rank among events of the same time; the lower runs first
      * @param label what the event is called in traces and error messages
      * @param action what the event does
-     * @return by which the event can be cancelled or moved; if it never will be, {@link #post} makes no garbage
      * @throws IllegalArgumentException if {@code delayMs < 0}, or if {@code nowMs() + delayMs > Long.MAX_VALUE}
      */
-    public EventHandle schedule(long delayMs, int phase, String label, Runnable action) {
-        return new Handle(this, enter(timeAfter(delayMs, label), phase, label, action));
+    public void schedule(long delayMs, int phase, String label, Runnable action) {
+        if (delayMs < 0 || delayMs > Long.MAX_VALUE - nowMs) {
+            throw impossibleDelay(delayMs, label);
+        }
+        scheduleAt(nowMs + delayMs, phase, label, action);
     }
 
     /**
@@ -83,66 +81,38 @@ public final class Simulator {
      * @param phase rank among events of the same time; the lower runs first
      * @param label what the event is called in traces and error messages
      * @param action what the event does
-     * @return by which the event can be cancelled or moved
      * @throws IllegalArgumentException if {@code timeMs < nowMs()}
      */
-    public EventHandle scheduleAt(long timeMs, int phase, String label, Runnable action) {
-        return new Handle(this, enter(timeMs, phase, label, action));
+    public void scheduleAt(long timeMs, int phase, String label, Runnable action) {
+        Objects.requireNonNull(label, "label");
+        Objects.requireNonNull(action, "action");
+        if (timeMs < nowMs) {
+            throw new IllegalArgumentException("timeMs of event '" + label + "' is " + timeMs
+                    + ", but the clock already stands at " + nowMs + " ms");
+        }
+        ScheduledEvent event = new ScheduledEvent(timeMs, phase, tieRanks.getAsLong(), nextSequence++, label, action);
+        events.add(event);
+        trace(Happening.SCHEDULED, event);
     }
 
     /**
-     * Schedules an event a given time from now that nobody will cancel or move. This makes no garbage.
-     *
-     * @param delayMs milliseconds from now, at least 0
-     * @param phase rank among events of the same time; the lower runs first
-     * @param label what the event is called in traces and error messages
-     * @param action what the event does
-     * @throws IllegalArgumentException if {@code delayMs < 0}, or if {@code nowMs() + delayMs > Long.MAX_VALUE}
-     */
-    public void post(long delayMs, int phase, String label, Runnable action) {
-        enter(timeAfter(delayMs, label), phase, label, action);
-    }
-
-    /**
-     * Runs until no event is left or {@link #stop} is called.
+     * Runs until no event is left.
      *
      * @throws IllegalStateException if called from within a run
      */
     public void run() {
-        runEvents(Long.MAX_VALUE, () -> true);
-    }
-
-    /**
-     * Runs all events up to and including the given time, then sets the clock to it. If {@link #stop} ends the run
-     * early, the clock stays at the last event executed.
-     *
-     * @param timeMs simulated time in milliseconds, not before now
-     * @throws IllegalArgumentException if {@code timeMs < nowMs()}
-     * @throws IllegalStateException if called from within a run
-     */
-    public void runUntil(long timeMs) {
-        if (timeMs < nowMs) {
-            throw past("runUntil", timeMs);
+        if (running) {
+            throw new IllegalStateException("the simulator is already running at " + nowMs
+                    + " ms; schedule events instead of running it from within an action");
         }
-        runEvents(timeMs, () -> true);
-        if (!stopRequested) {
-            nowMs = timeMs;
+        running = true;
+        try {
+            for (ScheduledEvent next = events.removeFirst(); next != null; next = events.removeFirst()) {
+                execute(next);
+            }
+        } finally {
+            running = false;
         }
-    }
-
-    /**
-     * Runs as long as the condition holds, an event is left, and {@link #stop} is not called.
-     *
-     * @param condition asked before each event
-     * @throws IllegalStateException if called from within a run
-     */
-    public void runWhile(BooleanSupplier condition) {
-        runEvents(Long.MAX_VALUE, Objects.requireNonNull(condition, "condition"));
-    }
-
-    /** Ends the present run after the event now executing. Outside a run this changes nothing. */
-    public void stop() {
-        stopRequested = true;
     }
 
     /** Adds a listener that is told of all that happens from now on, after the listeners added before it. */
@@ -155,97 +125,19 @@ public final class Simulator {
         return executedEvents;
     }
 
-    /** Number of events that wait to run. */
-    public int pendingEvents() {
-        return events.size();
-    }
-
-    /** Takes a pending event off the list. */
-    void cancel(ScheduledEvent event) {
-        events.remove(event);
-        long number = event.sequence();
-        event.end();
-        trace(Happening.CANCELLED, event, number);
-        pool.giveBack(event);
-    }
-
-    /** Moves a pending event to another time. */
-    void reschedule(ScheduledEvent event, long timeMs) {
-        requireNotPast(timeMs, event.label());
-        events.remove(event);
-        event.moveTo(timeMs, tieRanks.getAsLong(), nextSequence++);
-        events.add(event);
-        trace(Happening.RESCHEDULED, event, event.sequence());
-    }
-
-    private ScheduledEvent enter(long timeMs, int phase, String label, Runnable action) {
-        Objects.requireNonNull(label, "label");
-        Objects.requireNonNull(action, "action");
-        requireNotPast(timeMs, label);
-        ScheduledEvent event = takeObject();
-        event.become(phase, label, action);
-        event.moveTo(timeMs, tieRanks.getAsLong(), nextSequence++);
-        events.add(event);
-        trace(Happening.SCHEDULED, event, event.sequence());
-        return event;
-    }
-
-    private long timeAfter(long delayMs, String label) {
-        if (delayMs < 0 || delayMs > Long.MAX_VALUE - nowMs) {
-            throw impossibleDelay(delayMs, label);
-        }
-        return nowMs + delayMs;
-    }
-
-    private void runEvents(long lastTimeMs, BooleanSupplier condition) {
-        if (running) {
-            throw new IllegalStateException("the simulator is already running at " + nowMs
-                    + " ms; schedule events instead of running it from within an action");
-        }
-        running = true;
-        stopRequested = false;
-        try {
-            while (!stopRequested && condition.getAsBoolean()) {
-                ScheduledEvent event = events.removeFirst(lastTimeMs);
-                if (event == null) {
-                    break;
-                }
-                execute(event);
-            }
-        } finally {
-            running = false;
-        }
-    }
-
-    /** The object of the event is free while its action runs; mostly that schedules another, which takes it over. */
     private void execute(ScheduledEvent event) {
         nowMs = event.timeMs();
         executedEvents++;
-        long number = event.sequence();
-        event.end();
-        trace(Happening.EXECUTED, event, number);
-        justOver = event;
+        trace(Happening.EXECUTED, event);
         event.action().run();
-        if (justOver != null) {
-            pool.giveBack(justOver);
-            justOver = null;
-        }
     }
 
-    private ScheduledEvent takeObject() {
-        ScheduledEvent event = justOver;
-        if (event == null) {
-            return pool.take();
-        }
-        justOver = null;
-        return event;
-    }
-
-    private void trace(Happening happening, ScheduledEvent event, long number) {
+    private void trace(Happening happening, ScheduledEvent event) {
         if (traceListeners.isEmpty()) {
             return;
         }
-        TraceEntry entry = new TraceEntry(nowMs, happening, event.timeMs(), event.phase(), number, event.label());
+        TraceEntry entry =
+                new TraceEntry(nowMs, happening, event.timeMs(), event.phase(), event.sequence(), event.label());
         for (TraceListener listener : traceListeners) {
             listener.record(entry);
         }
@@ -258,16 +150,5 @@ public final class Simulator {
                         ? what + "must be at least 0; use 0 for now"
                         : what + "at " + nowMs + " ms must be at most " + (Long.MAX_VALUE - nowMs)
                                 + "; an event that never comes need not be scheduled");
-    }
-
-    private void requireNotPast(long timeMs, String label) {
-        if (timeMs < nowMs) {
-            throw past("event '" + label + "'", timeMs);
-        }
-    }
-
-    private IllegalArgumentException past(String what, long timeMs) {
-        return new IllegalArgumentException(
-                "timeMs of " + what + " is " + timeMs + ", but the clock already stands at " + nowMs + " ms");
     }
 }

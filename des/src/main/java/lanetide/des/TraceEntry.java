@@ -7,9 +7,9 @@ import java.util.Locale;
  *
  * @param clockMs simulated time in milliseconds at which it happened
  * @param happening what happened
- * @param timeMs simulated time in milliseconds for which the event stands; after rescheduling, the new one
+ * @param timeMs simulated time in milliseconds at which the event runs
  * @param phase rank among events of the same time
- * @param sequence number given at scheduling or rescheduling, counted from 0, unique in a run
+ * @param sequence number given at scheduling, counted from 0, unique in a run
  * @param label what the event is called
  */
 public record TraceEntry(long clockMs, Happening happening, long timeMs, int phase, long sequence, String label) {
@@ -17,8 +17,6 @@ public record TraceEntry(long clockMs, Happening happening, long timeMs, int pha
     /** What can happen to an event. */
     public enum Happening {
         SCHEDULED("scheduled"),
-        RESCHEDULED("rescheduled"),
-        CANCELLED("cancelled"),
         EXECUTED("executed");
 
         private final String word;

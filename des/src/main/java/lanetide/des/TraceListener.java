@@ -5,8 +5,8 @@ package lanetide.des;
 public interface TraceListener {
 
     /**
-     * Called right after an event was scheduled, rescheduled or cancelled, and right before its action runs, so that a
-     * trace shows causes before their effects.
+     * Called right after an event was scheduled, and right before its action runs, so that a trace shows causes before
+     * their effects.
      */
     void record(TraceEntry entry);
 }

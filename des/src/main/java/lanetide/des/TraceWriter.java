@@ -12,30 +12,25 @@ import java.util.function.Function;
 public final class TraceWriter implements TraceListener {
 
     private final Appendable out;
-    private final TraceFilter filter;
     private final Function<TraceEntry, String> format;
 
-    private TraceWriter(Appendable out, TraceFilter filter, Function<TraceEntry, String> format) {
+    private TraceWriter(Appendable out, Function<TraceEntry, String> format) {
         this.out = Objects.requireNonNull(out, "out");
-        this.filter = Objects.requireNonNull(filter, "filter");
         this.format = format;
     }
 
     /** Lines such as {@code 40 ms: scheduled 'release' for 65 ms, phase 1, number 7}. */
-    public static TraceWriter text(Appendable out, TraceFilter filter) {
-        return new TraceWriter(out, filter, TraceEntry::toString);
+    public static TraceWriter text(Appendable out) {
+        return new TraceWriter(out, TraceEntry::toString);
     }
 
     /** Lines such as {@code {"clockMs":40,"happening":"scheduled","label":"release","timeMs":65,"phase":1,"number":7}}. */
-    public static TraceWriter jsonLines(Appendable out, TraceFilter filter) {
-        return new TraceWriter(out, filter, TraceEntry::toJson);
+    public static TraceWriter jsonLines(Appendable out) {
+        return new TraceWriter(out, TraceEntry::toJson);
     }
 
     @Override
     public void record(TraceEntry entry) {
-        if (!filter.test(entry)) {
-            return;
-        }
         try {
             out.append(format.apply(entry)).append('\n');
         } catch (IOException e) {

@@ -2,93 +2,68 @@ package lanetide.des;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
+import java.util.PriorityQueue;
+import java.util.function.LongSupplier;
 import lanetide.des.random.RandomStreams;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
-/** Random calls to the simulator, compared with a plain list that is sorted whenever its first entry is wanted. */
+/** Events that schedule none to three others at random, compared with the priority queue of the JDK. */
 class EventOrderPropertyTest {
 
-    private static final int STEPS = 20_000;
+    private static final int EVENTS = 20_000;
 
-    /** What the reference knows of a pending event. */
-    private record Expected(long timeMs, int phase, int number, EventHandle handle) {}
+    private record Expected(long timeMs, int phase, int number) {}
 
-    private static final Comparator<Expected> ORDER = Comparator.comparingLong(Expected::timeMs)
+    private final PriorityQueue<Expected> expected = new PriorityQueue<>(Comparator.comparingLong(Expected::timeMs)
             .thenComparingInt(Expected::phase)
-            .thenComparingInt(Expected::number);
-
+            .thenComparingInt(Expected::number));
     private final Simulator simulator = new Simulator();
-    private final List<Expected> pending = new ArrayList<>();
-    private final List<EventHandle> gone = new ArrayList<>();
-    private String lastExecuted = "";
-    private int number;
+    private UniformRandomProvider random;
+    private LongSupplier delaysMs;
+    private int scheduled;
+    private int mostPending;
 
-    @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
-    void anyMixtureOfCallsKeepsTheOrderOfASortedList(long seed) {
-        UniformRandomProvider random = new RandomStreams(seed).stream("calls");
-        int mostPending = 0;
-        for (int step = 0; step < STEPS; step++) {
-            String where = "seed " + seed + ", step " + step;
-            // The list grows in the first half and shrinks in the second.
-            callAnything(random, step < STEPS / 2 ? 50 : 25, where);
-            assertThat(simulator.pendingEvents()).as(where).isEqualTo(pending.size());
-            mostPending = Math.max(mostPending, pending.size());
+    /** Spreads of delays: ties alone, many ties, few, and so uneven that most events lie near and some very far. */
+    @ParameterizedTest(name = "{0} delays, seed {1}")
+    @CsvSource({"equal, 1", "narrow, 2", "narrow, 3", "wide, 4", "wide, 5", "uneven, 6", "uneven, 7", "uneven, 8"})
+    void eventsRunInTheOrderOfAPriorityQueue(String delays, long seed) {
+        random = new RandomStreams(seed).stream("calls");
+        delaysMs = delaysOf(delays);
+        scheduleOne();
+        scheduleOne();
+        simulator.run();
+        assertThat(expected).as("left over").isEmpty();
+        assertThat(simulator.executedEvents()).isEqualTo(scheduled);
+        assertThat(mostPending).as("most pending").isGreaterThan(1000);
+    }
+
+    private LongSupplier delaysOf(String delays) {
+        return () -> switch (delays) {
+            case "equal" -> 5;
+            case "narrow" -> random.nextInt(20);
+            case "wide" -> random.nextLong(1_000_000_000);
+            default -> random.nextInt(4) == 0 ? random.nextLong(1_000_000_000) : random.nextInt(10);
+        };
+    }
+
+    private void scheduleOne() {
+        Expected event = new Expected(simulator.nowMs() + delaysMs.getAsLong(), random.nextInt(-2, 3), scheduled++);
+        expected.add(event);
+        mostPending = Math.max(mostPending, expected.size());
+        simulator.scheduleAt(event.timeMs(), event.phase(), "event", () -> runs(event));
+    }
+
+    /** More are scheduled than run at first, then about as many, then none. */
+    private void runs(Expected event) {
+        assertThat(event).as("event %d", event.number()).isEqualTo(expected.remove());
+        assertThat(simulator.nowMs()).isEqualTo(event.timeMs());
+        int most = scheduled < EVENTS / 2 ? 4 : scheduled < EVENTS ? 3 : 1;
+        int more = expected.isEmpty() ? most - 1 : random.nextInt(most);
+        for (int i = 0; i < more; i++) {
+            scheduleOne();
         }
-        while (!pending.isEmpty()) {
-            executeNext("seed " + seed + ", at the end");
-        }
-        assertThat(gone).as("seed %d", seed).noneMatch(EventHandle::isPending).noneMatch(EventHandle::cancel);
-        assertThat(mostPending).as("seed %d", seed).isGreaterThan(1000);
-    }
-
-    private void callAnything(UniformRandomProvider random, int schedulePercent, String where) {
-        int draw = random.nextInt(100);
-        if (draw < schedulePercent || pending.isEmpty()) {
-            schedule(random);
-        } else if (draw < schedulePercent + 15) {
-            cancel(random, where);
-        } else if (draw < schedulePercent + 35) {
-            reschedule(random);
-        } else {
-            executeNext(where);
-        }
-    }
-
-    /** Times and phases from narrow ranges, so that ties are frequent. */
-    private void schedule(UniformRandomProvider random) {
-        long timeMs = simulator.nowMs() + random.nextInt(50);
-        int phase = random.nextInt(-2, 3);
-        String label = "event " + number;
-        EventHandle handle = simulator.scheduleAt(timeMs, phase, label, () -> lastExecuted = label);
-        pending.add(new Expected(timeMs, phase, number++, handle));
-    }
-
-    private void cancel(UniformRandomProvider random, String where) {
-        Expected victim = pending.remove(random.nextInt(pending.size()));
-        assertThat(victim.handle().cancel()).as(where).isTrue();
-        gone.add(victim.handle());
-    }
-
-    private void reschedule(UniformRandomProvider random) {
-        Expected moved = pending.remove(random.nextInt(pending.size()));
-        long timeMs = simulator.nowMs() + random.nextInt(50);
-        moved.handle().reschedule(timeMs);
-        pending.add(new Expected(timeMs, moved.phase(), number++, moved.handle()));
-    }
-
-    private void executeNext(String where) {
-        pending.sort(ORDER);
-        Expected next = pending.remove(0);
-        long executed = simulator.executedEvents();
-        simulator.runWhile(() -> simulator.executedEvents() == executed);
-        assertThat(lastExecuted).as(where).isEqualTo(next.handle().label());
-        assertThat(simulator.nowMs()).as(where).isEqualTo(next.timeMs());
-        gone.add(next.handle());
     }
 }

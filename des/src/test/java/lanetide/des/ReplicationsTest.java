@@ -42,11 +42,13 @@ class ReplicationsTest {
         Runnable step = new Runnable() {
             @Override
             public void run() {
-                simulator.schedule(random.nextInt(1_000_000), 0, "step", this);
+                if (simulator.executedEvents() < 1000) {
+                    simulator.schedule(random.nextInt(1_000_000), 0, "step", this);
+                }
             }
         };
         step.run();
-        simulator.runWhile(() -> simulator.executedEvents() < 1000);
+        simulator.run();
         return simulator.nowMs();
     }
 
@@ -217,11 +219,13 @@ class ReplicationsTest {
         Runnable tick = new Runnable() {
             @Override
             public void run() {
-                simulator.schedule(1, 0, "tick", this);
+                if (!Thread.currentThread().isInterrupted()) {
+                    simulator.schedule(1, 0, "tick", this);
+                }
             }
         };
         tick.run();
-        simulator.runWhile(() -> !Thread.currentThread().isInterrupted());
+        simulator.run();
     }
 
     private static boolean countsDownWithin200Ms(CountDownLatch latch) {

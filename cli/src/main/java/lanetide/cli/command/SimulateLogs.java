@@ -3,7 +3,6 @@ package lanetide.cli.command;
 import java.util.List;
 import java.util.Optional;
 import lanetide.cli.report.ShotCsv;
-import lanetide.des.TraceFilter;
 import lanetide.des.TraceListener;
 import lanetide.des.TraceWriter;
 import lanetide.squads.play.LaneObserver;
@@ -24,9 +23,8 @@ final class SimulateLogs implements AutoCloseable {
         ShotObserver shotObserver =
                 shots.<ShotObserver>map(stream -> new ShotCsv(stream.writer())).orElse(ShotObserver.NONE);
         List<TraceListener> listeners = trace
-                .<TraceListener>map(stream -> asJson
-                        ? TraceWriter.jsonLines(stream.writer(), TraceFilter.ALL)
-                        : TraceWriter.text(stream.writer(), TraceFilter.ALL))
+                .<TraceListener>map(
+                        stream -> asJson ? TraceWriter.jsonLines(stream.writer()) : TraceWriter.text(stream.writer()))
                 .stream()
                 .toList();
         this.observers = new Observers(LaneObserver.NONE, shotObserver, listeners);
