@@ -24,7 +24,7 @@ import picocli.CommandLine.Option;
         },
         exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
         footer = {
-            "  lanetide preview scenarios/one-pair.yaml --bowler Kingpin",
+            "  lanetide preview scenarios/one-pair.yaml --bowler Leadoff",
             "  lanetide preview scenarios/club-night.yaml --pair 3-4 --style power",
             "  lanetide preview scenarios/championship.yaml --squad C --pair 7-8"
         })

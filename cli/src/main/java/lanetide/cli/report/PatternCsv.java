@@ -4,7 +4,7 @@ import java.util.List;
 import lanetide.oilflow.film.TapeReading;
 import lanetide.oilflow.lane.LaneGeometry;
 
-/** What {@code pattern} answers, for spreadsheets: its virtual tapes, in the form a scenario reads tapes. */
+/** What {@code pattern} answers, for spreadsheets: what tapes would read, in the form a scenario reads tapes. */
 public final class PatternCsv {
     private static final List<String> HEAD = List.of("distanceFt", "board", "units");
 

@@ -7,13 +7,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.ball.PlayingStyle;
+import lanetide.oilflow.film.FilmTapes;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.PatternBands;
 import lanetide.oilflow.film.PatternMeasures;
 import lanetide.oilflow.film.SheetPattern;
 import lanetide.oilflow.film.TapeReading;
-import lanetide.oilflow.film.VirtualTapes;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneSurface;
 import lanetide.oilflow.line.ExitWindow;
@@ -88,7 +88,7 @@ public record PatternFacts(
                 scenario.event().centre().surface(),
                 scenario.bands(),
                 PatternMeasures.of(film),
-                VirtualTapes.read(film, VirtualTapes.positionsM(pattern.lengthM())),
+                FilmTapes.read(film, FilmTapes.positionsM(pattern.lengthM())),
                 exits);
     }
 

@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class InputsAreKeptTest {
     private static final String ENTRIES = """
             name,hand,style,level,cover
-            Kingpin,right,stroker,league,plastic
+            Leadoff,right,stroker,league,plastic
             Anchor,left,tweener,scratch,urethane
             """;
 

@@ -21,7 +21,7 @@ class PreviewCommandTest {
 
     @BeforeAll
     static void look() {
-        json = preview(ONE_PAIR, "--bowler", "Kingpin", "--format", "json", "--threads", 1);
+        json = preview(ONE_PAIR, "--bowler", "Leadoff", "--format", "json", "--threads", 1);
         answer = json.answer();
     }
 
@@ -97,7 +97,7 @@ class PreviewCommandTest {
 
     @Test
     void theAnswerDoesNotDependOnTheThreads() {
-        assertThat(preview(ONE_PAIR, "--bowler", "Kingpin", "--format", "json", "--threads", 3)
+        assertThat(preview(ONE_PAIR, "--bowler", "Leadoff", "--format", "json", "--threads", 3)
                         .out())
                 .isEqualTo(json.out());
     }
@@ -125,7 +125,7 @@ class PreviewCommandTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "--bowler Kingpn|Did you mean `Kingpin`?",
+                "--bowler Leadof|Did you mean `Leadoff`?",
                 "--squad evning --bowler Anchor|Did you mean `evening`?",
                 "--pair 1-3|Did you mean `1-2`?",
                 "--pair 1-2 --style powr|Did you mean `power`?",

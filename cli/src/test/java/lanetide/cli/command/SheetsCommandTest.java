@@ -130,7 +130,7 @@ class SheetsCommandTest {
 
         Document sheet = html("cards.html");
         assertThat(sheet.select(".card")).hasSize(2);
-        assertThat(sheet.select(".card h2").eachText()).containsExactly("Anchor", "Kingpin");
+        assertThat(sheet.select(".card h2").eachText()).containsExactly("Anchor", "Leadoff");
         assertThat(sheet.select("#card-1 tbody tr")).hasSize(6);
         assertThat(sheet.select("#card-1 tbody tr").get(0).text()).matches("1 1-2 \\d+ \\d+-\\d+ \\d+ \\d+-\\d+");
         assertThat(sheet.text()).contains("no lane inspection and no ruling");

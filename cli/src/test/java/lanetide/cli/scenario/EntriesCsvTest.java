@@ -25,10 +25,10 @@ class EntriesCsvTest {
     void headersMayBeWrittenFreelyAndStandInAnyOrder() throws IOException {
         Reading reading = read("""
                 LAST NAME,First-Name,ball,Skill,Club,Playing style,HAND,Spare ball
-                Vale,Amber,Medium Reactive,League,North,Tweener,R,
-                "Dune, the",Cedar,urethane,scratch,South,stroker,Left handed,Urethane
+                Arrow,Front,Medium Reactive,League,North,Tweener,R,
+                "Row, the",Back,urethane,scratch,South,stroker,Left handed,Urethane
 
-                Moor,,plastic,casual,South,STRAIGHT,l,plastic
+                Gutter,,plastic,casual,South,STRAIGHT,l,plastic
                 """);
 
         assertThat(reading.notices())
@@ -36,7 +36,7 @@ class EntriesCsvTest {
                 .extracting(Notice::value)
                 .contains("Club");
         List<Bowler> bowlers = bowlers(reading);
-        assertThat(bowlers).extracting(Bowler::id).containsExactly("Amber Vale", "Cedar Dune, the", "Moor");
+        assertThat(bowlers).extracting(Bowler::id).containsExactly("Front Arrow", "Back Row, the", "Gutter");
         assertThat(bowlers).extracting(Bowler::hand).containsExactly(Hand.RIGHT, Hand.LEFT, Hand.LEFT);
         assertThat(bowlers)
                 .extracting(bowler -> bowler.cover().id())
@@ -50,8 +50,8 @@ class EntriesCsvTest {
                 read("""
                 Name,Hand,Style,Level,Ball,Second ball,Tempo,Average
                 Anchor,R,tweener,league,strong reactive,Weak reactive,120,187
-                Kingpin,R,stroker,league,urethane,,150 %,190 pins
-                Moor,L,straight,casual,plastic,,,
+                Leadoff,R,stroker,league,urethane,,150 %,190 pins
+                Gutter,L,straight,casual,plastic,,,
                 """, "scoring: {handicap: {base: 220 pins, share: 90 %, averages: {casual: 140 pins}}}\n");
 
         List<Bowler> bowlers = bowlers(reading);
@@ -92,7 +92,7 @@ class EntriesCsvTest {
         Reading reading = read("""
                 Name,Hand,Style,Level,Ball
                 Anchor,both,tweener,scratch,urethane
-                Kingpin,left,stroker,league,
+                Leadoff,left,stroker,league,
                 Anchor,right,stroker,league,urethane,extra
                 ,right,stroker,league,urethane
                 """);

@@ -166,15 +166,15 @@ class PatternMeasuresTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {33, 40, 41.5})
-    void virtualTapesReadWhatThePatternHoldsThere(double feet) {
+    void tapesWouldReadWhatThePatternHoldsThere(double feet) {
         SheetPattern pattern = OilPattern.of("any", feet * FOOT_M, 25, 3);
         OilFilm film = OilFilm.fresh(pattern, LaneGrid.USUAL);
         double lengthM = feet * FOOT_M;
-        assertThat(VirtualTapes.positionsM(lengthM))
+        assertThat(FilmTapes.positionsM(lengthM))
                 .isSorted()
                 .contains(8 * FOOT_M, 15 * FOOT_M, 22 * FOOT_M, lengthM - 2 * FOOT_M, lengthM + 2 * FOOT_M);
 
-        var readings = VirtualTapes.read(film, VirtualTapes.positionsM(lengthM));
+        var readings = FilmTapes.read(film, FilmTapes.positionsM(lengthM));
 
         double at8 = units(readings, 8 * FOOT_M, 20);
         double at22 = units(readings, 22 * FOOT_M, 20);

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.TreeSet;
 import lanetide.oilflow.lane.LaneGeometry;
 
-/** Tapes read from a film: the mean over a board's width, between the middles of the two rows of the grid around it. */
-public final class VirtualTapes {
+/** What tapes would read on a film: the mean over a board's width, between the middles of the two rows of the grid around it. */
+public final class FilmTapes {
     private static final double FOOT_M = LaneGeometry.FOOT_M;
 
-    private VirtualTapes() {}
+    private FilmTapes() {}
 
     /**
      * Where inspectors take tapes: 8 ft, 22 ft and 2 ft before the end (standard positions, from memory); 15 ft, 25 to 30 ft,
