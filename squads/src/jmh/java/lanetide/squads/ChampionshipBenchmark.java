@@ -1,5 +1,6 @@
 package lanetide.squads;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
@@ -19,10 +20,12 @@ import lanetide.squads.model.FieldMix.Share;
 import lanetide.squads.model.Incidents;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.LanePair;
+import lanetide.squads.model.LanePatterns;
 import lanetide.squads.model.Laws;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
+import lanetide.squads.model.SquadPlan;
 import lanetide.squads.play.EventResult;
 import lanetide.squads.play.LuckSource;
 import lanetide.squads.play.Physics;
@@ -93,9 +96,8 @@ public class ChampionshipBenchmark {
         return new Event(
                 "benchmark",
                 centre,
-                pattern,
                 squads,
-                List.of(rotation, rotation, rotation),
+                Collections.nCopies(3, new SquadPlan(rotation, LanePatterns.everywhere(pattern))),
                 PaceOfPlay.USUAL,
                 Laws.USUAL,
                 Bowling.USUAL,

@@ -24,10 +24,12 @@ import lanetide.squads.model.FieldMix.Share;
 import lanetide.squads.model.Incidents;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.LanePair;
+import lanetide.squads.model.LanePatterns;
 import lanetide.squads.model.Laws;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
+import lanetide.squads.model.SquadPlan;
 import lanetide.squads.play.EventResult;
 import lanetide.squads.play.LuckSource;
 import lanetide.squads.play.Physics;
@@ -124,9 +126,8 @@ public final class Scale {
         return new Event(
                 "scale",
                 centre,
-                pattern,
                 played,
-                Collections.nCopies(squads, rotation),
+                Collections.nCopies(squads, new SquadPlan(rotation, LanePatterns.everywhere(pattern))),
                 PaceOfPlay.USUAL,
                 Laws.USUAL,
                 Bowling.USUAL,

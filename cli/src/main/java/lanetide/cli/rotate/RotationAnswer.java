@@ -186,7 +186,7 @@ public record RotationAnswer(
                                             event.squads().get(i).groups().size(),
                                             event.rotations().get(i).games()));
         }
-        return event.withSquads(event.squads(), rotations);
+        return event.withRotations(rotations);
     }
 
     /** The first squad with as many groups and games, so that nothing is planned twice. */

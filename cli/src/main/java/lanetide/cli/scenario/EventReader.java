@@ -13,10 +13,12 @@ import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Incidents;
+import lanetide.squads.model.LanePatterns;
 import lanetide.squads.model.Laws;
 import lanetide.squads.model.LineUpChange;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
+import lanetide.squads.model.SquadPlan;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.RotationDesign;
 
@@ -79,9 +81,8 @@ final class EventReader {
                         new Event(
                                 name,
                                 centre.orElseThrow(),
-                                pattern.orElseThrow(),
                                 squads,
-                                rotations,
+                                plans(rotations, pattern.orElseThrow()),
                                 pace.orElseThrow(),
                                 laws.orElseThrow(),
                                 bowling.orElseThrow(),
@@ -126,6 +127,13 @@ final class EventReader {
             planner.plan(squads.get(i), drafts.get(i).games(), centre).ifPresent(rotations::add);
         }
         return rotations;
+    }
+
+    /** The event's one pattern before every squad on every lane. */
+    private static List<SquadPlan> plans(List<Rotation> rotations, OilPattern pattern) {
+        return rotations.stream()
+                .map(rotation -> new SquadPlan(rotation, LanePatterns.everywhere(pattern)))
+                .toList();
     }
 
     private static void checkTimetable(

@@ -47,10 +47,9 @@ public final class LateStart {
             squads.set(at, planned.startingAt(startMs));
             starts.add(new Change.Start(planned.id(), planned.startMs(), startMs));
             if (at + 1 < squads.size()) {
-                startMs = ready.ms(squads.get(at), event.rotations().get(at).games(), squads.get(at + 1));
+                startMs = ready.ms(squads.get(at), event.games(at), squads.get(at + 1));
             }
         }
-        return new Change(
-                event.withSquads(squads, event.rotations()), List.of(), List.of(), List.of(), List.of(), starts);
+        return new Change(event.withSquads(squads), List.of(), List.of(), List.of(), List.of(), starts);
     }
 }

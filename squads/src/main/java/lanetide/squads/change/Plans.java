@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;
+import lanetide.squads.model.SquadPlan;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.Explicit;
 
@@ -27,15 +28,15 @@ final class Plans {
                 .plan(rotation.groups(), rotation.pairs(), to - from);
     }
 
-    /** The event with one squad replaced by others. */
+    /** The event with one squad replaced by others, which play on its oil. */
     static Event replaced(Event event, int squad, List<Squad> squads, List<Rotation> rotations) {
         List<Squad> allSquads = new ArrayList<>(event.squads());
-        List<Rotation> allRotations = new ArrayList<>(event.rotations());
+        List<SquadPlan> plans = new ArrayList<>(event.plans());
         allSquads.remove(squad);
-        allRotations.remove(squad);
+        SquadPlan plan = plans.remove(squad);
         allSquads.addAll(squad, squads);
-        allRotations.addAll(squad, rotations);
-        return event.withSquads(allSquads, allRotations);
+        plans.addAll(squad, rotations.stream().map(plan::withRotation).toList());
+        return event.withSquads(allSquads, plans);
     }
 
     /** The groups of a squad that do not go on. */

@@ -82,7 +82,7 @@ final class Changes {
             for (Rotation old : of.rotations()) {
                 rotations.add(usable.plan(design, old.groups(), old.games()));
             }
-            return Optional.of(of.withSquads(of.squads(), rotations));
+            return Optional.of(of.withRotations(rotations));
         } catch (ImpossibleRotationException e) {
             return Optional.empty();
         }
@@ -97,7 +97,7 @@ final class Changes {
             Conditioning now = keep ? squad.conditioning() : how;
             squads.add(squad.withConditioning(now));
         }
-        return Optional.of(event.withSquads(squads, event.rotations()));
+        return Optional.of(event.withSquads(squads));
     }
 
     /** Deals the bowlers of each squad to its groups to and fro, in the order of hand and rev rate. */
@@ -113,7 +113,7 @@ final class Changes {
                     .toList();
             squads.add(squad.withGroups(dealt(squad, bowlers)));
         }
-        return Optional.of(event.withSquads(squads, event.rotations()));
+        return Optional.of(event.withSquads(squads));
     }
 
     private static List<Group> dealt(Squad squad, List<Bowler> bowlers) {
@@ -147,9 +147,7 @@ final class Changes {
         for (int s = 0; s <= last; s++) {
             Squad here = event.squads().get(s);
             Squad from = event.squads().get(last - s);
-            if (here.groups().size() != from.groups().size()
-                    || event.rotations().get(s).games()
-                            != event.rotations().get(last - s).games()) {
+            if (here.groups().size() != from.groups().size() || event.games(s) != event.games(last - s)) {
                 return Optional.empty();
             }
             squads.add(from.startingAt(here.startMs())
@@ -158,6 +156,6 @@ final class Changes {
                     .withArrangements(
                             here.arrangements().withChanges(from.arrangements().changes())));
         }
-        return Optional.of(event.withSquads(squads, event.rotations()));
+        return Optional.of(event.withSquads(squads));
     }
 }

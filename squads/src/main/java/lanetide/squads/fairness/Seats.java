@@ -75,6 +75,6 @@ final class Seats {
             }
             squads.add(squad.withoutArrangements().withGroups(groups));
         }
-        return event.withSquads(squads, event.rotations()).withIncidents(Incidents.NONE);
+        return event.withSquads(squads).withIncidents(Incidents.NONE);
     }
 }

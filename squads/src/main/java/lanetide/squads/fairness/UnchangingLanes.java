@@ -32,7 +32,6 @@ public final class UnchangingLanes {
                 .map(squad ->
                         squad.withConditioning(Conditioning.STRIP_AND_OIL).withPractice(practiceMs.applyAsLong(squad)))
                 .toList();
-        return event.withSquads(squads, event.rotations())
-                .withLaws(new Laws(event.laws().friction(), SplitModel.NONE));
+        return event.withSquads(squads).withLaws(new Laws(event.laws().friction(), SplitModel.NONE));
     }
 }

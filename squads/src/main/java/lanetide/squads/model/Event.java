@@ -1,8 +1,12 @@
 package lanetide.squads.model;
 
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lanetide.oilflow.Require;
 import lanetide.oilflow.film.OilPattern;
@@ -13,9 +17,8 @@ import lanetide.squads.rotation.Rotation;
  *
  * @param name what the director calls it
  * @param centre the lanes
- * @param pattern the oil pattern laid on every lane
  * @param squads in order of start, at least one
- * @param rotations one for each squad: which group plays which pair in which game
+ * @param plans one for each squad: who plays where in which game, and on which patterns
  * @param pace how long things take
  * @param laws the laws of friction and oil it is played under
  * @param bowling what its bowlers have in common
@@ -24,9 +27,8 @@ import lanetide.squads.rotation.Rotation;
 public record Event(
         String name,
         Centre centre,
-        OilPattern pattern,
         List<Squad> squads,
-        List<Rotation> rotations,
+        List<SquadPlan> plans,
         PaceOfPlay pace,
         Laws laws,
         Bowling bowling,
@@ -37,15 +39,15 @@ public record Event(
      * @throws IllegalArgumentException if there is no squad, a squad's name stands twice, squads are not in order of start,
      *     a rotation does not fit its squad or the centre, sends two groups to one pair or one to a spare pair, the first squad
      *     finds bare lanes, a group's or a bowler's name stands twice in a squad, a squad has nobody for its last game or uses
-     *     more machines than there are, or a planned fault is on a lane that is not there
+     *     more machines than there are, or a planned fault or a pattern is on a lane that is not there
      */
     public Event {
         Require.named(name, "event");
         squads = List.copyOf(squads);
-        rotations = List.copyOf(rotations);
-        if (squads.isEmpty() || rotations.size() != squads.size()) {
+        plans = List.copyOf(plans);
+        if (squads.isEmpty() || plans.size() != squads.size()) {
             throw new IllegalArgumentException(
-                    "an event needs squads, and a rotation for each: " + squads.size() + " and " + rotations.size());
+                    "an event needs squads, and a rotation for each: " + squads.size() + " and " + plans.size());
         }
         if (squads.get(0).conditioning() == Conditioning.NONE) {
             throw new IllegalArgumentException(
@@ -54,7 +56,7 @@ public record Event(
         requireDistinct(squads.stream().map(Squad::id), "squad", "the event");
         requireInOrder(squads);
         for (int i = 0; i < squads.size(); i++) {
-            checkSquad(squads.get(i), rotations.get(i), centre);
+            checkSquad(squads.get(i), plans.get(i), centre);
         }
         for (PlannedFault fault : incidents.planned()) {
             if (!centre.laneNumbers().contains(fault.lane())) {
@@ -71,7 +73,7 @@ public record Event(
      * @return the event
      */
     public Event withIncidents(Incidents other) {
-        return new Event(name, centre, pattern, squads, rotations, pace, laws, bowling, other);
+        return new Event(name, centre, squads, plans, pace, laws, bowling, other);
     }
 
     /**
@@ -81,19 +83,96 @@ public record Event(
      * @return the event
      */
     public Event withLaws(Laws other) {
-        return new Event(name, centre, pattern, squads, rotations, pace, other, bowling, incidents);
+        return new Event(name, centre, squads, plans, pace, other, bowling, incidents);
+    }
+
+    /**
+     * The same event with its squads changed one by one; each keeps its plan.
+     *
+     * @param others in order of start, as many as there are
+     * @return the event
+     * @throws IllegalArgumentException as for a new event
+     */
+    public Event withSquads(List<Squad> others) {
+        return withSquads(others, plans);
     }
 
     /**
      * The same event with other squads.
      *
-     * @param otherSquads in order of start, at least one
-     * @param otherRotations one for each of them
+     * @param others in order of start, at least one
+     * @param otherPlans one for each of them
      * @return the event
      * @throws IllegalArgumentException as for a new event
      */
-    public Event withSquads(List<Squad> otherSquads, List<Rotation> otherRotations) {
-        return new Event(name, centre, pattern, otherSquads, otherRotations, pace, laws, bowling, incidents);
+    public Event withSquads(List<Squad> others, List<SquadPlan> otherPlans) {
+        return new Event(name, centre, others, otherPlans, pace, laws, bowling, incidents);
+    }
+
+    /**
+     * The same event with other rotations, on the same oil.
+     *
+     * @param others one for each squad
+     * @return the event
+     * @throws IllegalArgumentException as for a new event
+     */
+    public Event withRotations(List<Rotation> others) {
+        if (others.size() != plans.size()) {
+            throw new IllegalArgumentException(
+                    "rotations (" + others.size() + ") must be as many as squads (" + plans.size() + ")");
+        }
+        return withSquads(
+                squads,
+                IntStream.range(0, plans.size())
+                        .mapToObj(squad -> plans.get(squad).withRotation(others.get(squad)))
+                        .toList());
+    }
+
+    /**
+     * Which group plays which pair in which game.
+     *
+     * @return one rotation for each squad
+     */
+    public List<Rotation> rotations() {
+        return plans.stream().map(SquadPlan::rotation).toList();
+    }
+
+    /**
+     * How many games every group of a squad plays.
+     *
+     * @param squad the squad's place in {@link #squads()}
+     * @return games, at least 1
+     */
+    public int games(int squad) {
+        return plans.get(squad).games();
+    }
+
+    /**
+     * What is laid on a lane if it is oiled before a squad.
+     *
+     * @param squad the squad's place in {@link #squads()}
+     * @param lane lane number
+     * @return the pattern
+     */
+    public OilPattern pattern(int squad, int lane) {
+        return plans.get(squad).patterns().on(lane);
+    }
+
+    /**
+     * The pattern by which the event is told: the one of the most lanes, over all squads; of several the first.
+     *
+     * @return the pattern
+     */
+    public OilPattern pattern() {
+        Map<OilPattern, Integer> lanes = new LinkedHashMap<>();
+        for (SquadPlan plan : plans) {
+            centre.laneNumbers().forEach(lane -> lanes.merge(plan.patterns().on(lane), 1, Integer::sum));
+        }
+        int most = Collections.max(lanes.values());
+        return lanes.keySet().stream()
+                .filter(pattern -> lanes.get(pattern) == most)
+                .findFirst()
+                .orElseThrow();
     }
 
     /**
@@ -103,7 +182,7 @@ public record Event(
      * @return games of groups, the mean over the pairs that are not spare
      */
     public double gamesOnPair(int squad) {
-        return (double) rotations.get(squad).games()
+        return (double) games(squad)
                 * squads.get(squad).groups().size()
                 / centre.rotationPairs().size();
     }
@@ -116,7 +195,7 @@ public record Event(
      * @throws IllegalArgumentException as for a new event
      */
     public Event withSpare(List<LanePair> spare) {
-        return new Event(name, centre.withSpare(spare), pattern, squads, rotations, pace, laws, bowling, incidents);
+        return new Event(name, centre.withSpare(spare), squads, plans, pace, laws, bowling, incidents);
     }
 
     /**
@@ -140,7 +219,8 @@ public record Event(
         }
     }
 
-    private static void checkSquad(Squad squad, Rotation rotation, Centre centre) {
+    private static void checkSquad(Squad squad, SquadPlan plan, Centre centre) {
+        Rotation rotation = plan.rotation();
         if (rotation.groups() != squad.groups().size()
                 || rotation.pairs() != centre.pairs().size()) {
             throw new IllegalArgumentException("squad " + squad.id() + " has "
@@ -164,6 +244,12 @@ public record Event(
             throw new IllegalArgumentException(
                     where + " has " + machines + " lanes worked on at once, but there are only "
                             + centre.machines().most() + " machines");
+        }
+        for (int lane : plan.patterns().others().keySet()) {
+            if (!centre.laneNumbers().contains(lane)) {
+                throw new IllegalArgumentException(
+                        where + " has a pattern for lane " + lane + ", which is not among the centre's lanes");
+            }
         }
         requireOneGroupOnAPair(rotation, where);
         requireSparePairsFree(rotation, centre, where);

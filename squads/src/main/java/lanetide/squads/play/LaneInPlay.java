@@ -1,5 +1,6 @@
 package lanetide.squads.play;
 
+import java.util.Optional;
 import lanetide.oilflow.film.Levelling;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.oilflow.film.OilFilm;
@@ -14,6 +15,7 @@ final class LaneInPlay {
     private double appliedMl;
     private double strippedMl;
     private int gamesOnOil;
+    private OilPattern pattern;
 
     /** A level lane without oil. */
     LaneInPlay(int number, LaneGrid grid) {
@@ -42,9 +44,15 @@ final class LaneInPlay {
         strippedMl += film.strip();
     }
 
-    void oil(OilPattern pattern) {
-        appliedMl += film.lay(pattern);
+    void oil(OilPattern laid) {
+        pattern = laid;
+        appliedMl += film.lay(laid);
         gamesOnOil = 0;
+    }
+
+    /** The pattern that was laid last; empty before the first oiling. */
+    Optional<OilPattern> pattern() {
+        return Optional.ofNullable(pattern);
     }
 
     /** Lets the film level while nobody plays on it. */

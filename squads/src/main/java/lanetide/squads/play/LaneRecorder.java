@@ -18,7 +18,6 @@ import lanetide.oilflow.motion.RowMarch;
 final class LaneRecorder {
     private static final double HEADS_END_M = 15 * LaneGeometry.FOOT_M;
 
-    private final OilPattern pattern;
     private final List<TypicalPlayer> players;
     private final LineFinder finder;
     private final LaneObserver observer;
@@ -26,8 +25,7 @@ final class LaneRecorder {
     private final List<LaneState> states = new ArrayList<>();
 
     /** Records windows for the given players; for none, films only. */
-    LaneRecorder(OilPattern pattern, List<TypicalPlayer> players, Physics physics, LaneObserver observer) {
-        this.pattern = pattern;
+    LaneRecorder(List<TypicalPlayer> players, Physics physics, LaneObserver observer) {
         this.players = players;
         this.finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
         this.observer = observer;
@@ -35,6 +33,7 @@ final class LaneRecorder {
 
     void record(LaneInPlay lane, String squad, int afterGame) {
         OilFilm film = lane.film();
+        OilPattern pattern = lane.pattern().orElseThrow();
         double headUm = 0;
         double lowUm = Double.POSITIVE_INFINITY;
         for (int board = 1; board <= LaneGeometry.BOARDS; board++) {
@@ -45,7 +44,7 @@ final class LaneRecorder {
             }
         }
         List<TypicalLine> lines =
-                players.stream().map(player -> line(player, lane)).toList();
+                players.stream().map(player -> line(player, lane, pattern)).toList();
         LaneState state = new LaneState(
                 lane.number(),
                 squad,
@@ -67,7 +66,7 @@ final class LaneRecorder {
         return sorted;
     }
 
-    private TypicalLine line(TypicalPlayer typical, LaneInPlay lane) {
+    private TypicalLine line(TypicalPlayer typical, LaneInPlay lane, OilPattern pattern) {
         String key = lane.number() + "/" + typical.style() + "/" + typical.hand();
         Line near = lastLines.getOrDefault(key, typical.start());
         Optional<ExitWindow> window = finder.window(typical.player(), lane.film(), near, pattern.lengthM());

@@ -5,19 +5,19 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import lanetide.des.Simulator;
-import lanetide.oilflow.film.OilPattern;
 import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.LanePatterns;
 import lanetide.squads.model.MachinePlan;
 
 /** Lane machines at work on all lanes, once, as planned. */
 final class Machines {
     private final Simulator simulator;
-    private final OilPattern pattern;
+    private final LanePatterns patterns;
     private final Map<Integer, LaneInPlay> lanes;
 
-    Machines(Simulator simulator, OilPattern pattern, List<LaneInPlay> lanes) {
+    Machines(Simulator simulator, LanePatterns patterns, List<LaneInPlay> lanes) {
         this.simulator = simulator;
-        this.pattern = pattern;
+        this.patterns = patterns;
         this.lanes = lanes.stream().collect(Collectors.toMap(LaneInPlay::number, Function.identity()));
     }
 
@@ -28,7 +28,8 @@ final class Machines {
             if (conditioning == Conditioning.STRIP_AND_OIL) {
                 simulator.schedule(times.strippedMs(), Phase.MACHINE, "lane stripped", lane::strip);
             }
-            simulator.schedule(times.oiledMs(), Phase.MACHINE, "lane oiled", () -> lane.oil(pattern));
+            simulator.schedule(
+                    times.oiledMs(), Phase.MACHINE, "lane oiled", () -> lane.oil(patterns.on(lane.number())));
         }
         simulator.schedule(plan.durationMs(), Phase.MACHINE, "lanes ready", whenDone);
     }

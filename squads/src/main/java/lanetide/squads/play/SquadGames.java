@@ -32,7 +32,7 @@ final class SquadGames implements PairGame.Watcher {
         this.day = day;
         this.simulator = day.simulator();
         this.squad = day.event().squads().get(index);
-        this.rotation = day.event().rotations().get(index);
+        this.rotation = day.event().plans().get(index).rotation();
         this.groups = groups;
         this.stopwatch = stopwatch;
         this.whenDone = whenDone;

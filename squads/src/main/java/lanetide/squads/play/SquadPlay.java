@@ -5,14 +5,14 @@ import lanetide.des.Simulator;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.MachinePlan;
 import lanetide.squads.model.Squad;
-import lanetide.squads.rotation.Rotation;
+import lanetide.squads.model.SquadPlan;
 
 /** One squad from the lane machines over practice to its last ball. */
 final class SquadPlay {
     private final Day day;
     private final Simulator simulator;
     private final Squad squad;
-    private final Rotation rotation;
+    private final SquadPlan planned;
     private final List<GroupInPlay> groups;
     private final WhenDone whenDone;
     private final Stopwatch stopwatch = new Stopwatch();
@@ -26,7 +26,7 @@ final class SquadPlay {
         this.day = day;
         this.simulator = day.simulator();
         this.squad = day.event().squads().get(index);
-        this.rotation = day.event().rotations().get(index);
+        this.planned = day.event().plans().get(index);
         this.groups = groups;
         this.whenDone = whenDone;
         this.reporter = new ShotReporter(day, squad.id());
@@ -40,7 +40,7 @@ final class SquadPlay {
     void begin() {
         List<LaneInPlay> lanes = day.allLanes();
         MachinePlan plan = day.event().machinePlan(squad);
-        Machines machines = new Machines(simulator, day.event().pattern(), lanes);
+        Machines machines = new Machines(simulator, planned.patterns(), lanes);
         beganMs = Math.max(simulator.nowMs(), squad.startMs() - plan.durationMs());
         long restMs = beganMs - simulator.nowMs();
         simulator.scheduleAt(beganMs, Phase.MACHINE, "squad " + squad.id() + " due", () -> {
@@ -68,7 +68,7 @@ final class SquadPlay {
         long untilMs = practiceStartMs + squad.practiceMs();
         for (int g = 0; g < groups.size(); g++) {
             int group = g;
-            PairLanes lanes = day.lanes().get(rotation.pairOf(0, g));
+            PairLanes lanes = day.lanes().get(planned.rotation().pairOf(0, g));
             List<Member> there = groups.get(g).playing(0, practiceStartMs);
             there.forEach(member -> member.goesTo(lanes));
             String id = groups.get(g).id();

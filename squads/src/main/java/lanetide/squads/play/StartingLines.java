@@ -19,7 +19,7 @@ import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;
 
 /**
- * The line every bowler brings to an event: what a player of his kind plays on the fresh pattern, which is all that a pattern
+ * The line every bowler brings to an event: what a player of his kind plays on the event's fresh pattern, which is all that a pattern
  * sheet and practice elsewhere can tell him. Immutable; worked out once for all playings of the event.
  */
 public final class StartingLines {

@@ -37,7 +37,7 @@ public final class TournamentSimulation {
         List<TypicalPlayer> players =
                 setup.withWindows() ? TypicalPlayer.of(event, physics, setup.startingLines()) : List.of();
         Observers observers = setup.observers();
-        LaneRecorder recorder = new LaneRecorder(event.pattern(), players, physics, observers.lanes());
+        LaneRecorder recorder = new LaneRecorder(players, physics, observers.lanes());
         this.day = Day.of(
                 event,
                 setup.simulator(),

@@ -23,7 +23,7 @@ import lanetide.squads.play.TypicalPlayer;
 final class LaneLooks implements LaneObserver {
     private static final int MOST_LANES = 4;
 
-    private final double patternLengthM;
+    private final Event event;
     private final List<TypicalPlayer> players;
     private final LineFinder finder;
     private final int[] lanes;
@@ -34,7 +34,7 @@ final class LaneLooks implements LaneObserver {
     record Look(double bestBoard, double widthBoards, double pocketShare) {}
 
     LaneLooks(Event event, Physics physics, List<TypicalPlayer> players, int games) {
-        this.patternLengthM = event.pattern().lengthM();
+        this.event = event;
         this.players = players;
         this.finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
         this.lanes = lanes(event);
@@ -64,7 +64,7 @@ final class LaneLooks implements LaneObserver {
             return;
         }
         for (int p = 0; p < players.size(); p++) {
-            looks[lane][age][p] = look(lane, players.get(p), film);
+            looks[lane][age][p] = look(state.lane(), players.get(p), film);
         }
     }
 
@@ -75,7 +75,8 @@ final class LaneLooks implements LaneObserver {
     private Look look(int lane, TypicalPlayer typical, OilFilm film) {
         String key = lane + "/" + typical.style() + "/" + typical.hand();
         Line near = lastLines.getOrDefault(key, typical.start());
-        Optional<ExitWindow> window = finder.window(typical.player(), film, near, patternLengthM);
+        double lengthM = event.pattern(0, lane).lengthM();
+        Optional<ExitWindow> window = finder.window(typical.player(), film, near, lengthM);
         if (window.isEmpty()) {
             return new Look(Double.NaN, 0, 0);
         }

@@ -7,6 +7,7 @@ import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Incidents;
 import lanetide.squads.model.Squad;
+import lanetide.squads.model.SquadPlan;
 import lanetide.squads.rotation.Rotation;
 
 /**
@@ -33,27 +34,27 @@ final class LongBlock {
     /** On one oiling until some pair has seen so many games. */
     static LongBlock onOneOiling(Event event, int games) {
         List<Squad> squads = new ArrayList<>();
-        List<Rotation> rotations = new ArrayList<>();
+        List<SquadPlan> plans = new ArrayList<>();
         double played = 0;
         while (played < games && squads.size() < MOST_SQUADS) {
             int s = squads.size() % event.squads().size();
             Conditioning how = squads.isEmpty() ? Conditioning.STRIP_AND_OIL : Conditioning.NONE;
             squads.add(copy(event, s, squads.size(), how));
-            rotations.add(event.rotations().get(s));
+            plans.add(event.plans().get(s));
             played += event.gamesOnPair(s);
         }
-        return new LongBlock(event.withSquads(squads, rotations).withIncidents(Incidents.NONE));
+        return new LongBlock(event.withSquads(squads, plans).withIncidents(Incidents.NONE));
     }
 
     /** The first squad three times, with the lanes done in some way before the second and the third. */
     static LongBlock repeated(Event event, Conditioning how) {
         List<Squad> squads = new ArrayList<>();
-        List<Rotation> rotations = new ArrayList<>();
+        List<SquadPlan> plans = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
             squads.add(copy(event, 0, i, i == 0 ? Conditioning.STRIP_AND_OIL : how));
-            rotations.add(event.rotations().get(0));
+            plans.add(event.plans().get(0));
         }
-        return new LongBlock(event.withSquads(squads, rotations).withIncidents(Incidents.NONE));
+        return new LongBlock(event.withSquads(squads, plans).withIncidents(Incidents.NONE));
     }
 
     /** The same, of which the first squad is played and not looked at. */

@@ -156,7 +156,7 @@ class LateChangesTest {
                         change.event().squads().subList(1, 2).stream()
                                 .map(squad -> squad.withConditioning(Conditioning.STRIP_AND_OIL))
                                 .toList(),
-                        change.event().rotations().subList(1, 2)),
+                        change.event().plans().subList(1, 2)),
                 Set.of(2));
     }
 
@@ -216,7 +216,7 @@ class LateChangesTest {
     }
 
     private static Event arranged(Event event, Arrangements arrangements) {
-        return event.withSquads(List.of(event.squads().get(0).withArrangements(arrangements)), event.rotations());
+        return event.withSquads(List.of(event.squads().get(0).withArrangements(arrangements)));
     }
 
     @Test

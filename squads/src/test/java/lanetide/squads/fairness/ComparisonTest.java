@@ -82,11 +82,9 @@ class ComparisonTest {
     @Test
     void aSquadThatStartsAnHourLaterIsDoneAnHourLater() {
         Squad first = PLAN.squads().get(0);
-        Event later = PLAN.withSquads(
-                List.of(
-                        first.startingAt(first.startMs() + 60 * MINUTE_MS),
-                        PLAN.squads().get(1)),
-                PLAN.rotations());
+        Event later = PLAN.withSquads(List.of(
+                first.startingAt(first.startMs() + 60 * MINUTE_MS),
+                PLAN.squads().get(1)));
 
         List<Difference> differences = EventComparison.run(PLAN, later, 1, 3, 2, done -> {});
 
@@ -99,12 +97,10 @@ class ComparisonTest {
     @Test
     void whoStaysAwayAndLanesOutOfOrderAreFoundToo() {
         Squad first = PLAN.squads().get(0);
-        Event away = PLAN.withSquads(
-                List.of(
-                        first.withArrangements(Arrangements.NONE.withChanges(
-                                List.of(new LineUpChange.Absence("1-1", 1), new LineUpChange.Absence("2-1", 1)))),
-                        PLAN.squads().get(1)),
-                PLAN.rotations());
+        Event away = PLAN.withSquads(List.of(
+                first.withArrangements(Arrangements.NONE.withChanges(
+                        List.of(new LineUpChange.Absence("1-1", 1), new LineUpChange.Absence("2-1", 1)))),
+                PLAN.squads().get(1)));
         PlannedFault fault = new PlannedFault(1, first.startMs() + 15 * MINUTE_MS, 30 * MINUTE_MS);
         Event broken = PLAN.withIncidents(
                 new Incidents(Stops.NEVER, Stops.NEVER, List.of(fault), 1, Incidents.NONE.remedy(), 60 * MINUTE_MS));
@@ -218,22 +214,17 @@ class ComparisonTest {
     /** Every squad rests after its first game. */
     private static Event withBreaks(Event event, long lengthMs) {
         Arrangements rest = new Arrangements(List.of(Break.after(1, lengthMs)), List.of(), OptionalInt.empty());
-        return event.withSquads(
-                event.squads().stream()
-                        .map(squad -> squad.withArrangements(rest))
-                        .toList(),
-                event.rotations());
+        return event.withSquads(event.squads().stream()
+                .map(squad -> squad.withArrangements(rest))
+                .toList());
     }
 
     @Test
     void aSquadsBreaksStayAndItsLateComersGoWithItIfSquadsPlayInReverse() {
         LineUpChange late = new LineUpChange.Absence("1-1", 2);
         List<Squad> squads = withBreaks(FRESH, 10 * MINUTE_MS).squads();
-        Event event = FRESH.withSquads(
-                List.of(
-                        squads.get(0),
-                        FRESH.squads().get(1).withArrangements(Arrangements.NONE.withChanges(List.of(late)))),
-                FRESH.rotations());
+        Event event = FRESH.withSquads(List.of(
+                squads.get(0), FRESH.squads().get(1).withArrangements(Arrangements.NONE.withChanges(List.of(late)))));
 
         Event reversed = new Changes(event, Set.of())
                 .list().stream()

@@ -100,6 +100,6 @@ final class SmallEvents {
                 .map(squad ->
                         squad.withGroups(squad.groups().stream().map(change).toList()))
                 .toList();
-        return event.withSquads(squads, event.rotations());
+        return event.withSquads(squads);
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilPattern;
@@ -253,6 +254,20 @@ class RefusalsTest {
     private static Squad arranged(Group group, List<LineUpChange> changes, OptionalInt machines) {
         return Fixtures.squad("A", 0, Conditioning.OIL_OVER, 0, List.of(group, group("2", "x")))
                 .withArrangements(new Arrangements(List.of(), changes, machines));
+    }
+
+    @Test
+    void anEventLaysPatternsOnItsOwnLanesAndHasARotationForEverySquad() {
+        Event event = event(List.of(squad("A", 0)), List.of(ROTATION));
+        OilPattern other = OilPattern.of("other", 11, 20, 3);
+        LanePatterns patterns = new LanePatterns(event.pattern(), Map.of(99, other));
+
+        assertRefused(
+                () -> event.withSquads(event.squads(), List.of(new SquadPlan(ROTATION, patterns))),
+                "squad A has a pattern for lane 99, which is not among the centre's lanes");
+        assertRefused(
+                () -> event.withRotations(List.of(ROTATION, ROTATION)), "rotations (2) must be as many as squads (1)");
+        assertThat(new LanePatterns(other, Map.of(1, other))).isEqualTo(LanePatterns.everywhere(other));
     }
 
     @Test

@@ -5,13 +5,18 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.LanePatterns;
 import lanetide.squads.model.Squad;
+import lanetide.squads.model.SquadPlan;
 import lanetide.squads.play.TimetableEntry.Activity;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.Ring;
@@ -129,6 +134,36 @@ class DayTest {
         for (int lane = 1; lane <= 4; lane++) {
             assertThat(oilOf(asFound(result, "B", lane))).isEqualTo(oilOf(asLeft(result, lane)));
             assertThat(asFound(result, "B", lane).gamesOnOil()).isEqualTo(2);
+        }
+    }
+
+    @Test
+    void everyLaneIsOiledWithThePatternOfItsSquad() {
+        OilPattern heavy = OilPattern.of("heavy", 41 * LaneGeometry.FOOT_M, 30, 2);
+        OilPattern light = OilPattern.of("light", 36 * LaneGeometry.FOOT_M, 20, 5);
+        Event alike = Events.event(
+                Events.centre(2),
+                Events.stay(1, 2, 1),
+                Events.squad("A", Events.START_MS, Conditioning.STRIP_AND_OIL, Events.groups(2)),
+                Events.squad("B", LATE_MS, Conditioning.STRIP_AND_OIL, Events.groups(2)));
+        SquadPlan first = alike.plans().get(0);
+        Event event = alike.withSquads(
+                alike.squads(),
+                List.of(
+                        first,
+                        new SquadPlan(first.rotation(), new LanePatterns(heavy, Map.of(2, light, 3, Events.PATTERN)))));
+
+        EventResult result = Events.play(event, 1);
+
+        assertThat(event.pattern()).isEqualTo(Events.PATTERN);
+        assertThat(event.pattern(1, 2)).isEqualTo(light);
+        for (int lane = 1; lane <= 4; lane++) {
+            assertThat(asFound(result, "A", lane).volumeMl()).isCloseTo(Events.PATTERN.volumeMl(), within(1e-9));
+            assertThat(asFound(result, "B", lane).volumeMl())
+                    .isCloseTo(event.pattern(1, lane).volumeMl(), within(1e-9));
+            assertThat(asFound(result, "B", lane).carrydownMl())
+                    .as("measured from the end of the lane's own pattern")
+                    .isZero();
         }
     }
 
