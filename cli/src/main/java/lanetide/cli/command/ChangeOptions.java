@@ -16,6 +16,7 @@ import lanetide.squads.change.LateStart;
 import lanetide.squads.change.NoShows;
 import lanetide.squads.change.PairLoss;
 import lanetide.squads.change.RotationRepair.Priority;
+import lanetide.squads.machines.MachinePlan;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Squad;
@@ -171,7 +172,7 @@ final class ChangeOptions {
                 minutes * MINUTE_MS,
                 (before, games, next) -> before.startMs()
                         + estimate.usualMs(before, games)
-                        + event.machinePlan(next).durationMs());
+                        + MachinePlan.of(event, next).durationMs());
     }
 
     private static long whole(String digits) {

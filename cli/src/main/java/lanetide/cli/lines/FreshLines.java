@@ -18,7 +18,7 @@ import lanetide.oilflow.line.PlayedLine;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Contact;
 import lanetide.oilflow.motion.RowMarch;
-import lanetide.squads.play.Physics;
+import lanetide.squads.equipment.Physics;
 
 /** Finds where each kind of bowler starts on the fresh pattern, surface by surface. */
 public final class FreshLines {

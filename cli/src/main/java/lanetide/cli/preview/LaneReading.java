@@ -15,8 +15,8 @@ import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Contact;
 import lanetide.oilflow.motion.RowMarch;
 import lanetide.oilflow.pocket.PinCarry;
+import lanetide.squads.equipment.Physics;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.Physics;
 
 /** Reads lanes for one kind of bowler: what would he start with there? One object serves one thread. */
 final class LaneReading {

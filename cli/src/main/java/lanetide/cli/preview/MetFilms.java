@@ -8,8 +8,8 @@ import lanetide.oilflow.film.OilFilm;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.play.LaneObserver;
-import lanetide.squads.play.LaneState;
-import lanetide.squads.play.TypicalLine;
+import lanetide.squads.result.LaneState;
+import lanetide.squads.result.TypicalLine;
 
 /** Keeps the films that a group finds on its pair before each of its games, both lanes; before the first game as before practice. */
 final class MetFilms implements LaneObserver {

@@ -7,8 +7,8 @@ import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.PlayedLine;
+import lanetide.squads.equipment.Physics;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.Physics;
 
 /** Plays an event many times and asks in each what a bowler would start with on the lanes he meets. */
 public final class PreviewStudy {

@@ -12,8 +12,8 @@ import lanetide.oilflow.film.OilFilm;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.play.LaneObserver;
-import lanetide.squads.play.LaneState;
-import lanetide.squads.play.TypicalLine;
+import lanetide.squads.result.LaneState;
+import lanetide.squads.result.TypicalLine;
 
 /** Reads every lane in one playing as the next bowlers find it, for each kind among them. */
 final class StartsMet implements LaneObserver {

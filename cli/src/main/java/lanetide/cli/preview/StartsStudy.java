@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.function.IntConsumer;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
+import lanetide.squads.equipment.Physics;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.Physics;
 
 /** Plays an event some times and asks in each what every bowler would start with on the lanes he meets, with his own ball. */
 public final class StartsStudy {

@@ -7,13 +7,13 @@ import java.util.function.Supplier;
 import lanetide.cli.scenario.Scenario;
 import lanetide.des.Replications;
 import lanetide.des.random.RandomStreams;
+import lanetide.squads.equipment.Physics;
+import lanetide.squads.equipment.StartingLines;
+import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.LaneObserver;
-import lanetide.squads.play.LuckSource;
 import lanetide.squads.play.Observers;
-import lanetide.squads.play.Physics;
 import lanetide.squads.play.Setup;
-import lanetide.squads.play.StartingLines;
 import lanetide.squads.play.TournamentSimulation;
 
 /**

@@ -3,8 +3,8 @@ package lanetide.cli.report;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToIntFunction;
-import lanetide.squads.play.BowlerResult;
-import lanetide.squads.play.SquadResult;
+import lanetide.squads.result.BowlerResult;
+import lanetide.squads.result.SquadResult;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import lanetide.squads.play.LaneState;
+import lanetide.squads.result.LaneState;
 
 /** What play does to the lanes, in sentences. */
 public final class LaneChanges {

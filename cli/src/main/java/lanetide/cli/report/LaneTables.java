@@ -3,7 +3,7 @@ package lanetide.cli.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
-import lanetide.squads.play.LaneState;
+import lanetide.squads.result.LaneState;
 
 /** Tables about lanes, as text answers and pages show them: rows of cells, the first of them the head. */
 public final class LaneTables {

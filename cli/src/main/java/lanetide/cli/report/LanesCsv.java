@@ -2,8 +2,8 @@ package lanetide.cli.report;
 
 import java.util.List;
 import java.util.stream.Stream;
-import lanetide.squads.play.LaneState;
-import lanetide.squads.play.StyleWindow;
+import lanetide.squads.result.LaneState;
+import lanetide.squads.result.StyleWindow;
 
 /** The lanes game by game as a table: one row for each lane, game, style and hand. */
 public final class LanesCsv {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import lanetide.oilflow.film.OilPattern;
-import lanetide.squads.play.LaneState;
+import lanetide.squads.result.LaneState;
 
 /** The lanes game by game: each squad's lanes together, what changed in words, and single lanes where they are asked for. */
 final class LanesText {

@@ -21,8 +21,8 @@ import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.RowMarch;
+import lanetide.squads.equipment.Physics;
 import lanetide.squads.model.Levels;
-import lanetide.squads.play.Physics;
 
 /**
  * All there is to say about a fresh pattern on a surface.

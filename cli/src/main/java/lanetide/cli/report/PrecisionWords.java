@@ -1,6 +1,6 @@
 package lanetide.cli.report;
 
-import lanetide.squads.play.Precision;
+import lanetide.squads.study.Precision;
 
 /** How well scores are known, in words. */
 public final class PrecisionWords {

@@ -6,8 +6,8 @@ import java.util.function.Function;
 import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.pocket.Rack;
-import lanetide.squads.play.ShotBowled;
 import lanetide.squads.play.ShotObserver;
+import lanetide.squads.result.ShotBowled;
 
 /** Every ball as a row of a table (RFC 4180, UTF-8, lines end in CR LF), written as it is bowled. */
 public final class ShotCsv implements ShotObserver {

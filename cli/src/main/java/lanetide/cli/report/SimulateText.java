@@ -6,9 +6,9 @@ import java.util.List;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.TimeOfDay;
 import lanetide.oilflow.film.OilAccount;
-import lanetide.squads.play.LaneStop;
-import lanetide.squads.play.SquadStatistics;
-import lanetide.squads.play.StudyResult;
+import lanetide.squads.result.LaneStop;
+import lanetide.squads.study.SquadStatistics;
+import lanetide.squads.study.StudyResult;
 
 /** What {@code simulate} answers, for people: a page that can be read aloud from top to bottom. */
 public final class SimulateText {

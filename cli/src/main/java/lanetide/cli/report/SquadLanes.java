@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import lanetide.oilflow.lane.Hand;
-import lanetide.squads.play.LaneState;
-import lanetide.squads.play.StyleWindow;
+import lanetide.squads.result.LaneState;
+import lanetide.squads.result.StyleWindow;
 
 /** The lanes of one squad, brought together over the lanes: means of what each lane was after each of its games. */
 public final class SquadLanes {

@@ -7,11 +7,11 @@ import java.util.stream.Collectors;
 import lanetide.cli.scenario.TimeOfDay;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.oilflow.film.OilAccount;
-import lanetide.squads.play.SquadStatistics;
-import lanetide.squads.play.StudyResult;
-import lanetide.squads.play.TimeSpread;
-import lanetide.squads.play.TimetableStatistics;
-import lanetide.squads.play.WaitCause;
+import lanetide.squads.result.WaitCause;
+import lanetide.squads.study.SquadStatistics;
+import lanetide.squads.study.StudyResult;
+import lanetide.squads.study.TimeSpread;
+import lanetide.squads.study.TimetableStatistics;
 
 /** Tables about a whole event, as text answers and pages show them: rows of cells, the first of them the head. */
 public final class StudyTables {

@@ -1,6 +1,7 @@
 package lanetide.cli.scenario;
 
 import java.util.List;
+import lanetide.squads.machines.MachinePlan;
 import lanetide.squads.model.Break;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.LaneMachines;
@@ -61,7 +62,8 @@ final class TimetableCheck {
     private long machinesMs(Squad squad) {
         LaneMachines all = centre.machines();
         int machines = squad.arrangements().machines().orElse(all.combined());
-        return all.only(machines).durationMs(centre.laneNumbers(), squad.conditioning());
+        return MachinePlan.of(all.only(machines), centre.laneNumbers(), squad.conditioning())
+                .durationMs();
     }
 
     private void checkFirst(Squad squad, SquadDraft draft) {

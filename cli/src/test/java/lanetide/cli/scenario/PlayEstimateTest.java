@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import lanetide.squads.machines.MachinePlan;
 import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
@@ -77,9 +78,11 @@ class PlayEstimateTest {
     @Test
     void twoMachinesHalveTheTimeToOil() {
         List<Integer> lanes = List.of(1, 2, 3, 4, 5, 6, 7, 8);
-        assertThat(new LaneMachines(1, 40_000, 50_000).durationMs(lanes, Conditioning.STRIP_AND_OIL))
+        assertThat(MachinePlan.of(new LaneMachines(1, 40_000, 50_000), lanes, Conditioning.STRIP_AND_OIL)
+                        .durationMs())
                 .isEqualTo(8 * 90_000);
-        assertThat(new LaneMachines(2, 40_000, 50_000).durationMs(lanes, Conditioning.OIL_OVER))
+        assertThat(MachinePlan.of(new LaneMachines(2, 40_000, 50_000), lanes, Conditioning.OIL_OVER)
+                        .durationMs())
                 .isEqualTo(4 * 50_000);
     }
 }

@@ -13,16 +13,16 @@ import lanetide.des.random.RandomStreams;
 import lanetide.des.stats.Holm;
 import lanetide.des.stats.MeanEstimate;
 import lanetide.des.stats.Tally;
+import lanetide.squads.equipment.Physics;
+import lanetide.squads.equipment.StartingLines;
+import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.BowlerResult;
-import lanetide.squads.play.EventResult;
-import lanetide.squads.play.LaneState;
-import lanetide.squads.play.LuckSource;
-import lanetide.squads.play.Physics;
 import lanetide.squads.play.Setup;
-import lanetide.squads.play.SquadResult;
-import lanetide.squads.play.StartingLines;
 import lanetide.squads.play.TournamentSimulation;
+import lanetide.squads.result.BowlerResult;
+import lanetide.squads.result.EventResult;
+import lanetide.squads.result.LaneState;
+import lanetide.squads.result.SquadResult;
 
 /**
  * Plays two events as they are planned, with their breaks, changes of the line-up and incidents, and with the same luck for bowlers of

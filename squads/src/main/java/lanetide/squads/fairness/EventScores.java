@@ -3,15 +3,15 @@ package lanetide.squads.fairness;
 import java.util.HashMap;
 import java.util.Map;
 import lanetide.des.random.RandomStreams;
+import lanetide.squads.equipment.Physics;
+import lanetide.squads.equipment.StartingLines;
+import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.BowlerResult;
-import lanetide.squads.play.EventResult;
-import lanetide.squads.play.LuckSource;
-import lanetide.squads.play.Physics;
 import lanetide.squads.play.Setup;
-import lanetide.squads.play.SquadResult;
-import lanetide.squads.play.StartingLines;
 import lanetide.squads.play.TournamentSimulation;
+import lanetide.squads.result.BowlerResult;
+import lanetide.squads.result.EventResult;
+import lanetide.squads.result.SquadResult;
 
 /** Scores from playing the event, ball by ball. */
 final class EventScores implements ScoreSource {

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
-import lanetide.squads.play.EventResult;
-import lanetide.squads.play.LaneState;
+import lanetide.squads.result.EventResult;
+import lanetide.squads.result.LaneState;
 import lanetide.squads.rotation.Rotation;
 
 /** How much oil each group takes off its lanes, from a playing of the event as it is drawn. */

@@ -6,11 +6,12 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.IntConsumer;
 import lanetide.des.random.RandomStreams;
+import lanetide.squads.machines.OilingCost;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;
-import lanetide.squads.play.EventResult;
+import lanetide.squads.result.EventResult;
 
 /** Tries changes of an event, each by playing it, and says which are worth choosing between. */
 public final class RemedyStudy {
@@ -123,7 +124,7 @@ public final class RemedyStudy {
         double sum = 0;
         for (Squad squad : of.squads()) {
             if (squad.conditioning() != Conditioning.NONE) {
-                sum += of.centre().pairs().size() * costs.pairAllAtOnce(of, squad.conditioning());
+                sum += of.centre().pairs().size() * new OilingCost(costs, of).pairAllAtOnce(squad.conditioning());
             }
         }
         return sum;

@@ -198,18 +198,6 @@ public record Event(
         return new Event(name, centre.withSpare(spare), squads, plans, pace, laws, bowling, incidents);
     }
 
-    /**
-     * When each lane is made ready for a squad, by the machines it has.
-     *
-     * @param squad a squad of the event
-     * @return the plan, from the machines' start
-     */
-    public MachinePlan machinePlan(Squad squad) {
-        LaneMachines all = centre.machines();
-        LaneMachines fleet = all.only(squad.arrangements().machines().orElse(all.combined()));
-        return MachinePlan.of(fleet, centre.laneNumbers(), squad.conditioning());
-    }
-
     private static void requireInOrder(List<Squad> squads) {
         for (int i = 1; i < squads.size(); i++) {
             if (squads.get(i).startMs() < squads.get(i - 1).startMs()) {

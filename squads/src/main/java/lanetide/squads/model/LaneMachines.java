@@ -1,7 +1,5 @@
 package lanetide.squads.model;
 
-import java.util.List;
-
 /**
  * The centre's lane machines: either such as clean and oil a lane in one pass, or cleaners and oilers apart.
  *
@@ -61,16 +59,5 @@ public record LaneMachines(
      */
     public LaneMachines only(int count) {
         return combined == 0 ? this : new LaneMachines(count, 0, 0, stripMsPerLane, oilMsPerLane, walkMsPerPair);
-    }
-
-    /**
-     * How long they take over some lanes.
-     *
-     * @param lanes lane numbers from left to right, at least one
-     * @param conditioning what is done to them
-     * @return the time (ms); 0 for nothing done
-     */
-    public long durationMs(List<Integer> lanes, Conditioning conditioning) {
-        return MachinePlan.of(this, lanes, conditioning).durationMs();
     }
 }

@@ -7,8 +7,12 @@ import lanetide.oilflow.film.OilAccount;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Contact;
 import lanetide.oilflow.pocket.Rack;
+import lanetide.squads.bowler.BowlerAgent;
+import lanetide.squads.equipment.Equipment;
+import lanetide.squads.luck.Luck;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Bowling;
+import lanetide.squads.result.BowlerResult;
 import lanetide.squads.score.ScoreCard;
 import lanetide.squads.score.Splits;
 

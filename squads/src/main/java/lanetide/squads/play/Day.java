@@ -6,6 +6,7 @@ import lanetide.des.Simulator;
 import lanetide.des.random.RandomStreams;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
+import lanetide.squads.result.TimetableEntry;
 
 /**
  * What all squads of a playing share.

@@ -9,6 +9,7 @@ import lanetide.des.Simulator;
 import lanetide.des.random.RandomStreams;
 import lanetide.squads.model.Incidents;
 import lanetide.squads.model.PlannedFault;
+import lanetide.squads.result.LaneStop;
 
 /**
  * Which lanes are out of order. A stop by chance comes as the pins should be set after a frame; every lane has streams of its own

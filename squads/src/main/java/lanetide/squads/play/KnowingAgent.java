@@ -9,6 +9,8 @@ import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.LineSearch;
 import lanetide.oilflow.line.Player;
+import lanetide.squads.bowler.BowlerAgent;
+import lanetide.squads.bowler.PlayedLines;
 
 /**
  * A bowler who knows the oil, which nobody does: the upper bound for those who learn. On a lane that is new to him, and on
@@ -37,8 +39,8 @@ final class KnowingAgent implements BowlerAgent {
         return lines.on(lane);
     }
 
-    @Override
-    public void look(int lane, OilFilm film) {
+    /** Stands ready for a ball at a full rack. */
+    void look(int lane, OilFilm film) {
         int balls = ballsOnLane.merge(lane, 1, Integer::sum);
         if (balls % BALLS_BETWEEN_LOOKS == 1) {
             lines.play(lane, best(film, lines.on(lane)));

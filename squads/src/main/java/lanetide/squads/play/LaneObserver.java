@@ -2,6 +2,8 @@ package lanetide.squads.play;
 
 import java.util.List;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.squads.result.LaneState;
+import lanetide.squads.result.TypicalLine;
 
 /** Is shown every lane whenever it is written down: as a squad finds it, and after each game on it. */
 @FunctionalInterface

@@ -13,6 +13,11 @@ import lanetide.oilflow.line.ExitWindow;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.motion.RowMarch;
+import lanetide.squads.equipment.Physics;
+import lanetide.squads.equipment.TypicalPlayer;
+import lanetide.squads.result.LaneState;
+import lanetide.squads.result.StyleWindow;
+import lanetide.squads.result.TypicalLine;
 
 /** Writes down what a lane has become: oil by place, and the exit window of every style. */
 final class LaneRecorder {

@@ -2,6 +2,7 @@ package lanetide.squads.play;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanetide.squads.result.WaitCause;
 
 /** The turns on one lane of a game, in rounds that do not decrease, and what the lane does at present. */
 final class LaneTurns {

@@ -5,9 +5,9 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import lanetide.des.Simulator;
+import lanetide.squads.machines.MachinePlan;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.LanePatterns;
-import lanetide.squads.model.MachinePlan;
 
 /** Lane machines at work on all lanes, once, as planned. */
 final class Machines {

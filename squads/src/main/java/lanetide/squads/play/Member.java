@@ -1,5 +1,6 @@
 package lanetide.squads.play;
 
+import lanetide.squads.luck.Luck;
 import lanetide.squads.model.PaceOfPlay;
 
 /**

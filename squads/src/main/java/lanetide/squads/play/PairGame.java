@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.play.LaneTurns.Turn;
+import lanetide.squads.result.WaitCause;
 import lanetide.squads.score.TenpinScore;
 
 /**

@@ -4,6 +4,7 @@ import java.util.List;
 import lanetide.des.Simulator;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Remedy;
+import lanetide.squads.result.WaitCause;
 
 /** Lets players whose lane has failed go on elsewhere, as the director chooses. */
 final class Relocation {

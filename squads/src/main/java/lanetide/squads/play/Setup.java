@@ -3,6 +3,10 @@ package lanetide.squads.play;
 import java.util.function.BiFunction;
 import lanetide.des.Simulator;
 import lanetide.oilflow.line.Player;
+import lanetide.squads.bowler.BowlerAgent;
+import lanetide.squads.equipment.Physics;
+import lanetide.squads.equipment.StartingLines;
+import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 

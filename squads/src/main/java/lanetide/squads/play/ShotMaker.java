@@ -10,6 +10,9 @@ import lanetide.oilflow.motion.RowMarch;
 import lanetide.oilflow.pocket.PinCarry;
 import lanetide.oilflow.pocket.Rack;
 import lanetide.oilflow.pocket.SpareTarget;
+import lanetide.squads.bowler.Sight;
+import lanetide.squads.equipment.Physics;
+import lanetide.squads.result.ThrownBall;
 import org.apache.commons.rng.sampling.distribution.NormalizedGaussianSampler;
 
 /** Throws balls: the bowler's aim, the scatter of his release, the ball on the lane's present film, the pins. */
@@ -63,7 +66,9 @@ final class ShotMaker {
     }
 
     private int atFullRack(BowlerInPlay bowler, LaneInPlay lane, long timeMs) {
-        bowler.agent().look(lane.number(), lane.film());
+        if (bowler.agent() instanceof KnowingAgent seesOil) {
+            seesOil.look(lane.number(), lane.film());
+        }
         Line meant = bowler.agent().line(lane.number());
         Line thrown = roll(bowler, bowler.player().style().release(), meant, bowler.strikeBall(), lane, timeMs);
         double missAtArrows = thrown.arrowsBoard() - meant.arrowsBoard();

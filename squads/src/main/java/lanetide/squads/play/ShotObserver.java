@@ -1,5 +1,7 @@
 package lanetide.squads.play;
 
+import lanetide.squads.result.ShotBowled;
+
 /** Is told of every ball right after it was bowled, practice included. */
 @FunctionalInterface
 public interface ShotObserver {

@@ -1,6 +1,7 @@
 package lanetide.squads.play;
 
 import lanetide.oilflow.pocket.Rack;
+import lanetide.squads.result.ShotBowled;
 
 /** Tells an observer of a squad's balls. */
 final class ShotReporter {

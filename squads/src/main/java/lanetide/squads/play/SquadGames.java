@@ -6,6 +6,8 @@ import java.util.OptionalLong;
 import lanetide.des.Simulator;
 import lanetide.squads.model.Squad;
 import lanetide.squads.play.RunningGames.Place;
+import lanetide.squads.result.TimetableEntry;
+import lanetide.squads.result.WaitCause;
 import lanetide.squads.rotation.Rotation;
 
 /**

@@ -2,10 +2,13 @@ package lanetide.squads.play;
 
 import java.util.List;
 import lanetide.des.Simulator;
+import lanetide.squads.machines.MachinePlan;
 import lanetide.squads.model.Conditioning;
-import lanetide.squads.model.MachinePlan;
 import lanetide.squads.model.Squad;
 import lanetide.squads.model.SquadPlan;
+import lanetide.squads.result.PaceKept;
+import lanetide.squads.result.TimetableEntry;
+import lanetide.squads.result.WaitCause;
 
 /** One squad from the lane machines over practice to its last ball. */
 final class SquadPlay {
@@ -39,7 +42,7 @@ final class SquadPlay {
      */
     void begin() {
         List<LaneInPlay> lanes = day.allLanes();
-        MachinePlan plan = day.event().machinePlan(squad);
+        MachinePlan plan = MachinePlan.of(day.event(), squad);
         Machines machines = new Machines(simulator, planned.patterns(), lanes);
         beganMs = Math.max(simulator.nowMs(), squad.startMs() - plan.durationMs());
         long restMs = beganMs - simulator.nowMs();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import lanetide.squads.result.TimetableEntry;
 
 /** From when to when a squad's games and breaks went on, over all its pairs. */
 final class SquadTimes {

@@ -2,6 +2,8 @@ package lanetide.squads.play;
 
 import java.util.EnumMap;
 import java.util.Map;
+import lanetide.squads.result.PaceKept;
+import lanetide.squads.result.WaitCause;
 
 /** Adds up what a squad's time went into. */
 final class Stopwatch {

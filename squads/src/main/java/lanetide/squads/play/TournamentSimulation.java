@@ -5,9 +5,17 @@ import java.util.List;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.line.Player;
+import lanetide.squads.equipment.Equipment;
+import lanetide.squads.equipment.Physics;
+import lanetide.squads.equipment.StartingLines;
+import lanetide.squads.equipment.TypicalPlayer;
+import lanetide.squads.luck.Luck;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;
+import lanetide.squads.result.BowlerResult;
+import lanetide.squads.result.EventResult;
+import lanetide.squads.result.SquadResult;
 
 /**
  * Plays an event once: squads one after another on the same lanes, every ball on the film that the balls before it left.

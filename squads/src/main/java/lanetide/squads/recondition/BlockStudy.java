@@ -5,17 +5,17 @@ import java.util.TreeSet;
 import java.util.function.IntConsumer;
 import lanetide.des.Replications;
 import lanetide.des.random.RandomStreams;
+import lanetide.squads.equipment.Physics;
+import lanetide.squads.equipment.StartingLines;
+import lanetide.squads.equipment.TypicalPlayer;
 import lanetide.squads.fairness.UnchangingLanes;
+import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.BowlerResult;
-import lanetide.squads.play.EventResult;
-import lanetide.squads.play.LuckSource;
 import lanetide.squads.play.Observers;
-import lanetide.squads.play.Physics;
 import lanetide.squads.play.Setup;
-import lanetide.squads.play.StartingLines;
 import lanetide.squads.play.TournamentSimulation;
-import lanetide.squads.play.TypicalPlayer;
+import lanetide.squads.result.BowlerResult;
+import lanetide.squads.result.EventResult;
 
 /** Plays a long block many times, each time also with the same luck on lanes that do not change. */
 final class BlockStudy {

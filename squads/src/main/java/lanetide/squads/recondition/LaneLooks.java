@@ -11,13 +11,13 @@ import lanetide.oilflow.line.ExitWindow;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.motion.RowMarch;
+import lanetide.squads.equipment.Physics;
+import lanetide.squads.equipment.TypicalPlayer;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.play.LaneObserver;
-import lanetide.squads.play.LaneState;
-import lanetide.squads.play.Physics;
-import lanetide.squads.play.TypicalLine;
-import lanetide.squads.play.TypicalPlayer;
+import lanetide.squads.result.LaneState;
+import lanetide.squads.result.TypicalLine;
 
 /** Looks at some lanes after every game: where the windows of all typical players are, how wide, and how good. */
 final class LaneLooks implements LaneObserver {

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import lanetide.squads.machines.OilingCost;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 
@@ -52,11 +53,11 @@ final class Policies {
     }
 
     double allAtOnce() {
-        return plan.costs().pairAllAtOnce(event, Conditioning.STRIP_AND_OIL);
+        return new OilingCost(plan.costs(), event).pairAllAtOnce(Conditioning.STRIP_AND_OIL);
     }
 
     double alone() {
-        return plan.costs().pairAlone(event, Conditioning.STRIP_AND_OIL);
+        return new OilingCost(plan.costs(), event).pairAlone(Conditioning.STRIP_AND_OIL);
     }
 
     private double unplanned() {

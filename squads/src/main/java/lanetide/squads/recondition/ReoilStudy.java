@@ -8,8 +8,9 @@ import java.util.Map;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
+import lanetide.squads.machines.MachinePlan;
+import lanetide.squads.machines.OilingCost;
 import lanetide.squads.model.Conditioning;
-import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
 import org.apache.commons.rng.UniformRandomProvider;
 
@@ -142,16 +143,20 @@ public final class ReoilStudy {
         double over =
                 laterSpread(Conditioning.OIL_OVER, threads, done -> onDone.accept(plan.replications() + few + done));
         int games = event.rotations().get(0).games();
-        Costs costs = plan.costs();
+        OilingCost costs = new OilingCost(plan.costs(), event);
         List<Integer> lanes = event.centre().laneNumbers();
         return new OilOver(
                 games,
                 strip,
                 over,
-                policies.loss(new double[] {strip})[0] + costs.pairAllAtOnce(event, Conditioning.STRIP_AND_OIL) / games,
-                policies.loss(new double[] {over})[0] + costs.pairAllAtOnce(event, Conditioning.OIL_OVER) / games,
-                event.centre().machines().durationMs(lanes, Conditioning.STRIP_AND_OIL) / MS_PER_MINUTE,
-                event.centre().machines().durationMs(lanes, Conditioning.OIL_OVER) / MS_PER_MINUTE);
+                policies.loss(new double[] {strip})[0] + costs.pairAllAtOnce(Conditioning.STRIP_AND_OIL) / games,
+                policies.loss(new double[] {over})[0] + costs.pairAllAtOnce(Conditioning.OIL_OVER) / games,
+                MachinePlan.of(event.centre().machines(), lanes, Conditioning.STRIP_AND_OIL)
+                                .durationMs()
+                        / MS_PER_MINUTE,
+                MachinePlan.of(event.centre().machines(), lanes, Conditioning.OIL_OVER)
+                                .durationMs()
+                        / MS_PER_MINUTE);
     }
 
     /** Mean spread in the second and third of three equal squads, with the lanes done in some way between them. */

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.Function;
 import lanetide.squads.change.PairLoss;
 import lanetide.squads.change.RotationRepair;
+import lanetide.squads.machines.OilingCost;
 import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Break;
 import lanetide.squads.model.Conditioning;
@@ -288,8 +289,8 @@ class ComparisonTest {
         assertThat(fresh.spreadPins()).isLessThan(remedies.get(0).spreadPins());
         assertThat(fresh.gainPins()).isPositive();
         // Cleaning is what is added: two pairs, once.
-        double cleaning = Costs.USUAL.pairAllAtOnce(PLAN, Conditioning.STRIP_AND_OIL)
-                - Costs.USUAL.pairAllAtOnce(PLAN, Conditioning.OIL_OVER);
+        double cleaning = new OilingCost(Costs.USUAL, PLAN).pairAllAtOnce(Conditioning.STRIP_AND_OIL)
+                - new OilingCost(Costs.USUAL, PLAN).pairAllAtOnce(Conditioning.OIL_OVER);
         assertThat(fresh.extraCost()).isCloseTo(2 * cleaning, within(1e-9));
         assertThat(remedies).anySatisfy(remedy -> assertThat(remedy.isChoice()).isTrue());
         for (Remedy remedy : remedies) {

@@ -10,7 +10,10 @@ import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.equipment.Physics;
+import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.fixture.Fixtures;
+import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Adaptation;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Centre;
@@ -24,22 +27,24 @@ import lanetide.squads.model.Level;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
+import lanetide.squads.result.EventResult;
+import lanetide.squads.result.SquadResult;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.Explicit;
 
 /** Small events for tests. Everything a test does not care about is the usual. */
-final class Events {
-    static final Catalogue CATALOGUE = Catalogue.shipped();
-    static final Physics PHYSICS = Physics.usual();
-    static final long MINUTE_MS = 60_000;
-    static final long START_MS = 9 * 60 * MINUTE_MS;
-    static final long PRACTICE_MS = 5 * MINUTE_MS;
-    static final long STRIP_MS = 40_000;
-    static final long OIL_MS = 50_000;
+public final class Events {
+    public static final Catalogue CATALOGUE = Catalogue.shipped();
+    public static final Physics PHYSICS = Physics.usual();
+    public static final long MINUTE_MS = 60_000;
+    public static final long START_MS = 9 * 60 * MINUTE_MS;
+    public static final long PRACTICE_MS = 5 * MINUTE_MS;
+    public static final long STRIP_MS = 40_000;
+    public static final long OIL_MS = 50_000;
     /** The usual pace without chance and without courtesy, so that times can be told beforehand. */
-    static final PaceOfPlay STEADY = PaceOfPlay.USUAL.withSpread(0).withCourtesy(LaneCourtesy.NONE);
+    public static final PaceOfPlay STEADY = PaceOfPlay.USUAL.withSpread(0).withCourtesy(LaneCourtesy.NONE);
 
-    static final OilPattern PATTERN = OilPattern.of("test", 40 * LaneGeometry.FOOT_M, 25, 3);
+    public static final OilPattern PATTERN = OilPattern.of("test", 40 * LaneGeometry.FOOT_M, 25, 3);
 
     private static final List<String> STYLES = List.of("straight", "stroker", "tweener", "power");
     private static final List<String> COVERS =
@@ -48,44 +53,44 @@ final class Events {
 
     private Events() {}
 
-    static Centre centre(int pairs) {
+    public static Centre centre(int pairs) {
         return centre(pairs, 2);
     }
 
-    static Centre centre(int pairs, int machines) {
+    public static Centre centre(int pairs, int machines) {
         return Fixtures.centre(pairs, new LaneMachines(machines, STRIP_MS, OIL_MS));
     }
 
     /** The centre with more pairs, which are kept spare. */
-    static Centre withSparePairs(Centre centre, List<LanePair> spare) {
+    public static Centre withSparePairs(Centre centre, List<LanePair> spare) {
         List<LanePair> all = new ArrayList<>(centre.pairs());
         all.addAll(spare);
         return new Centre(all, centre.surface(), centre.machines(), centre.topographies(), spare);
     }
 
-    static Level level(String id) {
+    public static Level level(String id) {
         return Levels.shipped().get(id);
     }
 
     /** A level with another adaptation. */
-    static Level level(String spreadOf, Adaptation adaptation) {
+    public static Level level(String spreadOf, Adaptation adaptation) {
         return new Level("test", level(spreadOf).spread(), adaptation, 0, "assumption");
     }
 
-    static Level withoutSpread() {
+    public static Level withoutSpread() {
         return new Level("exact", new ReleaseSpread(0, 0, 0, 0), new Adaptation(0, 0.5, 1, 1, 0.3), 0, "assumption");
     }
 
-    static Bowler bowler(String id, Hand hand, String style, Level level, String cover) {
+    public static Bowler bowler(String id, Hand hand, String style, Level level, String cover) {
         return Fixtures.bowler(id, hand, style, level, cover);
     }
 
-    static Bowler bowler(String id) {
+    public static Bowler bowler(String id) {
         return bowler(id, Hand.RIGHT, "tweener", level("scratch"), "medium-reactive");
     }
 
     /** Bowler i is the same whatever the seed of the event: his attributes follow from his number. */
-    static Bowler mixed(String id, int i) {
+    public static Bowler mixed(String id, int i) {
         return bowler(
                 id,
                 i % 7 == 6 ? Hand.LEFT : Hand.RIGHT,
@@ -95,7 +100,7 @@ final class Events {
     }
 
     /** Groups {@code 1}, {@code 2}, ... of mixed bowlers, of the given sizes. */
-    static List<Group> groups(int... sizes) {
+    public static List<Group> groups(int... sizes) {
         List<Group> groups = new ArrayList<>();
         int next = 0;
         for (int g = 0; g < sizes.length; g++) {
@@ -109,7 +114,7 @@ final class Events {
     }
 
     /** Groups of casual bowlers of all four styles, all of one size. */
-    static List<Group> casualGroups(int groups, int size) {
+    public static List<Group> casualGroups(int groups, int size) {
         return IntStream.range(0, groups)
                 .mapToObj(g -> new Group(
                         String.valueOf(g + 1),
@@ -124,41 +129,41 @@ final class Events {
                 .toList();
     }
 
-    static List<Group> oneGroup(Bowler... bowlers) {
+    public static List<Group> oneGroup(Bowler... bowlers) {
         return List.of(new Group("1", List.of(bowlers)));
     }
 
-    static Squad squad(String id, long startMs, Conditioning conditioning, List<Group> groups) {
+    public static Squad squad(String id, long startMs, Conditioning conditioning, List<Group> groups) {
         return Fixtures.squad(id, startMs, conditioning, PRACTICE_MS, groups);
     }
 
-    static Event event(Centre centre, Rotation rotation, Squad... squads) {
+    public static Event event(Centre centre, Rotation rotation, Squad... squads) {
         return event(centre, rotation, STEADY, squads);
     }
 
-    static Event event(Centre centre, Rotation rotation, PaceOfPlay pace, Squad... squads) {
+    public static Event event(Centre centre, Rotation rotation, PaceOfPlay pace, Squad... squads) {
         List<Rotation> rotations =
                 IntStream.range(0, squads.length).mapToObj(s -> rotation).toList();
         return Fixtures.event("test", centre, PATTERN, List.of(squads), rotations, pace);
     }
 
     /** One squad on fresh oil. */
-    static Event event(Centre centre, Rotation rotation, List<Group> groups) {
+    public static Event event(Centre centre, Rotation rotation, List<Group> groups) {
         return event(centre, rotation, squad("A", START_MS, Conditioning.STRIP_AND_OIL, groups));
     }
 
     /** One pair, one group, all games on it. */
-    static Event onePair(int games, Bowler... bowlers) {
+    public static Event onePair(int games, Bowler... bowlers) {
         return event(centre(1), stay(1, 1, games), oneGroup(bowlers));
     }
 
-    static Rotation stay(int groups, int pairs, int games) {
+    public static Rotation stay(int groups, int pairs, int games) {
         List<Integer> row = IntStream.range(0, groups).boxed().toList();
         return new Explicit(java.util.Collections.nCopies(games, row)).plan(groups, pairs, games);
     }
 
     /** Any rotation without collisions: every game is a random injection of groups into pairs. */
-    static Rotation random(int groups, int pairs, int games, Random random) {
+    public static Rotation random(int groups, int pairs, int games, Random random) {
         List<List<Integer>> table = new ArrayList<>();
         for (int game = 0; game < games; game++) {
             List<Integer> row =
@@ -169,11 +174,11 @@ final class Events {
         return new Explicit(table).plan(groups, pairs, games);
     }
 
-    static EventResult play(Event event, long seed) {
+    public static EventResult play(Event event, long seed) {
         return play(event, seed, false);
     }
 
-    static EventResult play(Event event, long seed, boolean withWindows) {
+    public static EventResult play(Event event, long seed, boolean withWindows) {
         StartingLines lines = new StartingLines(event, PHYSICS);
         return new TournamentSimulation(setup(event, lines, seed).withWindows(withWindows)).play();
     }
@@ -183,7 +188,7 @@ final class Events {
         return Setup.of(event, PHYSICS, lines, LuckSource.byBall(new RandomStreams(seed).forReplication(0)));
     }
 
-    static double mean(EventResult result) {
+    public static double mean(EventResult result) {
         return result.squads().stream()
                 .mapToDouble(SquadResult::meanScore)
                 .average()

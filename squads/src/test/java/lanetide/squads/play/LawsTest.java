@@ -6,6 +6,8 @@ import lanetide.oilflow.film.SplitModel;
 import lanetide.oilflow.friction.FrictionModel;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Laws;
+import lanetide.squads.study.EventStudy;
+import lanetide.squads.study.StudyResult;
 import org.junit.jupiter.api.Test;
 
 /** An event is played under the laws it names. */

@@ -7,9 +7,11 @@ import java.util.stream.LongStream;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
+import lanetide.squads.result.BowlerResult;
 
 /** What the levels score on a house pattern, and what another ball is worth. */
 final class LevelRows {

@@ -15,8 +15,11 @@ import lanetide.squads.model.LineUpChange.Absence;
 import lanetide.squads.model.LineUpChange.LateArrival;
 import lanetide.squads.model.LineUpChange.Substitution;
 import lanetide.squads.model.Squad;
-import lanetide.squads.play.TimetableEntry.Activity;
 import lanetide.squads.play.WatchedSquad.Shot;
+import lanetide.squads.result.BowlerResult;
+import lanetide.squads.result.EventResult;
+import lanetide.squads.result.TimetableEntry;
+import lanetide.squads.result.TimetableEntry.Activity;
 import org.junit.jupiter.api.Test;
 
 /** Who bowls when it is not as listed, and breaks. */

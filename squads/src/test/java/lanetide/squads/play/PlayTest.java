@@ -21,6 +21,7 @@ import lanetide.squads.model.LanePair;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
 import lanetide.squads.play.WatchedSquad.Shot;
+import lanetide.squads.result.TimetableEntry;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.Explicit;
 import lanetide.squads.rotation.design.Ring;

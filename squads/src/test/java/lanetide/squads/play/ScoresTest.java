@@ -12,6 +12,10 @@ import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.pocket.Rack;
+import lanetide.squads.bowler.SteadyAgent;
+import lanetide.squads.equipment.Equipment;
+import lanetide.squads.equipment.StartingLines;
+import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Knowledge;
@@ -217,6 +221,6 @@ class ScoresTest {
                 Equipment.of(bowler, event.centre().surface(), Events.PHYSICS),
                 new SteadyAgent(Line.through(20, 12)),
                 new Bowling(Knowledge.NOTHING, 0, scoring),
-                new BallLuck(new RandomStreams(1), "test"));
+                LuckSource.byBall(new RandomStreams(1)).of("A", bowler));
     }
 }

@@ -1,6 +1,7 @@
 package lanetide.squads.play;
 
 import java.util.List;
+import lanetide.squads.result.BowlerResult;
 
 /**
  * What score sheets tell, over the first nine frames of each game, in which every ball of a full rack is the first of its frame.

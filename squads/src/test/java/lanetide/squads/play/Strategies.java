@@ -3,9 +3,11 @@ package lanetide.squads.play;
 import java.util.List;
 import java.util.stream.LongStream;
 import lanetide.oilflow.lane.Hand;
+import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Knowledge;
+import lanetide.squads.result.BowlerResult;
 
 /** Compares three ways of choosing lines: one bowler is judged, among four who learn as bowlers do. */
 final class Strategies {

@@ -8,6 +8,7 @@ import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Knowledge;
 import lanetide.squads.model.Scoring;
+import lanetide.squads.result.EventResult;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

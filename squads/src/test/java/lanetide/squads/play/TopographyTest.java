@@ -11,6 +11,8 @@ import lanetide.oilflow.lane.Topography;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LaneShapes;
+import lanetide.squads.study.EventStudy;
+import lanetide.squads.study.StudyResult;
 import org.junit.jupiter.api.Test;
 
 /** An event is played on the lanes as they are shaped. */

@@ -14,7 +14,9 @@ import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Delivery;
 import lanetide.oilflow.motion.RowMarch;
+import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.fixture.Fixtures;
+import lanetide.squads.machines.MachinePlan;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
@@ -23,6 +25,8 @@ import lanetide.squads.model.Knowledge;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
+import lanetide.squads.result.BowlerResult;
+import lanetide.squads.result.EventResult;
 import lanetide.squads.rotation.design.Ring;
 
 /** Plays what was published and compares. Nothing here is tuned: what does not hold is reported as open. */
@@ -171,7 +175,7 @@ final class Validation {
                 "under 120 s",
                 0,
                 120,
-                usual.durationMs(lanes, Conditioning.STRIP_AND_OIL) / 24_000.0,
+                MachinePlan.of(usual, lanes, Conditioning.STRIP_AND_OIL).durationMs() / 24_000.0,
                 "s");
     }
 

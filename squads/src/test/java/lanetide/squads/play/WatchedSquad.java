@@ -12,9 +12,15 @@ import lanetide.des.TraceEntry;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.squads.equipment.Equipment;
+import lanetide.squads.equipment.StartingLines;
+import lanetide.squads.luck.Luck;
+import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Squad;
+import lanetide.squads.result.PaceKept;
+import lanetide.squads.result.TimetableEntry;
 import lanetide.squads.score.TenpinScore;
 
 /**
@@ -73,7 +79,7 @@ final class WatchedSquad {
         Squad squad = event.squads().get(0);
         List<GroupInPlay> members = squad.groups().stream()
                 .map(group -> GroupInPlay.of(group, squad, (bowler, attendance) -> {
-                    Luck luck = new BallLuck(streams, "squad/A/bowler/" + bowler.id());
+                    Luck luck = LuckSource.byBall(streams).of("A", bowler);
                     var player = StartingLines.player(bowler, event, Events.PHYSICS);
                     BowlerInPlay inPlay = new BowlerInPlay(
                             bowler,

@@ -14,6 +14,7 @@ import lanetide.oilflow.film.SplitModel;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.fixture.Fixtures;
+import lanetide.squads.machines.OilingCost;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Costs;
@@ -180,14 +181,14 @@ class ReoilStudyTest {
         Costs lanes = new Costs("EUR", 0, 0, 0, 60, 1, 3);
 
         // Four lanes at 1.5 minutes stand still for 6 minutes each; a pair alone for 3.
-        assertThat(lanes.pairAllAtOnce(event(SplitModel.NONE), Conditioning.STRIP_AND_OIL))
+        assertThat(new OilingCost(lanes, event(SplitModel.NONE)).pairAllAtOnce(Conditioning.STRIP_AND_OIL))
                 .isCloseTo(12, within(1e-9));
-        assertThat(lanes.pairAlone(event(SplitModel.NONE), Conditioning.STRIP_AND_OIL))
+        assertThat(new OilingCost(lanes, event(SplitModel.NONE)).pairAlone(Conditioning.STRIP_AND_OIL))
                 .isCloseTo(6, within(1e-9));
         Costs material = new Costs("EUR", 100, 0.5, 0, 0, 1, 3);
-        assertThat(material.pairAlone(event(SplitModel.NONE), Conditioning.STRIP_AND_OIL))
+        assertThat(new OilingCost(material, event(SplitModel.NONE)).pairAlone(Conditioning.STRIP_AND_OIL))
                 .isCloseTo(6.2, within(1e-9));
-        assertThat(material.pairAlone(event(SplitModel.NONE), Conditioning.OIL_OVER))
+        assertThat(new OilingCost(material, event(SplitModel.NONE)).pairAlone(Conditioning.OIL_OVER))
                 .isCloseTo(5.2, within(1e-9));
     }
 

@@ -11,8 +11,8 @@ import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Delivery;
 import lanetide.oilflow.motion.RowMarch;
 import lanetide.squads.play.LaneObserver;
-import lanetide.squads.play.LaneState;
-import lanetide.squads.play.TypicalLine;
+import lanetide.squads.result.LaneState;
+import lanetide.squads.result.TypicalLine;
 
 /** Keeps what the picture of a lane needs: the film by board and foot, and the way of a ball on the best line of each style. */
 public final class FilmReel implements LaneObserver {

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Remedy;
-import lanetide.squads.play.StudyResult;
 import lanetide.squads.recondition.ReoilResult;
+import lanetide.squads.study.StudyResult;
 
 /**
  * What a page tells of.

@@ -11,7 +11,7 @@ import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.StudyResult;
+import lanetide.squads.study.StudyResult;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;

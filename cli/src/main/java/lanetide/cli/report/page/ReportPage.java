@@ -21,8 +21,8 @@ import lanetide.cli.report.SquadLanes;
 import lanetide.cli.report.StudyTables;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
-import lanetide.squads.play.SquadStatistics;
-import lanetide.squads.play.StudyResult;
+import lanetide.squads.study.SquadStatistics;
+import lanetide.squads.study.StudyResult;
 
 /** The whole answer as one page for a browser, which needs nothing else: it can be sent, opened from a mail and printed. */
 public final class ReportPage {

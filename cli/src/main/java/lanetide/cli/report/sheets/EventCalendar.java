@@ -13,8 +13,8 @@ import java.util.Locale;
 import lanetide.cli.report.ScenarioSummary;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.SquadStatistics;
-import lanetide.squads.play.StudyResult;
+import lanetide.squads.study.SquadStatistics;
+import lanetide.squads.study.StudyResult;
 
 /** Squads and oilings as a calendar (RFC 5545), in the local time of wherever it is opened. */
 final class EventCalendar {

@@ -7,9 +7,9 @@ import lanetide.cli.report.PatternWords;
 import lanetide.cli.report.ScenarioSummary;
 import lanetide.cli.report.page.Table;
 import lanetide.cli.scenario.TimeOfDay;
+import lanetide.squads.machines.MachinePlan;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
-import lanetide.squads.model.MachinePlan;
 import lanetide.squads.model.Squad;
 
 /** What the lane technician does when, lane by lane. */
@@ -39,7 +39,7 @@ final class OilingPlan {
     }
 
     private static long beginMs(Event event, Squad squad) {
-        return squad.startMs() - event.machinePlan(squad).durationMs();
+        return squad.startMs() - MachinePlan.of(event, squad).durationMs();
     }
 
     List<SheetModel.Part> parts() {
@@ -73,7 +73,8 @@ final class OilingPlan {
     private SheetModel.Part part(Oiling oiling, int number) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Lane", "Machine", "From", "To", "Done by (initials)"));
-        List<MachinePlan.LaneTimes> lanes = event.machinePlan(oiling.squad()).lanes();
+        List<MachinePlan.LaneTimes> lanes =
+                MachinePlan.of(event, oiling.squad()).lanes();
         for (MachinePlan.LaneTimes lane : lanes) {
             rows.add(List.of(
                     String.valueOf(lane.lane()),

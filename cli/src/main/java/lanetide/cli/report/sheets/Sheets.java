@@ -16,7 +16,7 @@ import lanetide.cli.report.Cautions;
 import lanetide.cli.report.ProgramFiles;
 import lanetide.cli.report.ProgramVersion;
 import lanetide.cli.scenario.Scenario;
-import lanetide.squads.play.StudyResult;
+import lanetide.squads.study.StudyResult;
 
 /** All that is printed and handed out, by the name of its file. */
 public final class Sheets {

@@ -1,0 +1,120 @@
+package lanetide.squads.bowler;
+
+/**
+ * What a bowler believes of the two lanes of his pair: by how many boards his line misses on each, and by how many boards the
+ * misses drift from one of his rounds (a ball on either lane) to the next.
+ *
+ * <p>A Kalman filter (R. E. Kalman, Journal of Basic Engineering 82, 1960): three jointly normal unknowns, of which the drift is
+ * common to both lanes, because the same balls run over both. A ball on one lane teaches about the other by their covariance.
+ */
+final class PairBelief {
+    /** Standard deviation of the miss of a line on a lane that is new to him (boards; assumption). */
+    private static final double NEW_LANE_BOARDS = 0.5;
+
+    /** Correlation of the misses on the two lanes of a new pair (assumption). */
+    private static final double LANES_ALIKE = 0.7;
+
+    /** The same two for a ball that he takes out of his bag on worn lanes (assumptions). */
+    private static final double NEW_BALL_BOARDS = 3;
+
+    private static final double NEW_BALL_ALIKE = 0.9;
+
+    /** Change of a lane beside the drift, in a round (boards; assumption). */
+    private static final double UNSTEADY_BOARDS = 0.1;
+
+    /** How much the drift itself changes in a round (boards a round; assumption). */
+    private static final double DRIFT_CHANGE_BOARDS = 0.01;
+
+    /** Rounds in a game: eleven or twelve balls at full racks on two lanes. */
+    private static final double ROUNDS_PER_GAME = 6;
+
+    private static final int DRIFT = 2;
+    private static final int UNKNOWNS = 3;
+
+    private final double[] mean = new double[UNKNOWNS];
+    private final double[][] covariance = new double[UNKNOWNS][UNKNOWNS];
+
+    PairBelief(double driftBoardsPerGame) {
+        double perRound = driftBoardsPerGame / ROUNDS_PER_GAME;
+        covariance[DRIFT][DRIFT] = perRound * perRound;
+        comeToNewLanes(0);
+    }
+
+    /** Believed miss of his line on a lane (boards). */
+    double miss(int side) {
+        return mean[side];
+    }
+
+    /** He has moved on a lane and expects the miss to change by so much. */
+    void moved(int side, double boards) {
+        mean[side] -= boards;
+    }
+
+    /** Other lanes: he expects the miss he had on these, is less sure of it, and keeps what he thinks of the drift. */
+    void moveOn() {
+        comeToNewLanes((mean[0] + mean[1]) / 2);
+    }
+
+    /** Another ball: he expects no miss, but may be well off, on both lanes alike; what he thinks of the drift he keeps. */
+    void otherBall() {
+        start(0, NEW_BALL_BOARDS, NEW_BALL_ALIKE);
+    }
+
+    /**
+     * Learns from a ball, half a round after the one before.
+     *
+     * @param side lane 0 or 1
+     * @param missBoards what the ball says of the line's miss
+     * @param variance variance of that (square boards)
+     */
+    void see(int side, double missBoards, double variance) {
+        passHalfARound();
+        double surprise = missBoards - mean[side];
+        double[] with = {covariance[0][side], covariance[1][side], covariance[DRIFT][side]};
+        double expected = with[side] + variance;
+        if (expected == 0) {
+            return;
+        }
+        for (int i = 0; i < UNKNOWNS; i++) {
+            mean[i] += with[i] / expected * surprise;
+            for (int j = 0; j < UNKNOWNS; j++) {
+                covariance[i][j] -= with[i] * with[j] / expected;
+            }
+        }
+    }
+
+    private void passHalfARound() {
+        double drift = covariance[DRIFT][DRIFT];
+        double leftDrift = covariance[0][DRIFT];
+        double rightDrift = covariance[1][DRIFT];
+        double unsteady = UNSTEADY_BOARDS * UNSTEADY_BOARDS / 2;
+        mean[0] += mean[DRIFT] / 2;
+        mean[1] += mean[DRIFT] / 2;
+        covariance[0][0] += leftDrift + drift / 4 + unsteady;
+        covariance[1][1] += rightDrift + drift / 4 + unsteady;
+        link(0, 1, covariance[0][1] + (leftDrift + rightDrift) / 2 + drift / 4);
+        link(0, DRIFT, leftDrift + drift / 2);
+        link(1, DRIFT, rightDrift + drift / 2);
+        covariance[DRIFT][DRIFT] += DRIFT_CHANGE_BOARDS * DRIFT_CHANGE_BOARDS / 2;
+    }
+
+    private void comeToNewLanes(double missBoards) {
+        start(missBoards, NEW_LANE_BOARDS, LANES_ALIKE);
+    }
+
+    private void start(double missBoards, double deviationBoards, double alike) {
+        double variance = deviationBoards * deviationBoards;
+        mean[0] = missBoards;
+        mean[1] = missBoards;
+        covariance[0][0] = variance;
+        covariance[1][1] = variance;
+        link(0, 1, alike * variance);
+        link(0, DRIFT, 0);
+        link(1, DRIFT, 0);
+    }
+
+    private void link(int i, int j, double value) {
+        covariance[i][j] = value;
+        covariance[j][i] = value;
+    }
+}

@@ -1,0 +1,2 @@
+/** What a bowler knows of his own balls, and how he moves and changes his ball by it. He sees no oil. */
+package lanetide.squads.bowler;

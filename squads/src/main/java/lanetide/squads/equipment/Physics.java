@@ -1,0 +1,51 @@
+package lanetide.squads.equipment;
+
+import lanetide.oilflow.ball.BallSpec;
+import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.film.FilmSplit;
+import lanetide.oilflow.friction.FrictionModel;
+import lanetide.oilflow.lane.LaneGrid;
+import lanetide.oilflow.lane.LaneSurface;
+import lanetide.oilflow.motion.Contact;
+import lanetide.oilflow.pocket.PinCarry;
+import lanetide.squads.model.Laws;
+
+/**
+ * The laws and the grid an event is played under. Immutable, so that all playings share it.
+ *
+ * @param grid the grid films are kept on
+ * @param friction how slippery a contact is
+ * @param split how oil parts between lane and ball
+ * @param carry what the pins do
+ */
+public record Physics(LaneGrid grid, FrictionModel friction, FilmSplit split, PinCarry carry) {
+    /**
+     * The usual grid and pins under some laws.
+     *
+     * @param laws the laws
+     * @return the physics
+     */
+    public static Physics under(Laws laws) {
+        return new Physics(LaneGrid.USUAL, laws.friction(), laws.split().law(), new PinCarry());
+    }
+
+    /**
+     * The usual laws.
+     *
+     * @return mixed lubrication, forward-roll film splitting, the usual grid
+     */
+    public static Physics usual() {
+        return under(Laws.USUAL);
+    }
+
+    /**
+     * A cover on a surface.
+     *
+     * @param cover the ball's shell
+     * @param surface the lane
+     * @return their contact
+     */
+    public Contact contact(Coverstock cover, LaneSurface surface) {
+        return new Contact(BallSpec.of(cover), friction.between(surface, cover), split);
+    }
+}

@@ -1,0 +1,48 @@
+package lanetide.squads.result;
+
+import java.util.List;
+import lanetide.oilflow.film.OilAccount;
+
+/**
+ * One playing of an event.
+ *
+ * @param squads results by squad
+ * @param timetable what happened when, in order of start
+ * @param lanes every lane as each squad found it and after each game, by lane, then in order of time
+ * @param oil where the oil went
+ * @param shots balls thrown, practice included
+ * @param stops times for which lanes were out of order, in the order of their ends
+ */
+public record EventResult(
+        List<SquadResult> squads,
+        List<TimetableEntry> timetable,
+        List<LaneState> lanes,
+        OilAccount oil,
+        long shots,
+        List<LaneStop> stops) {
+    /** Copies the lists. */
+    public EventResult {
+        squads = List.copyOf(squads);
+        timetable = List.copyOf(timetable);
+        lanes = List.copyOf(lanes);
+        stops = List.copyOf(stops);
+    }
+
+    /**
+     * A playing in which all lanes were in order.
+     *
+     * @param squads results by squad
+     * @param timetable what happened when, in order of start
+     * @param lanes every lane as each squad found it and after each game, by lane, then in order of time
+     * @param oil where the oil went
+     * @param shots balls thrown, practice included
+     */
+    public EventResult(
+            List<SquadResult> squads,
+            List<TimetableEntry> timetable,
+            List<LaneState> lanes,
+            OilAccount oil,
+            long shots) {
+        this(squads, timetable, lanes, oil, shots, List.of());
+    }
+}

@@ -1,0 +1,27 @@
+package lanetide.squads.study;
+
+import java.util.List;
+import java.util.Optional;
+import lanetide.squads.result.EventResult;
+
+/**
+ * An event played a number of times with independent luck.
+ *
+ * @param first the first playing, whose lanes and timetable stand as the example
+ * @param squads statistics by squad over all playings, in the event's order
+ * @param timetable the timetable over all playings, in order of the first playing's
+ * @param replications number of playings, at least 1
+ * @param precision how well scores are known, where playing went on until they should be; empty for a fixed number
+ */
+public record StudyResult(
+        EventResult first,
+        List<SquadStatistics> squads,
+        List<TimetableStatistics> timetable,
+        int replications,
+        Optional<Precision> precision) {
+    /** Copies the lists. */
+    public StudyResult {
+        squads = List.copyOf(squads);
+        timetable = List.copyOf(timetable);
+    }
+}
