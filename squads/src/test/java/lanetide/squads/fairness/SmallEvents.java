@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
-import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
@@ -23,7 +22,6 @@ import lanetide.squads.rotation.design.Stay;
 
 /** Small events whose fairness can be told in advance. */
 final class SmallEvents {
-    private static final Catalogue CATALOGUE = Catalogue.shipped();
     private static final long HOUR_MS = 3_600_000;
     private static final long PRACTICE_MS = 10 * 60_000;
     private static final String[] STYLES = {"straight", "stroker", "tweener", "power"};
