@@ -14,7 +14,7 @@ import lanetide.des.stats.Tally;
  */
 final class SequentialRun<T> {
 
-    private static final int LEAST_ROUND = 4;
+    private static final int MIN_ROUND = 4;
 
     private final StoppingRule rule;
     private final Function<T, double[]> measures;
@@ -79,6 +79,6 @@ final class SequentialRun<T> {
         if (results.size() < rule.floor()) {
             return rule.floor();
         }
-        return (int) Math.min(Integer.MAX_VALUE, Math.max(LEAST_ROUND, (projected() - results.size()) / 2));
+        return (int) Math.min(Integer.MAX_VALUE, Math.max(MIN_ROUND, (projected() - results.size()) / 2));
     }
 }

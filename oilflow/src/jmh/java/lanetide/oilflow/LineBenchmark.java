@@ -44,8 +44,9 @@ public class LineBenchmark {
             new ReleaseSpread(0.5 * LaneGeometry.BOARD_M, StrictMath.toRadians(0.17), 0.012, 0.03),
             Hand.RIGHT,
             contact);
-    private final OilFilm film = OilFilm.fresh(OilPattern.of("bench", 40 * LaneGeometry.FOOT_M, 25, 3), LaneGrid.USUAL);
-    private final LineFinder finder = new LineFinder(new RowMarch(LaneGrid.USUAL), new PinCarry());
+    private final OilFilm film =
+            OilFilm.fresh(OilPattern.of("bench", 40 * LaneGeometry.FOOT_M, 25, 3), LaneGrid.DEFAULT);
+    private final LineFinder finder = new LineFinder(new RowMarch(LaneGrid.DEFAULT), new PinCarry());
     private final LineSearch search = new LineSearch(finder);
     private final Line present = finder.natural(player, film).orElseThrow();
 

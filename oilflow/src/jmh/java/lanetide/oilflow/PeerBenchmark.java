@@ -48,9 +48,10 @@ public class PeerBenchmark {
     private final BallSpec ball = BallSpec.of(catalogue.covers().get("medium-reactive"));
     private final Contact usual = Contact.between(ball, catalogue.surfaces().get("hard-synthetic"));
     private final Contact dry = new Contact(ball, usual.friction(), FilmSplit.NONE);
-    private final OilFilm film = OilFilm.fresh(OilPattern.of("bench", 40 * LaneGeometry.FOOT_M, 25, 3), LaneGrid.USUAL);
-    private final RowMarch march = new RowMarch(LaneGrid.USUAL);
-    private final MarchTogether together = new MarchTogether(LaneGrid.USUAL);
+    private final OilFilm film =
+            OilFilm.fresh(OilPattern.of("bench", 40 * LaneGeometry.FOOT_M, 25, 3), LaneGrid.DEFAULT);
+    private final RowMarch march = new RowMarch(LaneGrid.DEFAULT);
+    private final MarchTogether together = new MarchTogether(LaneGrid.DEFAULT);
     private final PeerPath path = new PeerPath(film, usual.friction(), ball.inertiaRatio());
     private final Delivery[] shots = new Delivery[SHOTS];
     private AbstractIntegrator dormandPrince853;

@@ -36,10 +36,10 @@ public class ShotBenchmark {
     private final BallSpec ball = BallSpec.of(catalogue.covers().get("medium-reactive"));
     private final Contact contact = Contact.between(ball, catalogue.surfaces().get("hard-synthetic"));
     private final OilPattern pattern = OilPattern.of("bench", 40 * LaneGeometry.FOOT_M, 25, 3);
-    private final OilFilm fresh = OilFilm.fresh(pattern, LaneGrid.USUAL);
-    private final OilFilm worn = OilFilm.fresh(pattern, LaneGrid.USUAL);
-    private final BallOil oil = new BallOil(ball.cover(), BallOil.USUAL_WIPED_SHARE);
-    private final RowMarch march = new RowMarch(LaneGrid.USUAL);
+    private final OilFilm fresh = OilFilm.fresh(pattern, LaneGrid.DEFAULT);
+    private final OilFilm worn = OilFilm.fresh(pattern, LaneGrid.DEFAULT);
+    private final BallOil oil = new BallOil(ball.cover(), BallOil.DEFAULT_WIPED_SHARE);
+    private final RowMarch march = new RowMarch(LaneGrid.DEFAULT);
     private int shot;
 
     /** Oil comes back after every 300 shots, so that the film stays like one in play. */

@@ -32,12 +32,12 @@ final class Block {
     final int[] ballsAtTenFeet = new int[LaneGeometry.BOARDS + 1];
 
     private final List<BallOil> oils = new ArrayList<>();
-    private final RowMarch march = new RowMarch(LaneGrid.USUAL);
+    private final RowMarch march = new RowMarch(LaneGrid.DEFAULT);
     private final LineFinder finder = new LineFinder(march, new PinCarry());
     private final RandomGenerator random;
 
     Block(List<Player> players, OilFilm film, long seed) {
-        this(players, film, seed, BallOil.USUAL_WIPED_SHARE);
+        this(players, film, seed, BallOil.DEFAULT_WIPED_SHARE);
     }
 
     Block(List<Player> players, OilFilm film, long seed, double wipedShare) {

@@ -35,7 +35,7 @@ final class CarryRows {
     }
 
     private static ValidationRow exit(String hit, double board, double deg, double published, Use use) {
-        double exit = new Deflection(BallCore.USUAL.massKg()).exitBoard(board, Math.toRadians(deg));
+        double exit = new Deflection(BallCore.DEFAULT.massKg()).exitBoard(board, Math.toRadians(deg));
         return new ValidationRow(
                 "Board at which a " + hit + " hit (" + board + " at " + deg + "°) leaves the pins",
                 RIDENOUR,
@@ -46,7 +46,7 @@ final class CarryRows {
     }
 
     private static ValidationRow pins() {
-        Deflection ball = new Deflection(BallCore.USUAL.massKg());
+        Deflection ball = new Deflection(BallCore.DEFAULT.massKg());
         ball.exitBoard(PinCarry.POCKET_BOARD, Math.toRadians(6));
         String touched = Rack.format(ball.touched());
         return new ValidationRow(

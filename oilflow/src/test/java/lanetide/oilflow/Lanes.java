@@ -24,8 +24,8 @@ final class Lanes {
     static final Catalogue CATALOGUE = Catalogue.shipped();
     static final double FOOT_M = LaneGeometry.FOOT_M;
     static final List<String> STYLES = List.of("straight", "stroker", "tweener", "power");
-    static final String USUAL_COVER = "medium-reactive";
-    static final String USUAL_SURFACE = "hard-synthetic";
+    static final String DEFAULT_COVER = "medium-reactive";
+    static final String DEFAULT_SURFACE = "hard-synthetic";
 
     /**
      * Scatter of a good player: half a board at the foul line and 0.17 degrees are 0.65 boards at the arrows, the spread of
@@ -37,7 +37,7 @@ final class Lanes {
     private Lanes() {}
 
     static Player player(String style) {
-        return player(style, USUAL_COVER, USUAL_SURFACE);
+        return player(style, DEFAULT_COVER, DEFAULT_SURFACE);
     }
 
     static Player player(String style, String cover, String surface) {
@@ -52,7 +52,7 @@ final class Lanes {
 
     static List<Player> field(String cover) {
         List<Player> field = new ArrayList<>();
-        STYLES.forEach(style -> field.add(player(style, cover, USUAL_SURFACE)));
+        STYLES.forEach(style -> field.add(player(style, cover, DEFAULT_SURFACE)));
         return field;
     }
 
@@ -66,11 +66,11 @@ final class Lanes {
     }
 
     static OilFilm fresh(OilPattern pattern) {
-        return OilFilm.fresh(pattern, LaneGrid.USUAL);
+        return OilFilm.fresh(pattern, LaneGrid.DEFAULT);
     }
 
     static LineFinder finder() {
-        return new LineFinder(new RowMarch(LaneGrid.USUAL), new PinCarry());
+        return new LineFinder(new RowMarch(LaneGrid.DEFAULT), new PinCarry());
     }
 
     static Line natural(Player player, OilFilm film) {

@@ -75,7 +75,7 @@ final class LawRows {
     }
 
     private static double loneTrackLeft(Levelling law, double dwellS) {
-        OilFilm film = OilFilm.bare(LaneGrid.USUAL);
+        OilFilm film = OilFilm.bare(LaneGrid.DEFAULT);
         Arrays.fill(film.cellsUm(), 20);
         int rows = film.grid().rows();
         int track = film.grid().columns() / 2;

@@ -46,7 +46,7 @@ class LineAdvisorTest {
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"straight", "stroker", "tweener", "power"})
     void everyLineMeetsThePocketAndIsDescribedAsItRuns(String style) {
-        Player player = Lanes.player(style, Lanes.USUAL_COVER, "textured-synthetic");
+        Player player = Lanes.player(style, Lanes.DEFAULT_COVER, "textured-synthetic");
         for (PlayedLine played :
                 List.of(natural(player), advisor.free(player, film).orElseThrow())) {
             assertThat(played.path().arrivalBoard()).isCloseTo(PinCarry.POCKET_BOARD, within(TOLERANCE));
@@ -60,7 +60,7 @@ class LineAdvisorTest {
     @ValueSource(strings = {"straight", "stroker", "tweener", "power"})
     void whoIsFreeToChangeHisAngleStrikesAtLeastAsOften(String style) {
         for (String surface : List.of("hard-synthetic", "wood")) {
-            Player player = Lanes.player(style, Lanes.USUAL_COVER, surface);
+            Player player = Lanes.player(style, Lanes.DEFAULT_COVER, surface);
             PlayedLine free = advisor.free(player, film).orElseThrow();
             assertThat(free.basis()).isEqualTo(Basis.FREE);
             assertThat(free.quality().strikeShare())
@@ -98,10 +98,10 @@ class LineAdvisorTest {
     @Test
     void aRollingBallHasAQuarterOfThePocketToMissByAtTheArrows() {
         double speedMps = 8;
-        BallSpec ball = BallSpec.of(Lanes.CATALOGUE.covers().get(Lanes.USUAL_COVER));
+        BallSpec ball = BallSpec.of(Lanes.CATALOGUE.covers().get(Lanes.DEFAULT_COVER));
         PlayingStyle roller =
                 new PlayingStyle("roller", new Release(speedMps, speedMps / ball.radiusM(), 0, 0), 0, "rolling");
-        Player player = Lanes.player(roller, Lanes.USUAL_COVER, Lanes.USUAL_SURFACE);
+        Player player = Lanes.player(roller, Lanes.DEFAULT_COVER, Lanes.DEFAULT_SURFACE);
         PlayedLine line = natural(player);
         double quarter = PinCarry.POCKET_HALF_WIDTH_BOARDS * LaneGeometry.ARROWS_M / LaneGeometry.HEAD_PIN_M;
         assertThat(line.line().laydownBoard()).isCloseTo(PinCarry.POCKET_BOARD, within(TOLERANCE));
@@ -150,9 +150,9 @@ class LineAdvisorTest {
     private OilFilm worn(Hand hand, long seed) {
         OilFilm worn = film.copy();
         RandomGenerator random = new Well19937c(seed);
-        RowMarch march = new RowMarch(LaneGrid.USUAL);
+        RowMarch march = new RowMarch(LaneGrid.DEFAULT);
         Player player = Lanes.player("tweener");
-        BallOil oil = new BallOil(player.contact().ball().cover(), BallOil.USUAL_WIPED_SHARE);
+        BallOil oil = new BallOil(player.contact().ball().cover(), BallOil.DEFAULT_WIPED_SHARE);
         for (int shot = 0; shot < 60; shot++) {
             double laydownM = LaneGeometry.boardToMetres(18 + random.nextGaussian());
             Delivery delivery = Delivery.of(
@@ -177,7 +177,7 @@ class LineAdvisorTest {
                         .orElseThrow()
                         .line();
                 advisor.ballChange(player, fresh, present, allCovers()).ifPresent(change -> {
-                    assertThat(change.gain()).isGreaterThanOrEqualTo(LineAdvisor.LEAST_GAIN);
+                    assertThat(change.gain()).isGreaterThanOrEqualTo(LineAdvisor.MIN_GAIN);
                     assertThat(change.cover().id()).endsWith("-reactive");
                     assertThat(change.stronger()).isEqualTo(change.cover().id().startsWith("strong"));
                 });
@@ -199,7 +199,7 @@ class LineAdvisorTest {
                 advisor.ballChange(player, heavy, present, allCovers()).orElseThrow();
         assertThat(change.stronger()).isTrue();
         assertThat(change.gain())
-                .isGreaterThanOrEqualTo(LineAdvisor.LEAST_GAIN)
+                .isGreaterThanOrEqualTo(LineAdvisor.MIN_GAIN)
                 .isLessThanOrEqualTo(change.strikeShare()
                         - finder.fineQuality(player, heavy, present).strikeShare()
                         + SHARE_ERROR);
@@ -207,20 +207,20 @@ class LineAdvisorTest {
 
     private static Player withCover(String style, Coverstock cover) {
         Contact contact =
-                Contact.between(BallSpec.of(cover), Lanes.CATALOGUE.surfaces().get(Lanes.USUAL_SURFACE));
+                Contact.between(BallSpec.of(cover), Lanes.CATALOGUE.surfaces().get(Lanes.DEFAULT_SURFACE));
         return new Player(Lanes.CATALOGUE.styles().get(style), Lanes.GOOD_SPREAD, Hand.RIGHT, contact);
     }
 
     private static List<Contact> allCovers() {
         return Lanes.CATALOGUE.covers().keySet().stream()
                 .map(cover ->
-                        Lanes.player("tweener", cover, Lanes.USUAL_SURFACE).contact())
+                        Lanes.player("tweener", cover, Lanes.DEFAULT_SURFACE).contact())
                 .toList();
     }
 
     private PlayedLine natural(Player player) {
         Contact reference = Contact.between(
-                player.contact().ball(), Lanes.CATALOGUE.surfaces().get(Lanes.USUAL_SURFACE));
+                player.contact().ball(), Lanes.CATALOGUE.surfaces().get(Lanes.DEFAULT_SURFACE));
         return advisor.natural(player, film, reference, film).orElseThrow();
     }
 }

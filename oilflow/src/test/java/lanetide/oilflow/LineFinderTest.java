@@ -36,7 +36,7 @@ class LineFinderTest {
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"straight", "stroker", "tweener", "power"})
     void aMoveGoesTwoBoardsWithTheFeetForOneAtTheArrows(String style) {
-        Player player = Lanes.player(style, Lanes.USUAL_COVER, "wood");
+        Player player = Lanes.player(style, Lanes.DEFAULT_COVER, "wood");
         Line from = Lanes.natural(Lanes.player(style), film);
         Line to = finder.moveToPocket(player, film, from).orElseThrow();
         assertThat(finder.arrivalBoard(player, film, to)).isCloseTo(POCKET, within(TOLERANCE));
@@ -70,7 +70,7 @@ class LineFinderTest {
     @Test
     void withoutSpinNoLineMeetsThePocketFromTheOutside() {
         PlayingStyle dead = new PlayingStyle("dead", new Release(8, 0, 0, 0), 0.05, "test");
-        Player player = Lanes.player(dead, Lanes.USUAL_COVER, Lanes.USUAL_SURFACE);
+        Player player = Lanes.player(dead, Lanes.DEFAULT_COVER, Lanes.DEFAULT_SURFACE);
         Line far = new Line(5, 0.05);
         assertThat(finder.moveToPocket(player, film, far)).isEmpty();
     }
@@ -79,9 +79,9 @@ class LineFinderTest {
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"plastic", "urethane", "strong-reactive"})
     void onABareLaneAGutterBallIsNoPocketLine(String cover) {
-        OilFilm bare = OilFilm.bare(LaneGrid.USUAL);
+        OilFilm bare = OilFilm.bare(LaneGrid.DEFAULT);
         for (String style : Lanes.STYLES) {
-            Player player = Lanes.player(style, cover, Lanes.USUAL_SURFACE);
+            Player player = Lanes.player(style, cover, Lanes.DEFAULT_SURFACE);
             for (double deg = -3; deg <= 6; deg += 0.5) {
                 finder.atAngle(player, bare, Math.toRadians(deg))
                         .ifPresent(line -> assertThat(finder.arrivalBoard(player, bare, line))

@@ -56,7 +56,7 @@ final class LineRows {
 
     private void bestExits() {
         OilPattern pattern = Lanes.pattern(39, 23, 5);
-        bestExits("natural lines", natural(pattern, Lanes.USUAL_SURFACE));
+        bestExits("natural lines", natural(pattern, Lanes.DEFAULT_SURFACE));
         bestExits("free to change their angle", free(pattern));
     }
 
@@ -78,7 +78,7 @@ final class LineRows {
     }
 
     private void revs(OilPattern pattern, String words) {
-        double[] laydowns = natural(pattern, Lanes.USUAL_SURFACE).stream()
+        double[] laydowns = natural(pattern, Lanes.DEFAULT_SURFACE).stream()
                 .mapToDouble(played -> played.line().laydownBoard())
                 .toArray();
         boolean deeper = true;
@@ -89,7 +89,7 @@ final class LineRows {
     }
 
     private void wood() {
-        double hard = meanLaydown(Lanes.USUAL_SURFACE);
+        double hard = meanLaydown(Lanes.DEFAULT_SURFACE);
         double textured = meanLaydown("textured-synthetic") - hard;
         double wood = meanLaydown("wood") - hard;
         add(
@@ -109,7 +109,7 @@ final class LineRows {
         int[] ratios = {2, 3, 5, 8};
         boolean wider = true;
         for (int i = 0; i < ratios.length; i++) {
-            List<PlayedLine> lines = natural(Lanes.pattern(39, 26, ratios[i]), Lanes.USUAL_SURFACE);
+            List<PlayedLine> lines = natural(Lanes.pattern(39, 26, ratios[i]), Lanes.DEFAULT_SURFACE);
             rooms[i] = mean(lines, played -> played.missRoom().totalBoards());
             wider &= i == 0 || rooms[i] > rooms[i - 1];
         }
@@ -128,7 +128,7 @@ final class LineRows {
         StringBuilder said = new StringBuilder();
         for (int i = 0; i < Lanes.STYLES.size(); i++) {
             Player player = Lanes.player(Lanes.STYLES.get(i));
-            Line line = natural(light, Lanes.USUAL_SURFACE).get(i).line();
+            Line line = natural(light, Lanes.DEFAULT_SURFACE).get(i).line();
             BallPath on20 = finder.path(player, Lanes.fresh(light), line, light.lengthM());
             BallPath on30 = finder.path(player, heavy, line, light.lengthM());
             later &= on30.breakpointM() >= on20.breakpointM() && on30.arrivalBoard() < on20.arrivalBoard();
@@ -151,7 +151,7 @@ final class LineRows {
         double most = 0;
         for (double[] laid : new double[][] {{36, 26, 3}, {39, 26, 3}, {42, 26, 3}, {39, 23, 5}, {40, 23, 8}}) {
             OilPattern pattern = Lanes.pattern(laid[0], laid[1], laid[2]);
-            for (PlayedLineOf own : naturalOf(pattern, Lanes.USUAL_SURFACE)) {
+            for (PlayedLineOf own : naturalOf(pattern, Lanes.DEFAULT_SURFACE)) {
                 most = Math.max(most, gain(own, "urethane", pattern));
             }
         }
@@ -166,7 +166,7 @@ final class LineRows {
     private double gain(PlayedLineOf own, String cover, OilPattern pattern) {
         OilFilm film = Lanes.fresh(pattern);
         LineAdvisor advisor = new LineAdvisor(finder, pattern.lengthM());
-        Player changed = Lanes.player(own.player().style(), cover, Lanes.USUAL_SURFACE);
+        Player changed = Lanes.player(own.player().style(), cover, Lanes.DEFAULT_SURFACE);
         double before = advisor.near(own.player(), film, own.played().line())
                 .orElseThrow()
                 .quality()
@@ -188,7 +188,7 @@ final class LineRows {
         OilFilm film = Lanes.fresh(pattern);
         LineAdvisor advisor = new LineAdvisor(finder, pattern.lengthM());
         return Lanes.STYLES.stream()
-                .map(style -> Lanes.player(style, Lanes.USUAL_COVER, surface))
+                .map(style -> Lanes.player(style, Lanes.DEFAULT_COVER, surface))
                 .map(player -> new PlayedLineOf(
                         player,
                         advisor.natural(

@@ -25,8 +25,8 @@ final class SensitivityTable {
     private static final int GAMES = 15;
     private static final int BLOCKS = 3;
     private static final double THOUSANDTH_M = 0.001 * 0.0254;
-    private static final LaneSurface SURFACE = Lanes.CATALOGUE.surfaces().get(Lanes.USUAL_SURFACE);
-    private static final Coverstock COVER = Lanes.CATALOGUE.covers().get(Lanes.USUAL_COVER);
+    private static final LaneSurface SURFACE = Lanes.CATALOGUE.surfaces().get(Lanes.DEFAULT_SURFACE);
+    private static final Coverstock COVER = Lanes.CATALOGUE.covers().get(Lanes.DEFAULT_COVER);
 
     private SensitivityTable() {}
 
@@ -46,13 +46,13 @@ final class SensitivityTable {
     /** A value that is not known well, with the range it may lie in: published where the README names a source, else assumed. */
     private enum Uncertain {
         DRY("dry friction", SURFACE.dryFriction(), 0.16, 0.24),
-        FLUID("friction under a thick film", MixedLubrication.USUAL_FLUID, 0.008, 0.02),
+        FLUID("friction under a thick film", MixedLubrication.DEFAULT_FLUID, 0.008, 0.02),
         ROUGHNESS("share of the roughness that stands up", MixedLubrication.LOADED_ROUGHNESS_SHARE, 0.2, 0.8),
-        COVERAGE("coverage (1/um)", ForwardRollSplit.USUAL_COVERAGE_PER_UM, 1.5, 6),
+        COVERAGE("coverage (1/um)", ForwardRollSplit.DEFAULT_COVERAGE_PER_UM, 1.5, 6),
         OVERLAP("flare overlap", COVER.flareOverlap(), 0.06, 0.23),
-        WIPED("share wiped", BallOil.USUAL_WIPED_SHARE, 0.9, 1),
-        DECAY("lengthwise decay", OilPattern.USUAL_DECAY, 0.8, 3),
-        FLOOR("lengthwise floor", OilPattern.USUAL_FLOOR, 0.15, 0.35),
+        WIPED("share wiped", BallOil.DEFAULT_WIPED_SHARE, 0.9, 1),
+        DECAY("lengthwise decay", OilPattern.DEFAULT_DECAY, 0.8, 3),
+        FLOOR("lengthwise floor", OilPattern.DEFAULT_FLOOR, 0.15, 0.35),
         LAUNCH("natural launch, degrees more", 0, -0.5, 0.5),
         ROTATION("axis rotation, degrees more", 0, -10, 10),
         TILT("cross tilt up to the left, thousandths of an inch", 0, -40, 40),

@@ -33,7 +33,7 @@ final class ShotRows {
 
     private final List<ValidationRow> rows = new ArrayList<>();
     private final LineFinder finder = Lanes.finder();
-    private final RowMarch march = new RowMarch(LaneGrid.USUAL);
+    private final RowMarch march = new RowMarch(LaneGrid.DEFAULT);
 
     private ShotRows() {
         lengthRule();
@@ -71,8 +71,8 @@ final class ShotRows {
     /** The same 1200 balls on grids of both fineness; then where the average shot of each style leaves the pattern. */
     private void gridAfterManyGames() {
         double worst = 0;
-        OilFilm usual = wornOn(LaneGrid.USUAL);
-        OilFilm fine = wornOn(new LaneGrid(2 * LaneGrid.USUAL.columnsPerBoard(), 2 * LaneGrid.USUAL.rowsPerFoot()));
+        OilFilm usual = wornOn(LaneGrid.DEFAULT);
+        OilFilm fine = wornOn(new LaneGrid(2 * LaneGrid.DEFAULT.columnsPerBoard(), 2 * LaneGrid.DEFAULT.rowsPerFoot()));
         for (String style : Lanes.STYLES) {
             Player player = Lanes.player(style);
             Line line = Lanes.natural(player, Lanes.fresh(Lanes.pattern(39)));
@@ -96,7 +96,7 @@ final class ShotRows {
         RandomGenerator random = new Well19937c(1);
         RowMarch march = new RowMarch(grid);
         OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
-        List<Player> players = Lanes.field(Lanes.USUAL_COVER);
+        List<Player> players = Lanes.field(Lanes.DEFAULT_COVER);
         List<Line> lines =
                 players.stream().map(player -> Lanes.natural(player, fresh)).toList();
         OilFilm film = OilFilm.fresh(Lanes.pattern(39), grid);
@@ -170,7 +170,7 @@ final class ShotRows {
         double sum = 0;
         for (String style : Lanes.STYLES) {
             Line hard = Lanes.natural(Lanes.player(style), film);
-            Player textured = Lanes.player(style, Lanes.USUAL_COVER, "textured-synthetic");
+            Player textured = Lanes.player(style, Lanes.DEFAULT_COVER, "textured-synthetic");
             sum += finder.moveToPocket(textured, film, hard).orElseThrow().laydownBoard() - hard.laydownBoard();
         }
         double mean = sum / Lanes.STYLES.size();
@@ -193,7 +193,7 @@ final class ShotRows {
             String band, Release release, String style, double publishedPocket, double publishedSpread) {
         double launchRad = Lanes.CATALOGUE.styles().get(style).naturalLaunchRad();
         PlayingStyle playing = new PlayingStyle(band, release, launchRad, "published band");
-        Player player = Lanes.player(playing, Lanes.USUAL_COVER, Lanes.USUAL_SURFACE);
+        Player player = Lanes.player(playing, Lanes.DEFAULT_COVER, Lanes.DEFAULT_SURFACE);
         OilFilm film = Lanes.fresh(Lanes.pattern(40, 23, 2));
         Line line = Lanes.natural(player, film);
         RandomGenerator random = new Well19937c(SEED);
@@ -230,7 +230,7 @@ final class ShotRows {
             Player player = Lanes.player(style);
             OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
             Delivery delivery = delivery(player, Lanes.natural(player, fresh));
-            BallOil oil = new BallOil(player.contact().ball().cover(), BallOil.USUAL_WIPED_SHARE);
+            BallOil oil = new BallOil(player.contact().ball().cover(), BallOil.DEFAULT_WIPED_SHARE);
             march.wear(delivery, Hand.RIGHT, player.contact(), fresh.copy(), oil);
             double clean = march.arrivalBoard();
             for (int shot = 0; shot < 10; shot++) {

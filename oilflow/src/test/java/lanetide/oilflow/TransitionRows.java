@@ -77,7 +77,7 @@ final class TransitionRows {
     private void losses(String shape, OilPattern pattern) {
         OilFilm fresh = Lanes.fresh(pattern);
         for (int games = 12; games <= 15; games += 3) {
-            double left = 100 * mean(pattern, Lanes.USUAL_COVER, games, block -> leastLeft(block.film, fresh, 0, 20));
+            double left = 100 * mean(pattern, Lanes.DEFAULT_COVER, games, block -> leastLeft(block.film, fresh, 0, 20));
             add(
                     "Film left in the first 20 ft of the most used board after " + games + " games on the lane" + shape,
                     "Thompson, Bowlers Journal, August 2015, p. 17",
@@ -86,8 +86,9 @@ final class TransitionRows {
                     Math.abs(left - 50) <= 15,
                     Use.CHECK);
         }
-        double heads = 100 * (1 - mean(pattern, Lanes.USUAL_COVER, 15, block -> leastLeft(block.film, fresh, 0, 20)));
-        double middle = 100 * (1 - mean(pattern, Lanes.USUAL_COVER, 15, block -> leastLeft(block.film, fresh, 20, 38)));
+        double heads = 100 * (1 - mean(pattern, Lanes.DEFAULT_COVER, 15, block -> leastLeft(block.film, fresh, 0, 20)));
+        double middle =
+                100 * (1 - mean(pattern, Lanes.DEFAULT_COVER, 15, block -> leastLeft(block.film, fresh, 20, 38)));
         add(
                 "Largest loss of a board, first 20 ft against 20 to 38 ft, after 15 games" + shape,
                 "patterns break down front to back (pro-shop article, October 2017)",
@@ -100,7 +101,7 @@ final class TransitionRows {
     private void feetMoved(String style, String cover, int games, String published, int sign) {
         int i = Lanes.STYLES.indexOf(style);
         OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
-        double start = Lanes.natural(Lanes.player(style, cover, Lanes.USUAL_SURFACE), fresh)
+        double start = Lanes.natural(Lanes.player(style, cover, Lanes.DEFAULT_SURFACE), fresh)
                 .laydownBoard();
         double moved = mean(cover, games, block -> block.lines.get(i).laydownBoard() - start);
         add(
@@ -131,7 +132,7 @@ final class TransitionRows {
     private void nonFlaringBlock() {
         OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
         double endM = 39 * FOOT_M;
-        double reactive = mean(Lanes.USUAL_COVER, 15, block -> block.film.volumePastMl(endM));
+        double reactive = mean(Lanes.DEFAULT_COVER, 15, block -> block.film.volumePastMl(endM));
         for (String cover : List.of("urethane", "plastic")) {
             double ratio = mean(cover, 15, block -> block.film.volumePastMl(endM)) / reactive;
             add(

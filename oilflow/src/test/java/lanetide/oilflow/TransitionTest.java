@@ -24,7 +24,7 @@ class TransitionTest {
     @ValueSource(longs = {1, 2, 3})
     void headsThinMostWhereMostBallsRun(long seed) {
         OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
-        Block block = new Block(Lanes.field(Lanes.USUAL_COVER), fresh.copy(), seed).play(15);
+        Block block = new Block(Lanes.field(Lanes.DEFAULT_COVER), fresh.copy(), seed).play(15);
         int mostThinned = 0;
         double mostLost = 0;
         int mostUsed = 0;
@@ -85,7 +85,7 @@ class TransitionTest {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void aHighRevPlayerAmongFlaringBallsMovesDeeper(long seed) {
-        for (String cover : List.of("weak-reactive", Lanes.USUAL_COVER, "strong-reactive")) {
+        for (String cover : List.of("weak-reactive", Lanes.DEFAULT_COVER, "strong-reactive")) {
             assertThat(feetMoved("power", cover, 12, seed)).as(cover).isPositive();
             assertThat(feetMoved("power", cover, 24, seed)).as(cover).isPositive();
         }
@@ -120,7 +120,7 @@ class TransitionTest {
         Line hard = Lanes.natural(Lanes.player(style), film);
         double last = hard.laydownBoard();
         for (String surface : List.of("textured-synthetic", "worn-synthetic", "wood")) {
-            Player player = Lanes.player(style, Lanes.USUAL_COVER, surface);
+            Player player = Lanes.player(style, Lanes.DEFAULT_COVER, surface);
             double feet = finder.moveToPocket(player, film, hard).orElseThrow().laydownBoard();
             assertThat(feet).as(surface).isGreaterThan(last);
             last = feet;
@@ -131,7 +131,7 @@ class TransitionTest {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3})
     void urethaneAndPlasticCarrySeveralTimesTheOilOfAFlaringReactivePastTheEnd(long seed) {
-        double reactive = pastTheEndMl(Lanes.USUAL_COVER, seed);
+        double reactive = pastTheEndMl(Lanes.DEFAULT_COVER, seed);
         assertThat(pastTheEndMl("urethane", seed)).isGreaterThan(3 * reactive);
         assertThat(pastTheEndMl("plastic", seed)).isGreaterThan(3 * reactive);
         assertThat(pastTheEndMl("strong-reactive", seed)).isLessThan(reactive);

@@ -48,7 +48,7 @@ final class LinesAssumptions {
                 "place published, width assumption"));
         all.add(new Assumption(
                 "another ball is advised from",
-                Figures.plain(100 * LineAdvisor.LEAST_GAIN, 1) + " more strikes in 100 first balls",
+                Figures.plain(100 * LineAdvisor.MIN_GAIN, 1) + " more strikes in 100 first balls",
                 "assumption"));
         return all;
     }

@@ -49,7 +49,7 @@ final class CoverReader {
     }
 
     private static BallCore usual() {
-        return BallCore.USUAL;
+        return BallCore.DEFAULT;
     }
 
     /** By its roughness, or by the abrasive that made it. */
@@ -125,7 +125,7 @@ final class CoverReader {
         if (value.isEmpty()) {
             return otherwise;
         }
-        double least = limit == BallLimit.WEIGHT ? BallCore.LEAST_MASS_KG : 0;
+        double least = limit == BallLimit.WEIGHT ? BallCore.MIN_MASS_KG : 0;
         OptionalDouble base = value.get().quantity(measure, Range.between(least, 100));
         if (base.isPresent() && !limit.allows(base.getAsDouble())) {
             value.get()

@@ -35,13 +35,13 @@ final class Defaults {
     static final Default MOVE = new Default(1, "1 pair", PRACTICE_OF_THE_TRADE);
     static final Default TURNING_MOVE = new Default(2, "2 pairs", PRACTICE_OF_THE_TRADE);
     static final Default EVERY = new Default(1, "1 game", PRACTICE_OF_THE_TRADE);
-    static final Default TAPER_FROM = boards(OilPattern.USUAL_TAPER_FROM_BOARD);
-    static final Default TAPER_TO = boards(OilPattern.USUAL_TAPER_TO_BOARD);
-    static final Default DECAY = new Default(OilPattern.USUAL_DECAY, plain(OilPattern.USUAL_DECAY), CHOSEN);
+    static final Default TAPER_FROM = boards(OilPattern.DEFAULT_TAPER_FROM_BOARD);
+    static final Default TAPER_TO = boards(OilPattern.DEFAULT_TAPER_TO_BOARD);
+    static final Default DECAY = new Default(OilPattern.DEFAULT_DECAY, plain(OilPattern.DEFAULT_DECAY), CHOSEN);
     static final Default FLOOR =
-            new Default(OilPattern.USUAL_FLOOR, plain(100 * OilPattern.USUAL_FLOOR) + " %", CHOSEN);
+            new Default(OilPattern.DEFAULT_FLOOR, plain(100 * OilPattern.DEFAULT_FLOOR) + " %", CHOSEN);
     static final Default BUFF_TO =
-            new Default(OilPattern.USUAL_BUFF_TO, plain(100 * OilPattern.USUAL_BUFF_TO) + " %", ASSUMPTION);
+            new Default(OilPattern.DEFAULT_BUFF_TO, plain(100 * OilPattern.DEFAULT_BUFF_TO) + " %", ASSUMPTION);
     static final Default TAPE_ERROR = new Default(2, "2 units", ASSUMPTION);
     static final Default SHORT_TO = feet(PatternBands.PUBLISHED.shortToM());
     static final Default LONG_FROM = feet(PatternBands.PUBLISHED.longFromM());

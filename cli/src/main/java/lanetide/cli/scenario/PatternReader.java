@@ -8,8 +8,8 @@ import lanetide.oilflow.film.PatternBands;
 
 /** Reads the oil pattern: by what its sheet states, or by tape readings. */
 final class PatternReader {
-    static final Range LENGTHS = Range.between(OilPattern.SHORTEST_M, OilPattern.LONGEST_M);
-    static final Range VOLUMES = Range.above(0, OilPattern.MOST_ML);
+    static final Range LENGTHS = Range.between(OilPattern.MIN_LENGTH_M, OilPattern.MAX_LENGTH_M);
+    static final Range VOLUMES = Range.above(0, OilPattern.MAX_ML);
 
     private static final List<String> SHEET_KEYS =
             List.of("ratio", "taperFrom", "taperTo", "decay", "floor", "buffFrom", "buffTo", "left");

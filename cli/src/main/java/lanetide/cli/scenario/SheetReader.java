@@ -83,7 +83,7 @@ final class SheetReader {
                     ? Optional.empty()
                     : Optional.of(AlongShape.unbuffed(decay, floor, lengthM));
         }
-        double fromM = section.quantity("buffFrom", Measure.LENGTH, Range.between(3, OilPattern.LONGEST_M));
+        double fromM = section.quantity("buffFrom", Measure.LENGTH, Range.between(3, OilPattern.MAX_LENGTH_M));
         double to = optional(section, "buffTo", Measure.SHARE, SHARES, Defaults.BUFF_TO);
         if (fromM > lengthM - LEAST_BUFF_M) {
             section.get("buffFrom").ifPresent(value -> buffTooLate(value, lengthM));

@@ -48,12 +48,12 @@ final class TapeReadings {
     private boolean isEnough(Value whole, double lengthM) {
         long distances =
                 rows.keySet().stream().filter(distanceM -> distanceM <= lengthM).count();
-        if (distances < TapeTable.FEWEST_DISTANCES || boards.size() < TapeTable.FEWEST_BOARDS) {
+        if (distances < TapeTable.MIN_DISTANCES || boards.size() < TapeTable.MIN_BOARDS) {
             return tooFew(
                     whole,
                     "on " + boards.size() + " boards at " + distances
                             + " distances inside the pattern, and there must be"
-                            + " at least " + TapeTable.FEWEST_BOARDS + " boards and " + TapeTable.FEWEST_DISTANCES
+                            + " at least " + TapeTable.MIN_BOARDS + " boards and " + TapeTable.MIN_DISTANCES
                             + " distances. Typical: six boards at 8 ft, 22 ft and 2 ft before the end.");
         }
         int low = boards.first();

@@ -10,7 +10,7 @@ import lanetide.oilflow.lane.LaneGeometry;
 /** Reads tape readings: a table in the scenario, or one in a CSV file beside it. */
 final class TapesReader {
     static final Range DISTANCES = Range.between(0, LaneGeometry.HEAD_PIN_M);
-    static final Range UNITS = Range.between(0, TapeTable.MOST_UNITS);
+    static final Range UNITS = Range.between(0, TapeTable.MAX_UNITS);
 
     /** Stands for a board that could not be read, so that those after it keep their places. */
     private static final int NONE = 0;

@@ -49,7 +49,7 @@ class PatternReaderTest {
         assertThat(pattern.left()).isEqualTo(new AcrossShape(2, 5, 12));
         assertThat(pattern.along().appliedToM()).isCloseTo(27 * 0.3048, within(1e-12));
         assertThat(pattern.along().buffTo()).isCloseTo(0.04, within(1e-12));
-        assertThat(pattern.along().floor()).isEqualTo(OilPattern.USUAL_FLOOR);
+        assertThat(pattern.along().floor()).isEqualTo(OilPattern.DEFAULT_FLOOR);
     }
 
     @Test
@@ -58,7 +58,7 @@ class PatternReaderTest {
 
         assertThat(pattern.isSymmetric()).isTrue();
         assertThat(pattern.along().appliedToM()).isEqualTo(pattern.lengthM());
-        assertThat(sheet(SHEET + "  buffFrom: 27 ft\n").along().buffTo()).isEqualTo(OilPattern.USUAL_BUFF_TO);
+        assertThat(sheet(SHEET + "  buffFrom: 27 ft\n").along().buffTo()).isEqualTo(OilPattern.DEFAULT_BUFF_TO);
     }
 
     @Test

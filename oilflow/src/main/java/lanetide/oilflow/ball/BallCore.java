@@ -10,13 +10,13 @@ package lanetide.oilflow.ball;
  */
 public record BallCore(double radiusM, double gyrationRadiusM, double massKg) {
     /** Lightest ball (kg): 6 lb, the lightest that is usually sold (common practice, no source), less a little. */
-    public static final double LEAST_MASS_KG = 2.5;
+    public static final double MIN_MASS_KG = 2.5;
 
     /**
      * The ball that is meant where nothing is said: 27 in round as in the worked examples, radius of gyration 2.55 in, 15 lb
      * (common practice, no source).
      */
-    public static final BallCore USUAL = new BallCore(0.1085, 2.55 * 0.0254, 15 * 0.45359237);
+    public static final BallCore DEFAULT = new BallCore(0.1085, 2.55 * 0.0254, 15 * 0.45359237);
 
     /**
      * Checks the limits.
@@ -26,7 +26,11 @@ public record BallCore(double radiusM, double gyrationRadiusM, double massKg) {
     public BallCore {
         keep(BallLimit.DIAMETER, 2 * radiusM, "diameter (m)");
         keep(BallLimit.GYRATION, gyrationRadiusM, "radius of gyration (m)");
-        keep(BallLimit.WEIGHT, massKg < LEAST_MASS_KG ? Double.NaN : massKg, "mass (kg)");
+        keep(BallLimit.WEIGHT, massKg, "mass (kg)");
+        if (massKg < MIN_MASS_KG) {
+            throw new IllegalArgumentException(
+                    "mass (kg) of a ball is " + massKg + "; it must be at least " + MIN_MASS_KG);
+        }
     }
 
     private static void keep(BallLimit limit, double value, String name) {

@@ -15,7 +15,7 @@ public record BallSpec(Coverstock cover, BallCore core) {
      * @param gyrationRadiusM radius of gyration (m), within {@link BallCore}'s limits
      */
     public BallSpec(Coverstock cover, double radiusM, double gyrationRadiusM) {
-        this(cover, new BallCore(radiusM, gyrationRadiusM, BallCore.USUAL.massKg()));
+        this(cover, new BallCore(radiusM, gyrationRadiusM, BallCore.DEFAULT.massKg()));
     }
 
     /**

@@ -55,7 +55,7 @@ public record Coverstock(
             double flareOverlap,
             double absorptionS,
             String source) {
-        this(id, frictionFactor, roughnessUm, flareOverlap, absorptionS, source, BallCore.USUAL);
+        this(id, frictionFactor, roughnessUm, flareOverlap, absorptionS, source, BallCore.DEFAULT);
     }
 
     /**

@@ -18,9 +18,9 @@ public record Release(double speedMps, double spinRadps, double axisRotationRad,
     /** Radians per second in a revolution per minute. */
     public static final double RPM_RADPS = StrictMath.PI / 30;
 
-    private static final double LEAST_SPEED_MPS = 4;
-    private static final double MOST_SPEED_MPS = 13;
-    private static final double MOST_SPIN_RADPS = 75;
+    private static final double MIN_SPEED_MPS = 4;
+    private static final double MAX_SPEED_MPS = 13;
+    private static final double MAX_SPIN_RADPS = 75;
 
     /**
      * Checks the ranges above.
@@ -28,8 +28,8 @@ public record Release(double speedMps, double spinRadps, double axisRotationRad,
      * @throws IllegalArgumentException if a value lies outside its range
      */
     public Release {
-        Require.inRange(speedMps, "ball speed (m/s)", LEAST_SPEED_MPS, MOST_SPEED_MPS);
-        Require.inRange(spinRadps, "rev rate (rad/s)", 0, MOST_SPIN_RADPS);
+        Require.inRange(speedMps, "ball speed (m/s)", MIN_SPEED_MPS, MAX_SPEED_MPS);
+        Require.inRange(spinRadps, "rev rate (rad/s)", 0, MAX_SPIN_RADPS);
         Require.inRange(axisRotationRad, "axis rotation (rad)", 0, StrictMath.PI / 2);
         Require.inRange(axisTiltRad, "axis tilt (rad)", 0, 1.2);
     }
@@ -60,8 +60,8 @@ public record Release(double speedMps, double spinRadps, double axisRotationRad,
      */
     public Release scaled(double speedFactor, double spinFactor) {
         return new Release(
-                Math.max(LEAST_SPEED_MPS, Math.min(MOST_SPEED_MPS, speedMps * speedFactor)),
-                Math.max(0, Math.min(MOST_SPIN_RADPS, spinRadps * spinFactor)),
+                Math.max(MIN_SPEED_MPS, Math.min(MAX_SPEED_MPS, speedMps * speedFactor)),
+                Math.max(0, Math.min(MAX_SPIN_RADPS, spinRadps * spinFactor)),
                 axisRotationRad,
                 axisTiltRad);
     }

@@ -12,7 +12,7 @@ public final class BallOil {
      * Share of the oil on a ball that a bowler wipes off before a shot. An assumption: a dry towel is allowed, a cleaner is not,
      * and a bowler wipes until the ball plays like a clean one. With 0.7, ten shots would move a power player's hit by seven boards.
      */
-    public static final double USUAL_WIPED_SHARE = 0.98;
+    public static final double DEFAULT_WIPED_SHARE = 0.98;
 
     private final Coverstock cover;
     private final double wipedShare;

@@ -16,12 +16,12 @@ import lanetide.oilflow.Require;
  */
 public final class ForwardRollSplit implements FilmSplit {
     /** Coverage constant (1/um) of a usual cover: an assumption, the films of three units being just reached. */
-    public static final double USUAL_COVERAGE_PER_UM = 3;
+    public static final double DEFAULT_COVERAGE_PER_UM = 3;
 
     private static final double EXPONENT = 0.65;
     private static final int STEPS = 1024;
-    private static final double MOST_RATIO = 2;
-    private static final double MOST_COVERAGE = 16;
+    private static final double MAX_RATIO = 2;
+    private static final double MAX_COVERAGE = 16;
 
     private final double coveragePerUm;
     private final double[] laneShare = new double[STEPS + 2];
@@ -37,16 +37,16 @@ public final class ForwardRollSplit implements FilmSplit {
         this.coveragePerUm =
                 Require.inRange(Require.positive(coveragePerUm, "coverage (1/um)"), "coverage (1/um)", 0, 1000);
         for (int i = 0; i < laneShare.length; i++) {
-            laneShare[i] = exactLaneShare(MOST_RATIO * i / STEPS);
-            covered[i] = -StrictMath.expm1(-MOST_COVERAGE * i / STEPS);
+            laneShare[i] = exactLaneShare(MAX_RATIO * i / STEPS);
+            covered[i] = -StrictMath.expm1(-MAX_COVERAGE * i / STEPS);
         }
     }
 
     @Override
     public double laneLeftUm(double laneUm, double broughtUm, double speedRatio) {
         double totalUm = laneUm + broughtUm;
-        double splitUm = totalUm * interpolate(laneShare, speedRatio * (STEPS / MOST_RATIO));
-        double reached = interpolate(covered, totalUm * coveragePerUm * (STEPS / MOST_COVERAGE));
+        double splitUm = totalUm * interpolate(laneShare, speedRatio * (STEPS / MAX_RATIO));
+        double reached = interpolate(covered, totalUm * coveragePerUm * (STEPS / MAX_COVERAGE));
         return laneUm + reached * (splitUm - laneUm);
     }
 

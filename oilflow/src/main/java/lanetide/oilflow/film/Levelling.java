@@ -22,7 +22,7 @@ import lanetide.oilflow.Require;
  */
 public record Levelling(double surfaceTensionNpm, double densityKgpm3, double viscosityPas, double leastFilmUm) {
     /** Film below which nothing moves (um): in less, a track takes more than a day to close. */
-    public static final double USUAL_LEAST_FILM_UM = 5;
+    public static final double DEFAULT_MIN_FILM_UM = 5;
 
     private static final double GRAVITY_MPS2 = 9.80665;
     private static final double M_PER_UM = 1e-6;
@@ -46,7 +46,7 @@ public record Levelling(double surfaceTensionNpm, double densityKgpm3, double vi
      * @return levelling of that oil
      */
     public static Levelling usual() {
-        return new Levelling(0.030, 850, 0.035, USUAL_LEAST_FILM_UM);
+        return new Levelling(0.030, 850, 0.035, DEFAULT_MIN_FILM_UM);
     }
 
     /**

@@ -8,28 +8,28 @@ import lanetide.oilflow.lane.Hand;
  */
 public sealed interface OilPattern permits SheetPattern, TapePattern {
     /** Shortest pattern (m from the foul line). */
-    double SHORTEST_M = 6;
+    double MIN_LENGTH_M = 6;
 
     /** Longest pattern (m from the foul line): 58 ft. */
-    double LONGEST_M = 17.7;
+    double MAX_LENGTH_M = 17.7;
 
     /** Most oil on one lane (mL). */
-    double MOST_ML = 60;
+    double MAX_ML = 60;
 
     /** Board at which the film of most published patterns starts to rise. */
-    double USUAL_TAPER_FROM_BOARD = 5;
+    double DEFAULT_TAPER_FROM_BOARD = 5;
 
     /** Board from which it is flat. */
-    double USUAL_TAPER_TO_BOARD = 14;
+    double DEFAULT_TAPER_TO_BOARD = 14;
 
     /** Exponent of the lengthwise fall that fits the length rule best (chosen, not measured: see the module's README). */
-    double USUAL_DECAY = 1.2;
+    double DEFAULT_DECAY = 1.2;
 
     /** Share left where the applied oil ends that fits the length rule best (chosen, not measured). */
-    double USUAL_FLOOR = 0.25;
+    double DEFAULT_FLOOR = 0.25;
 
     /** Share of the foul-line film left at the end of a buffed part, unless it is stated (assumption). */
-    double USUAL_BUFF_TO = 0.05;
+    double DEFAULT_BUFF_TO = 0.05;
 
     /**
      * A pattern with the usual taper and lengthwise shape, alike from both gutters.
@@ -41,9 +41,9 @@ public sealed interface OilPattern permits SheetPattern, TapePattern {
      * @return the pattern
      */
     static SheetPattern of(String id, double lengthM, double volumeMl, double ratio) {
-        AcrossShape across = new AcrossShape(ratio, USUAL_TAPER_FROM_BOARD, USUAL_TAPER_TO_BOARD);
+        AcrossShape across = new AcrossShape(ratio, DEFAULT_TAPER_FROM_BOARD, DEFAULT_TAPER_TO_BOARD);
         return new SheetPattern(
-                id, lengthM, volumeMl, across, across, AlongShape.unbuffed(USUAL_DECAY, USUAL_FLOOR, lengthM));
+                id, lengthM, volumeMl, across, across, AlongShape.unbuffed(DEFAULT_DECAY, DEFAULT_FLOOR, lengthM));
     }
 
     /**

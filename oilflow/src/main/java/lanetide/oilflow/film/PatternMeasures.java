@@ -24,7 +24,7 @@ public record PatternMeasures(
         double insideOutsideRatio,
         double meanUnits) {
     /** Less is no oil that anybody could find (units). */
-    private static final double LEAST_UNITS = 0.01;
+    private static final double MIN_UNITS = 0.01;
 
     /**
      * Measures a lane.
@@ -53,7 +53,7 @@ public record PatternMeasures(
         double rowM = film.grid().rowLengthM();
         for (int row = film.grid().rows() - 1; row >= 0; row--) {
             for (int board = 1; board <= LaneGeometry.BOARDS; board++) {
-                if (film.meanOnBoardUm(board, row * rowM, (row + 1) * rowM) >= LEAST_UNITS * OilFilm.UNIT_UM) {
+                if (film.meanOnBoardUm(board, row * rowM, (row + 1) * rowM) >= MIN_UNITS * OilFilm.UNIT_UM) {
                     return (row + 1) * rowM;
                 }
             }

@@ -18,10 +18,10 @@ final class RowLevelling {
     private static final int BOARDS_ABOUT = 1;
 
     /** Most of its oil that a column can give, so that rounding leaves nothing below zero. */
-    private static final double MOST_GIVEN = 1 - 1e-9;
+    private static final double MAX_GIVEN = 1 - 1e-9;
 
     private static final int STEPS_PER_UNIT = 256;
-    private static final int MOST_EXPONENT = 20;
+    private static final int MAX_EXPONENT = 20;
 
     private final Levelling levelling;
     private final int columns;
@@ -133,8 +133,8 @@ final class RowLevelling {
     private void holdBackWhatIsNotThere() {
         for (int i = 0; i < columns; i++) {
             double given = Math.max(0, -crossing[i]) + Math.max(0, crossing[i + 1]);
-            if (given > MOST_GIVEN * filmUm[i]) {
-                double share = MOST_GIVEN * filmUm[i] / given;
+            if (given > MAX_GIVEN * filmUm[i]) {
+                double share = MAX_GIVEN * filmUm[i] / given;
                 crossing[i] = crossing[i] < 0 ? share * crossing[i] : crossing[i];
                 crossing[i + 1] = crossing[i + 1] > 0 ? share * crossing[i + 1] : crossing[i + 1];
             }
@@ -146,13 +146,13 @@ final class RowLevelling {
     }
 
     private double levelledShare(double exponent) {
-        double position = Math.min(exponent, MOST_EXPONENT) * STEPS_PER_UNIT;
+        double position = Math.min(exponent, MAX_EXPONENT) * STEPS_PER_UNIT;
         int i = (int) position;
         return levelled[i] + (position - i) * (levelled[i + 1] - levelled[i]);
     }
 
     private static double[] levelledShares() {
-        double[] shares = new double[MOST_EXPONENT * STEPS_PER_UNIT + 2];
+        double[] shares = new double[MAX_EXPONENT * STEPS_PER_UNIT + 2];
         for (int i = 0; i < shares.length; i++) {
             shares[i] = -StrictMath.expm1(-(double) i / STEPS_PER_UNIT);
         }

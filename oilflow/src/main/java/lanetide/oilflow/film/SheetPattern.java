@@ -25,9 +25,9 @@ public record SheetPattern(
      */
     public SheetPattern {
         Require.named(id, "pattern");
-        Require.inRange(lengthM, "length (m) of pattern " + id, SHORTEST_M, LONGEST_M);
+        Require.inRange(lengthM, "length (m) of pattern " + id, MIN_LENGTH_M, MAX_LENGTH_M);
         Require.inRange(
-                Require.positive(volumeMl, "volume (mL) of pattern " + id), "volume (mL) of pattern " + id, 0, MOST_ML);
+                Require.positive(volumeMl, "volume (mL) of pattern " + id), "volume (mL) of pattern " + id, 0, MAX_ML);
         Require.inRange(along.appliedToM(), "end of the applied oil (m) of pattern " + id, 0, lengthM);
     }
 

@@ -6,7 +6,7 @@ public enum SplitModel {
     FORWARD_ROLL("forward-roll") {
         @Override
         public FilmSplit law() {
-            return new ForwardRollSplit(ForwardRollSplit.USUAL_COVERAGE_PER_UM);
+            return new ForwardRollSplit(ForwardRollSplit.DEFAULT_COVERAGE_PER_UM);
         }
     },
     /** {@link WalkerFetskoSplit}. */

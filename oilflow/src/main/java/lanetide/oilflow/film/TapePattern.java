@@ -28,9 +28,9 @@ public record TapePattern(String id, double lengthM, double volumeMl, TapeTable 
      */
     public TapePattern {
         Require.named(id, "pattern");
-        Require.inRange(lengthM, "length (m) of pattern " + id, SHORTEST_M, LONGEST_M);
+        Require.inRange(lengthM, "length (m) of pattern " + id, MIN_LENGTH_M, MAX_LENGTH_M);
         Require.inRange(
-                Require.positive(volumeMl, "volume (mL) of pattern " + id), "volume (mL) of pattern " + id, 0, MOST_ML);
+                Require.positive(volumeMl, "volume (mL) of pattern " + id), "volume (mL) of pattern " + id, 0, MAX_ML);
         tapes = tapes.acrossTheLane();
         double leastMl = tapes.volumeMl(lengthM, -tapes.errorUnits());
         double mostMl = tapes.volumeMl(lengthM, tapes.errorUnits());

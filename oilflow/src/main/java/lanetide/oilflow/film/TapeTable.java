@@ -11,22 +11,22 @@ import lanetide.oilflow.lane.LaneGrid;
  * What tapes read on a freshly oiled lane: units of oil on the same boards at several distances. Between readings the film
  * is interpolated in straight lines both ways; beyond the outermost readings the nearest one holds.
  *
- * @param boards boards from the right-hand gutter, ascending, 1 to 39; at least {@link #FEWEST_BOARDS}
- * @param distancesM distances from the foul line (m), ascending, 0 to the head pin; at least {@link #FEWEST_DISTANCES}
- * @param units one row a distance, in it one reading a board, 0 to {@link #MOST_UNITS}
+ * @param boards boards from the right-hand gutter, ascending, 1 to 39; at least {@link #MIN_BOARDS}
+ * @param distancesM distances from the foul line (m), ascending, 0 to the head pin; at least {@link #MIN_DISTANCES}
+ * @param units one row a distance, in it one reading a board, 0 to {@link #MAX_UNITS}
  * @param errorUnits error bar of every reading (units), 0 to 20
  */
 public record TapeTable(List<Integer> boards, List<Double> distancesM, List<List<Double>> units, double errorUnits) {
     /** Fewest boards read at each distance. */
-    public static final int FEWEST_BOARDS = 3;
+    public static final int MIN_BOARDS = 3;
 
     /** Fewest distances. */
-    public static final int FEWEST_DISTANCES = 2;
+    public static final int MIN_DISTANCES = 2;
 
     /** Largest reading (units): several times the thickest published heads of 120. */
-    public static final double MOST_UNITS = 500;
+    public static final double MAX_UNITS = 500;
 
-    private static final LaneGrid COLUMNS = LaneGrid.USUAL;
+    private static final LaneGrid COLUMNS = LaneGrid.DEFAULT;
 
     /** Rows into which a volume is cut: a third of a foot of a usual pattern. */
     private static final int ROWS = 120;
@@ -41,8 +41,8 @@ public record TapeTable(List<Integer> boards, List<Double> distancesM, List<List
         boards = List.copyOf(boards);
         distancesM = List.copyOf(distancesM);
         units = units.stream().map(List::copyOf).toList();
-        requireAscending(boards.stream().map(Integer::doubleValue).toList(), "boards", FEWEST_BOARDS);
-        requireAscending(distancesM, "distances", FEWEST_DISTANCES);
+        requireAscending(boards.stream().map(Integer::doubleValue).toList(), "boards", MIN_BOARDS);
+        requireAscending(distancesM, "distances", MIN_DISTANCES);
         Require.inRange(boards.get(0), "lowest board", 1, LaneGeometry.BOARDS);
         Require.inRange(boards.get(boards.size() - 1), "highest board", 1, LaneGeometry.BOARDS);
         Require.inRange(distancesM.get(0), "first distance (m)", 0, LaneGeometry.HEAD_PIN_M);
@@ -74,7 +74,7 @@ public record TapeTable(List<Integer> boards, List<Double> distancesM, List<List
                 throw new IllegalArgumentException(
                         row.size() + " readings in a row of " + boards.size() + " boards; give one a board");
             }
-            row.forEach(reading -> Require.inRange(reading, "reading (units)", 0, MOST_UNITS));
+            row.forEach(reading -> Require.inRange(reading, "reading (units)", 0, MAX_UNITS));
         }
     }
 

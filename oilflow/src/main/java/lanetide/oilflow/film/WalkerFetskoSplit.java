@@ -44,7 +44,7 @@ public record WalkerFetskoSplit(double coveragePerUm, double immobilisedUm, doub
      */
     public static WalkerFetskoSplit usual() {
         return new WalkerFetskoSplit(
-                ForwardRollSplit.USUAL_COVERAGE_PER_UM, 0, 1 - ForwardRollSplit.exactLaneShare(0.5));
+                ForwardRollSplit.DEFAULT_COVERAGE_PER_UM, 0, 1 - ForwardRollSplit.exactLaneShare(0.5));
     }
 
     @Override

@@ -29,7 +29,7 @@ import lanetide.oilflow.lane.LaneSurface;
  */
 public record ExponentialStribeck(double dry, double fluid, double sigmaUm, double exponent) implements FrictionLaw {
     /** Exponent for peaks with exponentially distributed heights. */
-    public static final double USUAL_EXPONENT = 1;
+    public static final double DEFAULT_EXPONENT = 1;
 
     /**
      * Checks the ranges above.
@@ -52,7 +52,7 @@ public record ExponentialStribeck(double dry, double fluid, double sigmaUm, doub
      */
     public static ExponentialStribeck between(LaneSurface surface, Coverstock cover) {
         MixedLubrication usual = MixedLubrication.between(surface, cover);
-        return new ExponentialStribeck(usual.dry(), usual.fluid(), usual.sigmaUm(), USUAL_EXPONENT);
+        return new ExponentialStribeck(usual.dry(), usual.fluid(), usual.sigmaUm(), DEFAULT_EXPONENT);
     }
 
     @Override

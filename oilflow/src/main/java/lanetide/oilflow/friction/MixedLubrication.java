@@ -19,7 +19,7 @@ import lanetide.oilflow.lane.LaneSurface;
  */
 public record MixedLubrication(double dry, double fluid, double sigmaUm) implements FrictionLaw {
     /** Coefficient under a thick film (chosen against the length rule; published oiled values are 0.02 to 0.06 on average). */
-    public static final double USUAL_FLUID = 0.012;
+    public static final double DEFAULT_FLUID = 0.012;
 
     /** Share of the measured roughness that stands up under the ball's pressure (chosen against the length rule). */
     public static final double LOADED_ROUGHNESS_SHARE = 0.4;
@@ -45,7 +45,7 @@ public record MixedLubrication(double dry, double fluid, double sigmaUm) impleme
     public static MixedLubrication between(LaneSurface surface, Coverstock cover) {
         double roughnessUm = StrictMath.hypot(surface.roughnessUm(), cover.roughnessUm());
         return new MixedLubrication(
-                surface.dryFriction() * cover.frictionFactor(), USUAL_FLUID, LOADED_ROUGHNESS_SHARE * roughnessUm);
+                surface.dryFriction() * cover.frictionFactor(), DEFAULT_FLUID, LOADED_ROUGHNESS_SHARE * roughnessUm);
     }
 
     @Override

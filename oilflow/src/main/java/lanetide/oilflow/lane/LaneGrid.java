@@ -11,7 +11,7 @@ package lanetide.oilflow.lane;
  */
 public record LaneGrid(int columnsPerBoard, int rowsPerFoot) {
     /** The grid used unless a caller studies its fineness. */
-    public static final LaneGrid USUAL = new LaneGrid(8, 1);
+    public static final LaneGrid DEFAULT = new LaneGrid(8, 1);
 
     /**
      * Checks the ranges above.

@@ -51,7 +51,7 @@ public record LaneSurvey(List<Station> stations) implements Topography {
      * @param crownM height of the middle over the mean of the edges (m), -0.006 to 0.006; below 0 a depression
      */
     public record Station(double alongM, double tiltM, double crownM) {
-        private static final double MOST_M = 0.006;
+        private static final double MAX_M = 0.006;
 
         /**
          * Checks the ranges above.
@@ -60,8 +60,8 @@ public record LaneSurvey(List<Station> stations) implements Topography {
          */
         public Station {
             Require.inRange(alongM, "distance (m)", 0, LaneGeometry.HEAD_PIN_M);
-            Require.inRange(tiltM, "cross tilt (m)", -MOST_M, MOST_M);
-            Require.inRange(crownM, "crown (m)", -MOST_M, MOST_M);
+            Require.inRange(tiltM, "cross tilt (m)", -MAX_M, MAX_M);
+            Require.inRange(crownM, "crown (m)", -MAX_M, MAX_M);
         }
     }
 

@@ -10,6 +10,6 @@ import lanetide.oilflow.ball.Coverstock;
  * @param line the line to play it on
  * @param strikeShare share of strikes there, 0 to 1
  * @param gain how much that is above the best the present ball reaches by small moves, at least
- *     {@link LineAdvisor#LEAST_GAIN}
+ *     {@link LineAdvisor#MIN_GAIN}
  */
 public record BallChange(Coverstock cover, boolean stronger, Line line, double strikeShare, double gain) {}

@@ -6,7 +6,7 @@ import java.util.function.DoubleUnaryOperator;
 /** Where a shot's miss of the pocket changes sign as a line is moved. */
 final class Crossing {
     private static final double TOLERANCE_BOARDS = 0.02;
-    private static final int MOST_STEPS = 30;
+    private static final int MAX_STEPS = 30;
 
     private Crossing() {}
 
@@ -49,7 +49,7 @@ final class Crossing {
         double missFrom = missA;
         double to = b;
         double missTo = missB;
-        for (int i = 0; i < MOST_STEPS; i++) {
+        for (int i = 0; i < MAX_STEPS; i++) {
             double mid = (from * missTo - to * missFrom) / (missTo - missFrom);
             double missMid = miss.applyAsDouble(mid);
             if (Math.abs(missMid) < TOLERANCE_BOARDS) {

@@ -19,7 +19,7 @@ public final class LineAdvisor {
      * Gain in the share of strikes from which a change of ball is advised: a third of a strike in a game of eleven first balls,
      * three to four pins (assumption).
      */
-    public static final double LEAST_GAIN = 0.03;
+    public static final double MIN_GAIN = 0.03;
 
     /**
      * Balls flare alike if their overlaps lie on the same side of this. Only such balls are compared: the pins of this model do
@@ -92,7 +92,7 @@ public final class LineAdvisor {
      * @param film the lane
      * @param present the line he plays
      * @param others the other balls on this lane
-     * @return the best of them, if it gains at least {@link #LEAST_GAIN} on the best line of the present one, or on no strikes at
+     * @return the best of them, if it gains at least {@link #MIN_GAIN} on the best line of the present one, or on no strikes at
      *     all where that finds no line to the pocket; empty if none does
      */
     public Optional<BallChange> ballChange(Player player, OilFilm film, Line present, List<Contact> others) {
@@ -102,7 +102,7 @@ public final class LineAdvisor {
         return others.stream()
                 .filter(ball -> flares(ball) == flares(player.contact()))
                 .flatMap(ball -> change(player, film, present, ball, byMoving).stream())
-                .filter(change -> change.gain() >= LEAST_GAIN)
+                .filter(change -> change.gain() >= MIN_GAIN)
                 .reduce((most, next) -> next.gain() > most.gain() ? next : most);
     }
 

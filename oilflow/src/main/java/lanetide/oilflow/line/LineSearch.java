@@ -29,7 +29,7 @@ public final class LineSearch {
 
     private static final double TURN_RAD = StrictMath.toRadians(0.25);
     /** Half a degree in all. */
-    private static final int MOST_TURNS = 2;
+    private static final int MAX_TURNS = 2;
 
     private final LineFinder finder;
 
@@ -141,7 +141,7 @@ public final class LineSearch {
         DoubleUnaryOperator miss =
                 angle -> finder.arrivalBoard(player, film, new Line(laydown, angle)) - PinCarry.POCKET_BOARD;
         boolean high = miss.applyAsDouble(launchRad) > 0;
-        OptionalDouble angle = Crossing.first(miss, launchRad, high ? TURN_RAD : -TURN_RAD, MOST_TURNS);
+        OptionalDouble angle = Crossing.first(miss, launchRad, high ? TURN_RAD : -TURN_RAD, MAX_TURNS);
         return angle.isPresent() ? Optional.of(new Line(laydown, angle.getAsDouble())) : Optional.empty();
     }
 }

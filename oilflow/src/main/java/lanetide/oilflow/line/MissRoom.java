@@ -11,12 +11,12 @@ import java.util.function.Predicate;
  * <p>On a lane without friction a miss at 15 ft is four times as large at 60 ft, so a pocket of 1.25 boards either side
  * leaves 0.31 boards: what lies above that is the lane's help.
  *
- * @param outsideBoards room toward the gutter on the delivery side (boards at the arrows), 0 to {@link #MOST_BOARDS}
- * @param insideBoards room away from it (boards at the arrows), 0 to {@link #MOST_BOARDS}
+ * @param outsideBoards room toward the gutter on the delivery side (boards at the arrows), 0 to {@link #MAX_BOARDS}
+ * @param insideBoards room away from it (boards at the arrows), 0 to {@link #MAX_BOARDS}
  */
 public record MissRoom(double outsideBoards, double insideBoards) {
     /** No more room than this is looked for: two arrows. */
-    public static final double MOST_BOARDS = 10;
+    public static final double MAX_BOARDS = 10;
 
     private static final double STEP_BOARDS = 0.25;
     private static final double FINEST_BOARDS = 1.0 / 64;
@@ -41,10 +41,10 @@ public record MissRoom(double outsideBoards, double insideBoards) {
 
     private static double room(DoublePredicate hits) {
         double good = 0;
-        while (good < MOST_BOARDS && hits.test(good)) {
+        while (good < MAX_BOARDS && hits.test(good)) {
             good += STEP_BOARDS;
         }
-        if (good == 0 || good >= MOST_BOARDS) {
+        if (good == 0 || good >= MAX_BOARDS) {
             return good;
         }
         return narrowed(hits, good - STEP_BOARDS, good);

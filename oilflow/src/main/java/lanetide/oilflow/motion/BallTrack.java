@@ -11,7 +11,7 @@ import lanetide.oilflow.ball.BallSpec;
  */
 final class BallTrack {
     /** Most revolutions of a ball between foul line and pins; sizes the band of strips that old oil lies on. */
-    private static final int MOST_REVOLUTIONS = 24;
+    private static final int MAX_REVOLUTIONS = 24;
 
     private final double rowM;
     private final double rowsPerM;
@@ -41,8 +41,8 @@ final class BallTrack {
     void begin(BallSpec ball, double oilMl, double contactM) {
         oneTurnM = 2 * Math.PI * ball.radiusM();
         overlap = ball.cover().flareOverlap();
-        oldFilmUm = oilMl / (oneTurnM * contactM * (1 + (1 - overlap) * (MOST_REVOLUTIONS - 1)));
-        oldTrackM = MOST_REVOLUTIONS * oneTurnM;
+        oldFilmUm = oilMl / (oneTurnM * contactM * (1 + (1 - overlap) * (MAX_REVOLUTIONS - 1)));
+        oldTrackM = MAX_REVOLUTIONS * oneTurnM;
         lengthM[0] = 0;
         oil[0] = 0;
         metOil = -oneTurnM * oldFilmUm;

@@ -28,7 +28,9 @@ final class Roll {
     double slipMps;
     double vxMps;
     double vyMps;
+    /** Where and when slipping ended; of no meaning while there is slip. */
     double rollDistanceM;
+
     double rollTimeS;
 
     private final int rows;
@@ -42,14 +44,14 @@ final class Roll {
     private boolean level;
     private boolean wearing;
     private boolean fromLeft;
-    private double x;
+    private double xM;
     private double slope;
     private double nextRatio;
     private double gainedUm;
-    /** Velocity at which the ball will roll. */
-    private double rollX;
+    /** Velocity at which the ball will roll (m/s). */
+    private double rollXMps;
 
-    private double rollY;
+    private double rollYMps;
     /** Direction of the slip. */
     private double dirX;
 
@@ -58,9 +60,10 @@ final class Roll {
     private double addX;
 
     private double addY;
+    /** Share of the slip in the velocity, kappa/(1+kappa). */
     private double share;
     /** What friction of one takes off the slip (m/s^2). */
-    private double braking;
+    private double brakingMps2;
 
     Roll(LaneGrid grid) {
         rows = grid.rows();
@@ -79,26 +82,26 @@ final class Roll {
         fromLeft = hand == Hand.LEFT;
         wearing = wears;
         launch(delivery, contact.ball().inertiaRatio());
-        strip.begin(film, hand, x + 0.5 * slope * rowM);
+        strip.begin(film, hand, xM + 0.5 * slope * rowM);
         track.begin(contact.ball(), oilOnBallMl, ContactStrip.WIDTH_M);
         gainedUm = 0;
         timeS = 0;
-        rollDistanceM = slipMps > 0 ? Double.NaN : 0;
-        rollTimeS = rollDistanceM;
+        rollDistanceM = 0;
+        rollTimeS = 0;
         rowsRun = 0;
-        atM[0] = x;
+        atM[0] = xM;
     }
 
     private void launch(Delivery delivery, double kappa) {
         share = kappa / (1 + kappa);
-        braking = GRAVITY_MPS2 * (1 + 1 / kappa);
-        double ux = delivery.vxMps() - delivery.sxMps();
-        double uy = delivery.vyMps() - delivery.syMps();
-        rollX = delivery.vxMps() - share * ux;
-        rollY = rollSpeed(delivery.vyMps() - share * uy);
-        slipMps = Math.sqrt(ux * ux + uy * uy);
-        slipAlong(slipMps > 0 ? ux / slipMps : 0, slipMps > 0 ? uy / slipMps : 0);
-        x = delivery.xM();
+        brakingMps2 = GRAVITY_MPS2 * (1 + 1 / kappa);
+        double uxMps = delivery.vxMps() - delivery.sxMps();
+        double uyMps = delivery.vyMps() - delivery.syMps();
+        rollXMps = delivery.vxMps() - share * uxMps;
+        rollYMps = rollSpeed(delivery.vyMps() - share * uyMps);
+        slipMps = Math.sqrt(uxMps * uxMps + uyMps * uyMps);
+        slipAlong(slipMps > 0 ? uxMps / slipMps : 0, slipMps > 0 ? uyMps / slipMps : 0);
+        xM = delivery.xM();
         vxMps = delivery.vxMps();
         vyMps = delivery.vyMps();
         slope = vxMps / vyMps;
@@ -122,10 +125,10 @@ final class Roll {
     }
 
     /** Speed of the ball's surface, v - u, over speed of the ball. */
-    private static double speedRatio(double vx, double vy, double ux, double uy) {
-        double sx = vx - ux;
-        double sy = vy - uy;
-        return Math.sqrt((sx * sx + sy * sy) / (vx * vx + vy * vy));
+    private static double speedRatio(double vxMps, double vyMps, double uxMps, double uyMps) {
+        double sxMps = vxMps - uxMps;
+        double syMps = vyMps - uyMps;
+        return Math.sqrt((sxMps * sxMps + syMps * syMps) / (vxMps * vxMps + vyMps * vyMps));
     }
 
     /** Rolls on to the pins or a gutter. */
@@ -141,7 +144,7 @@ final class Roll {
     }
 
     boolean isOnLane() {
-        return x >= 0 && x <= LaneGeometry.WIDTH_M;
+        return xM >= 0 && xM <= LaneGeometry.WIDTH_M;
     }
 
     double speedMps() {
@@ -155,28 +158,28 @@ final class Roll {
 
     /** Rolls over the next row. */
     void step() {
-        double inverseVy = 1 / vyMps;
-        double deceleration = braking * friction.coefficient(contactUm(inverseVy));
+        double inverseVySPerM = 1 / vyMps;
+        double decelerationMps2 = brakingMps2 * friction.coefficient(contactUm(inverseVySPerM));
         if (!level) {
-            slideOnSlope(deceleration, inverseVy);
+            slideOnSlope(decelerationMps2, inverseVySPerM);
         } else if (slipMps > 0) {
-            slide(deceleration, inverseVy);
+            slide(decelerationMps2, inverseVySPerM);
         } else {
-            double rowS = rowM * inverseVy;
-            x += rollX * rowS;
+            double rowS = rowM * inverseVySPerM;
+            xM += rollXMps * rowS;
             timeS += rowS;
         }
         rowsRun++;
-        atM[rowsRun] = x;
+        atM[rowsRun] = xM;
     }
 
     /** Oil in the contact in this row (um), of which some changes sides. */
-    private double contactUm(double inverseVy) {
+    private double contactUm(double inverseVySPerM) {
         // Two things are fetched ahead, so that a row need not wait for them: the film of the next row, where the path
         // extrapolated to second order crosses its middle; and the ratio of speeds, taken a row late (under 1 % off).
         double before = slope;
-        slope = vxMps * inverseVy;
-        strip.advance(x + (1.5 * slope + 1.125 * (slope - before)) * rowM, rowsRun + 1);
+        slope = vxMps * inverseVySPerM;
+        strip.advance(xM + (1.5 * slope + 1.125 * (slope - before)) * rowM, rowsRun + 1);
         double ratio = nextRatio;
         nextRatio = speedRatio(vxMps, vyMps, slipMps * dirX, slipMps * dirY);
 
@@ -192,96 +195,96 @@ final class Roll {
     }
 
     /** A level row: only the size of the slip changes. */
-    private void slide(double deceleration, double inverseVy) {
-        double rowS = rowS(addY * deceleration, inverseVy);
-        double slipAfter = slipMps - deceleration * rowS;
-        if (slipAfter > 0) {
-            double vxAfter = rollX + addX * slipAfter;
-            x += 0.5 * (vxMps + vxAfter) * rowS;
-            vxMps = vxAfter;
-            vyMps = rollY + addY * slipAfter;
-            slipMps = slipAfter;
+    private void slide(double decelerationMps2, double inverseVySPerM) {
+        double rowS = rowS(addY * decelerationMps2, inverseVySPerM);
+        double slipAfterMps = slipMps - decelerationMps2 * rowS;
+        if (slipAfterMps > 0) {
+            double vxAfterMps = rollXMps + addX * slipAfterMps;
+            xM += 0.5 * (vxMps + vxAfterMps) * rowS;
+            vxMps = vxAfterMps;
+            vyMps = rollYMps + addY * slipAfterMps;
+            slipMps = slipAfterMps;
         } else {
-            double untilRollS = slipMps / deceleration;
-            double coveredM = 0.5 * (vyMps + rollY) * untilRollS;
-            rowS = untilRollS + (rowM - coveredM) / rollY;
-            x += 0.5 * (vxMps + rollX) * untilRollS + rollX * (rowS - untilRollS);
+            double untilRollS = slipMps / decelerationMps2;
+            double coveredM = 0.5 * (vyMps + rollYMps) * untilRollS;
+            rowS = untilRollS + (rowM - coveredM) / rollYMps;
+            xM += 0.5 * (vxMps + rollXMps) * untilRollS + rollXMps * (rowS - untilRollS);
             beginRolling(coveredM, untilRollS);
         }
         timeS += rowS;
     }
 
     /** Time over a row at a steady slowing (m/s^2), to third order. */
-    private double rowS(double slowing, double inverseVy) {
-        double change = slowing * rowM * inverseVy * inverseVy;
-        return rowM * inverseVy * (1 + 0.5 * change * (1 + change));
+    private double rowS(double slowingMps2, double inverseVySPerM) {
+        double change = slowingMps2 * rowM * inverseVySPerM * inverseVySPerM;
+        return rowM * inverseVySPerM * (1 + 0.5 * change * (1 + change));
     }
 
     private void beginRolling(double coveredM, double untilRollS) {
         rollDistanceM = rowsRun * rowM + coveredM;
         rollTimeS = timeS + untilRollS;
-        vxMps = rollX;
-        vyMps = rollY;
+        vxMps = rollXMps;
+        vyMps = rollYMps;
         slipMps = 0;
     }
 
     /** A row that rises: the pull is that of its middle. */
-    private void slideOnSlope(double deceleration, double inverseVy) {
-        double middleX = x + 0.5 * slope * rowM;
+    private void slideOnSlope(double decelerationMps2, double inverseVySPerM) {
+        double middleXM = xM + 0.5 * slope * rowM;
         double alongM = (rowsRun + 0.5) * rowM;
-        double fromRightM = fromLeft ? LaneGeometry.WIDTH_M - middleX : middleX;
+        double fromRightM = fromLeft ? LaneGeometry.WIDTH_M - middleXM : middleXM;
         double riseAcross = topography.riseAcross(fromRightM, alongM);
-        double pullX = GRAVITY_MPS2 * (fromLeft ? riseAcross : -riseAcross);
-        double pullY = -GRAVITY_MPS2 * topography.riseAlong(fromRightM, alongM);
-        double untilRollS = slipMps > 0 ? slipMps / (deceleration - pullX * dirX - pullY * dirY) : 0;
-        double slideS = rowS(addY * deceleration - pullY, inverseVy);
+        double pullXMps2 = GRAVITY_MPS2 * (fromLeft ? riseAcross : -riseAcross);
+        double pullYMps2 = -GRAVITY_MPS2 * topography.riseAlong(fromRightM, alongM);
+        double untilRollS = slipMps > 0 ? slipMps / (decelerationMps2 - pullXMps2 * dirX - pullYMps2 * dirY) : 0;
+        double slideS = rowS(addY * decelerationMps2 - pullYMps2, inverseVySPerM);
         if (slipMps > 0 && !(untilRollS <= slideS && untilRollS > 0)) {
-            x += slipOnSlope(deceleration, pullX, pullY, slideS);
+            xM += slipOnSlope(decelerationMps2, pullXMps2, pullYMps2, slideS);
             timeS += slideS;
         } else {
-            rollOnSlope(pullX, pullY, untilRollS);
+            rollOnSlope(pullXMps2, pullYMps2, untilRollS);
         }
     }
 
-    /** Slides for a time; answers the way across. The slip turns by what it is pulled at the middle of that time. */
-    private double slipOnSlope(double deceleration, double pullX, double pullY, double slideS) {
-        double halfX = slipMps * dirX + 0.5 * slideS * (pullX - deceleration * dirX);
-        double halfY = slipMps * dirY + 0.5 * slideS * (pullY - deceleration * dirY);
-        double half = Math.sqrt(halfX * halfX + halfY * halfY);
-        double ux = slipMps * dirX + slideS * (pullX - deceleration * halfX / half);
-        double uy = slipMps * dirY + slideS * (pullY - deceleration * halfY / half);
-        double vxBefore = vxMps;
-        pullRoll(pullX, pullY, slideS);
-        slipMps = Math.sqrt(ux * ux + uy * uy);
-        slipAlong(ux / slipMps, uy / slipMps);
-        vxMps = rollX + share * ux;
-        vyMps = rollY + share * uy;
-        return 0.5 * (vxBefore + vxMps) * slideS;
+    /** Slides for a time and returns the way across (m). The slip turns by what it is pulled at the middle of that time. */
+    private double slipOnSlope(double decelerationMps2, double pullXMps2, double pullYMps2, double slideS) {
+        double halfXMps = slipMps * dirX + 0.5 * slideS * (pullXMps2 - decelerationMps2 * dirX);
+        double halfYMps = slipMps * dirY + 0.5 * slideS * (pullYMps2 - decelerationMps2 * dirY);
+        double halfMps = Math.sqrt(halfXMps * halfXMps + halfYMps * halfYMps);
+        double uxMps = slipMps * dirX + slideS * (pullXMps2 - decelerationMps2 * halfXMps / halfMps);
+        double uyMps = slipMps * dirY + slideS * (pullYMps2 - decelerationMps2 * halfYMps / halfMps);
+        double vxBeforeMps = vxMps;
+        pullRoll(pullXMps2, pullYMps2, slideS);
+        slipMps = Math.sqrt(uxMps * uxMps + uyMps * uyMps);
+        slipAlong(uxMps / slipMps, uyMps / slipMps);
+        vxMps = rollXMps + share * uxMps;
+        vyMps = rollYMps + share * uyMps;
+        return 0.5 * (vxBeforeMps + vxMps) * slideS;
     }
 
     /** Slides for the rest of the slip, then rolls to the row's end. */
-    private void rollOnSlope(double pullX, double pullY, double untilRollS) {
-        double vxBefore = vxMps;
-        double vyBefore = vyMps;
-        pullRoll(pullX, pullY, untilRollS);
-        double coveredM = 0.5 * (vyBefore + rollY) * untilRollS;
-        x += 0.5 * (vxBefore + rollX) * untilRollS;
+    private void rollOnSlope(double pullXMps2, double pullYMps2, double untilRollS) {
+        double vxBeforeMps = vxMps;
+        double vyBeforeMps = vyMps;
+        pullRoll(pullXMps2, pullYMps2, untilRollS);
+        double coveredM = 0.5 * (vyBeforeMps + rollYMps) * untilRollS;
+        xM += 0.5 * (vxBeforeMps + rollXMps) * untilRollS;
         if (untilRollS > 0) {
             beginRolling(coveredM, untilRollS);
         }
         double leftM = rowM - coveredM;
-        double change = (share - 1) * pullY * leftM / (rollY * rollY);
-        double restS = leftM / rollY * (1 + 0.5 * change * (1 + change));
-        double rollXBefore = rollX;
-        pullRoll(pullX, pullY, restS);
-        x += 0.5 * (rollXBefore + rollX) * restS;
-        vxMps = rollX;
-        vyMps = rollY;
+        double change = (share - 1) * pullYMps2 * leftM / (rollYMps * rollYMps);
+        double restS = leftM / rollYMps * (1 + 0.5 * change * (1 + change));
+        double rollXBeforeMps = rollXMps;
+        pullRoll(pullXMps2, pullYMps2, restS);
+        xM += 0.5 * (rollXBeforeMps + rollXMps) * restS;
+        vxMps = rollXMps;
+        vyMps = rollYMps;
         timeS += untilRollS + restS;
     }
 
-    private void pullRoll(double pullX, double pullY, double forS) {
-        rollX += (1 - share) * pullX * forS;
-        rollY += (1 - share) * pullY * forS;
+    private void pullRoll(double pullXMps2, double pullYMps2, double forS) {
+        rollXMps += (1 - share) * pullXMps2 * forS;
+        rollYMps += (1 - share) * pullYMps2 * forS;
     }
 }

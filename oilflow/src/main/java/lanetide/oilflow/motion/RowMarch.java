@@ -1,5 +1,6 @@
 package lanetide.oilflow.motion;
 
+import java.util.OptionalDouble;
 import lanetide.oilflow.film.BallOil;
 import lanetide.oilflow.film.FilmSplit;
 import lanetide.oilflow.film.OilFilm;
@@ -148,19 +149,19 @@ public final class RowMarch {
     /**
      * Where slipping ended.
      *
-     * @return distance from the foul line (m); NaN if the ball still slipped at the pins
+     * @return distance from the foul line (m); empty if the ball still slipped at the pins
      */
-    public double rollDistanceM() {
-        return roll.rollDistanceM;
+    public OptionalDouble rollDistanceM() {
+        return roll.slipMps > 0 ? OptionalDouble.empty() : OptionalDouble.of(roll.rollDistanceM);
     }
 
     /**
      * When slipping ended.
      *
-     * @return time from the foul line (s); NaN if the ball still slipped at the pins
+     * @return time from the foul line (s); empty if the ball still slipped at the pins
      */
-    public double rollTimeS() {
-        return roll.rollTimeS;
+    public OptionalDouble rollTimeS() {
+        return roll.slipMps > 0 ? OptionalDouble.empty() : OptionalDouble.of(roll.rollTimeS);
     }
 
     /**

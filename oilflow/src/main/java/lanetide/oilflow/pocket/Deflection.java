@@ -74,7 +74,7 @@ public final class Deflection {
         int nearest = 0;
         double soonest = vy > 0 ? (lastRowM - y) / vy : 0;
         for (int pin = 1; pin <= 10; pin++) {
-            double after = Rack.has(standing, pin) ? timeTo(pin) : Double.NaN;
+            double after = Rack.has(standing, pin) ? timeTo(pin) : Double.POSITIVE_INFINITY;
             if (after >= 0 && after < soonest) {
                 soonest = after;
                 nearest = pin;
@@ -87,14 +87,17 @@ public final class Deflection {
         return nearest;
     }
 
-    /** Time until the ball touches a pin; NaN if it never does. */
+    /** Time until the ball touches a pin; infinite if it never does. */
     private double timeTo(int pin) {
         double dx = LaneGeometry.boardToMetres(Rack.board(pin)) - x;
         double dy = Rack.depthM(pin) - y;
         double squareSpeed = vx * vx + vy * vy;
         double toNearest = (dx * vx + dy * vy) / squareSpeed;
         double missSquare = dx * dx + dy * dy - toNearest * toNearest * squareSpeed;
-        return toNearest > 0 ? toNearest - Math.sqrt((REACH_M * REACH_M - missSquare) / squareSpeed) : Double.NaN;
+        double reachSquare = REACH_M * REACH_M - missSquare;
+        return toNearest > 0 && reachSquare >= 0
+                ? toNearest - Math.sqrt(reachSquare / squareSpeed)
+                : Double.POSITIVE_INFINITY;
     }
 
     private void strike(int pin) {

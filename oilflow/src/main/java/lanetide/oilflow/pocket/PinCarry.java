@@ -37,9 +37,9 @@ public final class PinCarry {
     /** Share of the strikes lost for each board that a ball is deflected further than one of 15 lb. */
     private static final double GUESS_DEFLECTION_LOSS = 0.04;
     /** Most boards of further and of less deflection that count. */
-    private static final double GUESS_MOST_FURTHER_BOARDS = 4;
+    private static final double GUESS_MAX_FURTHER_BOARDS = 4;
 
-    private static final double GUESS_MOST_LESS_BOARDS = 1;
+    private static final double GUESS_MAX_LESS_BOARDS = 1;
     private static final double FITTED_FLATTEST_DEG = 4;
     private static final double FITTED_STEEPEST_DEG = 6;
     private static final double GUESS_FLAT_LOSS_PER_DEG2 = 0.025;
@@ -69,7 +69,7 @@ public final class PinCarry {
     public double strikeChance(double arrivalBoard, double entryRad, double speedMps, double massKg) {
         double chance = strikeChance(arrivalBoard, entryRad) * speedShare(speedMps);
         // Only on the pocket's side is a ball driven on by its angle; and only other masses are deflected otherwise.
-        boolean usual = massKg == BallCore.USUAL.massKg() || arrivalBoard > LaneGeometry.CENTRE_BOARD || chance == 0;
+        boolean usual = massKg == BallCore.DEFAULT.massKg() || arrivalBoard > LaneGeometry.CENTRE_BOARD || chance == 0;
         return usual ? chance : Math.min(1, chance * deflectionShare(arrivalBoard, entryRad, massKg));
     }
 
@@ -111,7 +111,7 @@ public final class PinCarry {
      * @return pins left standing; 0 for a strike
      */
     public int leaveOfFirstBall(double arrivalBoard, double entryRad, double u) {
-        return leaveOfFirstBall(arrivalBoard, entryRad, GUESS_SLOWEST_MPS, BallCore.USUAL.massKg(), u);
+        return leaveOfFirstBall(arrivalBoard, entryRad, GUESS_SLOWEST_MPS, BallCore.DEFAULT.massKg(), u);
     }
 
     /**
@@ -180,9 +180,9 @@ public final class PinCarry {
 
     /** The same for a mass, by how much further than the usual ball the pins turn it aside. */
     private static double deflectionShare(double arrivalBoard, double entryRad, double massKg) {
-        double usual = new Deflection(BallCore.USUAL.massKg()).exitBoard(arrivalBoard, entryRad);
+        double usual = new Deflection(BallCore.DEFAULT.massKg()).exitBoard(arrivalBoard, entryRad);
         double further = usual - new Deflection(massKg).exitBoard(arrivalBoard, entryRad);
-        double counted = Math.max(-GUESS_MOST_LESS_BOARDS, Math.min(GUESS_MOST_FURTHER_BOARDS, further));
+        double counted = Math.max(-GUESS_MAX_LESS_BOARDS, Math.min(GUESS_MAX_FURTHER_BOARDS, further));
         return 1 - GUESS_DEFLECTION_LOSS * counted;
     }
 }

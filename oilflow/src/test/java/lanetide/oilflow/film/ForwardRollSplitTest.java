@@ -16,7 +16,7 @@ class ForwardRollSplitTest {
     /** So smooth that the coverage term is 1 for every film met here. */
     private static final ForwardRollSplit SMOOTH = new ForwardRollSplit(1000);
 
-    private static final ForwardRollSplit USUAL = new ForwardRollSplit(ForwardRollSplit.USUAL_COVERAGE_PER_UM);
+    private static final ForwardRollSplit DEFAULT = new ForwardRollSplit(ForwardRollSplit.DEFAULT_COVERAGE_PER_UM);
 
     @ParameterizedTest(name = "surface at {0} of the ball''s speed lifts {1}")
     @CsvSource({"0.3, 0.121", "0.4, 0.181", "0.5, 0.242", "0.6, 0.301", "0.8, 0.409", "1.0, 0.500"})
@@ -64,7 +64,7 @@ class ForwardRollSplitTest {
         for (double ratio = 0; ratio <= 2; ratio += 0.00037) {
             for (double filmUm : new double[] {0.01, 0.1, 0.3, 1, 3, 5, 20}) {
                 double exact = filmUm * (1 - -Math.expm1(-3 * filmUm) * (1 - ForwardRollSplit.exactLaneShare(ratio)));
-                double tabulated = USUAL.laneLeftUm(filmUm, 0, ratio);
+                double tabulated = DEFAULT.laneLeftUm(filmUm, 0, ratio);
                 worst = Math.max(worst, Math.abs(tabulated - exact) / filmUm);
             }
         }
@@ -75,7 +75,7 @@ class ForwardRollSplitTest {
     @ParameterizedTest(name = "film of {0} um")
     @ValueSource(doubles = {0.05, 0.2, 0.54, 1, 2, 5})
     void aFilmThinnerThanTheRoughnessIsOnlyPartlyReached(double filmUm) {
-        double lifted = 1 - USUAL.laneLeftUm(filmUm, 0, 1) / filmUm;
+        double lifted = 1 - DEFAULT.laneLeftUm(filmUm, 0, 1) / filmUm;
         assertThat(lifted).isCloseTo(0.5 * (1 - Math.exp(-3 * filmUm)), within(1e-4));
     }
 
@@ -95,7 +95,7 @@ class ForwardRollSplitTest {
             double lane = random.nextBoolean() ? 0 : Math.pow(10, 4 * random.nextDouble() - 2.5);
             double brought = random.nextBoolean() ? 0 : Math.pow(10, 4 * random.nextDouble() - 2.5);
             double ratio = 3 * random.nextDouble();
-            double left = USUAL.laneLeftUm(lane, brought, ratio);
+            double left = DEFAULT.laneLeftUm(lane, brought, ratio);
             assertThat(left)
                     .as("seed %d, lane %s, brought %s, ratio %s", seed, lane, brought, ratio)
                     .isBetween(0.0, lane + brought);

@@ -128,7 +128,7 @@ class LevellingTest {
 
     @Test
     void twoRestsLevelLikeOneAsLongAsBoth() {
-        LaneGrid grid = LaneGrid.USUAL;
+        LaneGrid grid = LaneGrid.DEFAULT;
         OilFilm once = rippled(grid, 20, 0.4, 3);
         OilFilm twice = once.copy();
         TABLE.relax(once, 1500);
@@ -163,7 +163,7 @@ class LevellingTest {
     @ParameterizedTest(name = "{0} um, {1} min: {2} of the depth left")
     @CsvSource({"20, 15, 0.728", "20, 60, 0.478", "10, 60, 0.835", "10, 240, 0.600"})
     void aLoneTrackSpreadsAndFillsMoreSlowly(double filmUm, double minutes, double left) {
-        double waveNumberStepRadpm = Math.PI / LaneGrid.USUAL.columnWidthM() / 2000;
+        double waveNumberStepRadpm = Math.PI / LaneGrid.DEFAULT.columnWidthM() / 2000;
         double sum = 0;
         for (int i = 0; i < 2000; i++) {
             double wavelengthM = 2 * Math.PI / ((i + 0.5) * waveNumberStepRadpm);
@@ -179,7 +179,7 @@ class LevellingTest {
     /** From 20 um in the middle to 7 outside within nine boards: an afternoon does not move the pattern. */
     @Test
     void aPatternKeepsItsShapeAcrossTheLaneForAnAfternoon() {
-        OilFilm film = OilFilm.fresh(OilPattern.of("heavy", 12, 60, 3).falling(2, 0.05), LaneGrid.USUAL);
+        OilFilm film = OilFilm.fresh(OilPattern.of("heavy", 12, 60, 3).falling(2, 0.05), LaneGrid.DEFAULT);
         assertThat(film.meanOnBoardUm(20, 0, LaneGeometry.FOOT_M)).isGreaterThan(15);
         OilFilm before = film.copy();
         TABLE.relax(film, 4 * HOUR_S);
@@ -192,7 +192,7 @@ class LevellingTest {
 
     @Test
     void anEvenFilmStaysAsItIs() {
-        OilFilm film = rippled(LaneGrid.USUAL, 20, 0, 1);
+        OilFilm film = rippled(LaneGrid.DEFAULT, 20, 0, 1);
         TABLE.relax(film, DAY_S);
         for (double um : film.cellsUm()) {
             assertThat(um).isCloseTo(20, within(1e-11));
@@ -212,7 +212,7 @@ class LevellingTest {
         assertThatThrownBy(() -> new Levelling(0.1, 850, 0.04, 5)).hasMessageContaining("surface tension (N/m) is 0.1");
         assertThatThrownBy(() -> new Levelling(0.03, 85, 0.04, 5)).hasMessageContaining("density (kg/m^3) is 85.0");
         assertThatThrownBy(() -> new Levelling(0.03, 850, 40, 5)).hasMessageContaining("viscosity (Pa s) is 40.0");
-        assertThatThrownBy(() -> TABLE.relax(OilFilm.bare(LaneGrid.USUAL), -1))
+        assertThatThrownBy(() -> TABLE.relax(OilFilm.bare(LaneGrid.DEFAULT), -1))
                 .hasMessageContaining("rest of the lane (s) is -1.0");
         assertThatThrownBy(() -> TABLE.timeConstantS(0, 0.01)).hasMessageContaining("film (um) is 0.0");
     }
@@ -238,7 +238,7 @@ class LevellingTest {
 
     /** A film with a track one column wide in the middle of every third board. */
     private static OilFilm tracked(double filmUm, double wornShare) {
-        OilFilm film = OilFilm.bare(LaneGrid.USUAL);
+        OilFilm film = OilFilm.bare(LaneGrid.DEFAULT);
         for (int column = 0; column < film.grid().columns(); column++) {
             fill(film, column, column % 24 == 12 ? filmUm * (1 - wornShare) : filmUm);
         }

@@ -80,7 +80,7 @@ class OilFilmTest {
     })
     void theMeanFilmOfChampionshipPatternsIsThatOfTheirVolumeAndLength(
             double feet, double volumeMl, double units, double micrometres) {
-        OilFilm film = OilFilm.fresh(OilPattern.of("any", feet * FOOT_M, volumeMl, 2.5), LaneGrid.USUAL);
+        OilFilm film = OilFilm.fresh(OilPattern.of("any", feet * FOOT_M, volumeMl, 2.5), LaneGrid.DEFAULT);
         double meanUm = 0;
         for (int board = 1; board <= LaneGeometry.BOARDS; board++) {
             meanUm += film.meanOnBoardUm(board, 0, feet * FOOT_M) / LaneGeometry.BOARDS;
@@ -92,7 +92,7 @@ class OilFilmTest {
     @Test
     void layingOverAddsAndStrippingTakesAllOff() {
         OilPattern pattern = OilPattern.of("any", 12, 20, 3);
-        OilFilm film = OilFilm.fresh(pattern, LaneGrid.USUAL);
+        OilFilm film = OilFilm.fresh(pattern, LaneGrid.DEFAULT);
         assertThat(film.lay(pattern)).isEqualTo(20);
         assertThat(film.volumeMl()).isCloseTo(40, within(1e-10));
         assertThat(film.strip()).isCloseTo(40, within(1e-10));
@@ -101,7 +101,7 @@ class OilFilmTest {
 
     @Test
     void aCopyGoesItsOwnWay() {
-        OilFilm film = OilFilm.fresh(OilPattern.of("any", 12, 20, 3), LaneGrid.USUAL);
+        OilFilm film = OilFilm.fresh(OilPattern.of("any", 12, 20, 3), LaneGrid.DEFAULT);
         OilFilm copy = film.copy();
         copy.strip();
         assertThat(film.volumeMl()).isCloseTo(20, within(1e-10));
@@ -109,7 +109,7 @@ class OilFilmTest {
 
     @Test
     void aFreshPatternIsItsOwnMirrorImageToTheLastBit() {
-        LaneGrid grid = LaneGrid.USUAL;
+        LaneGrid grid = LaneGrid.DEFAULT;
         OilFilm film = OilFilm.fresh(OilPattern.of("any", 12, 20, 3), grid);
         for (int column = 0; column < grid.columns(); column++) {
             assertThat(film.thicknessUm(column, 5))

@@ -36,7 +36,7 @@ class PatternMeasuresTest {
     void theRatioMeasuredBackFromTheFilmIsTheOneAskedFor(double ratio, double taperFrom, double taperTo) {
         AcrossShape side = new AcrossShape(ratio, taperFrom, taperTo);
         PatternMeasures measures = measures(
-                new SheetPattern("any", 12, 24, side, side, AlongShape.unbuffed(1.2, 0.25, 12)), LaneGrid.USUAL);
+                new SheetPattern("any", 12, 24, side, side, AlongShape.unbuffed(1.2, 0.25, 12)), LaneGrid.DEFAULT);
         assertThat(measures.ratio()).isCloseTo(ratio, withinPercentage(1));
         assertThat(measures.ratioRight()).isCloseTo(measures.ratioLeft(), withinPercentage(1e-9));
     }
@@ -62,7 +62,7 @@ class PatternMeasuresTest {
         AcrossShape side = new AcrossShape(ratio, taperFrom, taperTo);
         AlongShape along = new AlongShape(1.2, 0.25, appliedFeet * FOOT_M, appliedFeet < feet ? 0.05 : 0.25);
         PatternMeasures measures =
-                measures(new SheetPattern("any", feet * FOOT_M, volumeMl, side, side, along), LaneGrid.USUAL);
+                measures(new SheetPattern("any", feet * FOOT_M, volumeMl, side, side, along), LaneGrid.DEFAULT);
 
         assertThat(measures.volumeMl()).isCloseTo(volumeMl, withinPercentage(0.5));
         assertThat(measures.ratio()).isCloseTo(ratio, withinPercentage(1));
@@ -78,7 +78,7 @@ class PatternMeasuresTest {
      */
     @Test
     void bothDefinitionsOfTheRatioAreMeasured() {
-        PatternMeasures measures = measures(TapePattern.of("step", 12, Tapes.step(30, 10)), LaneGrid.USUAL);
+        PatternMeasures measures = measures(TapePattern.of("step", 12, Tapes.step(30, 10)), LaneGrid.DEFAULT);
 
         assertThat(measures.ratio()).isCloseTo(3, within(1e-9));
         assertThat(measures.insideOutsideRatio()).isCloseTo(625.0 / 21 / (92.5 / 9), within(1e-9));
@@ -89,7 +89,7 @@ class PatternMeasuresTest {
         AcrossShape right = new AcrossShape(4, 5, 14);
         AcrossShape left = new AcrossShape(2, 5, 14);
         SheetPattern pattern = new SheetPattern("skew", 12, 24, right, left, AlongShape.unbuffed(1.2, 0.25, 12));
-        PatternMeasures measures = measures(pattern, LaneGrid.USUAL);
+        PatternMeasures measures = measures(pattern, LaneGrid.DEFAULT);
 
         assertThat(pattern.isSymmetric()).isFalse();
         assertThat(measures.ratioRight()).isCloseTo(4, withinPercentage(1));
@@ -132,7 +132,7 @@ class PatternMeasuresTest {
 
     @Test
     void aBareLaneCannotBeMeasured() {
-        assertThatThrownBy(() -> PatternMeasures.of(OilFilm.bare(LaneGrid.USUAL)))
+        assertThatThrownBy(() -> PatternMeasures.of(OilFilm.bare(LaneGrid.DEFAULT)))
                 .hasMessageContaining("bare");
     }
 
@@ -168,7 +168,7 @@ class PatternMeasuresTest {
     @ValueSource(doubles = {33, 40, 41.5})
     void tapesWouldReadWhatThePatternHoldsThere(double feet) {
         SheetPattern pattern = OilPattern.of("any", feet * FOOT_M, 25, 3);
-        OilFilm film = OilFilm.fresh(pattern, LaneGrid.USUAL);
+        OilFilm film = OilFilm.fresh(pattern, LaneGrid.DEFAULT);
         double lengthM = feet * FOOT_M;
         assertThat(FilmTapes.positionsM(lengthM))
                 .isSorted()

@@ -48,7 +48,7 @@ class TapePatternTest {
     @Test
     void theFilmReadsAsTheTapesDidAndEndsAtTheLength() {
         TapePattern pattern = TapePattern.of("taped", 38 * FOOT_M, Tapes.half());
-        OilFilm film = OilFilm.fresh(pattern, LaneGrid.USUAL);
+        OilFilm film = OilFilm.fresh(pattern, LaneGrid.DEFAULT);
 
         assertThat(film.volumeMl()).isCloseTo(pattern.volumeMl(), withinPercentage(1e-9));
         assertThat(film.onBoardUm(15, 15 * FOOT_M) / OilFilm.UNIT_UM).isCloseTo(22.5, within(0.1));
@@ -61,7 +61,7 @@ class TapePatternTest {
     void readingsOfOneHalfGiveAMirrorImageToTheLastBit() {
         for (TapeTable half : List.of(Tapes.half(), Tapes.half().mirrored())) {
             TapePattern pattern = TapePattern.of("taped", 38 * FOOT_M, half);
-            OilFilm film = OilFilm.fresh(pattern, LaneGrid.USUAL);
+            OilFilm film = OilFilm.fresh(pattern, LaneGrid.DEFAULT);
             assertThat(pattern.isSymmetric()).isTrue();
             for (int column = 0; column < 156; column++) {
                 assertThat(film.thicknessUm(column, 20)).isEqualTo(film.thicknessUm(311 - column, 20));

@@ -24,7 +24,7 @@ final class AdaptivePath {
     private static final double CONTACT_M = LaneGeometry.BOARD_M / 8;
     private static final double ROLLS_BELOW_MPS = 1e-7;
     private static final double TOLERANCE = 1e-10;
-    private static final double LONGEST_S = 20;
+    private static final double MAX_TIME_S = 20;
     /** Places of the state: position, velocity, and the velocity that the spin would roll the ball at. */
     private static final int X = 0;
 
@@ -109,7 +109,7 @@ final class AdaptivePath {
         stopAt(integrator, s -> slip(s) - ROLLS_BELOW_MPS);
         stopAt(integrator, s -> s[X]);
         stopAt(integrator, s -> LaneGeometry.WIDTH_M - s[X]);
-        timeS = integrator.integrate(new Moving(true), timeS, state, timeS + LONGEST_S, state);
+        timeS = integrator.integrate(new Moving(true), timeS, state, timeS + MAX_TIME_S, state);
         if (slip(state) <= 2 * ROLLS_BELOW_MPS) {
             rollDistanceM = state[Y];
         }
@@ -120,7 +120,7 @@ final class AdaptivePath {
         if (!film.topography().isFlat()) {
             DormandPrince853Integrator integrator = new DormandPrince853Integrator(1e-14, 1, TOLERANCE, TOLERANCE);
             stopAt(integrator, s -> s[Y] - edgeM);
-            timeS = integrator.integrate(new Moving(false), timeS, state, timeS + LONGEST_S, state);
+            timeS = integrator.integrate(new Moving(false), timeS, state, timeS + MAX_TIME_S, state);
             return;
         }
         double forS = (edgeM - state[Y]) / state[VY];

@@ -34,7 +34,7 @@ final class FrictionMap {
     }
 
     static FrictionMap uniform(double friction) {
-        return new FrictionMap(LaneGrid.USUAL, (board, feet) -> friction);
+        return new FrictionMap(LaneGrid.DEFAULT, (board, feet) -> friction);
     }
 
     /** The march after the shot. */

@@ -28,7 +28,7 @@ class GridConvergenceTest {
     @ParameterizedTest(name = "{0} from board {1}")
     @CsvSource({"straight, 8", "stroker, 17", "tweener, 19", "power, 23"})
     void halvingRowsAndColumnsMovesTheExitOfAFreshShotByLessThanATwentiethOfABoard(String style, double laydown) {
-        double usual = exitBoard(LaneGrid.USUAL, style, laydown);
+        double usual = exitBoard(LaneGrid.DEFAULT, style, laydown);
         assertThat(exitBoard(new LaneGrid(16, 2), style, laydown)).isCloseTo(usual, within(0.05));
         assertThat(exitBoard(new LaneGrid(16, 8), style, laydown)).isCloseTo(usual, within(0.05));
         assertThat(exitBoard(new LaneGrid(8, 2), style, laydown)).isCloseTo(usual, within(0.05));
@@ -41,14 +41,14 @@ class GridConvergenceTest {
     @ParameterizedTest(name = "{0} columns a board")
     @ValueSource(ints = {2, 4, 6, 12, 16, 24})
     void theOilTakenOffDoesNotDependOnTheColumns(int columnsPerBoard) {
-        double usual = takenMl(LaneGrid.USUAL);
+        double usual = takenMl(LaneGrid.DEFAULT);
         assertThat(takenMl(new LaneGrid(columnsPerBoard, 1))).isCloseTo(usual, withinPercentage(2));
     }
 
     @ParameterizedTest(name = "{0} rows a foot")
     @ValueSource(ints = {2, 4, 8})
     void theOilTakenOffDoesNotDependOnTheRows(int rowsPerFoot) {
-        double usual = takenMl(LaneGrid.USUAL);
+        double usual = takenMl(LaneGrid.DEFAULT);
         assertThat(takenMl(new LaneGrid(8, rowsPerFoot))).isCloseTo(usual, withinPercentage(2));
     }
 

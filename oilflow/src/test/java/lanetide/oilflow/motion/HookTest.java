@@ -34,7 +34,7 @@ class HookTest {
             double oiled = 0.01 + 0.03 * random.nextDouble();
             double dry = 0.2 + 0.15 * random.nextDouble();
             FrictionMap lane = new FrictionMap(
-                    LaneGrid.USUAL, (board, feet) -> (feet < endFt ? oiled : dry) * (0.5 + random.nextDouble()));
+                    LaneGrid.DEFAULT, (board, feet) -> (feet < endFt ? oiled : dry) * (0.5 + random.nextDouble()));
             RowMarch march = lane.roll(delivery(12), RADIUS_M, GYRATION_M);
             if (march.reachedPins() && march.slipMps() == 0) {
                 rolling++;

@@ -19,8 +19,8 @@ import org.junit.jupiter.api.Test;
 class MarchTogetherTest {
     private static final Catalogue CATALOGUE = Catalogue.shipped();
 
-    private final RowMarch alone = new RowMarch(LaneGrid.USUAL);
-    private final MarchTogether together = new MarchTogether(LaneGrid.USUAL);
+    private final RowMarch alone = new RowMarch(LaneGrid.DEFAULT);
+    private final MarchTogether together = new MarchTogether(LaneGrid.DEFAULT);
     private final RandomGenerator random = new Well19937c(7);
 
     /** On films as they are laid and worn, level and not; some of the balls end in a gutter. */
@@ -59,7 +59,7 @@ class MarchTogetherTest {
     }
 
     private OilFilm worn() {
-        OilFilm film = OilFilm.fresh(OilPattern.of("test", 39 * LaneGeometry.FOOT_M, 26, 3), LaneGrid.USUAL);
+        OilFilm film = OilFilm.fresh(OilPattern.of("test", 39 * LaneGeometry.FOOT_M, 26, 3), LaneGrid.DEFAULT);
         Contact contact = contact("medium-reactive");
         for (int i = 0; i < 100; i++) {
             alone.wear(

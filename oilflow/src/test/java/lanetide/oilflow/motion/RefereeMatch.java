@@ -102,7 +102,7 @@ public final class RefereeMatch {
             Coverstock cover = any(List.copyOf(CATALOGUE.covers().values()), random);
             LaneSurface surface = any(List.copyOf(CATALOGUE.surfaces().values()), random);
             double gyrationM = (2.46 + 0.34 * random.nextDouble()) * 0.0254;
-            BallSpec ball = new BallSpec(cover, BallCore.USUAL.radiusM(), gyrationM);
+            BallSpec ball = new BallSpec(cover, BallCore.DEFAULT.radiusM(), gyrationM);
             Contact contact = new Contact(ball, MixedLubrication.between(surface, cover), FilmSplit.NONE);
             Hand hand = random.nextBoolean() ? Hand.RIGHT : Hand.LEFT;
             Delivery delivery = delivery(random);
@@ -144,7 +144,7 @@ public final class RefereeMatch {
         Release release = style.release().scaled(0.9 + 0.2 * random.nextDouble(), 0.8 + 0.4 * random.nextDouble());
         double laydownM = LaneGeometry.boardToMetres(10 + 18 * random.nextDouble());
         double launchRad = Math.toRadians(4 * random.nextDouble() - 1);
-        return Delivery.of(release, BallCore.USUAL.radiusM(), laydownM, launchRad);
+        return Delivery.of(release, BallCore.DEFAULT.radiusM(), laydownM, launchRad);
     }
 
     /** The same film with every row cut into several of equal thickness. */
@@ -160,7 +160,7 @@ public final class RefereeMatch {
     }
 
     private static LaneGrid grid(int rowsPerFoot) {
-        return new LaneGrid(LaneGrid.USUAL.columnsPerBoard(), rowsPerFoot);
+        return new LaneGrid(LaneGrid.DEFAULT.columnsPerBoard(), rowsPerFoot);
     }
 
     private static <T> T any(List<T> values, RandomGenerator random) {

@@ -93,7 +93,7 @@ class RefereeTest {
     }
 
     private static OilFilm even(double friction) {
-        OilFilm film = OilFilm.bare(LaneGrid.USUAL);
+        OilFilm film = OilFilm.bare(LaneGrid.DEFAULT);
         Arrays.fill(film.cellsUm(), friction);
         return film;
     }

@@ -138,13 +138,13 @@ class SlopeTest {
     }
 
     private static RowMarch roll(Delivery delivery, double friction, Topography shape) {
-        RowMarch march = new RowMarch(LaneGrid.USUAL);
+        RowMarch march = new RowMarch(LaneGrid.DEFAULT);
         march.read(delivery, Hand.RIGHT, new Contact(BALL, film -> film, FilmSplit.NONE), even(friction, shape));
         return march;
     }
 
     private static RowMarch roll(Delivery delivery, Hand hand, OilFilm film) {
-        RowMarch march = new RowMarch(LaneGrid.USUAL);
+        RowMarch march = new RowMarch(LaneGrid.DEFAULT);
         march.read(
                 delivery,
                 hand,
@@ -154,13 +154,13 @@ class SlopeTest {
     }
 
     private static OilFilm even(double friction, Topography shape) {
-        OilFilm film = OilFilm.bare(LaneGrid.USUAL, shape);
+        OilFilm film = OilFilm.bare(LaneGrid.DEFAULT, shape);
         Arrays.fill(film.cellsUm(), friction);
         return film;
     }
 
     private static OilFilm fresh(Topography shape) {
-        return OilFilm.fresh(OilPattern.of("test", 39 * LaneGeometry.FOOT_M, 26, 3), LaneGrid.USUAL)
+        return OilFilm.fresh(OilPattern.of("test", 39 * LaneGeometry.FOOT_M, 26, 3), LaneGrid.DEFAULT)
                 .on(shape);
     }
 

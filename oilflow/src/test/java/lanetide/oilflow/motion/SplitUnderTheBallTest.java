@@ -24,7 +24,7 @@ class SplitUnderTheBallTest {
     private static final LaneGrid FINE = new LaneGrid(8, 8);
     private static final double MIDDLE_M = 156.5 * FINE.columnWidthM();
     private static final int MIDDLE_COLUMN = 156;
-    private static final double TURN_M = 2 * Math.PI * BallCore.USUAL.radiusM();
+    private static final double TURN_M = 2 * Math.PI * BallCore.DEFAULT.radiusM();
 
     @Test
     void aBallWithoutFlareLeaves758Then942Then986ThousandthsBehindIt() {

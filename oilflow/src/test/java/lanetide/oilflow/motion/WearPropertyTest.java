@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WearPropertyTest {
     private static final Catalogue CATALOGUE = Catalogue.shipped();
     private static final LaneSurface SURFACE = CATALOGUE.surfaces().get("hard-synthetic");
-    private static final LaneGrid GRID = LaneGrid.USUAL;
+    private static final LaneGrid GRID = LaneGrid.DEFAULT;
 
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {101, 102, 103, 104, 105, 106, 107, 108, 109, 110})
@@ -81,7 +81,7 @@ class WearPropertyTest {
         List<BallOil> oils = new ArrayList<>();
         List<Contact> contacts = new ArrayList<>();
         for (Coverstock cover : covers) {
-            oils.add(new BallOil(cover, BallOil.USUAL_WIPED_SHARE));
+            oils.add(new BallOil(cover, BallOil.DEFAULT_WIPED_SHARE));
             contacts.add(contact(cover));
         }
         double appliedMl = 0;

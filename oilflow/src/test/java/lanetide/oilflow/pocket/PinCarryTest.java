@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PinCarryTest {
     private static final PinCarry CARRY = new PinCarry();
     private static final double MPH_MPS = 0.44704;
-    private static final double USUAL_KG = BallCore.USUAL.massKg();
+    private static final double DEFAULT_KG = BallCore.DEFAULT.massKg();
     /** Scatter of a straight spare ball at the pins (boards): between 0.65 board at the arrows and that carried to 60 ft. */
     private static final double SPARE_SPREAD_BOARDS = 1.3;
 
@@ -64,7 +64,7 @@ class PinCarryTest {
     @ValueSource(doubles = {16, 17, 18})
     void atProfessionalSpeedsTheFittedChancesHold(double mph) {
         for (double board = 14; board <= 20; board += 0.25) {
-            assertThat(CARRY.strikeChance(board, Math.toRadians(5), mph * MPH_MPS, USUAL_KG))
+            assertThat(CARRY.strikeChance(board, Math.toRadians(5), mph * MPH_MPS, DEFAULT_KG))
                     .isEqualTo(CARRY.strikeChance(board, Math.toRadians(5)));
         }
     }
@@ -72,11 +72,11 @@ class PinCarryTest {
     @Test
     void tooSlowAndTooFastBallsStrikeLessButSpeedMattersLittle() {
         double best = CARRY.strikeChance(17.5, Math.toRadians(5));
-        double slow = CARRY.strikeChance(17.5, Math.toRadians(5), 10 * MPH_MPS, USUAL_KG);
-        double fast = CARRY.strikeChance(17.5, Math.toRadians(5), 23 * MPH_MPS, USUAL_KG);
+        double slow = CARRY.strikeChance(17.5, Math.toRadians(5), 10 * MPH_MPS, DEFAULT_KG);
+        double fast = CARRY.strikeChance(17.5, Math.toRadians(5), 23 * MPH_MPS, DEFAULT_KG);
         assertThat(slow).isBetween(0.85 * best, 0.95 * best);
         assertThat(fast).isBetween(0.85 * best, 0.95 * best);
-        assertThat(CARRY.strikeChance(17.5, Math.toRadians(5), 0.1, USUAL_KG)).isBetween(0.0, 1.0);
+        assertThat(CARRY.strikeChance(17.5, Math.toRadians(5), 0.1, DEFAULT_KG)).isBetween(0.0, 1.0);
     }
 
     /** Little deflection widens the pocket (Hooper, International Journal of Sports Science and Coaching, 2024). */
@@ -95,7 +95,7 @@ class PinCarryTest {
     private static double pocketShare(double pounds) {
         double sum = 0;
         for (int i = -100; i <= 100; i++) {
-            double kg = pounds == 15 ? USUAL_KG : pounds * 0.45359237;
+            double kg = pounds == 15 ? DEFAULT_KG : pounds * 0.45359237;
             sum += CARRY.strikeChance(17.5 + 0.0125 * i, Math.toRadians(5), 17 * MPH_MPS, kg) / 201;
         }
         return sum;

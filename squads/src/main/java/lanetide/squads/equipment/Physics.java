@@ -26,7 +26,7 @@ public record Physics(LaneGrid grid, FrictionModel friction, FilmSplit split, Pi
      * @return the physics
      */
     public static Physics under(Laws laws) {
-        return new Physics(LaneGrid.USUAL, laws.friction(), laws.split().law(), new PinCarry());
+        return new Physics(LaneGrid.DEFAULT, laws.friction(), laws.split().law(), new PinCarry());
     }
 
     /**

@@ -174,7 +174,7 @@ final class BowlerInPlay {
 
         BallInPlay(Contact contact) {
             this.contact = contact;
-            this.oil = new BallOil(contact.ball().cover(), BallOil.USUAL_WIPED_SHARE);
+            this.oil = new BallOil(contact.ball().cover(), BallOil.DEFAULT_WIPED_SHARE);
         }
 
         Contact contact() {

@@ -14,10 +14,10 @@ class LaneInPlayTest {
     /** Orchard (1962) with gravity: a lone track on 20 um keeps about half its depth for an hour. */
     @Test
     void aTrackInThickHeadsFillsWhileTheLaneRestsAndNoOilIsLost() {
-        LaneInPlay lane = new LaneInPlay(1, LaneGrid.USUAL);
+        LaneInPlay lane = new LaneInPlay(1, LaneGrid.DEFAULT);
         lane.oil(OilPattern.of("heavy heads", 12, 60, 3).falling(2, 0.05));
         double evenUm = lane.film().thicknessUm(TRACK, 0);
-        lane.film().cellsUm()[TRACK * LaneGrid.USUAL.rows()] -= 4;
+        lane.film().cellsUm()[TRACK * LaneGrid.DEFAULT.rows()] -= 4;
         double wornMl = lane.film().volumeMl();
         lane.rest(HOUR_MS);
         assertThat(evenUm - lane.film().thicknessUm(TRACK, 0)).isBetween(1.0, 3.0);

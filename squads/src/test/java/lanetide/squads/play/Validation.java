@@ -321,7 +321,7 @@ final class Validation {
     /** Windows and starting lines are worked out for a clean ball; bowlers play one that has been wiped. */
     private static Check oilyBall() {
         Event event = Events.onePair(1, scratch("power", "strong-reactive"));
-        BallOil oil = new BallOil(Events.CATALOGUE.covers().get("strong-reactive"), BallOil.USUAL_WIPED_SHARE);
+        BallOil oil = new BallOil(Events.CATALOGUE.covers().get("strong-reactive"), BallOil.DEFAULT_WIPED_SHARE);
         RowMarch march = new RowMarch(Events.PHYSICS.grid());
         Player player = StartingLines.player(scratch("power", "strong-reactive"), event, Events.PHYSICS);
         Line line = new StartingLines(event, Events.PHYSICS).of(player);
