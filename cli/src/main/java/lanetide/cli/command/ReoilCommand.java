@@ -51,8 +51,8 @@ public final class ReoilCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         OptionCheck.requireRange(
-                "--replications", replications, ReoilPlan.FEWEST_REPLICATIONS, ReoilPlan.MOST_REPLICATIONS);
-        OptionCheck.requireRange("--games", games, 2, ReoilPlan.MOST_GAMES);
+                "--replications", replications, ReoilPlan.MIN_REPLICATIONS, ReoilPlan.MAX_REPLICATIONS);
+        OptionCheck.requireRange("--games", games, 2, ReoilPlan.MAX_GAMES);
         int threads = options.threads();
         return options.answer((reading, scenario) -> render(reading, scenario, study(scenario, threads)));
     }

@@ -79,8 +79,7 @@ public final class ReportCommand implements Callable<Integer> {
         OptionCheck.requireRange("--fairness", fairness, 0, SimulateCommand.MOST_REPLICATIONS);
         OptionCheck.requireRange("--remedies", remedies, 0, SimulateCommand.MOST_REPLICATIONS);
         if (reoil != 0) {
-            OptionCheck.requireRange(
-                    "--reoil", reoil, ReoilPlan.FEWEST_REPLICATIONS, SimulateCommand.MOST_REPLICATIONS);
+            OptionCheck.requireRange("--reoil", reoil, ReoilPlan.MIN_REPLICATIONS, SimulateCommand.MOST_REPLICATIONS);
         }
         OptionCheck.requireRange("--replications", replications, 1, SimulateCommand.MOST_REPLICATIONS);
         if (options.format() != Format.TEXT) {
@@ -139,7 +138,7 @@ public final class ReportCommand implements Callable<Integer> {
         ReoilPlan plan = new ReoilPlan(
                 scenario.seed(),
                 reoil,
-                ReoilPlan.USUAL_GAMES,
+                ReoilPlan.DEFAULT_GAMES,
                 scenario.policy().marginPins().orElse(FairnessPlan.USUAL_MARGIN_PINS),
                 scenario.policy().limitBoards(),
                 scenario.policy().costs());

@@ -62,7 +62,7 @@ final class Defaults {
     static final Default SLOW = new Default(0, "0 %", ASSUMPTION);
     static final Default SLOW_TEMPO = new Default(1.5, "150 %", ASSUMPTION);
     static final Default TEMPO =
-            new Default(Bowler.USUAL_TEMPO, plain(100 * Bowler.USUAL_TEMPO) + " %", PRACTICE_OF_THE_TRADE);
+            new Default(Bowler.DEFAULT_TEMPO, plain(100 * Bowler.DEFAULT_TEMPO) + " %", PRACTICE_OF_THE_TRADE);
     static final Default MOVE_PER_PAIR = pace(PaceOfPlay.USUAL.movePerPairMs());
     static final Default SETTLE = pace(PaceOfPlay.USUAL.settleMs());
     static final String COURTESY = "one";
@@ -72,7 +72,7 @@ final class Defaults {
             FairnessPlan.USUAL_MARGIN_PINS,
             plain(FairnessPlan.USUAL_MARGIN_PINS) + " pins",
             "moves a median bowler's chance to pass a cut by at most five in a hundred");
-    static final Default LIMIT = boards(ReoilPlan.USUAL_LIMIT_BOARDS, ASSUMPTION);
+    static final Default LIMIT = boards(ReoilPlan.DEFAULT_LIMIT_BOARDS, ASSUMPTION);
     static final String REMEDY = "wait";
     static final String ROTATION = "stay";
     static final String SPARE_COVER = "plastic";

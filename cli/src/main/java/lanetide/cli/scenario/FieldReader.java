@@ -77,7 +77,7 @@ final class FieldReader {
         }
         return Double.isNaN(slow) || Double.isNaN(slowTempo)
                 ? List.of()
-                : List.of(new Share<>(Bowler.USUAL_TEMPO, 1 - slow), new Share<>(slowTempo, slow));
+                : List.of(new Share<>(Bowler.DEFAULT_TEMPO, 1 - slow), new Share<>(slowTempo, slow));
     }
 
     /** The cover of another ball for full racks, in a field or an entry. */

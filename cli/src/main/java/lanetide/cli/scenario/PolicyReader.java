@@ -29,7 +29,7 @@ final class PolicyReader {
     }
 
     private double limit(Optional<Section> fairness) {
-        Range range = Range.above(0, ReoilPlan.MOST_LIMIT_BOARDS);
+        Range range = Range.above(0, ReoilPlan.MAX_LIMIT_BOARDS);
         if (fairness.isEmpty()) {
             assumptions.add("fairness.limit", Defaults.LIMIT);
             return Defaults.LIMIT.base();

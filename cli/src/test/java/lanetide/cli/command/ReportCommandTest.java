@@ -84,10 +84,10 @@ class ReportCommandTest {
                         event,
                         new ReoilPlan(
                                 1,
-                                ReoilPlan.FEWEST_REPLICATIONS,
-                                ReoilPlan.USUAL_GAMES,
+                                ReoilPlan.MIN_REPLICATIONS,
+                                ReoilPlan.DEFAULT_GAMES,
                                 2,
-                                ReoilPlan.USUAL_LIMIT_BOARDS,
+                                ReoilPlan.DEFAULT_LIMIT_BOARDS,
                                 reading.scenario().orElseThrow().policy().costs()),
                         2,
                         done -> {})));

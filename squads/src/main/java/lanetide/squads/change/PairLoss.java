@@ -23,7 +23,7 @@ import lanetide.squads.rotation.Rotation;
  */
 public final class PairLoss {
     /** Most bowlers on a pair: two teams of five (common practice, no source). */
-    public static final int MOST_ON_A_PAIR = 10;
+    public static final int MAX_ON_A_PAIR = 10;
 
     private final Event event;
     private final Set<Integer> lost;
@@ -121,12 +121,12 @@ public final class PairLoss {
         int bowlers = squad.groups().stream()
                 .mapToInt(group -> group.bowlers().size())
                 .sum();
-        if (bowlers > left * MOST_ON_A_PAIR) {
+        if (bowlers > left * MAX_ON_A_PAIR) {
             throw new ImpossibleRotationException(
                     "number of pairs left for squad " + squad.id(),
                     left,
-                    "at least " + ((bowlers + MOST_ON_A_PAIR - 1) / MOST_ON_A_PAIR) + " for its " + bowlers
-                            + " bowlers, with at most " + MOST_ON_A_PAIR + " on a pair",
+                    "at least " + ((bowlers + MAX_ON_A_PAIR - 1) / MAX_ON_A_PAIR) + " for its " + bowlers
+                            + " bowlers, with at most " + MAX_ON_A_PAIR + " on a pair",
                     "Keep more pairs, or let some bowl in another squad.");
         }
     }

@@ -31,7 +31,7 @@ public record Bowler(
         Optional<Coverstock> secondCover,
         int handicapPins) {
     /** The tempo of a bowler of whom nothing else is known. */
-    public static final double USUAL_TEMPO = 1;
+    public static final double DEFAULT_TEMPO = 1;
 
     /**
      * Checks the name and the ranges above.
@@ -55,7 +55,7 @@ public record Bowler(
      * @param spareCover shell of the ball he throws at spares
      */
     public Bowler(String id, Hand hand, PlayingStyle style, Level level, Coverstock cover, Coverstock spareCover) {
-        this(id, hand, style, level, cover, spareCover, USUAL_TEMPO, Optional.empty(), 0);
+        this(id, hand, style, level, cover, spareCover, DEFAULT_TEMPO, Optional.empty(), 0);
     }
 
     /**

@@ -40,7 +40,7 @@ public record FieldMix(
         List<Share<Double>> tempos,
         Optional<Coverstock> secondCover) {
     private static final double SUM_TOLERANCE = 1e-9;
-    private static final List<Share<Double>> USUAL_TEMPO = List.of(new Share<>(Bowler.USUAL_TEMPO, 1));
+    private static final List<Share<Double>> DEFAULT_TEMPO = List.of(new Share<>(Bowler.DEFAULT_TEMPO, 1));
 
     /**
      * Copies the lists and checks them.
@@ -75,7 +75,7 @@ public record FieldMix(
             List<Share<Level>> levels,
             List<Share<Coverstock>> covers,
             Coverstock spareCover) {
-        this(bowlers, hands, styles, levels, covers, spareCover, USUAL_TEMPO, Optional.empty());
+        this(bowlers, hands, styles, levels, covers, spareCover, DEFAULT_TEMPO, Optional.empty());
     }
 
     /**

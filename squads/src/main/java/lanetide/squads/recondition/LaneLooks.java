@@ -21,7 +21,7 @@ import lanetide.squads.result.TypicalLine;
 
 /** Looks at some lanes after every game: where the windows of all typical players are, how wide, and how good. */
 final class LaneLooks implements LaneObserver {
-    private static final int MOST_LANES = 4;
+    private static final int MAX_LANES = 4;
 
     private final Event event;
     private final List<TypicalPlayer> players;
@@ -44,7 +44,7 @@ final class LaneLooks implements LaneObserver {
     /** At most four lanes, evenly over the pairs that are not spare, left and right lanes in turn. */
     private static int[] lanes(Event event) {
         List<LanePair> pairs = event.centre().rotationPairs();
-        int count = Math.min(MOST_LANES, 2 * pairs.size());
+        int count = Math.min(MAX_LANES, 2 * pairs.size());
         return IntStream.range(0, count)
                 .map(i -> {
                     LanePair pair = pairs.get(i * pairs.size() / count);

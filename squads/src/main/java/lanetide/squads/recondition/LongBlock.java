@@ -15,7 +15,7 @@ import lanetide.squads.rotation.Rotation;
  * fails in it, and nobody rests.
  */
 final class LongBlock {
-    private static final int MOST_SQUADS = 1000;
+    private static final int MAX_SQUADS = 1000;
 
     private final Event event;
     private final List<int[][]> ages = new ArrayList<>();
@@ -36,7 +36,7 @@ final class LongBlock {
         List<Squad> squads = new ArrayList<>();
         List<SquadPlan> plans = new ArrayList<>();
         double played = 0;
-        while (played < games && squads.size() < MOST_SQUADS) {
+        while (played < games && squads.size() < MAX_SQUADS) {
             int s = squads.size() % event.squads().size();
             Conditioning how = squads.isEmpty() ? Conditioning.STRIP_AND_OIL : Conditioning.NONE;
             squads.add(copy(event, s, squads.size(), how));

@@ -15,22 +15,22 @@ import lanetide.squads.model.Costs;
  */
 public record ReoilPlan(long seed, int replications, int games, double marginPins, double limitBoards, Costs costs) {
     /** Oldest oil looked at where nobody says otherwise. */
-    public static final int USUAL_GAMES = 24;
+    public static final int DEFAULT_GAMES = 24;
 
     /** The limit used where nobody sets another (assumption): bowlers follow a board, the trade's smallest move at the arrows, and more is felt. */
-    public static final double USUAL_LIMIT_BOARDS = 1.5;
+    public static final double DEFAULT_LIMIT_BOARDS = 1.5;
 
     /** Largest limit. */
-    public static final double MOST_LIMIT_BOARDS = 20;
+    public static final double MAX_LIMIT_BOARDS = 20;
 
     /** Fewest playings. */
-    public static final int FEWEST_REPLICATIONS = 4;
+    public static final int MIN_REPLICATIONS = 4;
 
     /** Most playings. */
-    public static final int MOST_REPLICATIONS = 100_000;
+    public static final int MAX_REPLICATIONS = 100_000;
 
     /** Oldest oil that can be looked at. */
-    public static final int MOST_GAMES = 100;
+    public static final int MAX_GAMES = 100;
 
     /**
      * Checks the ranges.
@@ -38,9 +38,9 @@ public record ReoilPlan(long seed, int replications, int games, double marginPin
      * @throws IllegalArgumentException if a value lies outside its range
      */
     public ReoilPlan {
-        Require.inRange(replications, "replications", FEWEST_REPLICATIONS, MOST_REPLICATIONS);
-        Require.inRange(games, "games", 2, MOST_GAMES);
+        Require.inRange(replications, "replications", MIN_REPLICATIONS, MAX_REPLICATIONS);
+        Require.inRange(games, "games", 2, MAX_GAMES);
         Require.inRange(marginPins, "margin (pins a game)", Double.MIN_VALUE, 50);
-        Require.inRange(limitBoards, "limit (boards)", Double.MIN_VALUE, MOST_LIMIT_BOARDS);
+        Require.inRange(limitBoards, "limit (boards)", Double.MIN_VALUE, MAX_LIMIT_BOARDS);
     }
 }

@@ -40,7 +40,7 @@ public final class ReoilStudy {
     }
 
     private static int few(ReoilPlan plan) {
-        return Math.max(ReoilPlan.FEWEST_REPLICATIONS, plan.replications() / 2);
+        return Math.max(ReoilPlan.MIN_REPLICATIONS, plan.replications() / 2);
     }
 
     /**

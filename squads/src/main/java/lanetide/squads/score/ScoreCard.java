@@ -21,13 +21,13 @@ public abstract sealed class ScoreCard permits TenpinScore, CurrentFrameScore {
     /** The highest score of a game. */
     public static final int PERFECT = 300;
 
-    private static final int MOST_BALLS = 21;
+    private static final int MAX_BALLS = 21;
 
     /** Letters from here stand for the pins of a ball that left a split. */
     private static final char SPLIT = 'a';
 
-    private final int[] balls = new int[MOST_BALLS];
-    private final char[] marks = new char[MOST_BALLS];
+    private final int[] balls = new int[MAX_BALLS];
+    private final char[] marks = new char[MAX_BALLS];
     private final int[] firstBallOfFrame = new int[FRAMES + 1];
     private int ballCount;
     private int completeFrames;

@@ -62,7 +62,7 @@ class ReportPageTest {
                         4,
                         6,
                         2,
-                        ReoilPlan.USUAL_LIMIT_BOARDS,
+                        ReoilPlan.DEFAULT_LIMIT_BOARDS,
                         reading.scenario().orElseThrow().policy().costs()),
                 1,
                 done -> {});
