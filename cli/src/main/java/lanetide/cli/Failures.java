@@ -2,8 +2,8 @@ package lanetide.cli;
 
 import java.io.PrintWriter;
 import java.util.concurrent.CancellationException;
-import lanetide.cli.command.CommandFailure;
-import lanetide.cli.command.ExitCode;
+import lanetide.cli.output.CommandFailure;
+import lanetide.cli.output.ExitCode;
 import picocli.CommandLine;
 
 /** Turns every failure into one plain sentence and an exit code. */

@@ -1,6 +1,10 @@
 package lanetide.cli;
 
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.equivalentTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -9,6 +13,7 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.nio.file.Files;
 
 /** The arrows between packages: which may know which. */
 @AnalyzeClasses(packages = "lanetide", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -45,28 +50,54 @@ class ArchitectureTest {
             .resideInAPackage("org.snakeyaml..");
 
     @ArchTest
-    static final ArchRule THE_COMMAND_LINE_STAYS_IN_THE_COMMANDS = noClasses()
+    static final ArchRule THE_COMMAND_LINE_STAYS_IN_THE_COMMANDS_AND_THEIR_OPTIONS = noClasses()
             .that()
-            .resideInAnyPackage("lanetide.cli.scenario..", "lanetide.cli.report..")
+            .resideOutsideOfPackages("lanetide.cli", "lanetide.cli.command", "lanetide.cli.options")
             .should()
             .dependOnClassesThat()
             .resideInAPackage("picocli..");
 
     @ArchTest
-    static final ArchRule JSON_STAYS_IN_THE_REPORTS = noClasses()
+    static final ArchRule NO_ANSWER_KNOWS_ITS_COMMAND = noClasses()
             .that()
-            .resideOutsideOfPackage("lanetide.cli.report..")
+            .resideOutsideOfPackages("lanetide.cli", "lanetide.cli.command", "lanetide.cli.options")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("lanetide.cli.command", "lanetide.cli.options");
+
+    @ArchTest
+    static final ArchRule JSON_IS_WRITTEN_WHERE_ITS_NAME_STANDS = noClasses()
+            .that()
+            .haveSimpleNameNotEndingWith("Json")
+            .and()
+            .doNotHaveFullyQualifiedName("lanetide.cli.report.JsonAnswer")
+            .and()
+            .doNotHaveFullyQualifiedName("lanetide.cli.page.PageData")
+            .and()
+            .resideOutsideOfPackage("lanetide.cli.schema")
             .should()
             .dependOnClassesThat()
             .resideInAPackage("tools.jackson..");
 
     @ArchTest
-    static final ArchRule CSV_STAYS_IN_THE_REPORTS_AND_THE_READER = noClasses()
+    static final ArchRule TABLES_ARE_WRITTEN_IN_ONE_PLACE_AND_READ_IN_ONE = noClasses()
             .that()
-            .resideOutsideOfPackages("lanetide.cli.report..", "lanetide.cli.scenario..")
+            .haveSimpleNameNotStartingWith("Csv")
             .should()
             .dependOnClassesThat()
             .resideInAPackage("org.apache.commons.csv..");
+
+    @ArchTest
+    static final ArchRule FILES_ARE_OPENED_WHERE_THEY_ARE_GUARDED = noClasses()
+            .that()
+            .doNotHaveSimpleName("NamedFiles")
+            .and()
+            .resideOutsideOfPackage("lanetide.cli.output")
+            .and()
+            .resideInAPackage("lanetide.cli..")
+            .should()
+            .callMethodWhere(target(owner(equivalentTo(Files.class)))
+                    .and(target(nameMatching("(new|read|write|lines|move|copy|create|delete).*"))));
 
     @ArchTest
     static final ArchRule PACKAGES_FORM_NO_CIRCLE =

@@ -2,7 +2,13 @@ package lanetide.cli.command;
 
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import lanetide.cli.report.CheckReport;
+import lanetide.cli.check.CheckJson;
+import lanetide.cli.check.CheckText;
+import lanetide.cli.options.CommonOptions;
+import lanetide.cli.options.Format;
+import lanetide.cli.output.AnswerFile;
+import lanetide.cli.output.CommandFailure;
+import lanetide.cli.output.ExitCode;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Severity;
 import picocli.CommandLine.Command;
@@ -36,8 +42,8 @@ public final class CheckCommand implements Callable<Integer> {
         options.answer(
                 file,
                 options.format() == Format.JSON
-                        ? CheckReport.json(reading)
-                        : CheckReport.text(options.scenario().toString(), reading, options.metric()));
+                        ? CheckJson.write(reading)
+                        : CheckText.write(options.scenario().toString(), reading, options.metric()));
         return reading.count(Severity.ERROR) == 0 ? ExitCode.DONE : ExitCode.CONDITION_FAILS;
     }
 }

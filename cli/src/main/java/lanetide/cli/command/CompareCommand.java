@@ -6,6 +6,8 @@ import java.util.concurrent.Callable;
 import lanetide.cli.compare.CompareCsv;
 import lanetide.cli.compare.CompareJson;
 import lanetide.cli.compare.CompareText;
+import lanetide.cli.options.CommonOptions;
+import lanetide.cli.options.OptionCheck;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.Difference;

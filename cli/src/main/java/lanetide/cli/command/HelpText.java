@@ -1,5 +1,6 @@
 package lanetide.cli.command;
 
+import lanetide.cli.output.ExitCode;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 

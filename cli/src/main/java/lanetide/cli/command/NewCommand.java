@@ -7,11 +7,18 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import lanetide.cli.report.CheckReport;
+import lanetide.cli.check.CheckText;
+import lanetide.cli.options.StarterOptions;
+import lanetide.cli.output.AnswerFile;
+import lanetide.cli.output.CommandFailure;
+import lanetide.cli.output.ExitCode;
+import lanetide.cli.output.Outputs;
 import lanetide.cli.report.Page;
-import lanetide.cli.report.Starter;
 import lanetide.cli.scenario.Notice;
 import lanetide.cli.scenario.Reading;
+import lanetide.cli.starter.Interview;
+import lanetide.cli.starter.Starter;
+import lanetide.cli.starter.StarterDraft;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -103,7 +110,7 @@ public final class NewCommand implements Callable<Integer> {
 
     private void tell(String where, List<Notice> errors) {
         Page page = new Page().line("These answers make no scenario; nothing was written.");
-        CheckReport.notices(page, where, errors);
+        CheckText.notices(page, where, errors);
         command.commandLine().getErr().print(page.text());
         command.commandLine().getErr().flush();
     }

@@ -1,10 +1,11 @@
 package lanetide.cli.command;
 
 import java.util.concurrent.Callable;
-import lanetide.cli.report.PatternCsv;
-import lanetide.cli.report.PatternFacts;
-import lanetide.cli.report.PatternJson;
-import lanetide.cli.report.PatternText;
+import lanetide.cli.options.CommonOptions;
+import lanetide.cli.pattern.PatternCsv;
+import lanetide.cli.pattern.PatternFacts;
+import lanetide.cli.pattern.PatternJson;
+import lanetide.cli.pattern.PatternText;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import picocli.CommandLine.Command;

@@ -1,11 +1,14 @@
 package lanetide.cli.command;
 
 import java.util.concurrent.Callable;
+import lanetide.cli.options.CommonOptions;
+import lanetide.cli.options.OptionCheck;
+import lanetide.cli.options.SeatOptions;
 import lanetide.cli.preview.Preview;
+import lanetide.cli.preview.PreviewCsv;
+import lanetide.cli.preview.PreviewJson;
 import lanetide.cli.preview.PreviewStudy;
-import lanetide.cli.report.PreviewCsv;
-import lanetide.cli.report.PreviewJson;
-import lanetide.cli.report.PreviewText;
+import lanetide.cli.preview.PreviewText;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import picocli.CommandLine.Command;

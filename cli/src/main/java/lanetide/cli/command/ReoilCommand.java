@@ -1,9 +1,11 @@
 package lanetide.cli.command;
 
 import java.util.concurrent.Callable;
-import lanetide.cli.report.ReoilCsv;
-import lanetide.cli.report.ReoilJson;
-import lanetide.cli.report.ReoilText;
+import lanetide.cli.options.CommonOptions;
+import lanetide.cli.options.OptionCheck;
+import lanetide.cli.reoil.ReoilCsv;
+import lanetide.cli.reoil.ReoilJson;
+import lanetide.cli.reoil.ReoilText;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.FairnessPlan;

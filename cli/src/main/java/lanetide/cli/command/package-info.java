@@ -1,2 +1,2 @@
-/** The commands of the program, one class each, and the options they share. */
+/** The commands of the program, one class each. */
 package lanetide.cli.command;

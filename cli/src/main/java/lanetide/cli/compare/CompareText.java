@@ -2,11 +2,11 @@ package lanetide.cli.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanetide.cli.check.ScenarioSummary;
 import lanetide.cli.fairness.EffectWords;
-import lanetide.cli.report.Cautions;
+import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
-import lanetide.cli.report.ScenarioSummary;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.Difference;
 
@@ -36,8 +36,7 @@ public final class CompareText {
                 + ". Bowlers of the same squad and name had the same luck in both, so that the differences are those of the"
                 + " plans. A difference is real if chance alone would show one as large among so many in at most one"
                 + " comparison of twenty (Student's t on pairs, Holm's correction).");
-        page.heading("Please keep in mind");
-        Cautions.ALL.forEach(page::item);
+        Ending.cautions(page);
         return page.text();
     }
 

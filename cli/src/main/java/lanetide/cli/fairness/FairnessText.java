@@ -3,7 +3,7 @@ package lanetide.cli.fairness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lanetide.cli.report.Cautions;
+import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
 import lanetide.cli.scenario.Scenario;
@@ -73,8 +73,7 @@ public final class FairnessText {
             remedies();
         }
         method();
-        page.heading("Please keep in mind");
-        Cautions.ALL.forEach(page::item);
+        Ending.cautions(page);
         return page.text();
     }
 

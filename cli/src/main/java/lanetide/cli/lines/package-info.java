@@ -1,2 +1,4 @@
-/** Where each style starts on the fresh pattern: who is asked about, on which surfaces, and the lines found. */
+/**
+ * Where each style starts on the fresh pattern: who is asked about, on which surfaces, the lines found, and how they are told.
+ */
 package lanetide.cli.lines;

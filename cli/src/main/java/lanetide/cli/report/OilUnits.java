@@ -19,12 +19,12 @@ public record OilUnits(boolean metric) {
     }
 
     /** The head of a column. */
-    String shortName() {
+    public String shortName() {
         return metric ? "um" : "units";
     }
 
     /** Where the heads end. */
-    String headsEnd() {
+    public String headsEnd() {
         return metric ? "4.57 m" : "15 ft";
     }
 }

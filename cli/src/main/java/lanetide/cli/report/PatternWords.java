@@ -5,8 +5,9 @@ import lanetide.oilflow.film.SheetPattern;
 import lanetide.oilflow.film.TapePattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.model.Conditioning;
 
-/** A pattern as a report names it. */
+/** Patterns, and how they are laid, as a report names them. */
 public final class PatternWords {
     /** What a pattern is called whose scenario does not name it. */
     private static final String UNNAMED = "pattern";
@@ -31,6 +32,15 @@ public final class PatternWords {
 
     public static String distance(double metres, boolean metric) {
         return metric ? Figures.plain(metres, 2) + " m" : Figures.plain(metres / LaneGeometry.FOOT_M, 1) + " ft";
+    }
+
+    /** What is done to the lanes before a squad. */
+    public static String conditioning(Conditioning conditioning) {
+        return switch (conditioning) {
+            case STRIP_AND_OIL -> "cleaned and oiled";
+            case OIL_OVER -> "oiled over";
+            case NONE -> "left as they are";
+        };
     }
 
     /** Where the inside begins, such as {@code 14}, or {@code 14 from the right and 12 from the left}. */

@@ -1,2 +1,4 @@
-/** Answers as plain text, JSON and CSV. */
+/**
+ * What all answers share: pages of text, tables, JSON, figures, cautions. Each answer has a room of its own beside this one.
+ */
 package lanetide.cli.report;

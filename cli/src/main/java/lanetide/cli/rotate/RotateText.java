@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import lanetide.cli.report.Cautions;
+import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
 import lanetide.cli.scenario.RotationDesigns;
@@ -66,8 +66,7 @@ public final class RotateText {
         answer.squads().forEach(this::block);
         changedBlock();
         howToRead();
-        page.heading("Please keep in mind");
-        Cautions.ALL.forEach(page::item);
+        Ending.cautions(page);
     }
 
     private static String names(SquadRotation squad) {

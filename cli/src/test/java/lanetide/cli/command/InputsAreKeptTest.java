@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import lanetide.cli.output.ExitCode;
 import lanetide.cli.scenario.Scenarios;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

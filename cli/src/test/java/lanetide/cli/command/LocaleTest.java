@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
 import java.util.stream.Stream;
+import lanetide.cli.output.ExitCode;
 import lanetide.cli.scenario.Scenarios;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;

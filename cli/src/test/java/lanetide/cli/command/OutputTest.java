@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import lanetide.cli.output.ExitCode;
 import lanetide.cli.scenario.Scenarios;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

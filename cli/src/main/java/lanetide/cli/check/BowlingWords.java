@@ -1,0 +1,63 @@
+package lanetide.cli.check;
+
+import java.util.ArrayList;
+import java.util.IntSummaryStatistics;
+import java.util.List;
+import java.util.Optional;
+import lanetide.cli.report.Figures;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Bowling;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Scoring;
+import lanetide.squads.score.ScoreCard;
+
+/** How an event is scored and what its bowlers have in common, in words, where a scenario says so. */
+final class BowlingWords {
+    private BowlingWords() {}
+
+    /** The rules of scoring; empty where they are the usual ones. */
+    static Optional<String> scoring(Event event) {
+        Scoring scoring = event.bowling().scoring();
+        List<String> parts = new ArrayList<>();
+        if (scoring.system() != Scoring.USUAL.system()) {
+            parts.add(scoring.system().id());
+        }
+        if (scoring.strikePins() < ScoreCard.PINS) {
+            parts.add(scoring.strikePins() + " pins on a new rack are a strike");
+        }
+        if (scoring.foulShare() > 0) {
+            parts.add(Figures.plain(100 * scoring.foulShare(), 2) + " % of balls are fouls");
+        }
+        handicap(event).ifPresent(parts::add);
+        return line("Scoring", parts);
+    }
+
+    private static Optional<String> handicap(Event event) {
+        IntSummaryStatistics pins = event.squads().stream()
+                .flatMap(squad -> squad.everybody().stream())
+                .mapToInt(Bowler::handicapPins)
+                .summaryStatistics();
+        return pins.getMax() == 0
+                ? Optional.empty()
+                : Optional.of("handicap of " + pins.getMin() + " to " + pins.getMax() + " pins a game");
+    }
+
+    /** What bowlers have in common; empty where they are as usual. */
+    static Optional<String> bowlers(Bowling bowling) {
+        List<String> parts = new ArrayList<>();
+        switch (bowling.knowledge()) {
+            case EVERYTHING -> parts.add("they see the oil");
+            case NOTHING -> parts.add("they never move");
+            case OWN_BALLS -> {}
+        }
+        if (bowling.tiringShare() > 0) {
+            parts.add("they lose " + Figures.plain(100 * bowling.tiringShare(), 2) + " % of their speed over "
+                    + Bowling.TIRING_BALLS + " balls at full racks");
+        }
+        return line("Bowlers", parts);
+    }
+
+    private static Optional<String> line(String name, List<String> parts) {
+        return parts.isEmpty() ? Optional.empty() : Optional.of(name + ": " + String.join("; ", parts) + ".");
+    }
+}

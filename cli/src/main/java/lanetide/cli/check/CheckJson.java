@@ -1,0 +1,39 @@
+package lanetide.cli.check;
+
+import lanetide.cli.report.ConstantName;
+import lanetide.cli.report.JsonAnswer;
+import lanetide.cli.scenario.Notice;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Severity;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What {@code check} answers, for programs. */
+public final class CheckJson {
+    private CheckJson() {}
+
+    /**
+     * Writes the answer for programs.
+     *
+     * @param reading what came of reading the scenario
+     * @return the JSON text
+     */
+    public static String write(Reading reading) {
+        ObjectNode answer = JsonAnswer.opening(reading);
+        answer.put("errors", reading.count(Severity.ERROR));
+        answer.put("warnings", reading.count(Severity.WARNING));
+        ArrayNode notices = answer.putArray("notices");
+        for (Notice notice : reading.notices()) {
+            ObjectNode node = notices.addObject();
+            node.put("code", notice.code().code());
+            node.put("severity", ConstantName.of(notice.severity()));
+            node.put("file", notice.file());
+            node.put("line", notice.line());
+            node.put("column", notice.column());
+            node.put("field", notice.field());
+            node.put("value", notice.value());
+            node.put("message", notice.message());
+        }
+        return JsonAnswer.write(answer);
+    }
+}

@@ -1,0 +1,92 @@
+package lanetide.cli.lines;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import lanetide.cli.report.ConstantName;
+import lanetide.cli.report.JsonAnswer;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
+import lanetide.oilflow.ball.Release;
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.line.BallChange;
+import lanetide.oilflow.line.PlayedLine;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What {@code lines} answers, for programs. Where no line meets the pocket, its numbers are null. */
+public final class LinesJson {
+
+    private LinesJson() {}
+
+    /**
+     * Writes the answer.
+     *
+     * @param reading the scenario as it was read, without errors
+     * @param lines the lines
+     * @return the JSON text
+     */
+    public static String write(Reading reading, List<StartLine> lines) {
+        Scenario scenario = reading.scenario().orElseThrow();
+        ObjectNode answer = JsonAnswer.opening(reading);
+        ArrayNode array = answer.putArray("lines");
+        lines.forEach(line -> line(array.addObject(), scenario, line));
+        JsonAnswer.putAssumptions(answer, LinesAssumptions.of(scenario, lines));
+        JsonAnswer.putCautions(answer);
+        return JsonAnswer.write(answer);
+    }
+
+    private static void line(ObjectNode node, Scenario scenario, StartLine start) {
+        node.put("pattern", scenario.event().pattern().id());
+        node.put("surface", start.surface().id());
+        node.put("style", start.kind().style().id());
+        node.put("hand", ConstantName.of(start.kind().hand()));
+        node.put("cover", start.kind().cover().id());
+        node.put("level", start.kind().level().id());
+        node.put("basis", ConstantName.of(start.basis()));
+        Optional<PlayedLine> line = start.line();
+        put(node, "laydownBoard", line, played -> played.line().laydownBoard(), 2);
+        put(node, "arrowsBoard", line, played -> played.line().arrowsBoard(), 2);
+        put(
+                node,
+                "launchAngleDeg",
+                line,
+                played -> StrictMath.toDegrees(played.line().launchRad()),
+                3);
+        put(node, "exitBoard", line, played -> played.path().exitBoard(), 2);
+        ObjectNode window = node.putObject("exitWindow");
+        put(window, "low", line, played -> played.window().lowBoard(), 2);
+        put(window, "high", line, played -> played.window().highBoard(), 2);
+        ObjectNode breakpoint = node.putObject("breakpoint");
+        put(breakpoint, "board", line, played -> played.path().breakpointBoard(), 2);
+        put(breakpoint, "distanceFt", line, played -> played.path().breakpointM() / LaneGeometry.FOOT_M, 1);
+        put(
+                node,
+                "entryAngleDeg",
+                line,
+                played -> StrictMath.toDegrees(played.path().entryAngleRad()),
+                2);
+        put(node, "speedAtPinsMph", line, played -> played.path().speedAtPinsMps() / Release.MPH_MPS, 2);
+        put(node, "pocketShare", line, played -> played.quality().pocketShare(), 4);
+        put(node, "strikeShare", line, played -> played.quality().strikeShare(), 4);
+        put(node, "missRoomBoards", line, played -> played.missRoom().totalBoards(), 2);
+        ObjectNode room = node.putObject("missRoom");
+        put(room, "outsideBoards", line, played -> played.missRoom().outsideBoards(), 2);
+        put(room, "insideBoards", line, played -> played.missRoom().insideBoards(), 2);
+        JsonAnswer.put(node, "ballChange", start.change(), LinesJson::change);
+    }
+
+    private static void change(ObjectNode node, BallChange change) {
+        node.put("cover", change.cover().id());
+        node.put("strength", change.stronger() ? "stronger" : "weaker");
+        JsonAnswer.put(node, "laydownBoard", change.line().laydownBoard(), 2);
+        JsonAnswer.put(node, "arrowsBoard", change.line().arrowsBoard(), 2);
+        JsonAnswer.put(node, "strikeShare", change.strikeShare(), 4);
+        JsonAnswer.put(node, "gain", change.gain(), 4);
+    }
+
+    private static void put(
+            ObjectNode node, String field, Optional<PlayedLine> line, ToDoubleFunction<PlayedLine> of, int decimals) {
+        JsonAnswer.put(node, field, line.map(of::applyAsDouble).orElse(Double.NaN), decimals);
+    }
+}

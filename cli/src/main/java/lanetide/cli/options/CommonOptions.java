@@ -1,0 +1,200 @@
+package lanetide.cli.options;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import lanetide.cli.check.CheckText;
+import lanetide.cli.output.AnswerFile;
+import lanetide.cli.output.AnswerFolder;
+import lanetide.cli.output.CommandFailure;
+import lanetide.cli.output.ExitCode;
+import lanetide.cli.output.Outputs;
+import lanetide.cli.output.Progress;
+import lanetide.cli.output.ScenarioFile;
+import lanetide.cli.report.Page;
+import lanetide.cli.scenario.Notice;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.ScenarioReader;
+import lanetide.cli.scenario.Severity;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The scenario and the options that every command has. */
+public final class CommonOptions {
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec command;
+
+    @Parameters(
+            index = "0",
+            paramLabel = "SCENARIO",
+            description = "Scenario file (YAML); see the folder scenarios. Required.")
+    private Path scenario;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORM",
+            defaultValue = "text",
+            converter = Format.Converter.class,
+            description = "Form of the answer: text, json or csv (default: text).")
+    private Format format;
+
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE",
+            description =
+                    "Write the answer to FILE, in one step and only if the run succeeds (default: standard output).")
+    private Path out;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            description =
+                    "Seed of all chance, from 0 to 999999999999; same scenario and seed, same answer (default: the scenario's).")
+    private Long seed;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description =
+                    "Threads to compute with, from 1 to 1024; the answer does not depend on it (default: one for each processor).")
+    private Integer threads;
+
+    @Option(
+            names = "--units",
+            paramLabel = "SYSTEM",
+            defaultValue = "trade",
+            converter = Units.Converter.class,
+            description =
+                    "Units of text answers: trade (feet, units of oil) or metric (metres, micrometres). JSON and CSV name their units in the fields (default: trade).")
+    private Units units;
+
+    @Option(names = "--quiet", description = "Show no progress. Warnings and failures are told all the same.")
+    private boolean quiet;
+
+    private final Outputs outputs = new Outputs();
+
+    public Path scenario() {
+        return scenario;
+    }
+
+    Optional<Path> out() {
+        return Optional.ofNullable(out);
+    }
+
+    public Format format() {
+        return format;
+    }
+
+    public OptionalLong seed() {
+        if (seed == null) {
+            return OptionalLong.empty();
+        }
+        OptionCheck.requireRange("--seed", seed, 0, ScenarioReader.LARGEST_SEED);
+        return OptionalLong.of(seed);
+    }
+
+    public int threads() {
+        if (threads == null) {
+            return Runtime.getRuntime().availableProcessors();
+        }
+        OptionCheck.requireRange("--threads", threads, 1, 1024);
+        return threads;
+    }
+
+    public boolean metric() {
+        return units == Units.METRIC;
+    }
+
+    public boolean quiet() {
+        return quiet;
+    }
+
+    public PrintWriter err() {
+        return command.commandLine().getErr();
+    }
+
+    /**
+     * Reads the scenario, tells what was found in it, and writes an answer to it if it can be played. Where the answer goes is
+     * checked first, before a long run.
+     */
+    public int answer(BiFunction<Reading, Scenario, String> answer) {
+        Optional<AnswerFile> file = answerFile();
+        Reading reading = read();
+        tell(scenario, reading);
+        if (reading.scenario().isEmpty()) {
+            return ExitCode.CANNOT_RUN;
+        }
+        answer(file, answer.apply(reading, reading.scenario().get()));
+        return ExitCode.DONE;
+    }
+
+    /** Reads the scenario; nothing will be written over it or over a file that it names. */
+    public Reading read() {
+        return ScenarioFile.read(scenario, seed(), outputs);
+    }
+
+    /** Reads a second scenario with the seed of the first, and tells what was found in it. */
+    public Scenario other(Path file, long seed) {
+        Reading reading = ScenarioFile.read(file, OptionalLong.of(seed), outputs);
+        tell(file, reading);
+        return reading.scenario()
+                .orElseThrow(() -> CommandFailure.wrongUse("The scenario " + file + " has errors; see above."));
+    }
+
+    /** Tells on standard error what was found in a scenario: errors and warnings; remarks are for check. */
+    private void tell(Path file, Reading reading) {
+        List<Notice> told = reading.notices().stream()
+                .filter(notice -> notice.severity() != Severity.INFO)
+                .toList();
+        if (!told.isEmpty()) {
+            Page page = new Page().line(file + (reading.scenario().isEmpty() ? " cannot be played." : ""));
+            CheckText.notices(page, file.toString(), told);
+            err().print(page.text());
+            err().flush();
+        }
+    }
+
+    /** Where the answer goes, checked with the numbers of these options before a long run. */
+    public Optional<AnswerFile> answerFile() {
+        threads();
+        seed();
+        return file("--out", out);
+    }
+
+    /** A file that an option asks for, checked before a long run; empty for null. */
+    public Optional<AnswerFile> file(String option, Path path) {
+        return Optional.ofNullable(path).map(named -> outputs.file(option, named));
+    }
+
+    /** A folder for files of these names, checked before a long run. */
+    public AnswerFolder folder(Path path, List<String> names) {
+        return outputs.folder(path, names);
+    }
+
+    /** Runs something long and tells how far it is. */
+    public <T> T progressing(String what, int all, Function<Progress, T> run) {
+        Progress progress = Progress.of(err(), what, all, quiet);
+        try {
+            return run.apply(progress);
+        } finally {
+            progress.close();
+        }
+    }
+
+    public void answer(Optional<AnswerFile> file, String answer) {
+        if (file.isPresent()) {
+            file.get().write(answer);
+            return;
+        }
+        PrintWriter writer = command.commandLine().getOut();
+        writer.print(answer);
+        writer.flush();
+    }
+}

@@ -1,0 +1,2 @@
+/** Where answers go: files, folders and standard output, guarded before a run; and how a command ends. */
+package lanetide.cli.output;

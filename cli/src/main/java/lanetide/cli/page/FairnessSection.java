@@ -1,0 +1,109 @@
+package lanetide.cli.page;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import lanetide.cli.fairness.EffectWords;
+import lanetide.cli.fairness.RemedyTable;
+import lanetide.cli.report.Figures;
+import lanetide.cli.report.Table;
+import lanetide.squads.fairness.Effect;
+import lanetide.squads.fairness.EffectKind;
+import lanetide.squads.fairness.FairnessResult;
+import lanetide.squads.fairness.Reason;
+import lanetide.squads.fairness.Remedy;
+import lanetide.squads.fairness.Verdict;
+
+/** Whether the event is fair, and to whom not. */
+final class FairnessSection {
+    /** More than these are counted in short, and named below. */
+    private static final int MOST_NAMED = 3;
+
+    private FairnessSection() {}
+
+    static PageModel.Fairness of(FairnessResult result, List<Remedy> remedies, String currency) {
+        List<Table> tables = new ArrayList<>();
+        for (EffectKind kind : EffectKind.values()) {
+            List<List<String>> rows = rows(result, kind);
+            if (rows.size() > 1) {
+                tables.add(Table.of("effects-" + EffectWords.kind(kind), EffectWords.heading(kind), rows, 1));
+            }
+        }
+        return new PageModel.Fairness(
+                verdict(result),
+                EffectWords.unfair(result).stream().map(EffectWords::sentence).toList(),
+                result.evenness().map(EffectWords::evenness).orElse(List.of()),
+                result.reasons().stream().map(Reason::text).toList(),
+                tables,
+                remedies.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(
+                                Table.of("remedies", RemedyTable.CAPTION, RemedyTable.rows(remedies, currency), 2)));
+    }
+
+    /** The answer in a few sentences: the verdict, who is worst and best off, and what would help most. */
+    static List<String> inShort(FairnessResult result, List<Remedy> remedies, String currency) {
+        List<String> sentences = new ArrayList<>(List.of(verdict(result)));
+        List<Effect> unfair = EffectWords.unfair(result);
+        if (unfair.size() <= MOST_NAMED) {
+            unfair.forEach(effect -> sentences.add(EffectWords.sentence(effect)));
+        } else {
+            sentences.add("That is shown for " + unfair.size() + " of "
+                    + result.effects().size()
+                    + " advantages looked at. Worst and best off: "
+                    + EffectWords.inWords(unfair.get(0)) + "; " + EffectWords.inWords(unfair.get(unfair.size() - 1))
+                    + ".");
+        }
+        if (result.verdict() != Verdict.FAIR && !remedies.isEmpty()) {
+            sentences.add(mended(remedies, currency));
+        }
+        return sentences;
+    }
+
+    private static String verdict(FairnessResult result) {
+        return "The event is " + EffectWords.verdict(result.verdict()) + ", if up to "
+                + Figures.plain(result.plan().marginPins(), 2) + " pins a game count as fair (from " + result.playings()
+                + " playings).";
+    }
+
+    /**
+     * The cheapest and then quickest of the changes that are shown to gain, by two standard errors, and gain as much as the best of
+     * them within its standard error.
+     */
+    static String mended(List<Remedy> remedies, String currency) {
+        List<Remedy> shown = remedies.stream()
+                .filter(remedy -> remedy.gainPins() > 2 * remedy.gainErrorPins())
+                .toList();
+        if (shown.isEmpty()) {
+            return "No change that was tried is shown to make it more even.";
+        }
+        Remedy most = Collections.max(shown, Comparator.comparingDouble(Remedy::gainPins));
+        Remedy least = shown.stream()
+                .filter(remedy -> remedy.gainPins() >= most.gainPins() - most.gainErrorPins())
+                .min(Comparator.comparingDouble(Remedy::extraCost).thenComparingDouble(Remedy::extraMinutes))
+                .orElse(most);
+        return "What would mend it, of what was tried: " + least.change()
+                + ". From the worst to the best placed group it is then "
+                + Figures.fixed(least.gainPins(), 1) + " pins a game less (standard error "
+                + Figures.fixed(least.gainErrorPins(), 1) + "), for " + EffectWords.signed(least.extraMinutes(), 0)
+                + " min in the squad it delays most and " + EffectWords.signed(least.extraCost(), 0) + " " + currency
+                + " of oiling. Nothing tried is shown to do better.";
+    }
+
+    private static List<List<String>> rows(FairnessResult result, EffectKind kind) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                EffectWords.capital(EffectWords.kind(kind)), "Bowlers", "Pins a game", "90 % interval", "Verdict"));
+        result.effects().stream()
+                .filter(effect -> effect.kind() == kind)
+                .forEach(effect -> rows.add(List.of(
+                        effect.id(),
+                        String.valueOf(effect.bowlers()),
+                        EffectWords.signed(effect.advantagePins()),
+                        EffectWords.interval(effect),
+                        EffectWords.verdict(effect.verdict()))));
+        return rows;
+    }
+}

@@ -1,0 +1,227 @@
+package lanetide.cli.page;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.cli.fairness.FairnessJson;
+import lanetide.cli.reoil.ReoilJson;
+import lanetide.cli.report.Cautions;
+import lanetide.cli.report.Figures;
+import lanetide.cli.report.JsonAnswer;
+import lanetide.cli.report.OilUnits;
+import lanetide.cli.report.PatternWords;
+import lanetide.cli.report.ProgramFiles;
+import lanetide.cli.report.ProgramVersion;
+import lanetide.cli.report.Table;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
+import lanetide.cli.simulate.LaneChanges;
+import lanetide.cli.simulate.LaneTables;
+import lanetide.cli.simulate.SimulateJson;
+import lanetide.cli.simulate.SquadLanes;
+import lanetide.cli.simulate.StudyTables;
+import lanetide.squads.study.SquadStatistics;
+import lanetide.squads.study.StudyResult;
+
+/** The whole answer as one page for a browser, which needs nothing else: it can be sent, opened from a mail and printed. */
+public final class ReportPage {
+    private final Reading reading;
+    private final Scenario scenario;
+    private final PageAnswers answers;
+    private final StudyResult study;
+    private final List<SquadLanes> squads;
+    private final FilmReel reel;
+    private final OilUnits units;
+
+    private ReportPage(Reading reading, PageAnswers answers, FilmReel reel, boolean metric) {
+        this.reading = reading;
+        this.scenario = reading.scenario().orElseThrow();
+        this.answers = answers;
+        this.study = answers.study();
+        this.squads = SquadLanes.of(study.first().lanes());
+        this.reel = reel;
+        this.units = new OilUnits(metric);
+    }
+
+    /**
+     * Writes the page.
+     *
+     * @param reading the scenario as it was read, without errors
+     * @param answers what came of studying it
+     * @param reel the lanes of its first playing
+     * @param metric whether film is written in micrometres instead of units of oil
+     * @return HTML
+     */
+    public static String write(Reading reading, PageAnswers answers, FilmReel reel, boolean metric) {
+        StringOutput html = new StringOutput(1 << 20);
+        TemplateEngine.createPrecompiled(ContentType.Html)
+                .render("report.jte", new ReportPage(reading, answers, reel, metric).model(), html);
+        return html.toString();
+    }
+
+    private PageModel model() {
+        return new PageModel(
+                scenario.event().name(),
+                subtitle(),
+                verdict(),
+                timetable(),
+                answers.fairness().map(fairness -> FairnessSection.of(fairness, answers.remedies(), currency())),
+                answers.reoil().map(ReoilSection::of),
+                scores(),
+                lane(),
+                windows(),
+                RotationSection.of(scenario),
+                basis(),
+                assets());
+    }
+
+    private String subtitle() {
+        return "What to expect, estimated from " + playings() + " of the event with seed " + scenario.seed() + ".";
+    }
+
+    private String playings() {
+        return study.replications() == 1 ? "one playing" : study.replications() + " playings";
+    }
+
+    private String currency() {
+        return scenario.policy().costs().currency();
+    }
+
+    /** What a reader in a hurry must know; all of it is told in full further down. */
+    private List<String> verdict() {
+        List<String> sentences = new ArrayList<>();
+        answers.fairness()
+                .ifPresent(fairness ->
+                        sentences.addAll(FairnessSection.inShort(fairness, answers.remedies(), currency())));
+        answers.reoil().map(ReoilSection::of).ifPresent(reoil -> sentences.add(reoil.recommendation()));
+        sentences.add(PatternWords.named(scenario.event().pattern(), units.metric()));
+        if (study.replications() > 1) {
+            sentences.add(StudyTables.allEnds(study));
+        }
+        LaneChanges changes = new LaneChanges(squads, units);
+        sentences.addAll(changes.sentences(changes.mostWorn()));
+        return sentences;
+    }
+
+    private PageModel.Timetable timetable() {
+        return new PageModel.Timetable(
+                Table.of(
+                        "timetable-table",
+                        "Timetable: means, and between which times in nine playings of ten",
+                        StudyTables.timetable(study),
+                        6),
+                study.replications() == 1
+                        ? List.of()
+                        : study.squads().stream().map(StudyTables::ends).toList());
+    }
+
+    private PageModel.Scores scores() {
+        return new PageModel.Scores(
+                Table.of("scores", "Pins a game, mean over all bowlers of a squad", StudyTables.scores(study), 1),
+                Table.of("scores-by-game", "Pins, mean over all bowlers, game by game", scoresByGame(), 1),
+                study.replications() > 1
+                        ? "The interval covers the luck of play by these bowlers, not the choice of the bowlers."
+                        : "One playing tells nothing of the luck of play; ask for more with --replications.");
+    }
+
+    private List<List<String>> scoresByGame() {
+        List<List<String>> rows = new ArrayList<>();
+        List<String> head = new ArrayList<>(List.of("Game"));
+        study.squads().forEach(squad -> head.add("Squad " + squad.squad()));
+        rows.add(head);
+        int games = study.squads().stream()
+                .mapToInt(squad -> squad.meanByGame().size())
+                .max()
+                .orElse(0);
+        for (int game = 0; game < games; game++) {
+            List<String> row = new ArrayList<>(List.of(String.valueOf(game + 1)));
+            for (SquadStatistics squad : study.squads()) {
+                boolean played = game < squad.meanByGame().size();
+                row.add(played ? Figures.fixed(squad.meanByGame().get(game), 1) : "");
+            }
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private PageModel.Lane lane() {
+        return new PageModel.Lane(Table.of(
+                "lane-by-lane",
+                "Every lane when each squad has left: oil on it (mL), oil left on the most worn board of the heads ("
+                        + units.name() + "), oil past the end of the pattern (mL)",
+                new LaneTables(units).laneByLane(squads),
+                1));
+    }
+
+    private PageModel.Windows windows() {
+        List<PageModel.SquadWindows> all = new ArrayList<>();
+        for (int i = 0; i < squads.size(); i++) {
+            SquadLanes squad = squads.get(i);
+            all.add(new PageModel.SquadWindows(
+                    squad.squad(),
+                    new LaneChanges(squads, units).sentences(squad),
+                    Table.of(
+                            "oil-" + (i + 1),
+                            "Squad " + squad.squad()
+                                    + ": oil by game, means over its lanes; heads and most worn board in "
+                                    + units.name(),
+                            new LaneTables(units).oil(squad),
+                            1),
+                    Table.of(
+                            "windows-" + (i + 1),
+                            "Squad " + squad.squad()
+                                    + ": exit boards by game, from the outermost to the innermost good one,"
+                                    + " the middle value over its lanes",
+                            LaneTables.windows(squad, squad.games()),
+                            1)));
+        }
+        return new PageModel.Windows(all);
+    }
+
+    private PageModel.Basis basis() {
+        List<List<String>> assumptions = new ArrayList<>();
+        assumptions.add(List.of("What", "Value", "Source"));
+        scenario.assumptions().forEach(taken -> assumptions.add(List.of(taken.name(), taken.value(), taken.source())));
+        List<List<String>> marks = new ArrayList<>();
+        marks.add(List.of("Mark", "Value"));
+        marks.add(List.of("Program", "Lanetide " + ProgramVersion.text()));
+        marks.add(List.of("Scenario", scenario.fileName()));
+        marks.add(List.of("SHA-256 of the scenario", scenario.sha256()));
+        reading.namedFiles().forEach((file, hash) -> marks.add(List.of("SHA-256 of " + file, hash)));
+        marks.add(List.of("Seed", String.valueOf(scenario.seed())));
+        marks.add(List.of("Playings", String.valueOf(study.replications())));
+        return new PageModel.Basis(
+                Table.of("assumptions", "Values the scenario does not state", assumptions, 3),
+                Table.of(
+                        "oil-account",
+                        "Where the oil went (first playing)",
+                        StudyTables.oil(study.first().oil()),
+                        1),
+                Table.of("marks", "What this page was made from", marks, 2),
+                Cautions.ALL);
+    }
+
+    private PageModel.Assets assets() {
+        return new PageModel.Assets(
+                ProgramFiles.text("/lanetide/cli/page/page.css"),
+                charts(),
+                ProgramFiles.text("/lanetide/cli/page/charts.js")
+                        + ProgramFiles.text("/lanetide/cli/page/save.js")
+                        + ProgramFiles.text("/lanetide/cli/page/lane.js"),
+                JsonAnswer.inPage(SimulateJson.tree(reading, study)),
+                answers.fairness()
+                        .map(fairness -> JsonAnswer.inPage(FairnessJson.tree(reading, fairness, answers.remedies())))
+                        .orElse("null"),
+                answers.reoil()
+                        .map(reoil -> JsonAnswer.inPage(ReoilJson.tree(reading, reoil)))
+                        .orElse("null"),
+                JsonAnswer.inPage(PageData.tree(scenario, study, reel, units)));
+    }
+
+    /** The chart library (d3), as its WebJar has it. */
+    private static String charts() {
+        return ProgramFiles.text("/META-INF/resources/webjars/d3/" + ProgramVersion.of("d3") + "/dist/d3.min.js");
+    }
+}

@@ -1,0 +1,60 @@
+package lanetide.cli.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.cli.report.Table;
+import lanetide.cli.scenario.RotationDesigns;
+import lanetide.cli.scenario.Scenario;
+import lanetide.squads.rotation.RotationCheck;
+import lanetide.squads.rotation.RotationFinding;
+import lanetide.squads.rotation.RotationNames;
+
+/** Who bowls where, plan by plan. */
+final class RotationSection {
+    private static final int MOST_FINDINGS = 4;
+
+    private RotationSection() {}
+
+    static PageModel.Rotations of(Scenario scenario) {
+        List<RotationPlan> plans = RotationPlan.of(scenario.event());
+        List<PageModel.SquadRotation> squads = new ArrayList<>();
+        for (int i = 0; i < plans.size(); i++) {
+            squads.add(plan(plans.get(i), "rotation-" + (i + 1)));
+        }
+        return new PageModel.Rotations(
+                RotationDesigns.describe(scenario.design(), scenario.event().centre()), squads);
+    }
+
+    private static PageModel.SquadRotation plan(RotationPlan plan, String id) {
+        List<List<String>> rows = new ArrayList<>();
+        List<String> head = new ArrayList<>(List.of("Group"));
+        for (int game = 1; game <= plan.rotation().games(); game++) {
+            head.add("Game " + game);
+        }
+        rows.add(head);
+        for (int group = 0; group < plan.groups().size(); group++) {
+            List<String> row = new ArrayList<>(List.of(plan.groups().get(group)));
+            for (int game = 0; game < plan.rotation().games(); game++) {
+                row.add(plan.pairOf(game, group));
+            }
+            rows.add(row);
+        }
+        String caption = plan.heading() + ": pair of lanes of each group, game by game";
+        return new PageModel.SquadRotation(plan.heading(), Table.of(id, caption, rows, 1), findings(plan));
+    }
+
+    private static List<String> findings(RotationPlan plan) {
+        RotationNames names = new RotationNames(
+                group -> "group " + plan.groups().get(group),
+                pair -> "pair " + plan.pairs().get(pair));
+        List<RotationFinding> all = RotationCheck.of(plan.rotation()).findings();
+        List<String> sentences = new ArrayList<>(all.stream()
+                .limit(MOST_FINDINGS)
+                .map(finding -> finding.sentence(names))
+                .toList());
+        if (all.size() > MOST_FINDINGS) {
+            sentences.add("And " + (all.size() - MOST_FINDINGS) + " more of this kind.");
+        }
+        return sentences;
+    }
+}

@@ -1,0 +1,150 @@
+package lanetide.cli.pattern;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lanetide.cli.report.JsonAnswer;
+import lanetide.cli.report.LengthRule;
+import lanetide.cli.scenario.Scenario;
+import lanetide.oilflow.ball.PlayingStyle;
+import lanetide.oilflow.film.FilmTapes;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.film.PatternBands;
+import lanetide.oilflow.film.PatternMeasures;
+import lanetide.oilflow.film.SheetPattern;
+import lanetide.oilflow.film.TapeReading;
+import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.lane.LaneSurface;
+import lanetide.oilflow.line.ExitWindow;
+import lanetide.oilflow.line.Line;
+import lanetide.oilflow.line.LineFinder;
+import lanetide.oilflow.line.Player;
+import lanetide.oilflow.motion.RowMarch;
+import lanetide.squads.equipment.Physics;
+import lanetide.squads.model.Levels;
+
+/**
+ * All there is to say about a fresh pattern on a surface.
+ *
+ * @param pattern the pattern
+ * @param surface the surface it lies on
+ * @param bands the limits it is sorted by
+ * @param measures what an inspector would measure
+ * @param tapes what tapes would read, by distance, then board
+ * @param exits where each style leaves it
+ */
+public record PatternFacts(
+        OilPattern pattern,
+        LaneSurface surface,
+        PatternBands bands,
+        PatternMeasures measures,
+        List<TapeReading> tapes,
+        List<StyleExit> exits) {
+    /** Cover the styles are looked at with. */
+    static final String COVER = "medium-reactive";
+
+    /** Level of skill whose scatter the windows are for. */
+    static final String LEVEL = "scratch";
+
+    /** Copies the lists. */
+    public PatternFacts {
+        tapes = List.copyOf(tapes);
+        exits = List.copyOf(exits);
+    }
+
+    /**
+     * Where a style leaves the fresh pattern.
+     *
+     * @param style its name
+     * @param hand delivery side
+     * @param line the line at its natural launch angle; empty if it meets the pocket at no angle near that
+     * @param exitBoard where that line leaves the pattern, board from the own gutter; NaN if there is none
+     * @param window the exit window around it; empty if there is none
+     */
+    public record StyleExit(
+            String style, Hand hand, Optional<Line> line, double exitBoard, Optional<ExitWindow> window) {}
+
+    /**
+     * Works everything out.
+     *
+     * @param scenario the scenario
+     * @return the facts of its pattern
+     */
+    public static PatternFacts of(Scenario scenario) {
+        Physics physics = Physics.under(scenario.event().laws());
+        OilPattern pattern = scenario.event().pattern();
+        OilFilm film = OilFilm.fresh(pattern, physics.grid());
+        LineFinder finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
+        List<Hand> hands = pattern.isSymmetric() ? List.of(Hand.RIGHT) : List.of(Hand.values());
+        List<StyleExit> exits = new ArrayList<>();
+        for (PlayingStyle style : byRevRate(scenario)) {
+            for (Hand hand : hands) {
+                exits.add(exit(player(style, hand, scenario, physics), film, finder, pattern.lengthM()));
+            }
+        }
+        return new PatternFacts(
+                pattern,
+                scenario.event().centre().surface(),
+                scenario.bands(),
+                PatternMeasures.of(film),
+                FilmTapes.read(film, FilmTapes.positionsM(pattern.lengthM())),
+                exits);
+    }
+
+    private static List<PlayingStyle> byRevRate(Scenario scenario) {
+        return scenario.names().styles().values().stream()
+                .sorted(Comparator.comparingDouble(style -> style.release().spinRadps()))
+                .toList();
+    }
+
+    private static Player player(PlayingStyle style, Hand hand, Scenario scenario, Physics physics) {
+        return new Player(
+                style,
+                Levels.shipped().get(LEVEL).spread(),
+                hand,
+                physics.contact(
+                        scenario.names().covers().get(COVER),
+                        scenario.event().centre().surface()));
+    }
+
+    private static StyleExit exit(Player player, OilFilm film, LineFinder finder, double lengthM) {
+        Optional<Line> line = finder.natural(player, film);
+        return new StyleExit(
+                player.style().id(),
+                player.hand(),
+                line,
+                line.map(natural -> finder.exitBoard(player, film, natural, lengthM))
+                        .orElse(Double.NaN),
+                line.flatMap(natural -> finder.window(player, film, natural, lengthM)));
+    }
+
+    /**
+     * The ratio by the sport rule: as the sheet states it, or as it is measured on a film made of tapes.
+     *
+     * @return inside over outside, to two decimals, as an inspector would write it
+     */
+    double ratio() {
+        double exact = pattern instanceof SheetPattern sheet ? sheet.ratio() : measures.ratio();
+        return Double.isInfinite(exact) ? exact : JsonAnswer.rounded(exact, 2);
+    }
+
+    /** The exit board by the length rule; empty where it names none on the lane's outer half. */
+    OptionalDouble exitBoardByRule() {
+        return LengthRule.exitBoard(pattern);
+    }
+
+    PatternBands.Length lengthBand() {
+        return bands.lengthBand(pattern.lengthM());
+    }
+
+    PatternBands.Volume volumeBand() {
+        return bands.volumeBand(pattern.volumeMl());
+    }
+
+    PatternBands.Tier tier() {
+        return bands.tier(ratio());
+    }
+}

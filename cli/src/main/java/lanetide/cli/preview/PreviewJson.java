@@ -1,0 +1,76 @@
+package lanetide.cli.preview;
+
+import lanetide.cli.report.ConstantName;
+import lanetide.cli.report.JsonAnswer;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What {@code preview} answers, for programs. */
+public final class PreviewJson {
+    private PreviewJson() {}
+
+    /**
+     * Writes the answer.
+     *
+     * @param reading the scenario as it was read, without errors
+     * @param preview what the bowler will meet
+     * @return the JSON text
+     */
+    public static String write(Reading reading, Preview preview) {
+        Scenario scenario = reading.scenario().orElseThrow();
+        PreviewWords words = new PreviewWords(preview);
+        ObjectNode answer = JsonAnswer.opening(reading);
+        answer.put("replications", preview.replications());
+        answer.put(
+                "squad", scenario.event().squads().get(preview.seat().squad()).id());
+        answer.put("pair", preview.games().get(0).pair().id());
+        answer.put("bowler", preview.seat().bowler().orElse(null));
+        answer.put("style", preview.kind().style().id());
+        answer.put("hand", ConstantName.of(preview.kind().hand()));
+        answer.put("level", preview.kind().level().id());
+        answer.put("cover", preview.kind().cover().id());
+        numbers(answer.putObject("fresh"), preview.fresh());
+        ArrayNode games = answer.putArray("games");
+        preview.games().forEach(game -> game(games.addObject(), game, preview, words));
+        ArrayNode signs = answer.putArray("signs");
+        for (Preview.Sign sign : preview.signs()) {
+            ObjectNode node = signs.addObject();
+            node.put("asGame", sign.asGame());
+            JsonAnswer.put(node, "boardsHigh", sign.boardsHigh(), 2);
+        }
+        words.signs().forEach(answer.putArray("watch")::add);
+        JsonAnswer.putCautions(answer);
+        return JsonAnswer.write(answer);
+    }
+
+    private static void game(ObjectNode node, GameForecast game, Preview preview, PreviewWords words) {
+        node.put("game", game.game());
+        node.put("pair", game.pair().id());
+        numbers(node, game);
+        JsonAnswer.put(node, "moveBoards", game.moveBoards(), 1);
+        node.put(
+                "cover",
+                game.change()
+                        .map(change -> change.cover().id())
+                        .orElse(preview.kind().cover().id()));
+        node.put("text", words.game(game));
+    }
+
+    private static void numbers(ObjectNode node, GameForecast game) {
+        JsonAnswer.putInterval(node, "exitWindow", game.lowBoard(), game.highBoard(), 2);
+        JsonAnswer.put(node, "exitBoard", game.exitBoard(), 2);
+        JsonAnswer.put(node, "laydownBoard", game.laydownBoard(), 2);
+        JsonAnswer.putInterval(
+                node,
+                "laydownSpread",
+                game.laydownSpread().low(),
+                game.laydownSpread().high(),
+                2);
+        JsonAnswer.put(node, "arrowsBoard", game.arrowsBoard(), 2);
+        JsonAnswer.put(node, "pocketShare", game.pocketShare(), 3);
+        JsonAnswer.put(node, "strikeShare", game.strikeShare(), 3);
+        JsonAnswer.put(node, "foundShare", game.foundShare(), 3);
+    }
+}

@@ -1,0 +1,76 @@
+package lanetide.cli.preview;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.cli.report.Ending;
+import lanetide.cli.report.Figures;
+import lanetide.cli.report.Page;
+import lanetide.cli.scenario.Scenario;
+
+/** What {@code preview} answers, for people. */
+public final class PreviewText {
+    private PreviewText() {}
+
+    /**
+     * Writes the answer.
+     *
+     * @param scenario what was played
+     * @param preview what the bowler will meet
+     * @return the page
+     */
+    public static String write(Scenario scenario, Preview preview) {
+        Page page = new Page();
+        PreviewWords words = new PreviewWords(preview);
+        String squad = scenario.event().squads().get(preview.seat().squad()).id();
+        page.line(scenario.event().name());
+        page.line("Squad " + squad + " from pair "
+                + preview.games().get(0).pair().id()
+                + preview.seat().bowler().map(name -> ", " + name).orElse("") + ": "
+                + preview.kind().style().id() + ", "
+                + PreviewWords.hand(preview.kind().hand()) + ", "
+                + preview.kind().level().id() + ", " + preview.kind().cover().id() + ".");
+        page.line("Expected from "
+                + (preview.replications() == 1 ? "one playing" : preview.replications() + " playings")
+                + " of the event with seed " + scenario.seed() + "; each game as its lanes are before it.");
+        page.heading("Game by game (boards from your own gutter)");
+        page.table(rows(preview), 2);
+        page.heading("What to do");
+        preview.games().forEach(game -> page.item(words.game(game)));
+        page.heading("What to watch in practice");
+        words.signs().forEach(page::item);
+        Ending.cautions(page);
+        return page.text();
+    }
+
+    /** The forecast as a table, the fresh pattern first. */
+    public static List<List<String>> rows(Preview preview) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Game", "Lanes", "Laydown", "4 of 5 between", "Arrows", "Exit", "Window", "Pocket", "Move"));
+        rows.add(row(preview.fresh(), "fresh", "", ""));
+        for (GameForecast game : preview.games()) {
+            String move = Double.isNaN(game.moveBoards()) ? "-" : signed(game.moveBoards());
+            rows.add(row(game, String.valueOf(game.game()), game.pair().id(), move));
+        }
+        return rows;
+    }
+
+    private static List<String> row(GameForecast game, String name, String lanes, String move) {
+        return List.of(
+                name,
+                lanes,
+                Figures.fixed(game.laydownBoard(), 1),
+                game.exists() && game.game() > 0
+                        ? Figures.fixed(game.laydownSpread().low(), 1) + "-"
+                                + Figures.fixed(game.laydownSpread().high(), 1)
+                        : "",
+                Figures.fixed(game.arrowsBoard(), 1),
+                Figures.fixed(game.exitBoard(), 1),
+                game.exists() ? PreviewWords.board(game.lowBoard()) + "-" + PreviewWords.board(game.highBoard()) : "-",
+                game.exists() ? Figures.fixed(100 * game.pocketShare(), 0) + " %" : "-",
+                move);
+    }
+
+    private static String signed(double boards) {
+        return boards == 0 ? "0" : (boards > 0 ? "+" : "") + Figures.plain(boards, 1);
+    }
+}

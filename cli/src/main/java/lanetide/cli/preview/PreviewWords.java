@@ -1,0 +1,133 @@
+package lanetide.cli.preview;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.cli.report.Figures;
+import lanetide.oilflow.lane.Hand;
+
+/** What a bowler should know of the games to come, in sentences. */
+public final class PreviewWords {
+    /** A start that is known to this is sure, as far as a bowler could notice (boards). */
+    private static final double SURE_BOARDS = 1.5;
+
+    private static final double FAIRLY_SURE_BOARDS = 3;
+
+    /** A line that lies outside its window by less is in it, as far as a bowler could notice (boards). */
+    private static final double NOTICED_BOARDS = 0.5;
+
+    /** A miss at the pins that a bowler sees (boards). */
+    private static final double SEEN_BOARDS = 1;
+
+    private final Preview preview;
+
+    /** Words for a forecast. */
+    public PreviewWords(Preview preview) {
+        this.preview = preview;
+    }
+
+    /** What to do in a game. */
+    public String game(GameForecast game) {
+        String where = "Game " + game.game() + " on " + game.pair().id() + ": ";
+        if (!game.exists()) {
+            return where
+                    + "on most lanes no move of two and one brings an average shot to the pocket; change the angle, the"
+                    + " speed or the ball." + change(game);
+        }
+        return where + move(game) + " Lay down on board " + board(game.laydownBoard()) + ", cross the arrows on "
+                + board(game.arrowsBoard()) + ", leave the pattern on " + board(game.exitBoard()) + window(game) + " "
+                + sure(game) + change(game);
+    }
+
+    /** A line found by moving may lie beside the window, whose lines need another angle. */
+    private static String window(GameForecast game) {
+        String boards = board(game.lowBoard()) + " to " + board(game.highBoard());
+        boolean outside = game.exitBoard() > game.highBoard() + NOTICED_BOARDS
+                || game.exitBoard() < game.lowBoard() - NOTICED_BOARDS;
+        return outside
+                ? "; at another angle, lines that leave it on " + boards + " strike more often."
+                : " (good from " + boards + ").";
+    }
+
+    /** What would tell in practice that the forecast is wrong. */
+    public List<String> signs() {
+        List<String> signs = new ArrayList<>();
+        GameForecast first = preview.games().get(0);
+        if (!first.exists()) {
+            return signs;
+        }
+        String good = "Play board " + board(first.laydownBoard()) + " over " + board(first.arrowsBoard())
+                + " in practice, and watch where shots that cross the arrows there meet the pins.";
+        signs.add(good);
+        for (Preview.Sign sign : preview.signs()) {
+            if (Math.abs(sign.boardsHigh()) >= SEEN_BOARDS) {
+                signs.add(sign(sign));
+            }
+        }
+        if (signs.size() == 1) {
+            signs.add(
+                    "Neither fresher nor more worn lanes would show on this line by a board; practice cannot tell them"
+                            + " apart.");
+        }
+        return signs;
+    }
+
+    /** The delivery side in words. */
+    public static String hand(Hand hand) {
+        return hand == Hand.RIGHT ? "right-handed" : "left-handed";
+    }
+
+    /** A board as a bowler plays it. */
+    public static String board(double board) {
+        return Figures.fixed(board, 0);
+    }
+
+    private String move(GameForecast game) {
+        double boards = game.moveBoards();
+        String since = game.game() == 1 ? "the fresh pattern" : "the game before";
+        if (Double.isNaN(boards)) {
+            return "start here.";
+        }
+        if (boards == 0) {
+            return game.game() == 1 ? "start as on the fresh pattern." : "stay where you are.";
+        }
+        boolean left = boards > 0 == (preview.kind().hand() == Hand.RIGHT);
+        String amount = Figures.plain(Math.abs(boards), 1);
+        return "move the feet " + amount + (Math.abs(boards) <= 1 ? " board " : " boards ") + (left ? "left" : "right")
+                + " and the target half as far, against " + since + ".";
+    }
+
+    private static String sure(GameForecast game) {
+        double width = game.laydownSpread().high() - game.laydownSpread().low();
+        String spread = "in four playings out of five the start lay between boards "
+                + Figures.fixed(game.laydownSpread().low(), 1) + " and "
+                + Figures.fixed(game.laydownSpread().high(), 1) + ".";
+        if (width <= SURE_BOARDS) {
+            return "Sure: " + spread;
+        }
+        return width <= FAIRLY_SURE_BOARDS ? "Fairly sure: " + spread : "Open: " + spread;
+    }
+
+    private static String change(GameForecast game) {
+        return game.change()
+                .map(change -> " " + capital(change.cover().id()) + " would help more than a move, by about "
+                        + Figures.fixed(100 * change.gain(), 0) + " more strikes in 100 first balls: lay down on "
+                        + board(change.line().laydownBoard()) + ", arrows "
+                        + board(change.line().arrowsBoard()) + ".")
+                .orElse("");
+    }
+
+    private static String sign(Preview.Sign sign) {
+        String miss =
+                Figures.fixed(Math.abs(sign.boardsHigh()), 1) + " boards " + (sign.boardsHigh() > 0 ? "high" : "light");
+        return sign.asGame() == 0
+                ? "If they meet the pins " + miss
+                        + " of the pocket, the oil is nearly as fresh as laid: start where you"
+                        + " would on the fresh pattern, and believe these rows less."
+                : "If they meet the pins " + miss + " of the pocket, the lanes are already as forecast before game "
+                        + sign.asGame() + ": start with that game's row, and expect the later rows early.";
+    }
+
+    private static String capital(String word) {
+        return word.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + word.substring(1);
+    }
+}

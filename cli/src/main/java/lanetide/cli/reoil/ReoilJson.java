@@ -1,0 +1,88 @@
+package lanetide.cli.reoil;
+
+import lanetide.cli.report.JsonAnswer;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
+import lanetide.squads.recondition.Basis;
+import lanetide.squads.recondition.CurvePoint;
+import lanetide.squads.recondition.EventOiling;
+import lanetide.squads.recondition.Interval;
+import lanetide.squads.recondition.OilOver;
+import lanetide.squads.recondition.ReoilResult;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What {@code reoil} answers, for programs. */
+public final class ReoilJson {
+    private ReoilJson() {}
+
+    /**
+     * Writes the answer.
+     *
+     * @param reading the scenario as it was read, without errors
+     * @param result what came of the study
+     * @return the JSON text
+     */
+    public static String write(Reading reading, ReoilResult result) {
+        return JsonAnswer.write(tree(reading, result));
+    }
+
+    /** The answer, to stand in something larger. */
+    public static ObjectNode tree(Reading reading, ReoilResult result) {
+        Scenario scenario = reading.scenario().orElseThrow();
+        ObjectNode answer = JsonAnswer.opening(reading);
+        answer.put("replications", result.plan().replications());
+        answer.put("currency", result.plan().costs().currency());
+        interval(answer.putObject("recommendation"), result, result.interval(Basis.COST));
+        result.intervals()
+                .forEach(interval -> interval(answer.withArray("policies").addObject(), result, interval));
+        result.curve().forEach(point -> point(answer.withArray("curve").addObject(), point));
+        oilOver(answer.putObject("oilOver"), result.oilOver());
+        ObjectNode event = answer.putObject("event");
+        oiling(event.putObject("asPlanned"), scenario, result.asPlanned());
+        oiling(event.putObject("cheapest"), scenario, result.best());
+        JsonAnswer.put(answer, "pairAllAtOnce", result.pairAllAtOnce(), 3);
+        JsonAnswer.put(answer, "pairAlone", result.pairAlone(), 3);
+        JsonAnswer.putAssumptions(answer, scenario.policy().assumptions());
+        JsonAnswer.putCautions(answer);
+        return answer;
+    }
+
+    private static void interval(ObjectNode node, ReoilResult result, Interval interval) {
+        JsonAnswer.put(node, "everyGames", interval.games(), 2);
+        JsonAnswer.put(node, "low", interval.low(), 2);
+        JsonAnswer.put(node, "high", interval.high(), 2);
+        node.put("beyond", interval.beyond());
+        node.put("basis", ReoilWords.basis(interval.basis()));
+        JsonAnswer.put(node, "costPerGame", interval.costPerGame(), 4);
+        JsonAnswer.put(node, "controlBoards", interval.controlBoards(), 2);
+        node.put("text", ReoilWords.sentence(result, interval));
+    }
+
+    private static void point(ObjectNode node, CurvePoint point) {
+        node.put("games", point.games());
+        JsonAnswer.put(node, "windowShiftBoards", point.windowShiftBoards(), 3);
+        JsonAnswer.put(node, "windowWidthBoards", point.windowWidthBoards(), 3);
+        JsonAnswer.put(node, "pocketShare", point.pocketShare(), 4);
+        JsonAnswer.put(node, "paceBoardsPerGame", point.paceBoards(), 3);
+        JsonAnswer.put(node, "spreadPins", point.spreadPins(), 3);
+        JsonAnswer.put(node, "levelPins", point.levelPins(), 3);
+        JsonAnswer.put(node, "costPerGame", point.costPerGame(), 4);
+    }
+
+    private static void oilOver(ObjectNode node, OilOver over) {
+        node.put("games", over.games());
+        JsonAnswer.put(node, "stripSpreadPins", over.stripSpreadPins(), 3);
+        JsonAnswer.put(node, "overSpreadPins", over.overSpreadPins(), 3);
+        JsonAnswer.put(node, "stripCostPerGame", over.stripCostPerGame(), 4);
+        JsonAnswer.put(node, "overCostPerGame", over.overCostPerGame(), 4);
+        JsonAnswer.put(node, "stripMinutes", over.stripMinutes(), 2);
+        JsonAnswer.put(node, "overMinutes", over.overMinutes(), 2);
+    }
+
+    private static void oiling(ObjectNode node, Scenario scenario, EventOiling oiling) {
+        oiling.squads()
+                .forEach(s -> node.withArray("squads")
+                        .add(scenario.event().squads().get(s).id()));
+        JsonAnswer.put(node, "costPerPair", oiling.costPerPair(), 3);
+    }
+}

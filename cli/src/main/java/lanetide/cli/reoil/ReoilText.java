@@ -1,0 +1,148 @@
+package lanetide.cli.reoil;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import lanetide.cli.fairness.EffectWords;
+import lanetide.cli.report.Ending;
+import lanetide.cli.report.Figures;
+import lanetide.cli.report.Page;
+import lanetide.cli.scenario.Scenario;
+import lanetide.squads.recondition.Basis;
+import lanetide.squads.recondition.CurvePoint;
+import lanetide.squads.recondition.EventOiling;
+import lanetide.squads.recondition.Interval;
+import lanetide.squads.recondition.OilOver;
+import lanetide.squads.recondition.ReoilResult;
+
+/** What {@code reoil} answers, for people: the interval first, then how sure, at what price, and the curve behind it. */
+public final class ReoilText {
+    private final Scenario scenario;
+    private final ReoilResult result;
+    private final String currency;
+    private final Page page = new Page();
+
+    private ReoilText(Scenario scenario, ReoilResult result) {
+        this.scenario = scenario;
+        this.result = result;
+        this.currency = result.plan().costs().currency();
+    }
+
+    /**
+     * Writes the answer.
+     *
+     * @param scenario what was studied
+     * @param result what came of it
+     * @return the page
+     */
+    public static String write(Scenario scenario, ReoilResult result) {
+        return new ReoilText(scenario, result).write();
+    }
+
+    private String write() {
+        page.line(scenario.event().name());
+        recommendation();
+        intervals();
+        event();
+        oilOver(result.oilOver());
+        curve();
+        method();
+        Ending.add(page, scenario.policy().assumptions());
+        return page.text();
+    }
+
+    private void recommendation() {
+        Interval cost = result.interval(Basis.COST);
+        page.line("Oil all lanes again after " + ReoilWords.games(cost) + " on a pair (90 % interval "
+                + ReoilWords.range(cost) + ").");
+        page.paragraph(ReoilWords.sentence(result, cost) + " A pair's share of the oiling is "
+                + money(result.pairAllAtOnce()) + ", a pair oiled alone " + money(result.pairAlone()) + ".");
+        if (cost.beyond()) {
+            page.paragraph("Only the first " + result.plan().games()
+                    + " games were looked at, and the cost was still falling: look further with --games, or check what a"
+                    + " pin is worth to you.");
+        }
+    }
+
+    private void intervals() {
+        page.heading("The interval on other grounds");
+        for (Interval interval : result.intervals()) {
+            if (interval.basis() != Basis.COST) {
+                page.item(
+                        ReoilWords.sentence(result, interval) + " 90 % interval: " + ReoilWords.range(interval) + ".");
+            }
+        }
+    }
+
+    private void event() {
+        if (scenario.event().squads().size() < 2) {
+            return;
+        }
+        page.heading("This event");
+        page.item("As planned the lanes are done before " + squads(result.asPlanned()) + ": "
+                + money(result.asPlanned().costPerPair()) + " for each pair.");
+        boolean same = result.best().squads().equals(result.asPlanned().squads());
+        page.item(
+                same
+                        ? "No other choice of squads costs less."
+                        : "It would cost least to do them before " + squads(result.best()) + ": "
+                                + money(result.best().costPerPair()) + ".");
+    }
+
+    private String squads(EventOiling oiling) {
+        String names = oiling.squads().stream()
+                .map(s -> scenario.event().squads().get(s).id())
+                .collect(Collectors.joining(", "));
+        return (oiling.squads().size() == 1 ? "squad " : "squads ") + names;
+    }
+
+    private void oilOver(OilOver over) {
+        page.heading("Strip and oil, or oil over");
+        page.item("Cleaned and oiled before every squad of " + over.games() + " games, expected scores change by "
+                + Figures.fixed(over.stripSpreadPins(), 1) + " pins a game, at "
+                + money(over.stripCostPerGame()) + " for a pair's game and "
+                + Figures.plain(over.stripMinutes(), 1) + " minutes each time.");
+        page.item("Oiled over what is left, they change by " + Figures.fixed(over.overSpreadPins(), 1) + " pins, at "
+                + money(over.overCostPerGame()) + " and " + Figures.plain(over.overMinutes(), 1) + " minutes.");
+    }
+
+    private String money(double amount) {
+        return Figures.fixed(amount, 2) + " " + currency;
+    }
+
+    private void curve() {
+        page.heading("The curve behind it");
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                "Games", "Windows moved", "Last game", "Wide", "Pocket", "Scores changed", "of it all", "Cost a game"));
+        rows.add(List.of("on a pair", "boards", "boards", "boards", "%", "pins", "pins", currency));
+        for (CurvePoint point : result.curve()) {
+            rows.add(List.of(
+                    String.valueOf(point.games()),
+                    Figures.fixed(point.windowShiftBoards(), 1),
+                    EffectWords.signed(point.paceBoards()),
+                    Figures.fixed(point.windowWidthBoards(), 1),
+                    Figures.fixed(100 * point.pocketShare(), 0),
+                    Figures.fixed(point.spreadPins(), 1),
+                    EffectWords.signed(point.levelPins()),
+                    Figures.fixed(point.costPerGame(), 2)));
+        }
+        page.table(rows, 1);
+    }
+
+    private void method() {
+        page.heading("How it was found");
+        page.item("The squads of the scenario played in turn on one oiling until a pair had seen "
+                + result.plan().games() + " games, " + result.plan().replications() + " times with seed "
+                + scenario.seed()
+                + ", each time also with the same luck on lanes that do not change. The scenario's"
+                + " breaks, changes and incidents are left out.");
+        page.item(
+                "\"Scores changed\" is the root mean square over the bowlers, by style, of how far their expected game on"
+                        + " oil of that age is from fresh oil; \"of it all\" is what the whole field gains or loses together."
+                        + " Windows are means over up to four lanes and all kinds of bowlers.");
+        page.item(
+                "The cost of a pair's game is that of an oiling and of all changes of scores until then, divided by the"
+                        + " games. Intervals come from drawing the playings again (bootstrap, 200 times).");
+    }
+}

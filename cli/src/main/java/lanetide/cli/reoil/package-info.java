@@ -1,0 +1,2 @@
+/** When to oil again. */
+package lanetide.cli.reoil;

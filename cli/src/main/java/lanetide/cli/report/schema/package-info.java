@@ -1,2 +1,0 @@
-/** JSON Schemas (draft 2020-12) of the scenario and of every answer. */
-package lanetide.cli.report.schema;

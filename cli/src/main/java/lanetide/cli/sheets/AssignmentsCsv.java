@@ -1,0 +1,43 @@
+package lanetide.cli.sheets;
+
+import java.util.List;
+import lanetide.cli.preview.Seat;
+import lanetide.cli.preview.Seating;
+import lanetide.cli.report.ConstantName;
+import lanetide.cli.report.CsvRows;
+import lanetide.cli.scenario.TimeOfDay;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Squad;
+
+/** Who bowls where, as a table: one row for each bowler and game. */
+final class AssignmentsCsv {
+    private static final List<String> HEAD =
+            List.of("event", "squad", "practice", "group", "bowler", "hand", "style", "game", "lanes");
+
+    private AssignmentsCsv() {}
+
+    static String write(Event event) {
+        return CsvRows.table(HEAD, rows -> {
+            for (Seating seating : Seating.of(event)) {
+                bowler(rows, event, seating.seat(), seating.bowler());
+            }
+        });
+    }
+
+    private static void bowler(CsvRows rows, Event event, Seat seat, Bowler bowler) {
+        Squad squad = event.squads().get(seat.squad());
+        for (int game = 0; game < seat.rotation(event).games(); game++) {
+            rows.row(
+                    event.name(),
+                    squad.id(),
+                    TimeOfDay.write(squad.startMs()),
+                    squad.groups().get(seat.group()).id(),
+                    bowler.id(),
+                    ConstantName.of(bowler.hand()),
+                    bowler.style().id(),
+                    game + 1,
+                    CsvRows.pair(seat.pair(event, game)));
+        }
+    }
+}

@@ -1,0 +1,82 @@
+package lanetide.cli.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import lanetide.cli.preview.GameForecast;
+import lanetide.cli.preview.Seat;
+import lanetide.cli.preview.Seating;
+import lanetide.cli.report.ConstantName;
+import lanetide.cli.report.Figures;
+import lanetide.cli.report.Table;
+import lanetide.cli.scenario.TimeOfDay;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Squad;
+
+/** A card for every bowler: where he bowls, where he starts there with his own ball, how sure that is, and what to expect. */
+final class Cards {
+    private static final String CAPTION = "Boards from your own gutter; 4 of 5: there lie four starts of five";
+
+    private final Event event;
+    private final Map<Seating, List<GameForecast>> starts;
+
+    Cards(Event event, Map<Seating, List<GameForecast>> starts) {
+        this.event = event;
+        this.starts = starts;
+    }
+
+    List<SheetModel.Part> parts() {
+        List<SheetModel.Part> cards = new ArrayList<>();
+        starts.forEach((seating, games) -> cards.add(card(seating, games, cards.size() + 1)));
+        return cards;
+    }
+
+    private SheetModel.Part card(Seating seating, List<GameForecast> games, int number) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Game", "Lanes", "Lay down", "4 of 5", "Arrows", "Exit"));
+        for (GameForecast game : games) {
+            rows.add(List.of(
+                    String.valueOf(game.game()),
+                    game.pair().id(),
+                    board(game.laydownBoard()),
+                    boards(game.laydownSpread().low(), game.laydownSpread().high()),
+                    board(game.arrowsBoard()),
+                    boards(game.lowBoard(), game.highBoard())));
+        }
+        return new SheetModel.Part(
+                seating.bowler().id(),
+                List.of(where(seating.seat()), expect(seating.bowler(), games)),
+                List.of(Table.of("card-" + number, CAPTION, rows, 2)));
+    }
+
+    private String where(Seat seat) {
+        Squad squad = event.squads().get(seat.squad());
+        return "Squad " + squad.id() + ", group "
+                + squad.groups().get(seat.group()).id() + ", practice from "
+                + TimeOfDay.write(squad.startMs()) + " on "
+                + seat.pair(event, 0).id() + ".";
+    }
+
+    private static String board(double board) {
+        return Figures.fixed(board, 0);
+    }
+
+    private static String boards(double low, double high) {
+        return Double.isNaN(low) ? "-" : board(low) + "-" + board(high);
+    }
+
+    private static String expect(Bowler bowler, List<GameForecast> games) {
+        String kind = bowler.style().id() + ", " + ConstantName.of(bowler.hand()) + " hand, "
+                + bowler.cover().id() + ": ";
+        if (!games.stream().allMatch(GameForecast::exists)) {
+            return kind + "where no board stands, moves alone bring you to no pocket; change speed, angle or ball.";
+        }
+        double move = games.get(games.size() - 1).laydownBoard() - games.get(0).laydownBoard();
+        return kind
+                + (Math.abs(move) < 1
+                        ? "expect to stay within a board of where you start."
+                        : "expect to have moved the feet about " + Figures.fixed(Math.abs(move), 0)
+                                + (move > 0 ? " deeper" : " nearer the gutter") + " by the last game.");
+    }
+}

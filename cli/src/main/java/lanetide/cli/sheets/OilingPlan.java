@@ -1,0 +1,103 @@
+package lanetide.cli.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import lanetide.cli.report.PatternWords;
+import lanetide.cli.report.Table;
+import lanetide.cli.scenario.TimeOfDay;
+import lanetide.squads.machines.MachinePlan;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Squad;
+
+/** What the lane technician does when, lane by lane. */
+final class OilingPlan {
+    /** Usual cautions for work with lane machines. */
+    static final List<String> CAUTIONS = List.of(
+            "Trained staff only. The machine's manual and the centre's procedures come first.",
+            "Stop the machine and cut its power before you reach into it or clear a jam.",
+            "Keep everybody off lanes and approaches until they are done; oil and cleaner make them slippery.",
+            "Wear what the safety data sheets of oil and cleaner ask for, and keep both away from drains and flames.");
+
+    private final Event event;
+
+    OilingPlan(Event event) {
+        this.event = event;
+    }
+
+    /** One oiling: what, for which squad, and when it must begin and be done. */
+    record Oiling(Squad squad, long beginMs, long doneMs) {}
+
+    /** The oilings of an event, as late as they may begin. */
+    static List<Oiling> oilings(Event event) {
+        return event.squads().stream()
+                .filter(squad -> squad.conditioning() != Conditioning.NONE)
+                .map(squad -> new Oiling(squad, beginMs(event, squad), squad.startMs()))
+                .toList();
+    }
+
+    private static long beginMs(Event event, Squad squad) {
+        return squad.startMs() - MachinePlan.of(event, squad).durationMs();
+    }
+
+    List<SheetModel.Part> parts() {
+        List<SheetModel.Part> parts = new ArrayList<>();
+        parts.add(overview());
+        List<Oiling> oilings = oilings(event);
+        for (int i = 0; i < oilings.size(); i++) {
+            parts.add(part(oilings.get(i), i + 1));
+        }
+        return parts;
+    }
+
+    private SheetModel.Part overview() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Squad", "Lanes are", "Begin by", "Done by", "Squad starts"));
+        for (Squad squad : event.squads()) {
+            boolean oiled = squad.conditioning() != Conditioning.NONE;
+            rows.add(List.of(
+                    squad.id(),
+                    PatternWords.conditioning(squad.conditioning()),
+                    oiled ? seconds(beginMs(event, squad)) : "",
+                    oiled ? time(squad.startMs()) : "",
+                    time(squad.startMs())));
+        }
+        List<String> notes = new ArrayList<>(List.of(PatternWords.named(event.pattern(), false)));
+        notes.addAll(CAUTIONS);
+        return new SheetModel.Part(
+                "What is done before each squad", notes, List.of(Table.of("oilings", "All squads", rows, 2)));
+    }
+
+    private SheetModel.Part part(Oiling oiling, int number) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Lane", "Machine", "From", "To", "Done by (initials)"));
+        List<MachinePlan.LaneTimes> lanes =
+                MachinePlan.of(event, oiling.squad()).lanes();
+        for (MachinePlan.LaneTimes lane : lanes) {
+            rows.add(List.of(
+                    String.valueOf(lane.lane()),
+                    String.valueOf(lane.machine()),
+                    seconds(oiling.beginMs() + lane.beganMs()),
+                    seconds(oiling.beginMs() + lane.oiledMs()),
+                    ""));
+        }
+        long laneMs = lanes.get(0).oiledMs() - lanes.get(0).beganMs();
+        return new SheetModel.Part(
+                "Before squad " + oiling.squad().id(),
+                List.of("The lanes are "
+                        + PatternWords.conditioning(oiling.squad().conditioning()) + ", " + laneMs / 1000
+                        + " s a lane, as late as they may begin."),
+                List.of(Table.of("plan-" + number, "Lane by lane", rows, 5)));
+    }
+
+    private static String time(long timeMs) {
+        return timeMs < 0 ? "the evening before" : TimeOfDay.write(timeMs);
+    }
+
+    private static String seconds(long timeMs) {
+        return timeMs < 0
+                ? "the evening before"
+                : TimeOfDay.write(timeMs / 60_000 * 60_000) + String.format(Locale.ROOT, ":%02d", timeMs / 1000 % 60);
+    }
+}

@@ -1,0 +1,32 @@
+package lanetide.cli.sheets;
+
+import java.util.List;
+import lanetide.cli.report.Table;
+
+/**
+ * A sheet for print.
+ *
+ * @param title what it is
+ * @param event what the event is called
+ * @param paper CSS name of the paper: A4 or letter
+ * @param style the style sheet
+ * @param parts its parts, each kept on pages of its own
+ * @param footer what every reader must keep in mind, and what the sheet was made from
+ */
+public record SheetModel(
+        String title, String event, String paper, String style, List<Part> parts, List<String> footer) {
+    /**
+     * A part of a sheet.
+     *
+     * @param heading what it is about
+     * @param notes sentences above the table
+     * @param tables its tables
+     */
+    public record Part(String heading, List<String> notes, List<Table> tables) {}
+
+    /** Copies the lists. */
+    public SheetModel {
+        parts = List.copyOf(parts);
+        footer = List.copyOf(footer);
+    }
+}

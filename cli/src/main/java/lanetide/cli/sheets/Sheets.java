@@ -1,0 +1,92 @@
+package lanetide.cli.sheets;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import lanetide.cli.preview.GameForecast;
+import lanetide.cli.preview.Seating;
+import lanetide.cli.report.Cautions;
+import lanetide.cli.report.ProgramFiles;
+import lanetide.cli.report.ProgramVersion;
+import lanetide.cli.scenario.Scenario;
+import lanetide.squads.study.StudyResult;
+
+/** All that is printed and handed out, by the name of its file. */
+public final class Sheets {
+    private static final String ASSIGNMENTS = "assignments.html";
+    private static final String OILING = "oiling.html";
+    private static final String CARDS = "cards.html";
+    private static final String TABLE = "assignments.csv";
+    private static final String CALENDAR = "calendar.ics";
+
+    private final Scenario scenario;
+    private final Paper paper;
+    private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
+
+    private Sheets(Scenario scenario, Paper paper) {
+        this.scenario = scenario;
+        this.paper = paper;
+    }
+
+    /**
+     * What the files will be called, in the order in which they are written.
+     *
+     * @param calendar whether a calendar is among them
+     * @return the names
+     */
+    public static List<String> names(boolean calendar) {
+        List<String> always = List.of(ASSIGNMENTS, OILING, CARDS, TABLE);
+        return calendar ? Stream.concat(always.stream(), Stream.of(CALENDAR)).toList() : always;
+    }
+
+    /**
+     * Writes the sheets.
+     *
+     * @param scenario the scenario
+     * @param study what came of playing it
+     * @param starts where each bowler starts in each of his games
+     * @param paper the paper they are printed on
+     * @param firstDay date of the event's first day, for the calendar; empty for none
+     * @return contents by file name
+     */
+    public static Map<String, String> write(
+            Scenario scenario,
+            StudyResult study,
+            Map<Seating, List<GameForecast>> starts,
+            Paper paper,
+            Optional<LocalDate> firstDay) {
+        Sheets sheets = new Sheets(scenario, paper);
+        Map<String, String> files = new LinkedHashMap<>();
+        files.put(ASSIGNMENTS, sheets.html("sheet.jte", "Lane assignments", Assignments.parts(scenario.event())));
+        files.put(OILING, sheets.html("sheet.jte", "Oiling plan", new OilingPlan(scenario.event()).parts()));
+        files.put(CARDS, sheets.html("cards.jte", "Cards", new Cards(scenario.event(), starts).parts()));
+        files.put(TABLE, AssignmentsCsv.write(scenario.event()));
+        firstDay.ifPresent(day -> files.put(CALENDAR, EventCalendar.write(scenario, study, day)));
+        return files;
+    }
+
+    private String html(String template, String title, List<SheetModel.Part> parts) {
+        List<String> footer = new ArrayList<>(Cautions.ALL);
+        footer.add("Lanetide " + ProgramVersion.text() + ", " + scenario.fileName() + ", seed " + scenario.seed()
+                + ", scenario " + scenario.sha256().substring(0, 16) + ".");
+        StringOutput html = new StringOutput();
+        engine.render(
+                template,
+                new SheetModel(
+                        title,
+                        scenario.event().name(),
+                        paper.toString(),
+                        ProgramFiles.text("/lanetide/cli/sheets/sheet.css"),
+                        parts,
+                        footer),
+                html);
+        return html.toString();
+    }
+}

@@ -1,0 +1,84 @@
+package lanetide.cli.simulate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import lanetide.cli.report.Figures;
+import lanetide.cli.report.OilUnits;
+import lanetide.squads.result.LaneState;
+
+/** Tables about lanes, as text answers and pages show them: rows of cells, the first of them the head. */
+public final class LaneTables {
+    private final OilUnits units;
+
+    /**
+     * Tables in some units.
+     *
+     * @param units units of oil
+     */
+    public LaneTables(OilUnits units) {
+        this.units = units;
+    }
+
+    /** The oil of a squad's lanes game by game, means over the lanes. */
+    public List<List<String>> oil(SquadLanes squad) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("After", "Volume mL", "Heads " + units.shortName(), "Most worn board", "Past the end mL"));
+        for (int game : squad.games()) {
+            rows.add(List.of(
+                    name(game),
+                    Figures.fixed(squad.mean(game, LaneState::volumeMl), 1),
+                    units.film(squad.mean(game, LaneState::headUnits)),
+                    units.film(squad.mean(game, LaneState::headUnitsLow)),
+                    Figures.fixed(squad.mean(game, LaneState::carrydownMl), 2)));
+        }
+        return rows;
+    }
+
+    /** The middle windows over a squad's lanes: a row for each style and hand, a column for each game. */
+    public static List<List<String>> windows(SquadLanes squad, List<Integer> games) {
+        List<List<String>> rows = new ArrayList<>();
+        List<String> head = new ArrayList<>(List.of("Exit board"));
+        games.forEach(game -> head.add(game == 0 ? "start" : "game " + game));
+        rows.add(head);
+        for (SquadLanes.Kind kind : squad.kinds()) {
+            List<String> row = new ArrayList<>(List.of(kind.words()));
+            games.forEach(game -> row.add(span(squad.window(game, kind))));
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    /** Every lane when each squad has left: a row for each lane, three columns for each squad. */
+    public List<List<String>> laneByLane(List<SquadLanes> squads) {
+        TreeMap<Integer, List<String>> byLane = new TreeMap<>();
+        List<String> head = new ArrayList<>(List.of("Lane"));
+        for (SquadLanes squad : squads) {
+            head.addAll(List.of(squad.squad() + ": mL", "worn board", "past mL"));
+            for (LaneState state : squad.atTheEnd()) {
+                byLane.computeIfAbsent(state.lane(), lane -> new ArrayList<>(List.of(String.valueOf(lane))))
+                        .addAll(List.of(
+                                Figures.fixed(state.volumeMl(), 1),
+                                units.film(state.headUnitsLow()),
+                                Figures.fixed(state.carrydownMl(), 2)));
+            }
+        }
+        List<List<String>> rows = new ArrayList<>(List.of(head));
+        rows.addAll(byLane.values());
+        return rows;
+    }
+
+    /** What a game's column or row is called. */
+    public static String name(int game) {
+        return game == 0 ? "as found" : "game " + game;
+    }
+
+    private static String span(SquadLanes.Window window) {
+        if (!window.exists()) {
+            return "-";
+        }
+        String low = Figures.fixed(window.low(), 0);
+        String high = Figures.fixed(window.high(), 0);
+        return low.equals(high) ? low : low + "-" + high;
+    }
+}

@@ -1,0 +1,200 @@
+package lanetide.cli.simulate;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import lanetide.cli.report.ConstantName;
+import lanetide.cli.report.JsonAnswer;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.TimeOfDay;
+import lanetide.des.stats.ConfidenceInterval;
+import lanetide.oilflow.film.OilAccount;
+import lanetide.squads.result.BowlerResult;
+import lanetide.squads.result.LaneState;
+import lanetide.squads.result.LaneStop;
+import lanetide.squads.result.PaceKept;
+import lanetide.squads.result.SquadResult;
+import lanetide.squads.result.StyleWindow;
+import lanetide.squads.result.WaitCause;
+import lanetide.squads.study.Precision;
+import lanetide.squads.study.SquadStatistics;
+import lanetide.squads.study.StudyResult;
+import lanetide.squads.study.TimeSpread;
+import lanetide.squads.study.TimetableStatistics;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What {@code simulate} answers, for programs. */
+public final class SimulateJson {
+    private SimulateJson() {}
+
+    /**
+     * Writes the answer.
+     *
+     * @param reading the scenario as it was read, without errors
+     * @param study what came of playing it
+     * @return the JSON text
+     */
+    public static String write(Reading reading, StudyResult study) {
+        return JsonAnswer.write(tree(reading, study));
+    }
+
+    /**
+     * The answer, to stand in something larger.
+     *
+     * @param reading the scenario as it was read, without errors
+     * @param study what came of playing it
+     * @return the JSON object
+     */
+    public static ObjectNode tree(Reading reading, StudyResult study) {
+        Scenario scenario = reading.scenario().orElseThrow();
+        ObjectNode answer = JsonAnswer.opening(reading);
+        answer.put("replications", study.replications());
+        answer.put("shots", study.first().shots());
+        JsonAnswer.put(answer, "untilHalfWidth", study.precision(), SimulateJson::precision);
+        squads(answer.putArray("squads"), study);
+        timetable(answer.putArray("timetable"), study.timetable());
+        stops(answer.putArray("stops"), study.first().stops());
+        lanes(answer.putArray("lanes"), study.first().lanes());
+        oil(answer.putObject("oil"), study.first().oil());
+        JsonAnswer.putAssumptions(answer, scenario.assumptions());
+        JsonAnswer.putCautions(answer);
+        return answer;
+    }
+
+    private static void squads(ArrayNode squads, StudyResult study) {
+        for (int i = 0; i < study.squads().size(); i++) {
+            SquadStatistics statistics = study.squads().get(i);
+            SquadResult first = study.first().squads().get(i);
+            ObjectNode node = squads.addObject();
+            node.put("id", statistics.squad());
+            node.put("start", TimeOfDay.write(first.startMs()));
+            node.put("end", TimeOfDay.write(first.endMs()));
+            node.put("earliestEnd", TimeOfDay.write(statistics.earliestEndMs()));
+            node.put("latestEnd", TimeOfDay.write(statistics.latestEndMs()));
+            node.put("games", statistics.meanByGame().size());
+            node.put("bowlers", first.bowlers().size());
+            results(node.putArray("results"), first);
+            JsonAnswer.put(node, "meanScore", statistics.meanScore(), 2);
+            JsonAnswer.put(node, "meanScoreCi95", statistics.meanScoreCi95(), SimulateJson::interval);
+            ArrayNode byGame = node.putArray("meanScoreByGame");
+            statistics.meanByGame().forEach(mean -> byGame.add(JsonAnswer.rounded(mean, 2)));
+            pace(node, statistics.pace());
+        }
+    }
+
+    /** One node a bowler, with the score sheet of each game. */
+    private static void results(ArrayNode results, SquadResult squad) {
+        for (BowlerResult bowler : squad.bowlers()) {
+            ObjectNode node = results.addObject();
+            node.put("id", bowler.bowler().id());
+            node.put("group", bowler.group());
+            node.put("level", bowler.bowler().level().id());
+            node.put("handicapPins", bowler.bowler().handicapPins());
+            bowler.scores().forEach(node.putArray("scores")::add);
+            bowler.sheets().forEach(node.putArray("sheets")::add);
+            node.put("ballChanges", bowler.ballChanges());
+        }
+    }
+
+    private static void precision(ObjectNode node, Precision precision) {
+        JsonAnswer.put(node, "wantedPins", precision.wantedPins(), 3);
+        JsonAnswer.put(node, "reachedPins", precision.reachedPins(), 3);
+        node.put("met", precision.met());
+        node.put("projectedReplications", precision.projected());
+    }
+
+    private static void stops(ArrayNode stops, List<LaneStop> all) {
+        for (LaneStop stop : all) {
+            ObjectNode node = stops.addObject();
+            node.put("lane", stop.lane());
+            node.put("kind", ConstantName.of(stop.kind()));
+            node.put("start", TimeOfDay.write(stop.startMs()));
+            node.put("end", TimeOfDay.write(stop.endMs()));
+        }
+    }
+
+    private static void pace(ObjectNode node, PaceKept pace) {
+        JsonAnswer.put(node, "paceMinutesPerBowlerGame", pace.minutesPerBowlerGame(), 3);
+        ObjectNode waited = node.putObject("waitedMinutesPerBowlerGame");
+        for (WaitCause cause : WaitCause.values()) {
+            JsonAnswer.put(waited, camelCase(cause), pace.minutesWaited(cause), 3);
+        }
+    }
+
+    private static String camelCase(WaitCause cause) {
+        String[] words = ConstantName.of(cause).split("_", -1);
+        StringBuilder name = new StringBuilder(words[0]);
+        for (int i = 1; i < words.length; i++) {
+            name.append(words[i].substring(0, 1).toUpperCase(Locale.ROOT)).append(words[i].substring(1));
+        }
+        return name.toString();
+    }
+
+    private static void interval(ObjectNode node, ConfidenceInterval interval) {
+        JsonAnswer.put(node, "low", interval.low(), 2);
+        JsonAnswer.put(node, "high", interval.high(), 2);
+    }
+
+    private static void timetable(ArrayNode timetable, List<TimetableStatistics> entries) {
+        for (TimetableStatistics entry : entries) {
+            ObjectNode node = timetable.addObject();
+            node.put("squad", entry.squad());
+            node.put("what", ConstantName.of(entry.what()));
+            node.put("game", entry.game());
+            time(node, "start", entry.start());
+            time(node, "end", entry.end());
+        }
+    }
+
+    private static void time(ObjectNode node, String field, TimeSpread time) {
+        node.put(field, TimeOfDay.write(time.meanMs()));
+        ObjectNode range = node.putObject(field + "Range90");
+        range.put("low", TimeOfDay.write(time.lowMs()));
+        range.put("high", TimeOfDay.write(time.highMs()));
+    }
+
+    private static void lanes(ArrayNode lanes, List<LaneState> states) {
+        Map<Integer, List<LaneState>> byLane =
+                states.stream().collect(Collectors.groupingBy(LaneState::lane, TreeMap::new, Collectors.toList()));
+        byLane.forEach((lane, games) -> {
+            ObjectNode node = lanes.addObject();
+            node.put("lane", lane);
+            ArrayNode list = node.putArray("games");
+            games.forEach(game -> game(list.addObject(), game));
+        });
+    }
+
+    private static void game(ObjectNode node, LaneState state) {
+        node.put("squad", state.squad());
+        node.put("afterGame", state.afterGame());
+        node.put("gamesOnOil", state.gamesOnOil());
+        JsonAnswer.put(node, "volumeMl", state.volumeMl(), 3);
+        JsonAnswer.put(node, "headUnits", state.headUnits(), 2);
+        JsonAnswer.put(node, "headUnitsLow", state.headUnitsLow(), 2);
+        JsonAnswer.put(node, "carrydownMl", state.carrydownMl(), 4);
+        ArrayNode windows = node.putArray("windows");
+        for (StyleWindow window : state.windows()) {
+            ObjectNode entry = windows.addObject();
+            entry.put("style", window.style());
+            entry.put("hand", ConstantName.of(window.hand()));
+            JsonAnswer.put(entry, "low", window.low(), 2);
+            JsonAnswer.put(entry, "high", window.high(), 2);
+            JsonAnswer.put(entry, "best", window.best(), 2);
+        }
+    }
+
+    private static void oil(ObjectNode node, OilAccount oil) {
+        JsonAnswer.put(node, "appliedMl", oil.appliedMl(), 3);
+        JsonAnswer.put(node, "onLanesMl", oil.onLanesMl(), 3);
+        JsonAnswer.put(node, "onBallsMl", oil.onBallsMl(), 3);
+        JsonAnswer.put(node, "absorbedMl", oil.absorbedMl(), 3);
+        JsonAnswer.put(node, "wipedMl", oil.wipedMl(), 3);
+        JsonAnswer.put(node, "strippedMl", oil.strippedMl(), 3);
+        // Not rounded: what matters is how small it is.
+        node.put("relativeError", oil.relativeError());
+    }
+}

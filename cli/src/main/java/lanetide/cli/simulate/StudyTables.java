@@ -1,0 +1,151 @@
+package lanetide.cli.simulate;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import lanetide.cli.report.ConstantName;
+import lanetide.cli.report.Figures;
+import lanetide.cli.scenario.TimeOfDay;
+import lanetide.des.stats.ConfidenceInterval;
+import lanetide.oilflow.film.OilAccount;
+import lanetide.squads.result.WaitCause;
+import lanetide.squads.study.SquadStatistics;
+import lanetide.squads.study.StudyResult;
+import lanetide.squads.study.TimeSpread;
+import lanetide.squads.study.TimetableStatistics;
+
+/** Tables about a whole event, as text answers and pages show them: rows of cells, the first of them the head. */
+public final class StudyTables {
+    /** Relative error up to which the oil account counts as closed. */
+    private static final double CLOSED = 1e-9;
+
+    /** What the columns of {@link #pace} mean. */
+    public static final String PACE_WORDS =
+            "A lane stands still for a neighbour on the approach (lane courtesy); for a partner who still bowls on the other"
+                    + " lane of the pair; for the group or the squad before that is still there; for a fault; for lane"
+                    + " machines. Only causes that occurred are shown.";
+
+    private StudyTables() {}
+
+    /** What happens when: mean times and, for several playings, between which nine of ten lie. */
+    public static List<List<String>> timetable(StudyResult study) {
+        boolean several = study.replications() > 1;
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(
+                several
+                        ? List.of("Squad", "What", "From", "between", "To", "between")
+                        : List.of("Squad", "What", "From", "To"));
+        for (TimetableStatistics entry : study.timetable()) {
+            List<String> row = new ArrayList<>(List.of(entry.squad(), what(entry)));
+            row.addAll(several ? spread(entry.start()) : mean(entry.start()));
+            row.addAll(several ? spread(entry.end()) : mean(entry.end()));
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private static List<String> mean(TimeSpread time) {
+        return List.of(TimeOfDay.write(time.meanMs()));
+    }
+
+    /** A dash where the time is sure to the minute. */
+    private static List<String> spread(TimeSpread time) {
+        String low = TimeOfDay.write(time.lowMs());
+        String high = TimeOfDay.write(time.highMs());
+        return List.of(TimeOfDay.write(time.meanMs()), low.equals(high) ? "-" : low + " and " + high);
+    }
+
+    /** How fast squads bowl, and how long lanes stood still for each cause that occurred. */
+    public static List<List<String>> pace(StudyResult study) {
+        List<WaitCause> causes = Arrays.stream(WaitCause.values())
+                .filter(cause -> study.squads().stream()
+                        .anyMatch(squad -> squad.pace().waitedMs().containsKey(cause)))
+                .toList();
+        List<List<String>> rows = new ArrayList<>();
+        List<String> head = new ArrayList<>(List.of("Squad", "Pace"));
+        causes.forEach(cause -> head.add(ConstantName.of(cause).replace('_', ' ')));
+        rows.add(head);
+        for (SquadStatistics squad : study.squads()) {
+            List<String> row = new ArrayList<>(
+                    List.of(squad.squad(), Figures.fixed(squad.pace().minutesPerBowlerGame(), 2)));
+            causes.forEach(cause -> row.add(Figures.fixed(squad.pace().minutesWaited(cause), 2)));
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    /** When a squad is done over all playings, in a sentence. */
+    public static String ends(SquadStatistics squad) {
+        return "Squad " + squad.squad() + " was done " + when(squad) + " in all playings.";
+    }
+
+    /** When all squads were done, in one sentence. */
+    public static String allEnds(StudyResult study) {
+        if (study.squads().size() == 1) {
+            return ends(study.squads().get(0));
+        }
+        String squads = study.squads().stream()
+                .map(squad -> squad.squad() + " " + when(squad))
+                .collect(Collectors.joining("; "));
+        return "Squads were done in all playings: " + squads + ".";
+    }
+
+    private static String when(SquadStatistics squad) {
+        String earliest = TimeOfDay.write(squad.earliestEndMs());
+        String latest = TimeOfDay.write(squad.latestEndMs());
+        return earliest.equals(latest) ? "at " + earliest : "between " + earliest + " and " + latest;
+    }
+
+    /** What squads score. */
+    public static List<List<String>> scores(StudyResult study) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Squad", "Mean", "95 % interval"));
+        for (SquadStatistics squad : study.squads()) {
+            rows.add(List.of(
+                    squad.squad(),
+                    Figures.fixed(squad.meanScore(), 1),
+                    squad.meanScoreCi95().map(StudyTables::words).orElse("not known from one playing")));
+        }
+        return rows;
+    }
+
+    /** Where the oil went. */
+    public static List<List<String>> oil(OilAccount oil) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("", "mL", "share"));
+        entry(rows, "laid by the lane machines", oil.appliedMl(), oil);
+        entry(rows, "still on the lanes", oil.onLanesMl(), oil);
+        entry(rows, "wiped off balls", oil.wipedMl(), oil);
+        entry(rows, "taken in by ball covers", oil.absorbedMl(), oil);
+        entry(rows, "on balls", oil.onBallsMl(), oil);
+        entry(rows, "cleaned off the lanes", oil.strippedMl(), oil);
+        return rows;
+    }
+
+    /** Whether the oil account closes, in a sentence. */
+    public static String oilCloses(OilAccount oil) {
+        return oil.relativeError() <= CLOSED
+                ? "Every millilitre laid is found again, to one part in a thousand million."
+                : "Of what was laid, " + Figures.plain(100 * oil.relativeError(), 9)
+                        + " % is not found again: do not rely on this answer, and please report it.";
+    }
+
+    /** What an entry of the timetable is called. */
+    static String what(TimetableStatistics entry) {
+        return switch (entry.what()) {
+            case CONDITIONING -> "lanes made ready";
+            case PRACTICE -> "practice";
+            case GAME -> "game " + entry.game();
+            case BREAK -> "break " + entry.game();
+        };
+    }
+
+    private static String words(ConfidenceInterval interval) {
+        return Figures.fixed(interval.low(), 1) + " to " + Figures.fixed(interval.high(), 1);
+    }
+
+    private static void entry(List<List<String>> rows, String what, double ml, OilAccount oil) {
+        rows.add(List.of(what, Figures.fixed(ml, 1), Figures.fixed(100 * ml / oil.appliedMl(), 1) + " %"));
+    }
+}
