@@ -39,6 +39,7 @@ class ArchitectureTest {
                     .or(resideInAPackage("tools.jackson.."))
                     .or(resideInAPackage("gg.jte.."))
                     .or(resideInAPackage("biweekly.."))
+                    .or(resideInAPackage("org.jgrapht.."))
                     .or(resideInAPackage("org.apache.commons.math3.stat..")));
 
     @ArchTest

@@ -22,8 +22,8 @@ public final class CompareCsv {
         return CsvRows.table(HEAD, rows -> {
             for (Difference difference : differences) {
                 rows.row(
-                        difference.quantity(),
-                        difference.unit(),
+                        CompareWords.quantity(difference),
+                        CompareWords.unit(difference),
                         Figures.fixed(difference.a(), 4),
                         Figures.fixed(difference.b(), 4),
                         Figures.fixed(difference.difference(), 4),

@@ -32,8 +32,8 @@ public final class CompareJson {
     }
 
     private static void difference(ObjectNode node, Difference difference) {
-        node.put("quantity", difference.quantity());
-        node.put("unit", difference.unit());
+        node.put("quantity", CompareWords.quantity(difference));
+        node.put("unit", CompareWords.unit(difference));
         JsonAnswer.put(node, "a", difference.a(), 4);
         JsonAnswer.put(node, "b", difference.b(), 4);
         JsonAnswer.put(node, "difference", difference.difference(), 4);

@@ -47,10 +47,11 @@ public final class CompareText {
             return;
         }
         page.line("What really differs, B against A:");
-        real.forEach(difference -> page.item(difference.quantity() + ": " + EffectWords.signed(difference.difference())
-                + " " + difference.unit() + " (95 % interval "
-                + EffectWords.signed(difference.ci95().low()) + " to "
-                + EffectWords.signed(difference.ci95().high()) + ")."));
+        real.forEach(difference ->
+                page.item(CompareWords.quantity(difference) + ": " + EffectWords.signed(difference.difference())
+                        + " " + CompareWords.unit(difference) + " (95 % interval "
+                        + EffectWords.signed(difference.ci95().low()) + " to "
+                        + EffectWords.signed(difference.ci95().high()) + ")."));
     }
 
     private static List<String> lines(Scenario scenario, boolean metric) {
@@ -82,7 +83,7 @@ public final class CompareText {
         rows.add(List.of("", "A", "B", "B less A", "95 % interval", "real"));
         for (Difference difference : differences) {
             rows.add(List.of(
-                    difference.quantity() + ", " + difference.unit(),
+                    CompareWords.quantity(difference) + ", " + CompareWords.unit(difference),
                     Figures.fixed(difference.a(), 1),
                     Figures.fixed(difference.b(), 1),
                     Figures.fixed(difference.difference(), 2),

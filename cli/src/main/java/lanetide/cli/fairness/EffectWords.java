@@ -2,9 +2,9 @@ package lanetide.cli.fairness;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.Figures;
+import lanetide.cli.words.English;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.Evenness;
@@ -44,7 +44,7 @@ public final class EffectWords {
 
     /** The same as a sentence. */
     public static String sentence(Effect effect) {
-        return capital(inWords(effect)) + ".";
+        return English.capital(inWords(effect)) + ".";
     }
 
     /** Those to whom an event is not fair, the worst off first. */
@@ -53,10 +53,6 @@ public final class EffectWords {
                 .filter(effect -> effect.verdict() == Verdict.UNFAIR)
                 .sorted(Comparator.comparingDouble(Effect::advantagePins))
                 .toList();
-    }
-
-    public static String capital(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     public static String interval(Effect effect) {

@@ -67,7 +67,7 @@ public final class FairnessJson {
         ArrayNode reasons = answer.putArray("reasons");
         result.reasons()
                 .forEach(
-                        reason -> reasons.addObject().put("code", reason.code()).put("text", reason.text()));
+                        reason -> reasons.addObject().put("code", reason.code()).put("text", ReasonWords.of(reason)));
         ArrayNode changes = answer.putArray("remedies");
         remedies.forEach(remedy -> remedy(changes.addObject(), remedy));
         JsonAnswer.putAssumptions(answer, scenario.assumptions());
@@ -106,7 +106,8 @@ public final class FairnessJson {
     }
 
     private static void remedy(ObjectNode node, Remedy remedy) {
-        node.put("change", remedy.change());
+        node.put("kind", RemedyWords.kind(remedy.change()));
+        node.put("change", RemedyWords.of(remedy.change()));
         JsonAnswer.put(node, "expectedSpreadPins", remedy.spreadPins(), 3);
         JsonAnswer.put(node, "gainPins", remedy.gainPins(), 3);
         JsonAnswer.put(node, "gainErrorPins", remedy.gainErrorPins(), 3);

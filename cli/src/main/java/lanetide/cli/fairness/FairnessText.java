@@ -67,7 +67,7 @@ public final class FairnessText {
         result.evenness().ifPresent(this::evenness);
         if (!result.reasons().isEmpty()) {
             page.heading("What goes with it");
-            result.reasons().forEach(reason -> page.item(reason.text()));
+            result.reasons().forEach(reason -> page.item(ReasonWords.of(reason)));
         }
         if (!remedies.isEmpty()) {
             remedies();

@@ -34,7 +34,7 @@ public final class RemedyTable {
         rows.add(List.of("change", "", "pins", "less", "+-", "later min", "more " + currency));
         for (Remedy remedy : remedies) {
             rows.add(List.of(
-                    remedy.change(),
+                    RemedyWords.of(remedy.change()),
                     remedy.isChoice() ? "*" : "",
                     Figures.fixed(remedy.spreadPins(), 1),
                     EffectWords.signed(remedy.gainPins()),

@@ -6,13 +6,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import lanetide.cli.fairness.EffectWords;
+import lanetide.cli.fairness.ReasonWords;
 import lanetide.cli.fairness.RemedyTable;
+import lanetide.cli.fairness.RemedyWords;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Table;
+import lanetide.cli.words.English;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.FairnessResult;
-import lanetide.squads.fairness.Reason;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.Verdict;
 
@@ -35,7 +37,7 @@ final class FairnessSection {
                 verdict(result),
                 EffectWords.unfair(result).stream().map(EffectWords::sentence).toList(),
                 result.evenness().map(EffectWords::evenness).orElse(List.of()),
-                result.reasons().stream().map(Reason::text).toList(),
+                result.reasons().stream().map(ReasonWords::of).toList(),
                 tables,
                 remedies.isEmpty()
                         ? Optional.empty()
@@ -84,7 +86,7 @@ final class FairnessSection {
                 .filter(remedy -> remedy.gainPins() >= most.gainPins() - most.gainErrorPins())
                 .min(Comparator.comparingDouble(Remedy::extraCost).thenComparingDouble(Remedy::extraMinutes))
                 .orElse(most);
-        return "What would mend it, of what was tried: " + least.change()
+        return "What would mend it, of what was tried: " + RemedyWords.of(least.change())
                 + ". From the worst to the best placed group it is then "
                 + Figures.fixed(least.gainPins(), 1) + " pins a game less (standard error "
                 + Figures.fixed(least.gainErrorPins(), 1) + "), for " + EffectWords.signed(least.extraMinutes(), 0)
@@ -94,8 +96,8 @@ final class FairnessSection {
 
     private static List<List<String>> rows(FairnessResult result, EffectKind kind) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of(
-                EffectWords.capital(EffectWords.kind(kind)), "Bowlers", "Pins a game", "90 % interval", "Verdict"));
+        rows.add(
+                List.of(English.capital(EffectWords.kind(kind)), "Bowlers", "Pins a game", "90 % interval", "Verdict"));
         result.effects().stream()
                 .filter(effect -> effect.kind() == kind)
                 .forEach(effect -> rows.add(List.of(

@@ -5,9 +5,10 @@ import java.util.List;
 import lanetide.cli.report.Table;
 import lanetide.cli.scenario.RotationDesigns;
 import lanetide.cli.scenario.Scenario;
-import lanetide.squads.rotation.RotationCheck;
+import lanetide.cli.words.DesignWords;
+import lanetide.cli.words.FindingWords;
 import lanetide.squads.rotation.RotationFinding;
-import lanetide.squads.rotation.RotationNames;
+import lanetide.squads.rotation.RotationReport;
 
 /** Who bowls where, plan by plan. */
 final class RotationSection {
@@ -22,7 +23,7 @@ final class RotationSection {
             squads.add(plan(plans.get(i), "rotation-" + (i + 1)));
         }
         return new PageModel.Rotations(
-                RotationDesigns.describe(scenario.design(), scenario.event().centre()), squads);
+                DesignWords.describe(scenario.design(), scenario.event().centre()), squads);
     }
 
     private static PageModel.SquadRotation plan(RotationPlan plan, String id) {
@@ -44,14 +45,12 @@ final class RotationSection {
     }
 
     private static List<String> findings(RotationPlan plan) {
-        RotationNames names = new RotationNames(
+        FindingWords words = new FindingWords(
                 group -> "group " + plan.groups().get(group),
                 pair -> "pair " + plan.pairs().get(pair));
-        List<RotationFinding> all = RotationCheck.of(plan.rotation()).findings();
-        List<String> sentences = new ArrayList<>(all.stream()
-                .limit(MOST_FINDINGS)
-                .map(finding -> finding.sentence(names))
-                .toList());
+        List<RotationFinding> all = RotationReport.of(plan.rotation()).findings();
+        List<String> sentences = new ArrayList<>(
+                all.stream().limit(MOST_FINDINGS).map(words::sentence).toList());
         if (all.size() > MOST_FINDINGS) {
             sentences.add("And " + (all.size() - MOST_FINDINGS) + " more of this kind.");
         }

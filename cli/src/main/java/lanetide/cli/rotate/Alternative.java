@@ -2,7 +2,6 @@ package lanetide.cli.rotate;
 
 import lanetide.cli.scenario.RotationDesigns;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationCheck;
 import lanetide.squads.rotation.RotationReport;
 import lanetide.squads.rotation.check.Walk;
 import lanetide.squads.rotation.design.SearchObjective;
@@ -42,7 +41,7 @@ public record Alternative(
                 label,
                 description,
                 rotation,
-                RotationCheck.of(rotation),
+                RotationReport.of(rotation),
                 Walk.of(rotation, pairs.leftLanes()),
                 objective.cost(inner));
     }

@@ -10,7 +10,6 @@ import lanetide.cli.scenario.TimeOfDay;
 import lanetide.squads.change.Change;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Sessions;
-import lanetide.squads.rotation.RotationCheck;
 import lanetide.squads.rotation.RotationReport;
 import lanetide.squads.rotation.check.WearExposure;
 
@@ -138,14 +137,14 @@ final class ChangeWords {
 
     private static int index(Event event) {
         return event.rotations().stream()
-                .map(RotationCheck::of)
+                .map(RotationReport::of)
                 .mapToInt(RotationReport::carryOverIndex)
                 .sum();
     }
 
     private static int repeats(Event event) {
         return event.rotations().stream()
-                .map(RotationCheck::of)
+                .map(RotationReport::of)
                 .mapToInt(report -> report.repeatedVisits().size())
                 .sum();
     }

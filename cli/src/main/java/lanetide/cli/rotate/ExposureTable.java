@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
+import lanetide.cli.words.English;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.check.GroupExposure;
@@ -18,7 +19,7 @@ final class ExposureTable {
     static void add(Page page, Event event, WearExposure wear) {
         int longest = wear.longestOiling();
         page.heading("Lanes met: games of a group on fresh, middle and worn lanes (thirds of an oiling of "
-                + RotateWords.count(longest, "game") + ")");
+                + English.count(longest, "game") + ")");
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Squad", "Fresh", "Middle", "Worn", "Games since oiling, mean"));
         for (Squad squad : event.squads()) {

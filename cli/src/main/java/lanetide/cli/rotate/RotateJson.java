@@ -116,7 +116,7 @@ public final class RotateJson {
                 JsonAnswer.put(search, "startCost", found.startCost(), 6);
                 JsonAnswer.put(search, "cost", found.cost(), 6);
                 search.put("tries", found.tries());
-                search.put("stoppedBecause", found.reason().words());
+                search.put("stoppedBecause", RotateWords.reason(found.reason()));
             });
         }
     }

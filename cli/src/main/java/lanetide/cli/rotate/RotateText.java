@@ -12,7 +12,6 @@ import lanetide.cli.report.Page;
 import lanetide.cli.scenario.RotationDesigns;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.check.StructuralCheck;
 import lanetide.squads.rotation.design.SearchObjective;
 
 /** What {@code rotate} answers, for people: the verdict first, then who bowls where, the checks, the alternatives. */
@@ -116,7 +115,7 @@ public final class RotateText {
         squad.checks().forEach(this::check);
     }
 
-    private void check(StructuralCheck check) {
+    private void check(CheckLine check) {
         String outcome = switch (check.outcome()) {
             case HOLDS -> "Good. ";
             case FAILS -> "Bad. ";

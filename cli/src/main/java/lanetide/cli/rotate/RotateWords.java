@@ -1,5 +1,7 @@
 package lanetide.cli.rotate;
 
+import static lanetide.cli.words.English.count;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +11,7 @@ import lanetide.squads.rotation.CarryOver;
 import lanetide.squads.rotation.RepeatedVisit;
 import lanetide.squads.rotation.RotationReport;
 import lanetide.squads.rotation.design.SearchResult;
+import lanetide.squads.rotation.design.StopReason;
 
 /** The verdict on a rotation in sentences that can be read aloud. */
 final class RotateWords {
@@ -93,10 +96,16 @@ final class RotateWords {
         return "The search began with `"
                 + RotationDesigns.labelOf(found.start()).words() + "`, tried " + found.tries()
                 + " exchanges and brought the figure " + gain + ". It stopped because "
-                + found.reason().words() + ".";
+                + reason(found.reason()) + ".";
     }
 
-    static String count(int number, String what) {
-        return number + " " + what + (number == 1 ? "" : "s");
+    /** Why a search ended, to follow "The search stopped because". */
+    static String reason(StopReason reason) {
+        return switch (reason) {
+            case PERFECT -> "nothing better exists under this objective";
+            case NO_IMPROVEMENT -> "a whole round of tries found nothing better; that is no proof that there is none";
+            case TRIES_USED -> "all tries are used; more of them might find something better";
+            case NOTHING_TO_CHANGE -> "there is nothing to exchange";
+        };
     }
 }

@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import lanetide.cli.scenario.RotationDesigns;
+import lanetide.cli.words.DesignWords;
+import lanetide.cli.words.FindingWords;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Sessions;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationNames;
 import lanetide.squads.rotation.check.EventChecks;
 import lanetide.squads.rotation.check.RotationChecks;
-import lanetide.squads.rotation.check.StructuralCheck;
 import lanetide.squads.rotation.check.WearExposure;
 import lanetide.squads.rotation.design.Classics;
 import lanetide.squads.rotation.design.RotationDesign;
@@ -38,7 +38,7 @@ public record RotationAnswer(
         RotationNote note,
         PairRow pairs,
         List<SquadRotation> squads,
-        List<StructuralCheck> checks,
+        List<CheckLine> checks,
         WearExposure wear,
         SearchObjective objective) {
     /** Copies the lists. */
@@ -63,14 +63,8 @@ public record RotationAnswer(
         for (List<Integer> alike : alike(event)) {
             squads.add(squad(event, alike, note, pairs, objective, search.map(order -> order.after(squads.size()))));
         }
-        return new RotationAnswer(
-                event,
-                note,
-                pairs,
-                squads,
-                EventChecks.of(Sessions.of(event)),
-                WearExposure.of(Sessions.of(event)),
-                objective);
+        EventChecks checks = EventChecks.of(Sessions.of(event));
+        return new RotationAnswer(event, note, pairs, squads, EventCheckWords.of(checks), checks.exposure(), objective);
     }
 
     /**
@@ -115,8 +109,8 @@ public record RotationAnswer(
         Squad first = event.squads().get(alike.get(0));
         Rotation rotation = event.rotations().get(alike.get(0));
         PairRow pairs = row.usedBy(rotation);
-        RotationNames names =
-                new RotationNames(group -> "group " + first.groups().get(group).id(), pairs::name);
+        FindingWords names =
+                new FindingWords(group -> "group " + first.groups().get(group).id(), pairs::name);
         Alternative planned =
                 Alternative.of(note.label(), note.description(), pairs.overUsed(rotation), pairs, objective);
         Classics.Choice classics = Classics.of(rotation.groups(), pairs.inUse(), rotation.games());
@@ -140,7 +134,7 @@ public record RotationAnswer(
                 first.groups(),
                 pairs,
                 planned,
-                RotationChecks.of(rotation, pairs.leftLanes(), pairs.inUse(), names),
+                RotationCheckWords.of(RotationChecks.of(rotation, pairs.leftLanes(), pairs.inUse()), names),
                 alternatives,
                 classics.refused(),
                 search);
@@ -154,7 +148,7 @@ public record RotationAnswer(
         for (Classics.Planned classic : classics.planned()) {
             Alternative other = Alternative.of(
                     RotationDesigns.labelOf(classic.design()),
-                    classic.design().describe(),
+                    DesignWords.describe(classic.design()),
                     classic.rotation(),
                     pairs,
                     objective);

@@ -4,6 +4,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import lanetide.cli.scenario.RotationDesigns;
+import lanetide.cli.words.DesignWords;
 import lanetide.squads.model.Centre;
 import lanetide.squads.rotation.design.RotationDesign;
 
@@ -30,7 +31,7 @@ public record RotationNote(RotationDesigns.Label label, String description, Set<
     public static RotationNote of(RotationDesign design, Centre centre) {
         return new RotationNote(
                 RotationDesigns.labelOf(design),
-                RotationDesigns.describe(design, centre),
+                DesignWords.describe(design, centre),
                 centre.spare().stream().map(centre.pairs()::indexOf).collect(Collectors.toSet()));
     }
 

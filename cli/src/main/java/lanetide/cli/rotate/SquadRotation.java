@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lanetide.squads.model.Group;
-import lanetide.squads.rotation.check.StructuralCheck;
 import lanetide.squads.rotation.design.Classics;
 import lanetide.squads.rotation.design.SearchResult;
 
@@ -26,7 +25,7 @@ public record SquadRotation(
         List<Group> groups,
         PairRow pairs,
         Alternative planned,
-        List<StructuralCheck> checks,
+        List<CheckLine> checks,
         List<Alternative> alternatives,
         List<Classics.Refused> refused,
         Optional<SearchResult> search) {

@@ -10,10 +10,8 @@ import lanetide.squads.model.Event;
 import lanetide.squads.rotation.CarryOver;
 import lanetide.squads.rotation.RepeatedVisit;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationCheck;
 import lanetide.squads.rotation.RotationReport;
 import lanetide.squads.rotation.check.GroupExposure;
-import lanetide.squads.rotation.check.StructuralCheck;
 import lanetide.squads.rotation.check.Walk;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -25,7 +23,8 @@ public final class StructureJson {
     /** The checks of all squads together: repeats and indices added up, the range of predecessors, the mean walk. */
     public static void checks(ObjectNode node, Event event) {
         List<Rotation> rotations = event.rotations();
-        List<RotationReport> reports = rotations.stream().map(RotationCheck::of).toList();
+        List<RotationReport> reports =
+                rotations.stream().map(RotationReport::of).toList();
         node.put("isPermutation", reports.stream().allMatch(RotationReport::isPermutation));
         ArrayNode repeats = node.putArray("repeatedVisits");
         for (int i = 0; i < reports.size(); i++) {
@@ -61,8 +60,8 @@ public final class StructureJson {
                 1);
     }
 
-    static void named(ArrayNode array, Collection<StructuralCheck> checks) {
-        for (StructuralCheck check : checks) {
+    static void named(ArrayNode array, Collection<CheckLine> checks) {
+        for (CheckLine check : checks) {
             ObjectNode node = array.addObject();
             node.put("code", check.code());
             node.put("outcome", ConstantName.of(check.outcome()));

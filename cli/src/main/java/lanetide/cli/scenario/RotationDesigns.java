@@ -4,8 +4,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import lanetide.squads.model.Centre;
-import lanetide.squads.model.LanePair;
 import lanetide.squads.rotation.design.Counter;
 import lanetide.squads.rotation.design.Explicit;
 import lanetide.squads.rotation.design.Patterson;
@@ -123,20 +121,6 @@ public final class RotationDesigns {
             return new Label("apart", counter.step(), 0);
         }
         return new Label(plainName(design), 0, 0);
-    }
-
-    /**
-     * A design in words, with the pairs it leaves free.
-     *
-     * @param design a design
-     * @param centre the centre, for its spare pairs
-     * @return one or two sentences
-     */
-    public static String describe(RotationDesign design, Centre centre) {
-        List<String> spare = centre.spare().stream().map(LanePair::id).toList();
-        String pairs = String.join(", ", spare);
-        String kept = spare.size() == 1 ? " Pair " + pairs + " is kept spare." : " Pairs " + pairs + " are kept spare.";
-        return design.describe() + (spare.isEmpty() ? "" : kept);
     }
 
     private static String plainName(RotationDesign design) {

@@ -8,14 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import lanetide.cli.words.FindingWords;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.RepeatedVisit;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationCheck;
 import lanetide.squads.rotation.RotationFinding;
-import lanetide.squads.rotation.RotationNames;
 import lanetide.squads.rotation.RotationReport;
 
 /** Plans each squad's rotation, and says once why it cannot be had. */
@@ -58,7 +57,7 @@ final class RotationPlanner {
 
     private boolean comesBack(Rotation rotation, Squad squad, Centre centre) {
         int pairs = centre.rotationPairs().size();
-        Optional<RepeatedVisit> first = RotationCheck.of(rotation).firstRepeatedVisit();
+        Optional<RepeatedVisit> first = RotationReport.of(rotation).firstRepeatedVisit();
         first.ifPresent(visit -> say(
                 NoticeCode.ROTATION_REPEATS_FORBIDDEN,
                 squad,
@@ -66,7 +65,7 @@ final class RotationPlanner {
                         ? "Repeats are forbidden, but its " + rotation.games()
                                 + " games must be at most its pairs in use (" + pairs
                                 + ") for a rotation without any. Use more pairs or fewer games, or write `repeats: allowed`."
-                        : visit.sentence(names(squad, centre))
+                        : names(squad, centre).sentence(visit)
                                 + " Repeats must not be, as the scenario forbids them. Move by another number of pairs, or"
                                 + " try `balanced`."));
         return first.isPresent();
@@ -93,8 +92,8 @@ final class RotationPlanner {
 
     /** What a director should know of a rotation that can be played; squads with the same findings are not told twice. */
     private void remark(Rotation rotation, Squad squad, Centre centre) {
-        RotationReport report = RotationCheck.of(rotation);
-        RotationNames names = names(squad, centre);
+        RotationReport report = RotationReport.of(rotation);
+        FindingWords names = names(squad, centre);
         note(
                 NoticeCode.ROTATION_REPEATS_PAIRS,
                 report.repeatedVisits().stream()
@@ -111,8 +110,8 @@ final class RotationPlanner {
                 "A group then meets the oil of one other group only; `balanced` mixes them, and `rotate` compares.");
     }
 
-    private static RotationNames names(Squad squad, Centre centre) {
-        return new RotationNames(
+    private static FindingWords names(Squad squad, Centre centre) {
+        return new FindingWords(
                 group -> "group " + squad.groups().get(group).id(),
                 pair -> "pair " + centre.pairs().get(pair).id());
     }
@@ -121,7 +120,7 @@ final class RotationPlanner {
     private void note(
             NoticeCode code,
             List<? extends RotationFinding> findings,
-            RotationNames names,
+            FindingWords names,
             String others,
             String whatToTry) {
         if (findings.isEmpty()) {
@@ -129,7 +128,7 @@ final class RotationPlanner {
         }
         int rest = findings.size() - 1;
         String more = rest == 0 ? "" : " And " + rest + " " + others + ".";
-        String reason = findings.get(0).sentence(names) + more + " " + whatToTry;
+        String reason = names.sentence(findings.get(0)) + more + " " + whatToTry;
         sayOnce(code, reason, name -> name.isEmpty() ? "" : "The rotation is `" + name + "`. ");
     }
 

@@ -28,6 +28,15 @@ final class Changes {
     /** Tries of the search for a rotation: a second or so, as the change has to be played anyway. */
     private static final int TRIES = 200_000;
 
+    private static final RotationDesign BALANCED = new RowComplete();
+    private static final List<RotationDesign> DESIGNS = List.of(
+            BALANCED,
+            new Counter(1),
+            new Ring(1, 1),
+            new Ring(2, 1),
+            new Searched(SearchObjective.USUAL, 1, TRIES),
+            new Stay());
+
     private final Event event;
     private final Centre usable;
 
@@ -45,33 +54,29 @@ final class Changes {
                         .toList());
     }
 
-    /** A changed event and the change in words. */
-    record Change(String words, Event event) {}
+    /** A changed event and what is changed. */
+    record Change(RemedyChange what, Event event) {}
 
     List<Change> list() {
         Optional<Event> fresh = oiled(Conditioning.STRIP_AND_OIL);
         Optional<Event> reseeded = reseeded(event);
         List<Change> changes = new ArrayList<>();
-        rotated(event, new RowComplete()).ifPresent(add(changes, "balanced rotation"));
-        rotated(event, new Counter(1)).ifPresent(add(changes, "move 1 pair apart"));
-        rotated(event, new Ring(1, 1)).ifPresent(add(changes, "move 1 pair right"));
-        rotated(event, new Ring(2, 1)).ifPresent(add(changes, "move 2 pairs right"));
-        rotated(event, new Searched(SearchObjective.USUAL, 1, TRIES))
-                .ifPresent(add(changes, "rotation designed by search"));
-        rotated(event, new Stay()).ifPresent(add(changes, "stay on one pair"));
-        fresh.ifPresent(add(changes, "fresh oil for every squad"));
-        oiled(Conditioning.OIL_OVER).ifPresent(add(changes, "oil over before every later squad"));
-        reseeded.ifPresent(add(changes, "groups redrawn: styles and hands evenly"));
-        turnedRound().ifPresent(add(changes, "squads in reverse order"));
-        fresh.flatMap(oiled -> rotated(oiled, new RowComplete()))
-                .ifPresent(add(changes, "fresh oil for every squad, balanced rotation"));
+        for (RotationDesign design : DESIGNS) {
+            rotated(event, design).ifPresent(add(changes, RemedyChange.rotation(design)));
+        }
+        RemedyChange oiling = RemedyChange.oiling(Conditioning.STRIP_AND_OIL);
+        fresh.ifPresent(add(changes, oiling));
+        oiled(Conditioning.OIL_OVER).ifPresent(add(changes, RemedyChange.oiling(Conditioning.OIL_OVER)));
+        reseeded.ifPresent(add(changes, RemedyChange.of(RemedyChange.Kind.GROUPS)));
+        turnedRound().ifPresent(add(changes, RemedyChange.of(RemedyChange.Kind.SQUAD_ORDER)));
+        fresh.flatMap(oiled -> rotated(oiled, BALANCED)).ifPresent(add(changes, oiling.and(BALANCED)));
         return changes;
     }
 
-    private Consumer<Event> add(List<Change> changes, String words) {
+    private Consumer<Event> add(List<Change> changes, RemedyChange what) {
         return changed -> {
             if (!changed.equals(event)) {
-                changes.add(new Change(words, changed));
+                changes.add(new Change(what, changed));
             }
         };
     }

@@ -1,12 +1,13 @@
 package lanetide.squads.fairness;
 
+import java.util.Optional;
 import lanetide.des.stats.ConfidenceInterval;
 
 /**
  * One thing that was compared.
  *
- * @param quantity what it is
- * @param unit its unit
+ * @param compared what it is
+ * @param squad name of the squad of which it is; empty for the whole event
  * @param a mean in the first event
  * @param b mean in the second
  * @param difference second less first
@@ -15,8 +16,8 @@ import lanetide.des.stats.ConfidenceInterval;
  * @param isReal whether that is at most 5 %
  */
 public record Difference(
-        String quantity,
-        String unit,
+        Compared compared,
+        Optional<String> squad,
         double a,
         double b,
         double difference,

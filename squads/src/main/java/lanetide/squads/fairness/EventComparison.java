@@ -78,43 +78,42 @@ public final class EventComparison {
     /** Two playings with the same luck. */
     private record Pair(EventResult a, EventResult b) {}
 
-    /** Something a playing gives. */
-    private record Quantity(String unit, ToDoubleFunction<EventResult> value) {}
+    /** Something a playing gives, of a squad or of all. */
+    private record Quantity(Compared compared, Optional<String> squad, ToDoubleFunction<EventResult> value) {
+        Quantity(Compared compared, ToDoubleFunction<EventResult> value) {
+            this(compared, Optional.empty(), value);
+        }
 
-    private static Map<String, Quantity> quantities(Event a, Event b) {
-        Map<String, Quantity> all = new LinkedHashMap<>();
-        all.put("mean score", new Quantity("pins", EventComparison::meanScore));
+        static Quantity of(String squad, Compared compared, ToDoubleFunction<SquadResult> value) {
+            return new Quantity(
+                    compared, Optional.of(squad), result -> value.applyAsDouble(EventComparison.squad(result, squad)));
+        }
+    }
+
+    private static List<Quantity> quantities(Event a, Event b) {
+        List<Quantity> all = new ArrayList<>();
+        all.add(new Quantity(Compared.MEAN_SCORE, EventComparison::meanScore));
         List<String> common = a.squads().stream()
                 .map(squad -> squad.id())
                 .filter(id -> b.squads().stream().anyMatch(squad -> squad.id().equals(id)))
                 .toList();
         if (common.size() > 1) {
-            for (String id : common) {
-                all.put(
-                        "mean score of squad " + id,
-                        new Quantity("pins", result -> squad(result, id).meanScore()));
-            }
-            all.put("best less worst squad", new Quantity("pins", EventComparison::squadGap));
+            common.forEach(id -> all.add(Quantity.of(id, Compared.SQUAD_SCORE, SquadResult::meanScore)));
+            all.add(new Quantity(Compared.SQUAD_GAP, EventComparison::squadGap));
         }
-        all.put("spread of the bowlers' means", new Quantity("pins", EventComparison::spread));
-        for (String id : common) {
-            all.put(
-                    "end of squad " + id,
-                    new Quantity("min", result -> squad(result, id).endMs() / MS_PER_MINUTE));
-        }
-        all.put("oil laid", new Quantity("mL", result -> result.oil().appliedMl()));
-        all.put("oil left on a lane", new Quantity("mL", result -> atTheEnd(result, LaneState::volumeMl)));
-        all.put(
-                "oil left where heads are most worn",
-                new Quantity("units", result -> atTheEnd(result, LaneState::headUnitsLow)));
-        all.put("oil past the pattern's end", new Quantity("mL", result -> atTheEnd(result, LaneState::carrydownMl)));
+        all.add(new Quantity(Compared.SPREAD, EventComparison::spread));
+        common.forEach(id -> all.add(Quantity.of(id, Compared.SQUAD_END, squad -> squad.endMs() / MS_PER_MINUTE)));
+        all.add(new Quantity(Compared.OIL_LAID, result -> result.oil().appliedMl()));
+        all.add(new Quantity(Compared.OIL_LEFT, result -> atTheEnd(result, LaneState::volumeMl)));
+        all.add(new Quantity(Compared.HEAD_OIL, result -> atTheEnd(result, LaneState::headUnitsLow)));
+        all.add(new Quantity(Compared.CARRYDOWN, result -> atTheEnd(result, LaneState::carrydownMl)));
         return all;
     }
 
-    private static List<Difference> judged(Map<String, Quantity> quantities, List<Pair> pairs) {
+    private static List<Difference> judged(List<Quantity> quantities, List<Pair> pairs) {
         List<MeanEstimate> estimates = new ArrayList<>();
         List<double[]> means = new ArrayList<>();
-        for (Quantity quantity : quantities.values()) {
+        for (Quantity quantity : quantities) {
             double[] a = pairs.stream()
                     .mapToDouble(pair -> quantity.value().applyAsDouble(pair.a()))
                     .toArray();
@@ -128,11 +127,11 @@ public final class EventComparison {
                 .mapToDouble(estimate -> estimate.twoSidedP(0))
                 .toArray());
         List<Difference> differences = new ArrayList<>();
-        for (Map.Entry<String, Quantity> entry : quantities.entrySet()) {
+        for (Quantity quantity : quantities) {
             int i = differences.size();
             differences.add(new Difference(
-                    entry.getKey(),
-                    entry.getValue().unit(),
+                    quantity.compared(),
+                    quantity.squad(),
                     means.get(i)[0],
                     means.get(i)[1],
                     estimates.get(i).value(),

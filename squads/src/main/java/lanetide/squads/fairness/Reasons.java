@@ -4,19 +4,17 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Squad;
-import lanetide.squads.rotation.RotationCheck;
+import lanetide.squads.rotation.RotationReport;
 import lanetide.squads.rotation.SolePredecessor;
 
-/**
- * What goes with the advantages, in words. Every sentence is a fact of the plan or of the playings; none claims more than that the two go
- * together.
- */
+/** Looks the plan and the playings over for what goes with the advantages. */
 final class Reasons {
     private final Event event;
     private final List<Effect> effects;
@@ -42,30 +40,19 @@ final class Reasons {
         return found.reasons;
     }
 
-    private void add(String code, String text) {
-        reasons.add(new Reason(code, text));
-    }
-
     private void squads() {
         if (event.squads().size() < 2) {
             return;
         }
-        List<String> parts = new ArrayList<>();
+        List<Reason.GamesSinceOiling.Found> squads = new ArrayList<>();
         double games = 0;
         for (int s = 0; s < event.squads().size(); s++) {
             Squad squad = event.squads().get(s);
-            games = switch (squad.conditioning()) {
-                case STRIP_AND_OIL, OIL_OVER -> 0;
-                case NONE -> games;
-            };
-            String state = games == 0 ? "just oiled" : "on which " + Words.plain(games, 1) + " games have been played";
-            parts.add("squad " + squad.id() + adding(EffectKind.SQUAD, squad.id()) + " finds lanes " + state);
+            games = squad.conditioning() == Conditioning.NONE ? games : 0;
+            squads.add(new Reason.GamesSinceOiling.Found(squad.id(), advantage(EffectKind.SQUAD, squad.id()), games));
             games += event.gamesOnPair(s);
         }
-        add(
-                "games-since-oiling",
-                Words.capital(Words.joined(parts))
-                        + ". Games are counted on each pair since it was oiled, mean over the pairs.");
+        reasons.add(new Reason.GamesSinceOiling(squads));
     }
 
     private void predecessors() {
@@ -73,49 +60,43 @@ final class Reasons {
         for (int s = 0; s < event.squads().size(); s++) {
             Squad squad = event.squads().get(s);
             List<SolePredecessor> sole =
-                    RotationCheck.of(event.rotations().get(s)).solePredecessors();
+                    RotationReport.of(event.rotations().get(s)).solePredecessors();
+            int at = s;
             int strongest = wear.strongest(s);
-            int squadIndex = s;
             sole.stream()
                     .filter(following -> following.predecessor() == strongest)
                     .findFirst()
-                    .ifPresent(following -> {
-                        String follower = squad.groups().get(following.group()).id();
-                        add(
-                                "follows-strongest",
-                                "In squad " + squad.id() + " group " + follower
-                                        + adding(
-                                                EffectKind.GROUP,
-                                                groupId(squad, squad.groups().get(following.group())))
-                                        + ", which starts on pair " + startPair(squadIndex, following.group())
-                                        + ", takes over every pair from group "
-                                        + squad.groups().get(strongest).id() + ", which takes most oil off its lanes: "
-                                        + Words.fixed(wear.mlAGame(squadIndex, strongest)) + " mL a game, against "
-                                        + Words.fixed(wear.meanMlAGame(squadIndex)) + " mL on average.");
-                    });
+                    .ifPresent(following -> reasons.add(followsStrongest(at, following.group(), strongest)));
             if (sole.size() == squad.groups().size()) {
                 bound.add(squad.id());
             }
         }
         if (!bound.isEmpty()) {
-            add(
-                    "same-predecessor",
-                    "In squad" + (bound.size() == 1 ? " " : "s ") + Words.joined(bound)
-                            + " every group takes over all its pairs from one and the same group, and so gets that group's"
-                            + " oil in every game.");
+            reasons.add(new Reason.SamePredecessor(bound));
         }
+    }
+
+    private Reason followsStrongest(int squad, int group, int strongest) {
+        Squad of = event.squads().get(squad);
+        return new Reason.FollowsStrongest(
+                of.id(),
+                of.groups().get(group).id(),
+                advantage(EffectKind.GROUP, groupId(of, of.groups().get(group))),
+                startPair(squad, group),
+                of.groups().get(strongest).id(),
+                wear.mlAGame(squad, strongest),
+                wear.meanMlAGame(squad));
     }
 
     /** The worst and the best placed group, if they are not shown to be fairly placed. */
     private void groups() {
         List<Effect> groups = of(EffectKind.GROUP);
-        groups.stream()
-                .min(Comparator.comparingDouble(Effect::advantagePins))
-                .ifPresent(worst -> group(worst, "worst"));
-        groups.stream().max(Comparator.comparingDouble(Effect::advantagePins)).ifPresent(best -> group(best, "best"));
+        Comparator<Effect> byAdvantage = Comparator.comparingDouble(Effect::advantagePins);
+        groups.stream().min(byAdvantage).ifPresent(worst -> group(worst, false));
+        groups.stream().max(byAdvantage).ifPresent(best -> group(best, true));
     }
 
-    private void group(Effect effect, String placed) {
+    private void group(Effect effect, boolean isBest) {
         if (effect.verdict() == Verdict.FAIR) {
             return;
         }
@@ -123,51 +104,36 @@ final class Reasons {
             Squad squad = event.squads().get(s);
             for (int g = 0; g < squad.groups().size(); g++) {
                 if (groupId(squad, squad.groups().get(g)).equals(effect.id())) {
-                    describe(effect, s, g, placed);
+                    String pair = startPair(s, g);
+                    reasons.add(new Reason.PlacedGroup(
+                            isBest,
+                            effect.id(),
+                            effect.advantagePins(),
+                            advantage(EffectKind.SQUAD, squad.id()).orElse(0),
+                            advantage(EffectKind.PAIR, pair).orElse(0),
+                            pair,
+                            bowlersByStyle(squad.groups().get(g))));
                 }
             }
         }
     }
 
-    private void describe(Effect effect, int squad, int group, String placed) {
-        double withSquad = value(EffectKind.SQUAD, event.squads().get(squad).id());
-        double withPair = value(EffectKind.PAIR, startPair(squad, group));
-        double rest = effect.advantagePins() - withSquad - withPair;
-        Group members = event.squads().get(squad).groups().get(group);
-        add(
-                placed + "-group",
-                "Group " + effect.id() + " is placed " + placed + ": of its " + Words.signed(effect.advantagePins())
-                        + " pins a game "
-                        + Words.signed(withSquad) + " go with its squad, " + Words.signed(withPair)
-                        + " with its starting pair "
-                        + startPair(squad, group) + ", and " + Words.signed(rest)
-                        + " with who plays there together, after whom, and how they take the change of the lanes. It has "
-                        + styles(members) + ".");
-    }
-
-    private static String styles(Group group) {
+    private static Map<String, Integer> bowlersByStyle(Group group) {
         Map<String, Integer> counts = new TreeMap<>();
         for (Bowler bowler : group.bowlers()) {
             counts.merge(bowler.style().id(), 1, Integer::sum);
         }
-        return Words.joined(counts.entrySet().stream()
-                .map(entry -> entry.getValue() + " " + entry.getKey())
-                .toList());
+        return counts;
     }
 
     private void hands() {
         List<Effect> hands = of(EffectKind.HAND);
+        int all = hands.stream().mapToInt(Effect::bowlers).sum();
         hands.stream()
                 .min(Comparator.comparingInt(Effect::bowlers))
                 .filter(few -> few.verdict() != Verdict.FAIR)
-                .ifPresent(few -> {
-                    int all = hands.stream().mapToInt(Effect::bowlers).sum();
-                    add(
-                            "few-on-one-side",
-                            "From the " + few.id() + " play " + few.bowlers() + " of " + all
-                                    + " bowlers, so that the oil on that side changes more slowly than on the other"
-                                    + adding(EffectKind.HAND, few.id()) + ".");
-                });
+                .ifPresent(
+                        few -> reasons.add(new Reason.FewOnOneSide(few.id(), few.bowlers(), all, few.advantagePins())));
     }
 
     private void styles() {
@@ -176,14 +142,7 @@ final class Reasons {
                 .max(Comparator.comparingDouble(effect -> Math.abs(effect.advantagePins())))
                 .ifPresent(effect -> {
                     int index = estimates.classes(EffectKind.STYLE).ids().indexOf(effect.id());
-                    StyleMeans means = estimates.styleMeans(index);
-                    add(
-                            "style-and-change",
-                            "On lanes that never change " + effect.id() + " players would average "
-                                    + Words.plain(means.unchanging(), 1) + " and here they average "
-                                    + Words.plain(means.inPlay(), 1)
-                                    + "; the whole field goes from " + Words.plain(means.fieldUnchanging(), 1) + " to "
-                                    + Words.plain(means.fieldInPlay(), 1) + ".");
+                    reasons.add(new Reason.StyleAndChange(effect.id(), estimates.styleMeans(index)));
                 });
     }
 
@@ -193,10 +152,7 @@ final class Reasons {
                     .mapToInt(group -> group.bowlers().size())
                     .summaryStatistics();
             if (sizes.getMin() != sizes.getMax()) {
-                add(
-                        "uneven-groups",
-                        "Squad " + squad.id() + " has groups of " + sizes.getMin() + " to " + sizes.getMax()
-                                + " bowlers: the smaller ones have more practice a bowler and change their lanes less.");
+                reasons.add(new Reason.UnevenGroups(squad.id(), sizes.getMin(), sizes.getMax()));
             }
         }
     }
@@ -205,19 +161,11 @@ final class Reasons {
         return effects.stream().filter(effect -> effect.kind() == kind).toList();
     }
 
-    private Optional<Effect> effect(EffectKind kind, String id) {
-        return of(kind).stream().filter(effect -> effect.id().equals(id)).findFirst();
-    }
-
-    private double value(EffectKind kind, String id) {
-        return effect(kind, id).map(Effect::advantagePins).orElse(0.0);
-    }
-
-    /** The advantage in brackets, to follow what has it. */
-    private String adding(EffectKind kind, String id) {
-        return effect(kind, id)
-                .map(effect -> " (" + Words.signed(effect.advantagePins()) + " pins a game)")
-                .orElse("");
+    private OptionalDouble advantage(EffectKind kind, String id) {
+        return of(kind).stream()
+                .filter(effect -> effect.id().equals(id))
+                .mapToDouble(Effect::advantagePins)
+                .findFirst();
     }
 
     private String startPair(int squad, int group) {

@@ -3,7 +3,7 @@ package lanetide.squads.fairness;
 /**
  * A change of the event and what it does.
  *
- * @param change the change in words; the first of a list is the event as it is
+ * @param change what is changed; the first of a list is the event as it is
  * @param spreadPins largest difference between two groups' expected advantages after it (pins a game), noise taken out
  * @param gainPins how much smaller that is than in the event as it is (pins a game)
  * @param gainErrorPins standard error of the gain (jackknife over the rounds, which meet the same luck)
@@ -12,7 +12,7 @@ package lanetide.squads.fairness;
  * @param isChoice whether no other change is at least as good in spread, minutes and cost and better in one (Pareto)
  */
 public record Remedy(
-        String change,
+        RemedyChange change,
         double spreadPins,
         double gainPins,
         double gainErrorPins,

@@ -90,7 +90,7 @@ public final class RemedyStudy {
                 ? self.spreadBeforePins()
                 : remedies.get(0).spreadPins() + remedies.get(0).gainPins();
         remedies.sort(Comparator.comparingDouble(Remedy::spreadPins));
-        remedies.add(0, new Remedy("as it is", spread, 0, 0, 0, 0, false));
+        remedies.add(0, new Remedy(RemedyChange.of(RemedyChange.Kind.AS_IT_IS), spread, 0, 0, 0, 0, false));
         return remedies.stream()
                 .map(remedy -> remedy.choice(remedies.stream().noneMatch(remedy::isBeatenBy)))
                 .toList();
@@ -102,7 +102,7 @@ public final class RemedyStudy {
         FairnessResult after = FairnessStudy.run(change.event(), seats, scores, plan, threads, onDone);
         FairnessComparison comparison = FairnessComparison.of(asItIs, after);
         return new Remedy(
-                change.words(),
+                change.what(),
                 comparison.spreadAfterPins(),
                 comparison.spreadBeforePins() - comparison.spreadAfterPins(),
                 comparison.gainErrorPins(),

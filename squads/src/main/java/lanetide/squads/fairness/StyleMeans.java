@@ -8,4 +8,4 @@ package lanetide.squads.fairness;
  * @param fieldUnchanging mean of the whole field on lanes that stay as they are laid (pins a game)
  * @param fieldInPlay mean of the whole field as the lanes change (pins a game)
  */
-record StyleMeans(double unchanging, double inPlay, double fieldUnchanging, double fieldInPlay) {}
+public record StyleMeans(double unchanging, double inPlay, double fieldUnchanging, double fieldInPlay) {}

@@ -8,19 +8,4 @@ package lanetide.squads.rotation;
  * @param firstGame first game the group bowled there, counted from zero
  * @param againGame game it is back, counted from zero
  */
-public record RepeatedVisit(int group, int pair, int firstGame, int againGame) implements RotationFinding {
-
-    /** The code of every repeated visit. */
-    public static final String CODE = "rotation-repeated-visit";
-
-    @Override
-    public String code() {
-        return CODE;
-    }
-
-    @Override
-    public String sentence(RotationNames names) {
-        return "Game " + (againGame + 1) + ": " + names.group().apply(group) + " is back on "
-                + names.pair().apply(pair) + ", where it bowled in game " + (firstGame + 1) + ".";
-    }
-}
+public record RepeatedVisit(int group, int pair, int firstGame, int againGame) implements RotationFinding {}

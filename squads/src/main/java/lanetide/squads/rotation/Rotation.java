@@ -108,7 +108,8 @@ public final class Rotation {
     public OptionalInt groupOn(int game, int pair) {
         List<Integer> sharing = groupsOn(game, pair);
         if (sharing.size() > 1) {
-            throw new IllegalStateException(new Collision(game, pair, sharing).sentence());
+            throw new IllegalStateException("groups " + sharing + " share pair " + pair + " in game " + game
+                    + ", counted from zero; look for collisions first");
         }
         return sharing.stream().mapToInt(Integer::intValue).findFirst();
     }
@@ -126,6 +127,22 @@ public final class Rotation {
         requireIndex("game", game, games());
         requireIndex("pair", pair, pairs);
         return groupsByGameAndPair.get(game).get(pair);
+    }
+
+    /**
+     * Looks for groups that meet.
+     *
+     * @return groups sent to one pair together, by game and pair
+     */
+    public List<Collision> collisions() {
+        List<Collision> found = new ArrayList<>();
+        for (Visit visit : graph.vertexSet()) {
+            List<Integer> groups = groupsOn(visit.game(), visit.pair());
+            if (groups.size() > 1) {
+                found.add(new Collision(visit.game(), visit.pair(), groups));
+            }
+        }
+        return found;
     }
 
     /**

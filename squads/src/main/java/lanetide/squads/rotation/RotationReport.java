@@ -1,8 +1,13 @@
 package lanetide.squads.rotation;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IntSummaryStatistics;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -16,8 +21,6 @@ import java.util.stream.Stream;
  * @param carryOverMinimum the index with the same number of followings spread evenly
  * @param fewestPredecessors different other groups followed by the group that follows fewest
  * @param mostPredecessors different other groups followed by the group that follows most
- * @param walkPairsPerGame mean distance of a move between two games in pairs along the row; 0 with one game
- * @param longestWalkPairs the longest such move
  */
 public record RotationReport(
         boolean isPermutation,
@@ -27,15 +30,36 @@ public record RotationReport(
         int carryOverIndex,
         int carryOverMinimum,
         int fewestPredecessors,
-        int mostPredecessors,
-        double walkPairsPerGame,
-        int longestWalkPairs) {
+        int mostPredecessors) {
 
     /** A report; the lists are copied. */
     public RotationReport {
         collisions = List.copyOf(collisions);
         repeatedVisits = List.copyOf(repeatedVisits);
         solePredecessors = List.copyOf(solePredecessors);
+    }
+
+    /**
+     * Checks a rotation.
+     *
+     * @param rotation a rotation, faulty or not
+     * @return all findings and figures; findings are ordered and the same for equal rotations
+     */
+    public static RotationReport of(Rotation rotation) {
+        CarryOver carryOver = CarryOver.of(rotation);
+        List<Collision> collisions = rotation.collisions();
+        IntSummaryStatistics predecessors = IntStream.range(0, rotation.groups())
+                .map(group -> carryOver.predecessorsOf(group).size())
+                .summaryStatistics();
+        return new RotationReport(
+                collisions.isEmpty(),
+                collisions,
+                repeatedVisits(rotation),
+                solePredecessors(rotation, carryOver),
+                carryOver.index(),
+                carryOver.minimum(),
+                predecessors.getMin(),
+                predecessors.getMax());
     }
 
     /**
@@ -57,5 +81,36 @@ public record RotationReport(
     public Optional<RepeatedVisit> firstRepeatedVisit() {
         return repeatedVisits.stream()
                 .min(Comparator.comparingInt(RepeatedVisit::againGame).thenComparingInt(RepeatedVisit::group));
+    }
+
+    private static List<RepeatedVisit> repeatedVisits(Rotation rotation) {
+        return IntStream.range(0, rotation.groups())
+                .boxed()
+                .flatMap(group -> repeatedVisits(rotation, group).stream())
+                .toList();
+    }
+
+    private static List<RepeatedVisit> repeatedVisits(Rotation rotation, int group) {
+        List<RepeatedVisit> found = new ArrayList<>();
+        Map<Integer, Integer> firstGameOnPair = new HashMap<>();
+        for (int game = 0; game < rotation.games(); game++) {
+            int pair = rotation.pairOf(game, group);
+            Integer first = firstGameOnPair.putIfAbsent(pair, game);
+            if (first != null && rotation.pairOf(game - 1, group) != pair) {
+                found.add(new RepeatedVisit(group, pair, first, game));
+            }
+        }
+        return found;
+    }
+
+    private static List<SolePredecessor> solePredecessors(Rotation rotation, CarryOver carryOver) {
+        List<SolePredecessor> found = new ArrayList<>();
+        for (int group = 0; group < rotation.groups(); group++) {
+            List<Integer> others = carryOver.predecessorsOf(group);
+            if (others.size() == 1 && carryOver.times(others.get(0), group) > 1) {
+                found.add(new SolePredecessor(group, others.get(0), carryOver.times(others.get(0), group)));
+            }
+        }
+        return found;
     }
 }

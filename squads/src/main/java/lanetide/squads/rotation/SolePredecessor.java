@@ -7,20 +7,4 @@ package lanetide.squads.rotation;
  * @param predecessor the group it always follows, counted from zero
  * @param times how often, at least 2
  */
-public record SolePredecessor(int group, int predecessor, int times) implements RotationFinding {
-
-    /** The code of every sole predecessor. */
-    public static final String CODE = "rotation-sole-predecessor";
-
-    @Override
-    public String code() {
-        return CODE;
-    }
-
-    @Override
-    public String sentence(RotationNames names) {
-        return "Each of the " + times + " times " + names.group().apply(group)
-                + " takes over a pair from another group, it is from "
-                + names.group().apply(predecessor) + ".";
-    }
-}
+public record SolePredecessor(int group, int predecessor, int times) implements RotationFinding {}

@@ -37,7 +37,7 @@ import lanetide.squads.model.Squad;
 import lanetide.squads.model.Stops;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationCheck;
+import lanetide.squads.rotation.RotationReport;
 import lanetide.squads.rotation.design.Ring;
 import lanetide.squads.rotation.design.Stay;
 import lanetide.squads.study.EventStudy;
@@ -74,7 +74,7 @@ class LateChangesTest {
                                         .count())
                                 .sum());
         assertNobodyOn(change.event(), Set.of(4, 5));
-        assertThat(RotationCheck.of(change.event().rotations().get(0)).isPermutation())
+        assertThat(RotationReport.of(change.event().rotations().get(0)).isPermutation())
                 .isTrue();
     }
 
@@ -348,7 +348,7 @@ class LateChangesTest {
         change.event()
                 .rotations()
                 .forEach(rotation ->
-                        assertThat(RotationCheck.of(rotation).isPermutation()).isTrue());
+                        assertThat(RotationReport.of(rotation).isPermutation()).isTrue());
     }
 
     private static void assertNobodyOn(Event event, Set<Integer> lost) {

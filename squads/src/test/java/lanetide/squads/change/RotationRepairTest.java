@@ -13,7 +13,7 @@ import java.util.stream.LongStream;
 import lanetide.squads.change.RotationRepair.Priority;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationCheck;
+import lanetide.squads.rotation.RotationReport;
 import lanetide.squads.rotation.Tables;
 import lanetide.squads.rotation.design.Ring;
 import lanetide.squads.rotation.design.Shuffled;
@@ -47,7 +47,7 @@ class RotationRepairTest {
 
         Rotation now = RotationRepair.without(planned, lost, fromGame, lanes(pairs), Priority.FEW_CHANGES);
 
-        assertThat(RotationCheck.of(now).isPermutation()).isTrue();
+        assertThat(RotationReport.of(now).isPermutation()).isTrue();
         for (int game = 0; game < games; game++) {
             for (int group = 0; group < groups; group++) {
                 boolean gone = game >= fromGame && lost.contains(planned.pairOf(game, group));
@@ -96,7 +96,7 @@ class RotationRepairTest {
         Rotation few = RotationRepair.without(planned, lost, 0, lanes(pairs), Priority.FEW_CHANGES);
         Rotation sound = RotationRepair.without(planned, lost, 0, lanes(pairs), Priority.FEW_REPEATS);
 
-        assertThat(RotationCheck.of(sound).isPermutation()).isTrue();
+        assertThat(RotationReport.of(sound).isPermutation()).isTrue();
         assertThat(changes(planned, sound)).isGreaterThanOrEqualTo(changes(planned, few));
         for (int game = 0; game < planned.games(); game++) {
             assertThat(sound.groupsOn(game, lost.iterator().next())).isEmpty();

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
@@ -30,6 +31,7 @@ import org.junit.jupiter.api.Test;
 
 class ComparisonTest {
     private static final long MINUTE_MS = 60_000;
+    private static final RemedyChange FRESH_OIL = RemedyChange.oiling(Conditioning.STRIP_AND_OIL);
     private static final Event PLAN = SmallEvents.twoSquads(SmallEvents.mixed(2, 3), 2, Conditioning.OIL_OVER);
     private static final Event FRESH = SmallEvents.twoSquads(SmallEvents.mixed(2, 3), 2, Conditioning.STRIP_AND_OIL);
 
@@ -49,14 +51,14 @@ class ComparisonTest {
 
         // 26 mL on four lanes, twice, either way.
         assertThat(differences)
-                .filteredOn(difference -> difference.quantity().equals("oil laid"))
+                .filteredOn(difference -> difference.compared() == Compared.OIL_LAID)
                 .singleElement()
                 .satisfies(difference -> {
                     assertThat(difference.a()).isEqualTo(208.0);
                     assertThat(difference.isReal()).isFalse();
                 });
         assertThat(differences)
-                .filteredOn(difference -> difference.quantity().equals("oil left on a lane"))
+                .filteredOn(difference -> difference.compared() == Compared.OIL_LEFT)
                 .singleElement()
                 .satisfies(difference -> {
                     assertThat(difference.difference()).isNegative();
@@ -64,7 +66,8 @@ class ComparisonTest {
                     assertThat(difference.isReal()).isTrue();
                 });
         assertThat(differences)
-                .filteredOn(difference -> difference.quantity().equals("mean score of squad A"))
+                .filteredOn(difference ->
+                        difference.squad().equals(Optional.of("A")) && difference.compared() == Compared.SQUAD_SCORE)
                 .singleElement()
                 .satisfies(difference -> assertThat(difference.difference()).isEqualTo(0.0));
     }
@@ -177,9 +180,9 @@ class ComparisonTest {
 
     @Test
     void aChangeThatChangesNothingIsNotTried() {
-        assertThat(new Changes(FRESH, Set.of()).list().stream().map(Changes.Change::words))
-                .contains("stay on one pair", "groups redrawn: styles and hands evenly")
-                .doesNotContain("fresh oil for every squad", "move 1 pair right");
+        assertThat(new Changes(FRESH, Set.of()).list().stream().map(Changes.Change::what))
+                .contains(RemedyChange.rotation(new Stay()), RemedyChange.of(RemedyChange.Kind.GROUPS))
+                .doesNotContain(FRESH_OIL, RemedyChange.rotation(new Ring(1, 1)));
         assertThat(new Changes(PLAN, Set.of()).list())
                 .allSatisfy(change -> assertThat(change.event()).isNotEqualTo(PLAN));
     }
@@ -198,11 +201,11 @@ class ComparisonTest {
         List<Remedy> remedies = remedies(arranged, plan);
 
         assertThat(new Changes(arranged, Set.of()).list())
-                .extracting(Changes.Change::words)
-                .doesNotContain("fresh oil for every squad", "stay on one pair")
+                .extracting(Changes.Change::what)
+                .doesNotContain(FRESH_OIL, RemedyChange.rotation(new Stay()))
                 .isEqualTo(new Changes(plain, Set.of())
-                        .list().stream().map(Changes.Change::words).toList());
-        assertThat(remedies.get(0).change()).isEqualTo("as it is");
+                        .list().stream().map(Changes.Change::what).toList());
+        assertThat(remedies.get(0).change().kind()).isEqualTo(RemedyChange.Kind.AS_IT_IS);
         assertThat(remedies.get(0).isChoice()).isTrue();
         assertThat(remedies).isEqualTo(remedies(plain, plan));
     }
@@ -229,7 +232,7 @@ class ComparisonTest {
 
         Event reversed = new Changes(event, Set.of())
                 .list().stream()
-                        .filter(change -> change.words().equals("squads in reverse order"))
+                        .filter(change -> change.what().kind() == RemedyChange.Kind.SQUAD_ORDER)
                         .findFirst()
                         .orElseThrow()
                         .event();
@@ -250,9 +253,9 @@ class ComparisonTest {
         List<Changes.Change> changes = new Changes(event, Set.of()).list();
 
         assertThat(changes)
-                .extracting(Changes.Change::words)
-                .contains("stay on one pair", "move 2 pairs right")
-                .doesNotContain("move 1 pair right");
+                .extracting(Changes.Change::what)
+                .contains(RemedyChange.rotation(new Stay()), RemedyChange.rotation(new Ring(2, 1)))
+                .doesNotContain(RemedyChange.rotation(new Ring(1, 1)));
         assertThat(changes.stream().flatMap(change -> change.event().rotations().stream()))
                 .noneMatch(rotation -> rotation.visits(1));
     }
@@ -266,7 +269,9 @@ class ComparisonTest {
 
         List<Changes.Change> changes = new Changes(changed, Set.of(2)).list();
 
-        assertThat(changes).extracting(Changes.Change::words).contains("stay on one pair", "move 1 pair right");
+        assertThat(changes)
+                .extracting(Changes.Change::what)
+                .contains(RemedyChange.rotation(new Stay()), RemedyChange.rotation(new Ring(1, 1)));
         assertThat(changes.stream()
                         .filter(change -> !change.event().rotations().equals(changed.rotations()))
                         .flatMap(change -> change.event().rotations().stream()))
@@ -281,9 +286,9 @@ class ComparisonTest {
         List<Remedy> remedies = RemedyStudy.run(PLAN, Set.of(), study, 36, Costs.USUAL, 2, done -> {});
 
         assertThat(remedies).hasSize(1 + new Changes(PLAN, Set.of()).list().size());
-        assertThat(remedies.get(0).change()).isEqualTo("as it is");
+        assertThat(remedies.get(0).change().kind()).isEqualTo(RemedyChange.Kind.AS_IT_IS);
         Remedy fresh = remedies.stream()
-                .filter(remedy -> remedy.change().equals("fresh oil for every squad"))
+                .filter(remedy -> remedy.change().equals(FRESH_OIL))
                 .findFirst()
                 .orElseThrow();
         assertThat(fresh.spreadPins()).isLessThan(remedies.get(0).spreadPins());

@@ -51,7 +51,7 @@ class RotationTest {
         assertThat(faulty.groupsOn(1, 1)).containsExactly(0, 1);
         assertThatThrownBy(() -> faulty.groupOn(0, 0))
                 .isInstanceOf(IllegalStateException.class)
-                .hasMessage("Game 1: group 1 and group 2 are sent to pair 1 together.");
+                .hasMessage("groups [0, 1] share pair 0 in game 0, counted from zero; look for collisions first");
     }
 
     @ParameterizedTest

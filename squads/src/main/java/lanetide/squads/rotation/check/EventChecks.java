@@ -3,162 +3,129 @@ package lanetide.squads.rotation.check;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
+import java.util.function.ToIntFunction;
 import lanetide.squads.rotation.Hands;
 import lanetide.squads.rotation.Session;
-import lanetide.squads.rotation.design.RowCompleteExistence;
-import lanetide.squads.rotation.design.SquadOrder;
 
-/** The structural checks that need all squads of an event, or the bowlers of a group. */
-public final class EventChecks {
-    /** How fresh the lanes are that groups find. */
-    public static final String WEAR = "wear";
-
-    /** The same by delivery side. */
-    public static final String HANDS = "hands";
-
-    /** Who is met on a pair. */
-    public static final String OPPONENTS = "opponents";
-
-    /** Left and right lane of a pair. */
-    public static final String LANE_SIDES = "lane-sides";
-
-    /** The order of squads on one oiling. */
-    public static final String SQUAD_ORDER = "squad-order";
+/**
+ * The structural checks that need all squads of an event, or the bowlers of a group: how each stands, and the numbers that it rests
+ * on.
+ *
+ * @param sessions the squads' turns in order; the lanes are freshly oiled before the first
+ * @param exposure how fresh the lanes are that groups find
+ */
+public record EventChecks(List<Session> sessions, WearExposure exposure) {
+    /** What is looked at, in the order in which a director would ask; never changes between versions. */
+    public enum Code {
+        /** How fresh the lanes are that groups find. */
+        WEAR,
+        /** The same by delivery side. */
+        HANDS,
+        /** Who is met on a pair. */
+        OPPONENTS,
+        /** Left and right lane of a pair. */
+        LANE_SIDES,
+        /** The order of squads on one oiling. */
+        SQUAD_ORDER
+    }
 
     /** How far two means may differ and count as equal: rounding only. */
     private static final double EQUAL = 1e-9;
 
-    private EventChecks() {}
+    /** Copies the list. */
+    public EventChecks {
+        sessions = List.copyOf(sessions);
+    }
 
     /**
-     * Checks an event.
+     * Looks an event over.
      *
      * @param sessions the squads' turns in order; the lanes are freshly oiled before the first
-     * @return the checks in the order in which a director would ask
+     * @return its checks
      */
-    public static List<StructuralCheck> of(List<Session> sessions) {
-        WearExposure exposure = WearExposure.of(sessions);
-        List<StructuralCheck> checks = new ArrayList<>();
-        checks.add(wear(exposure, sessions));
-        checks.add(hands(exposure, sessions));
-        checks.add(opponents());
-        checks.add(laneSides(sessions));
-        checks.add(squadOrder(sessions));
-        return checks;
+    public static EventChecks of(List<Session> sessions) {
+        return new EventChecks(sessions, WearExposure.of(sessions));
     }
 
-    private static StructuralCheck wear(WearExposure exposure, List<Session> sessions) {
-        DoubleSummaryStatistics all = range(exposure.groups(), GroupExposure::gamesSinceOiling);
-        String told = squads(sessions).stream()
-                .map(squad -> found(squad, exposure.groupsOf(squad)))
-                .collect(Collectors.joining("; "));
-        String sentence = "Games bowled on a pair since it was oiled, as a group finds it on average: " + told + ".";
-        if (isEven(all)) {
-            return StructuralCheck.holds(WEAR, sentence + " Everybody finds lanes equally fresh.");
-        }
-        boolean withinSquads = squads(sessions).stream()
-                .allMatch(squad -> isEven(range(exposure.groupsOf(squad), GroupExposure::gamesSinceOiling)));
-        return StructuralCheck.note(
-                WEAR,
-                sentence
-                        + (withinSquads
-                                ? " Within a squad everybody finds lanes equally fresh; the squads do not."
-                                : " Groups of one squad find lanes of different age, because some pairs are left out in"
-                                        + " some games."));
+    /**
+     * How a check stands.
+     *
+     * @param code what is looked at
+     * @return its outcome
+     */
+    public Outcome outcome(Code code) {
+        boolean isGood = switch (code) {
+            case WEAR -> isEven(range(exposure.groups(), GroupExposure::gamesSinceOiling));
+            case HANDS, OPPONENTS, LANE_SIDES -> false;
+            case SQUAD_ORDER -> sharing().size() == 1;
+        };
+        return isGood ? Outcome.HOLDS : Outcome.NOTE;
     }
 
-    private static String found(String squad, List<GroupExposure> groups) {
-        DoubleSummaryStatistics mean = range(groups, GroupExposure::gamesSinceOiling);
-        return "squad " + squad + " " + span(mean);
+    /**
+     * The squads.
+     *
+     * @return each name once, in order of the first turn
+     */
+    public List<String> squads() {
+        return sessions.stream().map(Session::squad).distinct().toList();
     }
 
-    private static StructuralCheck hands(WearExposure exposure, List<Session> sessions) {
-        boolean both =
-                sessions.stream().flatMap(session -> session.groups().stream()).anyMatch(hands -> hands.left() > 0)
-                        && sessions.stream()
-                                .flatMap(session -> session.groups().stream())
-                                .anyMatch(hands -> hands.right() > 0);
-        if (!both) {
-            return StructuralCheck.note(HANDS, "All bowlers deliver from one side.");
-        }
-        DoubleSummaryStatistics right = range(exposure.groups(), GroupExposure::rightHandedBefore);
-        DoubleSummaryStatistics left = range(exposure.groups(), GroupExposure::leftHandedBefore);
-        return StructuralCheck.note(
-                HANDS,
-                "Bowlers' games on a pair since it was oiled, as a group finds it on average: " + span(right)
-                        + " by right-handers, " + span(left)
-                        + " by left-handers. The side of the lane that few use stays fresher; a rotation cannot change that,"
-                        + " only spread it.");
+    /**
+     * Games bowled on a pair since it was oiled, as the groups of a squad find it on average.
+     *
+     * @param squad its name
+     * @return least and most of its groups
+     */
+    public DoubleSummaryStatistics gamesSinceOiling(String squad) {
+        return range(exposure.groupsOf(squad), GroupExposure::gamesSinceOiling);
     }
 
-    private static String span(DoubleSummaryStatistics range) {
-        return isEven(range)
-                ? String.format(Locale.ROOT, "%.1f", range.getMin())
-                : String.format(Locale.ROOT, "%.1f to %.1f", range.getMin(), range.getMax());
+    /**
+     * Something that groups find, over all of them.
+     *
+     * @param of what they find
+     * @return least and most
+     */
+    public DoubleSummaryStatistics range(ToDoubleFunction<GroupExposure> of) {
+        return range(exposure.groups(), of);
     }
 
-    private static StructuralCheck opponents() {
-        return StructuralCheck.note(
-                OPPONENTS,
-                "A group stays together in all its games, so that its bowlers meet each other and nobody else on their"
-                        + " pair.");
+    /**
+     * Whether both hands are among the bowlers.
+     *
+     * @return false if all deliver from one side
+     */
+    public boolean hasBothHands() {
+        return bowlers(Hands::left) > 0 && bowlers(Hands::right) > 0;
     }
 
-    /** Who starts on the left ends on the right: ten frames in turn, the tenth with up to two balls more. */
-    private static StructuralCheck laneSides(List<Session> sessions) {
-        int left = 0;
-        int right = 0;
-        for (Session session : sessions) {
-            for (Hands group : session.groups()) {
-                left += (group.bowlers() + 1) / 2;
-                right += group.bowlers() / 2;
-            }
-        }
-        return StructuralCheck.note(
-                LANE_SIDES,
-                "Everybody bowls five frames of a game on each lane of the pair. "
-                        + (left == 1
-                                ? "1 bowler starts on the left lane and bowls"
-                                : left + " bowlers start on the left lane and bowl")
-                        + " the tenth frame, with its extra balls, on the right; "
-                        + (right == 1 ? "1 does" : right + " do")
-                        + " the opposite.");
+    /**
+     * How many start on the left lane of their pair, and so bowl the tenth frame, with its extra balls, on the right: the first half of
+     * a group, the larger one.
+     *
+     * @return bowlers, over all turns
+     */
+    public int startOnTheLeft() {
+        return bowlers(group -> (group.bowlers() + 1) / 2);
     }
 
-    private static StructuralCheck squadOrder(List<Session> sessions) {
-        List<String> sharing = longestSharing(sessions);
-        int squads = sharing.size();
-        if (squads == 1) {
-            return StructuralCheck.holds(SQUAD_ORDER, "Every squad has an oiling of its own.");
-        }
-        String told = squads + " squads bowl on one oiling, so that the last follows all others. ";
-        String days = order(SquadOrder.balanced(squads), sharing);
-        return RowCompleteExistence.of(squads) == RowCompleteExistence.NONE
-                ? StructuralCheck.note(
-                        SQUAD_ORDER,
-                        told + "Over " + squads
-                                + " days each can be first, second and so on once, but it is impossible that each also"
-                                + " follows each other once; that takes " + SquadOrder.days(squads) + " days: " + days
-                                + ".")
-                : StructuralCheck.note(
-                        SQUAD_ORDER,
-                        told + "Over " + SquadOrder.days(squads)
-                                + " days each can be first, second and so on equally often and follow each other"
-                                + " equally often: "
-                                + days + ".");
+    /**
+     * How many start on the right lane.
+     *
+     * @return bowlers, over all turns
+     */
+    public int startOnTheRight() {
+        return bowlers(group -> group.bowlers() / 2);
     }
 
-    private static String order(List<List<Integer>> days, List<String> names) {
-        return days.stream()
-                .map(day -> day.stream().map(names::get).collect(Collectors.joining(", ")))
-                .collect(Collectors.joining("; "));
-    }
-
-    /** The squads that bowl on one oiling, the longest such run. */
-    private static List<String> longestSharing(List<Session> sessions) {
+    /**
+     * The squads that bowl on one oiling, the longest such run.
+     *
+     * @return their names in order, at least one
+     */
+    public List<String> sharing() {
         List<String> longest = List.of();
         List<String> now = new ArrayList<>();
         for (Session session : sessions) {
@@ -171,15 +138,24 @@ public final class EventChecks {
         return longest;
     }
 
-    private static List<String> squads(List<Session> sessions) {
-        return sessions.stream().map(Session::squad).distinct().toList();
+    /**
+     * Whether a range is one number.
+     *
+     * @param range least and most
+     * @return whether they differ by rounding only
+     */
+    public static boolean isEven(DoubleSummaryStatistics range) {
+        return range.getMax() - range.getMin() <= EQUAL;
+    }
+
+    private int bowlers(ToIntFunction<Hands> of) {
+        return sessions.stream()
+                .flatMap(session -> session.groups().stream())
+                .mapToInt(of)
+                .sum();
     }
 
     private static DoubleSummaryStatistics range(List<GroupExposure> groups, ToDoubleFunction<GroupExposure> of) {
         return groups.stream().mapToDouble(of).summaryStatistics();
-    }
-
-    private static boolean isEven(DoubleSummaryStatistics range) {
-        return range.getMax() - range.getMin() <= EQUAL;
     }
 }

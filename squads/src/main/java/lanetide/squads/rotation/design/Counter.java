@@ -6,7 +6,6 @@ import lanetide.squads.rotation.Collision;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.PlanSize;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationCheck;
 import org.apache.commons.math3.util.ArithmeticUtils;
 
 /**
@@ -38,12 +37,6 @@ public record Counter(int step) implements RotationDesign {
     }
 
     @Override
-    public String describe() {
-        return "After every game the groups that started on the 2nd, 4th, 6th ... pair move " + Steps.inWords(step)
-                + " and the others " + Steps.inWords(-(long) step) + ".";
-    }
-
-    @Override
     public OptionalInt maxGamesWithoutRepeat(int pairs) {
         PlanSize.requireStepMoves(step, pairs);
         return OptionalInt.of(pairs / ArithmeticUtils.gcd(step, pairs));
@@ -55,13 +48,16 @@ public record Counter(int step) implements RotationDesign {
     }
 
     private static void requireNoCollision(Rotation rotation) {
-        List<Collision> collisions = RotationCheck.collisions(rotation);
+        List<Collision> collisions = rotation.collisions();
         if (!collisions.isEmpty()) {
+            Collision first = collisions.get(0);
             throw new ImpossibleRotationException(
                     "number of pairs",
                     rotation.pairs(),
                     "even when groups move opposite ways",
-                    collisions.get(0).sentence() + " Leave one pair out, or let everybody move the same way.");
+                    "Game " + (first.game() + 1) + ": group " + (first.groups().get(0) + 1) + " and group "
+                            + (first.groups().get(1) + 1) + " are sent to pair " + (first.pair() + 1) + " together."
+                            + " Leave one pair out, or let everybody move the same way.");
         }
     }
 }

@@ -9,10 +9,10 @@ import java.util.stream.IntStream;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.PlanSize;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationCheck;
+import lanetide.squads.rotation.RotationReport;
 
 /**
- * A rotation written out by hand. It may send two groups to one pair; {@link RotationCheck} says so.
+ * A rotation written out by hand. It may send two groups to one pair; {@link RotationReport} says so.
  *
  * @param pairByGameAndGroup one row a game, in each row the pair of every group, pairs counted from zero
  */
@@ -78,12 +78,6 @@ public record Explicit(List<List<Integer>> pairByGameAndGroup) implements Rotati
                 pairs,
                 games,
                 (game, group) -> pairByGameAndGroup.get(game).get(group));
-    }
-
-    @Override
-    public String describe() {
-        int games = pairByGameAndGroup.size();
-        return "The pairs are written out game by game, " + games + " " + (games == 1 ? "game" : "games") + " in all.";
     }
 
     @Override

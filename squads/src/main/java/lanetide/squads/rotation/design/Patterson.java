@@ -26,12 +26,6 @@ public record Patterson() implements RotationDesign {
     }
 
     @Override
-    public String describe() {
-        return "Everybody moves together, by another distance after every game, so that nobody need follow the same group"
-                + " twice.";
-    }
-
-    @Override
     public OptionalInt maxGamesWithoutRepeat(int pairs) {
         PlanSize.requirePairs(pairs);
         return OptionalInt.of(mostGames(pairs));

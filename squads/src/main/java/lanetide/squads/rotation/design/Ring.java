@@ -37,12 +37,6 @@ public record Ring(int step, int everyGames) implements RotationDesign {
     }
 
     @Override
-    public String describe() {
-        String when = everyGames == 1 ? "every game" : "every " + everyGames + " games";
-        return "After " + when + " everybody moves " + Steps.inWords(step) + ".";
-    }
-
-    @Override
     public OptionalInt maxGamesWithoutRepeat(int pairs) {
         PlanSize.requireStepMoves(step, pairs);
         return OptionalInt.of(

@@ -26,13 +26,6 @@ public sealed interface RotationDesign
     Rotation plan(int groups, int pairs, int games);
 
     /**
-     * The design in words for a tournament director.
-     *
-     * @return one sentence
-     */
-    String describe();
-
-    /**
      * How many games every group can bowl before one of them comes back to a pair it has left. Staying on a pair from
      * one game to the next is not coming back.
      *

@@ -33,12 +33,6 @@ public record RowComplete() implements RotationDesign {
         return CyclicPlan.of(groups, pairs, leaders);
     }
 
-    @Override
-    public String describe() {
-        return "Everybody moves together, 1 pair left, then 2 right, 3 left and so on, so that groups follow each other"
-                + " evenly.";
-    }
-
     /** {@inheritDoc} The second half of an odd number's games visits every pair again. */
     @Override
     public OptionalInt maxGamesWithoutRepeat(int pairs) {

@@ -53,12 +53,6 @@ public record Searched(SearchObjective objective, long seed, OptionalInt tries) 
                 .rotation();
     }
 
-    @Override
-    public String describe() {
-        return "The pairs are designed by search, so that groups follow each other evenly, find lanes alike and walk"
-                + " little (seed " + seed + ").";
-    }
-
     /** {@inheritDoc} A search vouches for nothing more than that coming back takes three games. */
     @Override
     public OptionalInt maxGamesWithoutRepeat(int pairs) {

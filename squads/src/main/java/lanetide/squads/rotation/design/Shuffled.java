@@ -27,11 +27,6 @@ public record Shuffled(long seed) implements RotationDesign {
         return Rotation.tabulate(groups, pairs, games, (game, group) -> drawn[game][group]);
     }
 
-    @Override
-    public String describe() {
-        return "The pairs are drawn by lot for every game (seed " + seed + ").";
-    }
-
     /** {@inheritDoc} A lot vouches for nothing more than that coming back takes three games. */
     @Override
     public OptionalInt maxGamesWithoutRepeat(int pairs) {

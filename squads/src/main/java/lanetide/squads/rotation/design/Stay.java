@@ -13,11 +13,6 @@ public record Stay() implements RotationDesign {
     }
 
     @Override
-    public String describe() {
-        return "Every group stays on its starting pair.";
-    }
-
-    @Override
     public OptionalInt maxGamesWithoutRepeat(int pairs) {
         PlanSize.requirePairs(pairs);
         return OptionalInt.empty();

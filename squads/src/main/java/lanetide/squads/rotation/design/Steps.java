@@ -2,7 +2,7 @@ package lanetide.squads.rotation.design;
 
 import lanetide.squads.rotation.ImpossibleRotationException;
 
-/** Moves along the row of pairs, checked and put in words. */
+/** Moves along the row of pairs, checked. */
 final class Steps {
 
     private Steps() {}
@@ -12,10 +12,5 @@ final class Steps {
             throw new ImpossibleRotationException(
                     "step", step, "other than 0", "Let the groups stay if nobody is to move.");
         }
-    }
-
-    static String inWords(long step) {
-        long pairs = Math.abs(step);
-        return pairs + " " + (pairs == 1 ? "pair" : "pairs") + " " + (step > 0 ? "right" : "left");
     }
 }

@@ -42,12 +42,6 @@ public record Turning(int step) implements RotationDesign {
     }
 
     @Override
-    public String describe() {
-        return "After every game everybody moves " + Steps.inWords(step)
-                + ", turns back at the last pair over those left out, and turns again at the first.";
-    }
-
-    @Override
     public OptionalInt maxGamesWithoutRepeat(int pairs) {
         PlanSize.requirePairs(pairs);
         requireRoom(pairs);

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.stream.IntStream;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationCheck;
 import lanetide.squads.rotation.RotationReport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,7 +25,7 @@ class PattersonTest {
     void nobodyFollowsAGroupTwiceInUpToOneGameLessThanPairs(int pairs) {
         for (int games : new int[] {1, 2, pairs / 2, pairs - 1}) {
             if (games > 0) {
-                RotationReport report = RotationCheck.of(design.plan(pairs, pairs, games));
+                RotationReport report = RotationReport.of(design.plan(pairs, pairs, games));
                 assertThat(report.carryOverIndex()).isEqualTo(pairs * (games - 1));
                 assertThat(report.carryOverMinimum()).isEqualTo(pairs * (games - 1));
                 assertThat(report.repeatedVisits()).isEmpty();

@@ -9,7 +9,6 @@ import lanetide.squads.rotation.CarryOver;
 import lanetide.squads.rotation.Following;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.RotationCheck;
 import lanetide.squads.rotation.RotationReport;
 import lanetide.squads.rotation.Tables;
 import org.jgrapht.GraphTests;
@@ -79,7 +78,7 @@ class RowCompleteTest {
         assertThat(carryOver.graph().edgeSet())
                 .hasSize(size * (size - 1))
                 .allMatch(following -> following.times() == 1 && following.before() != following.after());
-        assertThat(RotationCheck.of(rotation).findings()).isEmpty();
+        assertThat(RotationReport.of(rotation).findings()).isEmpty();
         for (int group = 0; group < size; group++) {
             int visitor = group;
             assertThat(IntStream.range(0, size).map(game -> rotation.pairOf(game, visitor)))
@@ -91,7 +90,7 @@ class RowCompleteTest {
     @ParameterizedTest
     @CsvSource({"6, 6, 4", "5, 6, 6", "9, 12, 7", "1, 8, 8"})
     void fewerGamesOrGroupsStillNeverRepeatAVisit(int groups, int pairs, int games) {
-        RotationReport report = RotationCheck.of(design.plan(groups, pairs, games));
+        RotationReport report = RotationReport.of(design.plan(groups, pairs, games));
 
         assertThat(report.isPermutation()).isTrue();
         assertThat(report.repeatedVisits()).isEmpty();
@@ -115,7 +114,7 @@ class RowCompleteTest {
     @ParameterizedTest
     @ValueSource(ints = {2, 3, 4, 5})
     void fewerGamesStillReachTheMinimum(int games) {
-        RotationReport report = RotationCheck.of(design.plan(6, 6, games));
+        RotationReport report = RotationReport.of(design.plan(6, 6, games));
 
         assertThat(report.carryOverIndex()).isEqualTo(6 * (games - 1)).isEqualTo(report.carryOverMinimum());
     }

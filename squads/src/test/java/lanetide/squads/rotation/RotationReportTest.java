@@ -1,12 +1,10 @@
 package lanetide.squads.rotation;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -20,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class RotationCheckTest {
+class RotationReportTest {
 
     static LongStream seeds() {
         return LongStream.range(0, 300);
@@ -38,8 +36,8 @@ class RotationCheckTest {
             8,    392,  56
             """)
     void movingOnePairIsTheWorstDesignAndWilliamsTheBest(int size, int ring, int williams) {
-        RotationReport worst = RotationCheck.of(new Ring(1, 1).plan(size, size, size));
-        RotationReport best = RotationCheck.of(new RowComplete().plan(size, size, size));
+        RotationReport worst = RotationReport.of(new Ring(1, 1).plan(size, size, size));
+        RotationReport best = RotationReport.of(new RowComplete().plan(size, size, size));
 
         assertThat(worst.carryOverIndex()).isEqualTo(ring);
         assertThat(best.carryOverIndex()).isEqualTo(williams);
@@ -65,7 +63,7 @@ class RotationCheckTest {
 
     @Test
     void inARingEachGroupIsToldWhomItAlwaysFollows() {
-        RotationReport report = RotationCheck.of(new Ring(1, 1).plan(4, 4, 4));
+        RotationReport report = RotationReport.of(new Ring(1, 1).plan(4, 4, 4));
 
         assertThat(report.solePredecessors())
                 .containsExactly(
@@ -73,17 +71,12 @@ class RotationCheckTest {
                         new SolePredecessor(1, 2, 3),
                         new SolePredecessor(2, 3, 3),
                         new SolePredecessor(3, 0, 3));
-        assertThat(report.solePredecessors().get(0).sentence())
-                .isEqualTo("Each of the 3 times group 1 takes over a pair from another group, it is from group 2.");
     }
 
     @Test
     void aCollisionNamesGamePairAndEveryGroup() {
         Rotation rotation = Tables.ofGames(4, List.of(List.of(0, 1, 2, 3), List.of(2, 1, 2, 2), List.of(0, 0, 1, 1)));
-        RotationReport report = RotationCheck.of(rotation);
-        RotationNames names = new RotationNames(
-                group -> "ABCD".substring(group, group + 1),
-                pair -> String.format(Locale.ROOT, "lanes %d-%d", 2 * pair + 1, 2 * pair + 2));
+        RotationReport report = RotationReport.of(rotation);
 
         assertThat(report.isPermutation()).isFalse();
         assertThat(report.collisions())
@@ -91,10 +84,6 @@ class RotationCheckTest {
                         new Collision(1, 2, List.of(0, 2, 3)),
                         new Collision(2, 0, List.of(0, 1)),
                         new Collision(2, 1, List.of(2, 3)));
-        assertThat(report.collisions().get(0).sentence())
-                .isEqualTo("Game 2: group 1 and group 3 and group 4 are sent to pair 3 together.");
-        assertThat(report.collisions().get(1).sentence(names))
-                .isEqualTo("Game 3: A and B are sent to lanes 1-2 together.");
     }
 
     @Test
@@ -102,7 +91,7 @@ class RotationCheckTest {
         Rotation rotation = Tables.ofGames(
                 3, List.of(List.of(0), List.of(0), List.of(1), List.of(0), List.of(0), List.of(2), List.of(0)));
 
-        assertThat(RotationCheck.of(rotation).repeatedVisits())
+        assertThat(RotationReport.of(rotation).repeatedVisits())
                 .containsExactly(new RepeatedVisit(0, 0, 0, 3), new RepeatedVisit(0, 0, 0, 6));
     }
 
@@ -119,7 +108,7 @@ class RotationCheckTest {
 
     @Test
     void aGroupThatStaysFollowsItselfAndNobodyElse() {
-        RotationReport report = RotationCheck.of(new Stay().plan(4, 4, 4));
+        RotationReport report = RotationReport.of(new Stay().plan(4, 4, 4));
 
         assertThat(report.carryOverIndex()).isEqualTo(36);
         assertThat(report.carryOverMinimum()).isEqualTo(12);
@@ -127,26 +116,13 @@ class RotationCheckTest {
     }
 
     @Test
-    void theWalkIsMeasuredAlongTheRowOfPairs() {
-        RotationReport ring = RotationCheck.of(new Ring(1, 1).plan(4, 4, 2));
-
-        assertThat(ring.walkPairsPerGame()).isCloseTo((1 + 1 + 1 + 3) / 4.0, within(1e-12));
-        assertThat(ring.longestWalkPairs()).isEqualTo(3);
-        assertThat(RotationCheck.of(new Stay().plan(4, 4, 4)).walkPairsPerGame())
-                .isZero();
-        assertThat(RotationCheck.of(new Ring(1, 1).plan(4, 4, 1)).longestWalkPairs())
-                .isZero();
-    }
-
-    @Test
-    void findingsComeGravestFirstUnderStableCodes() {
+    void findingsComeGravestFirst() {
         Rotation rotation = Tables.ofGames(2, List.of(List.of(0, 1), List.of(1, 0), List.of(0, 0), List.of(1, 0)));
 
-        assertThat(RotationCheck.of(rotation).findings())
-                .extracting(RotationFinding::code)
-                .startsWith("rotation-collision", "rotation-repeated-visit")
-                .endsWith("rotation-sole-predecessor")
-                .isSubsetOf(Collision.CODE, RepeatedVisit.CODE, SolePredecessor.CODE);
+        assertThat(RotationReport.of(rotation).findings())
+                .extracting(finding -> (Object) finding.getClass())
+                .startsWith(Collision.class, RepeatedVisit.class)
+                .endsWith(SolePredecessor.class);
     }
 
     @ParameterizedTest
@@ -157,8 +133,8 @@ class RotationCheckTest {
                 new ArrayList<>(IntStream.range(0, rotation.groups()).boxed().toList());
         Collections.shuffle(newName, new Random(seed));
         Rotation renamed = renamed(rotation, newName);
-        RotationReport before = RotationCheck.of(rotation);
-        RotationReport after = RotationCheck.of(renamed);
+        RotationReport before = RotationReport.of(rotation);
+        RotationReport after = RotationReport.of(renamed);
 
         assertThat(after.collisions())
                 .as("seed %d", seed)
@@ -246,8 +222,6 @@ class RotationCheckTest {
                 report.carryOverIndex(),
                 report.carryOverMinimum(),
                 report.fewestPredecessors(),
-                report.mostPredecessors(),
-                report.walkPairsPerGame(),
-                report.longestWalkPairs());
+                report.mostPredecessors());
     }
 }
