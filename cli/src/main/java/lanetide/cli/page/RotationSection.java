@@ -3,7 +3,6 @@ package lanetide.cli.page;
 import java.util.ArrayList;
 import java.util.List;
 import lanetide.cli.report.Table;
-import lanetide.cli.scenario.RotationDesigns;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.words.DesignWords;
 import lanetide.cli.words.FindingWords;

@@ -76,11 +76,12 @@ class ComparisonTest {
     void aBreakOfAnHourIsFoundInTheEndsOfTheSquads() {
         List<Difference> differences = EventComparison.run(PLAN, withBreaks(PLAN, 60 * MINUTE_MS), 1, 3, 2, done -> {});
 
-        assertThat(List.of("end of squad A", "end of squad B"))
-                .allSatisfy(end -> assertThat(found(differences, end)).satisfies(difference -> {
-                    assertThat(difference.difference()).isCloseTo(60, within(3.0));
-                    assertThat(difference.isReal()).isTrue();
-                }));
+        assertThat(List.of("A", "B"))
+                .allSatisfy(end -> assertThat(found(differences, Compared.SQUAD_END, end))
+                        .satisfies(difference -> {
+                            assertThat(difference.difference()).isCloseTo(60, within(3.0));
+                            assertThat(difference.isReal()).isTrue();
+                        }));
     }
 
     @Test
@@ -92,10 +93,10 @@ class ComparisonTest {
 
         List<Difference> differences = EventComparison.run(PLAN, later, 1, 3, 2, done -> {});
 
-        assertThat(found(differences, "end of squad A").difference()).isEqualTo(60);
-        assertThat(found(differences, "end of squad A").isReal()).isTrue();
-        assertThat(found(differences, "end of squad B").difference()).isEqualTo(0.0);
-        assertThat(found(differences, "mean score").difference()).isEqualTo(0.0);
+        assertThat(found(differences, Compared.SQUAD_END, "A").difference()).isEqualTo(60);
+        assertThat(found(differences, Compared.SQUAD_END, "A").isReal()).isTrue();
+        assertThat(found(differences, Compared.SQUAD_END, "B").difference()).isEqualTo(0.0);
+        assertThat(found(differences, Compared.MEAN_SCORE, "").difference()).isEqualTo(0.0);
     }
 
     @Test
@@ -109,21 +110,22 @@ class ComparisonTest {
         Event broken = PLAN.withIncidents(
                 new Incidents(Stops.NEVER, Stops.NEVER, List.of(fault), 1, Incidents.NONE.remedy(), 60 * MINUTE_MS));
 
-        assertThat(found(EventComparison.run(PLAN, away, 1, 3, 2, done -> {}), "end of squad A"))
+        assertThat(found(EventComparison.run(PLAN, away, 1, 3, 2, done -> {}), Compared.SQUAD_END, "A"))
                 .satisfies(difference -> {
                     assertThat(difference.difference()).isNegative();
                     assertThat(difference.isReal()).isTrue();
                 });
-        assertThat(found(EventComparison.run(PLAN, broken, 1, 3, 2, done -> {}), "end of squad A"))
+        assertThat(found(EventComparison.run(PLAN, broken, 1, 3, 2, done -> {}), Compared.SQUAD_END, "A"))
                 .satisfies(difference -> {
                     assertThat(difference.difference()).isBetween(15.0, 31.0);
                     assertThat(difference.isReal()).isTrue();
                 });
     }
 
-    private static Difference found(List<Difference> differences, String quantity) {
+    private static Difference found(List<Difference> differences, Compared compared, String squad) {
         return differences.stream()
-                .filter(difference -> difference.quantity().equals(quantity))
+                .filter(difference -> difference.compared() == compared
+                        && difference.squad().orElse("").equals(squad))
                 .findFirst()
                 .orElseThrow();
     }
