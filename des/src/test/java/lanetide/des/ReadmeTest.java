@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.function.IntFunction;
+import java.util.stream.Stream;
 import lanetide.des.random.RandomStreams;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.des.stats.Tally;
@@ -28,6 +29,21 @@ class ReadmeTest {
     @Test
     void theExamplePrintsWhatTheReadmeSays() throws IOException {
         assertThat(Files.readString(Path.of("README.md"))).contains("```text\n" + example() + "\n```");
+    }
+
+    @Test
+    void everyCheckOfTheReadmeIsHeldByTheTestThatComputesItsFigure() throws IOException {
+        StringBuilder tests = new StringBuilder();
+        try (Stream<Path> files = Files.walk(Path.of("src/test/java"))) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                tests.append(Files.readString(file));
+            }
+        }
+
+        assertThat(ReadmeRow.checks())
+                .hasSizeGreaterThan(20)
+                .allSatisfy(check ->
+                        assertThat(tests).contains('"' + check.substring(0, Math.min(12, check.length()))));
     }
 
     private static String example() {

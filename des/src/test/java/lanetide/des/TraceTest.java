@@ -99,6 +99,7 @@ class TraceTest {
                         "30 EXECUTED departure",
                         "30 SCHEDULED departure",
                         "45 EXECUTED departure");
+        ReadmeRow.says("D/D/1, three customers: waits (ms)", waitsMs.toString());
     }
 
     @Test

@@ -3,6 +3,7 @@ package lanetide.des.random;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import lanetide.des.ReadmeRow;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -23,9 +24,13 @@ class Mrg32k3aTest {
             0.22162991578202287,
             0.5333953879182788
         };
-        for (double draw : published) {
-            assertThat(generator.nextUniform()).isCloseTo(draw, within(1e-15));
+        double[] off = new double[published.length];
+        for (int i = 0; i < published.length; i++) {
+            double draw = generator.nextUniform();
+            assertThat(draw).isCloseTo(published[i], within(1e-15));
+            off[i] = draw - published[i];
         }
+        ReadmeRow.says("another generator, MRG32k3a, in the tests: draws 1 to 6", ReadmeRow.offBy(off));
     }
 
     @Test
@@ -40,14 +45,18 @@ class Mrg32k3aTest {
             }
         }
         assertThat(draw).isCloseTo(0.375788356215688, within(1e-15));
+        ReadmeRow.says("the same: draw 1 000 000", ReadmeRow.offBy(draw - 0.375788356215688));
     }
 
     @Test
     void theNextStreamAndSubstreamHaveThePublishedSeeds() {
-        assertThat(generator.ahead(127).state())
-                .containsExactly(3692455944L, 1366884236L, 2968912127L, 335948734L, 4161675175L, 475798818L);
-        assertThat(generator.ahead(76).state())
+        long[] stream = generator.ahead(127).state();
+        long[] substream = generator.ahead(76).state();
+
+        assertThat(stream).containsExactly(3692455944L, 1366884236L, 2968912127L, 335948734L, 4161675175L, 475798818L);
+        assertThat(substream)
                 .containsExactly(870504860L, 2641697727L, 884013853L, 339352413L, 2374306706L, 3651603887L);
+        ReadmeRow.says("the same: next stream and substream", stream[0] + ", ... and " + substream[0] + ", ...");
     }
 
     @Test

@@ -3,8 +3,10 @@ package lanetide.des.random;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import java.util.Locale;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import lanetide.des.ReadmeRow;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -24,7 +26,10 @@ class RandomStreamsTest {
     @Test
     void theGeneratorIsTheOnePublished() {
         UniformRandomProvider generator = new XoShiRo256PlusPlus(1, 2, 3, 4);
-        assertThat(firstLongs(generator, 10))
+        long[] outputs = firstLongs(generator, 10);
+        ReadmeRow.says(
+                "xoshiro256++ from state 1, 2, 3, 4", outputs[0] + ", " + outputs[1] + ", " + outputs[2] + ", ...");
+        assertThat(outputs)
                 .containsExactly(
                         41943041L,
                         58720359L,
@@ -44,8 +49,9 @@ class RandomStreamsTest {
      */
     @Test
     void aStreamStartsWhereItsDescriptionSays() {
-        assertThat(firstLongs(streams.stream("bowler/17/release"), 3))
-                .containsExactly(0xf8e51334106d2881L, 0x50f84eec203de3c0L, 0x081bae82aafdb9e0L);
+        long[] release = firstLongs(streams.stream("bowler/17/release"), 3);
+        ReadmeRow.says("three streams rebuilt from the description", Long.toHexString(release[0]) + ", ...");
+        assertThat(release).containsExactly(0xf8e51334106d2881L, 0x50f84eec203de3c0L, 0x081bae82aafdb9e0L);
         assertThat(firstLongs(streams.forReplication(0).stream("bowler/17/release"), 3))
                 .containsExactly(0xf26476830f74535aL, 0x08cd942353f14537L, 0x90680effba685d40L);
         assertThat(firstLongs(new RandomStreams(-3).forReplication(Integer.MAX_VALUE).stream("lane/\u00e9"), 3))
@@ -100,28 +106,34 @@ class RandomStreamsTest {
 
     @Test
     void theDrawsOfOneStreamAreUniform() {
-        assertUniform(doubles(streams.stream("bowler/1/release")));
+        assertUniform("draws of one stream", doubles(streams.stream("bowler/1/release")));
     }
 
     @Test
     void theFirstDrawsOfNeighbouringKeysAreUniform() {
-        assertUniform(IntStream.range(0, DRAWS)
-                .mapToDouble(i -> streams.stream("bowler/" + i).nextDouble())
-                .toArray());
+        assertUniform(
+                "first draws over keys",
+                IntStream.range(0, DRAWS)
+                        .mapToDouble(i -> streams.stream("bowler/" + i).nextDouble())
+                        .toArray());
     }
 
     @Test
     void theFirstDrawsOfSuccessiveReplicationsAreUniform() {
-        assertUniform(IntStream.range(0, DRAWS)
-                .mapToDouble(i -> streams.forReplication(i).stream("a").nextDouble())
-                .toArray());
+        assertUniform(
+                "first draws over replications",
+                IntStream.range(0, DRAWS)
+                        .mapToDouble(i -> streams.forReplication(i).stream("a").nextDouble())
+                        .toArray());
     }
 
     @Test
     void theFirstDrawsOfSuccessiveSeedsAreUniform() {
-        assertUniform(IntStream.range(0, DRAWS)
-                .mapToDouble(i -> new RandomStreams(i).stream("a").nextDouble())
-                .toArray());
+        assertUniform(
+                "first draws over seeds",
+                IntStream.range(0, DRAWS)
+                        .mapToDouble(i -> new RandomStreams(i).stream("a").nextDouble())
+                        .toArray());
     }
 
     /** For independent streams the correlation has standard deviation 1 / sqrt(n); 66 pairs stay within four of them. */
@@ -130,17 +142,21 @@ class RandomStreamsTest {
         double[][] draws = IntStream.range(0, 12)
                 .mapToObj(i -> doubles(streams.forReplication(i / 4).stream("bowler/" + i % 4)))
                 .toArray(double[][]::new);
+        double most = 0;
         for (int i = 0; i < draws.length; i++) {
             for (int j = 0; j < i; j++) {
-                assertThat(new PearsonsCorrelation().correlation(draws[i], draws[j]))
+                double correlation = new PearsonsCorrelation().correlation(draws[i], draws[j]);
+                most = Math.max(most, Math.abs(correlation) * Math.sqrt(DRAWS));
+                assertThat(correlation)
                         .as("streams %d and %d", i, j)
                         .isBetween(-4 / Math.sqrt(DRAWS), 4 / Math.sqrt(DRAWS));
             }
         }
+        ReadmeRow.says("correlation of 66 pairs of streams", String.format(Locale.ROOT, "%.1f", most));
     }
 
     /** Pearson's chi-square over a hundred classes, between its 0.1 % and 99.9 % points: neither too rough nor too even. */
-    private static void assertUniform(double[] draws) {
+    private static void assertUniform(String what, double[] draws) {
         int classes = 100;
         int[] counts = new int[classes];
         for (double draw : draws) {
@@ -155,6 +171,7 @@ class RandomStreamsTest {
                 .isBetween(
                         distribution.inverseCumulativeProbability(0.001),
                         distribution.inverseCumulativeProbability(0.999));
+        ReadmeRow.says("uniformity, 100 000 " + what, String.format(Locale.ROOT, "%.0f", chiSquare));
     }
 
     private static long[] firstLongs(UniformRandomProvider generator, int count) {

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import lanetide.des.ReadmeRow;
 import org.junit.jupiter.api.Test;
 
 /** Expected values computed from Holm's definition by a separate program. */
@@ -11,10 +13,12 @@ class HolmTest {
 
     @Test
     void probabilitiesAreAdjustedStepByStepAndNeverOutOfOrder() {
-        assertThat(Holm.adjust(new double[] {.01, .04, .03, .005}))
-                .containsExactly(new double[] {.03, .06, .06, .02}, within(1e-12));
-        assertThat(Holm.adjust(new double[] {.01, .02, .03, .04, .05}))
-                .containsExactly(new double[] {.05, .08, .09, .09, .09}, within(1e-12));
+        double[] four = Holm.adjust(new double[] {.01, .04, .03, .005});
+        double[] five = Holm.adjust(new double[] {.01, .02, .03, .04, .05});
+
+        assertThat(four).containsExactly(new double[] {.03, .06, .06, .02}, within(1e-12));
+        assertThat(five).containsExactly(new double[] {.05, .08, .09, .09, .09}, within(1e-12));
+        ReadmeRow.says("Holm", Arrays.toString(four) + " and " + Arrays.toString(five));
     }
 
     @Test

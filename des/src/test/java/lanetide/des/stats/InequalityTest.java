@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
+import lanetide.des.ReadmeRow;
 import lanetide.des.random.RandomStreams;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,6 +43,7 @@ class InequalityTest {
         assertThat(Inequality.jain(new double[] {1, 4, 5})).isCloseTo(0.7937, within(5e-5));
         assertThat(Inequality.jain(new double[] {1, 2, 5})).isCloseTo(0.7111, within(5e-5));
         assertThat(Inequality.jain(TEN)).isCloseTo(0.543238, within(5e-7));
+        ReadmeRow.says("Gini", String.format(Locale.ROOT, "%.7f", Inequality.gini(TEN)));
     }
 
     @Test
@@ -48,6 +51,15 @@ class InequalityTest {
         double[] tenOfHundred = new double[100];
         Arrays.fill(tenOfHundred, 0, 10, 20);
         assertThat(Inequality.jain(tenOfHundred)).isCloseTo(0.10, within(1e-12));
+        ReadmeRow.says(
+                "Jain",
+                String.format(
+                        Locale.ROOT,
+                        "%.2f, %.2f, %.2f, %.2f",
+                        Inequality.jain(new double[] {1, 3, 5}),
+                        Inequality.jain(new double[] {1, 4, 5}),
+                        Inequality.jain(new double[] {1, 2, 5}),
+                        Inequality.jain(tenOfHundred)));
     }
 
     @Test

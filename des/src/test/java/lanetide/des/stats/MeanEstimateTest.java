@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Locale;
+import lanetide.des.ReadmeRow;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -21,6 +23,9 @@ class MeanEstimateTest {
         assertThat(interval.low()).isCloseTo(1.709, within(5e-4));
         assertThat(interval.high()).isCloseTo(2.353, within(5e-4));
         assertThat(interval).isEqualTo(bank.meanInterval(0.90));
+        ReadmeRow.says(
+                "ten bank replications: 90 % interval",
+                String.format(Locale.ROOT, "%.3f ± %.5f", bank.mean(), interval.halfWidth()));
     }
 
     /** Data from memory, A. M. Law: five paired inventory costs. */
@@ -33,6 +38,13 @@ class MeanEstimateTest {
         assertThat(difference.standardError() * difference.standardError()).isCloseTo(2.43827, within(5e-6));
         assertThat(difference.interval(0.90).low()).isCloseTo(1.649, within(5e-4));
         assertThat(difference.interval(0.90).high()).isCloseTo(8.307, within(5e-4));
+        ReadmeRow.says(
+                "five paired inventory costs: 90 % interval",
+                String.format(
+                        Locale.ROOT,
+                        "%.3f to %.3f",
+                        difference.interval(0.90).low(),
+                        difference.interval(0.90).high()));
     }
 
     /** Recorded results of the R package TOSTER, file test-known_results.R. */
@@ -52,6 +64,7 @@ class MeanEstimateTest {
             assertThat(test.p()).isEqualTo(test.pHigh());
             assertThat(test.isEquivalent(0.05)).isTrue();
             assertThat(test.isEquivalent(0.002)).isFalse();
+            ReadmeRow.says("equivalence: one sample", tAndP(test));
         }
 
         @Test
@@ -65,6 +78,11 @@ class MeanEstimateTest {
             assertThat(test.pLow()).isCloseTo(9.531728e-5, within(5e-12));
             assertThat(test.tHigh()).isCloseTo(-2.489426, within(5e-7));
             assertThat(test.pHigh()).isCloseTo(0.00770235, within(5e-9));
+            ReadmeRow.says("equivalence: pairs", tAndP(test));
+        }
+
+        private static String tAndP(EquivalenceTest test) {
+            return String.format(Locale.ROOT, "%.6f, %.6f, p = %.7g", test.tLow(), test.tHigh(), test.p());
         }
 
         @Test

@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import lanetide.oilflow.lane.Hand;
+import lanetide.squads.fixture.ReadmeRow;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
@@ -22,6 +23,7 @@ class FairnessStudyTest {
     /** Nothing is found where there is nothing, whoever plays. */
     @Test
     void onLanesThatNeverChangeNobodyHasAnyAdvantageToTheLastDigit() {
+        double most = 0;
         for (Event event : List.of(
                 SmallEvents.twoSquads(SmallEvents.alike(3, 3), 2, Conditioning.NONE),
                 TWO_SQUADS,
@@ -35,7 +37,14 @@ class FairnessStudyTest {
                 assertThat(effect.standardErrorPins()).isEqualTo(0.0);
             });
             assertThat(result.evenness()).contains(new Evenness(0, 0, 1, 0));
+            for (Effect effect : result.effects()) {
+                most = Math.max(most, Math.abs(effect.advantagePins()));
+            }
         }
+        ReadmeRow.says(
+                "still lanes: identical bowlers, mixed bowlers, groups of 2, 3 and 4, fresh, over and none: largest"
+                        + " advantage",
+                most + " pins");
     }
 
     @Test
@@ -89,6 +98,7 @@ class FairnessStudyTest {
         assertThat(after.stream().map(Effect::advantagePins).toList())
                 .isEqualTo(before.stream().map(Effect::advantagePins).toList());
         assertThat(after.stream().map(Effect::id)).contains("A/new 1");
+        ReadmeRow.says("groups renamed: advantages that stay", after.size() + " of " + before.size());
     }
 
     @Test
@@ -105,16 +115,19 @@ class FairnessStudyTest {
         List<Effect> before = FairnessStudy.run(TWO_SQUADS, plan, 2, done -> {}).effects();
         List<Effect> after = FairnessStudy.run(mirrored, plan, 2, done -> {}).effects();
 
+        double most = 0;
         for (Effect effect : before) {
             String id =
                     effect.kind() == EffectKind.HAND ? (effect.id().equals("left") ? "right" : "left") : effect.id();
-            assertThat(after)
-                    .filteredOn(
-                            other -> other.kind() == effect.kind() && other.id().equals(id))
-                    .singleElement()
-                    .satisfies(
-                            other -> assertThat(other.advantagePins()).isCloseTo(effect.advantagePins(), within(1e-9)));
+            List<Effect> mirrors = after.stream()
+                    .filter(other -> other.kind() == effect.kind() && other.id().equals(id))
+                    .toList();
+            assertThat(mirrors).hasSize(1);
+            double image = mirrors.get(0).advantagePins();
+            assertThat(image).isCloseTo(effect.advantagePins(), within(1e-9));
+            most = Math.max(most, Math.abs(image - effect.advantagePins()));
         }
+        ReadmeRow.says("hands mirrored: largest change of an advantage", ReadmeRow.offBy(most));
     }
 
     private static Bowler mirrored(Bowler bowler) {

@@ -3,8 +3,10 @@ package lanetide.squads.fairness;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.LongStream;
 import lanetide.oilflow.lane.Hand;
+import lanetide.squads.fixture.ReadmeRow;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
@@ -36,6 +38,9 @@ class PlayedVerdictTest {
                 .count();
 
         assertThat(found).as("of %d seeds", SEEDS).isGreaterThanOrEqualTo((long) Math.ceil(0.95 * SEEDS));
+        ReadmeRow.says(
+                "unfair by construction, played ball by ball (second squad on twice the oil): the same",
+                found + " of " + SEEDS + " seeds");
     }
 
     private static boolean isFoundOut(long seed) {
@@ -56,6 +61,7 @@ class PlayedVerdictTest {
                 .count();
 
         assertThat(unfair).as("of %d seeds", SEEDS).isLessThanOrEqualTo((long) (0.05 * SEEDS));
+        ReadmeRow.says("even by construction, played ball by ball: unfair", unfair + " of " + SEEDS + " seeds");
     }
 
     /** Balls that do not flare carry oil down the lane, and a ball thrown over it comes in late (common practice, no source). */
@@ -78,6 +84,13 @@ class PlayedVerdictTest {
 
         assertThat(squads.get(0).ci90().low())
                 .isGreaterThan(squads.get(2).ci90().high());
+        ReadmeRow.says(
+                "straight players with plastic balls: first squad, third squad",
+                String.format(
+                        Locale.ROOT,
+                        "%+.1f, %+.1f pins",
+                        squads.get(0).advantagePins(),
+                        squads.get(2).advantagePins()));
     }
 
     private static FairnessResult study(Event event, long seed, int playings, double margin) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
 import java.util.stream.IntStream;
+import lanetide.squads.fixture.ReadmeRow;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import org.junit.jupiter.api.Test;
@@ -58,6 +59,12 @@ class VerdictTest {
         assertThat(effect(result, EffectKind.SQUAD, "B").standardErrorPins()).isCloseTo(0, within(1e-10));
         assertThat(effect(result, EffectKind.PAIR, "5-6").advantagePins()).isCloseTo(3, within(1e-10));
         assertThat(effect(result, EffectKind.HAND, "left").advantagePins()).isCloseTo(0, within(1e-10));
+        ReadmeRow.says(
+                "effects put into made-up scores without noise",
+                ReadmeRow.offBy(
+                        effect(result, EffectKind.SQUAD, "B").advantagePins() + 3,
+                        effect(result, EffectKind.PAIR, "5-6").advantagePins() - 3,
+                        effect(result, EffectKind.HAND, "left").advantagePins()));
     }
 
     @Test
@@ -73,6 +80,7 @@ class VerdictTest {
 
         // 90 % of 400, give or take 2.6 standard errors.
         assertThat(covered).isBetween((int) (0.86 * all), (int) (0.94 * all));
+        ReadmeRow.says("90 % intervals of made-up scores, 400 of them: that cover", covered + " of " + all);
     }
 
     @Test
@@ -86,6 +94,9 @@ class VerdictTest {
         }
 
         assertThat(found).as("of %d seeds", SEEDS).isGreaterThanOrEqualTo((int) Math.ceil(0.95 * SEEDS));
+        ReadmeRow.says(
+                "unfair by construction, made-up scores: unfair, and the squad named",
+                found + " of " + SEEDS + " seeds");
     }
 
     @Test
@@ -100,6 +111,7 @@ class VerdictTest {
 
         assertThat(unfair).as("unfair of %d seeds", SEEDS).isLessThanOrEqualTo((int) (0.05 * SEEDS));
         assertThat(fair).as("fair of %d seeds", SEEDS).isGreaterThan(SEEDS / 2);
+        ReadmeRow.says("even by construction, made-up scores: unfair", unfair + " of " + SEEDS + " seeds");
     }
 
     /** The hardest even event: its advantages lie just at the margin. Then Holm's correction must hold the level. */
@@ -135,6 +147,9 @@ class VerdictTest {
         assertThat(decided)
                 .as(String.format(Locale.ROOT, "decided of %d", undecided))
                 .isGreaterThanOrEqualTo((int) Math.ceil(0.9 * undecided));
+        ReadmeRow.says(
+                "underpowered, made-up scores: undecided, then decided by the promised playings",
+                decided + " of " + undecided);
     }
 
     /**

@@ -13,6 +13,7 @@ import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.fixture.Fixtures;
+import lanetide.squads.fixture.ReadmeRow;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePatterns;
@@ -25,6 +26,7 @@ import lanetide.squads.result.TimetableEntry;
 import lanetide.squads.result.TimetableEntry.Activity;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.Ring;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -33,6 +35,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Squads one after another: when they start, what the machines do, where the oil goes. */
 class DayTest {
+    private static int accountsClosed;
     private static final long LATE_MS = Events.START_MS + 8 * 60 * Events.MINUTE_MS;
 
     @ParameterizedTest(name = "{0} pairs, {1} machines, {2}")
@@ -200,6 +203,13 @@ class DayTest {
         return Events.play(event, 1);
     }
 
+    @AfterAll
+    static void theReadmeSaysHowManyAccountsClose() {
+        ReadmeRow.says(
+                "oil applied = on lanes, on balls, absorbed, wiped, stripped; random events",
+                accountsClosed + " of 12");
+    }
+
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
     void theOilAccountOfAnyEventCloses(long seed) {
@@ -211,6 +221,7 @@ class DayTest {
                 .filter(squad -> squad.conditioning() != Conditioning.NONE)
                 .count();
         assertThat(result.oil().relativeError()).as("seed %d", seed).isLessThan(1e-9);
+        accountsClosed++;
         assertThat(result.oil().appliedMl())
                 .as("seed %d", seed)
                 .isCloseTo(oilings * 2 * event.centre().pairs().size() * Events.PATTERN.volumeMl(), within(1e-6));
@@ -279,9 +290,15 @@ class DayTest {
         WatchedSquad watched = WatchedSquad.play(event, 1);
 
         double[] fresh = OilFilm.fresh(Events.PATTERN, Events.PHYSICS.grid()).cellsUm();
+        int changed = 0;
         for (LaneInPlay lane : watched.lanes.get(1).both()) {
-            assertThat(lane.film().cellsUm()).containsExactly(fresh);
+            double[] cells = lane.film().cellsUm();
+            assertThat(cells).containsExactly(fresh);
+            changed += (int) IntStream.range(0, fresh.length)
+                    .filter(cell -> cells[cell] != fresh[cell])
+                    .count();
         }
+        ReadmeRow.says("a lane nobody plays on: cells of its film that change", String.valueOf(changed));
         assertThat(watched.lanes.get(0).left().film().cellsUm()).isNotEqualTo(fresh);
     }
 

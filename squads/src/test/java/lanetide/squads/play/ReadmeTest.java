@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lanetide.oilflow.ball.ReleaseSpread;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.fixture.ReadmeRow;
 import lanetide.squads.model.Adaptation;
 import lanetide.squads.model.Level;
 import lanetide.squads.model.Levels;
@@ -37,6 +40,27 @@ class ReadmeTest {
         }
 
         assertThat(text.substring(from, to)).isEqualTo(table);
+    }
+
+    @Test
+    void everyOtherCheckIsHeldByTheTestThatComputesItsFigure() throws IOException {
+        StringBuilder tests = new StringBuilder();
+        try (Stream<Path> files = Files.walk(Path.of("src/test/java"))) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                tests.append(Files.readString(file));
+            }
+        }
+        String text = readme();
+        int from = text.indexOf(START);
+        String computed = text.substring(from, text.indexOf(END, from));
+        List<String> others = ReadmeRow.checks().stream()
+                .filter(check -> !computed.contains("| " + check + " |"))
+                .toList();
+
+        assertThat(others)
+                .hasSizeGreaterThan(40)
+                .allSatisfy(check ->
+                        assertThat(tests).contains('"' + check.substring(0, Math.min(12, check.length()))));
     }
 
     @Test

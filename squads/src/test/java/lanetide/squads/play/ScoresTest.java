@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import lanetide.des.random.RandomStreams;
@@ -15,6 +17,7 @@ import lanetide.oilflow.pocket.Rack;
 import lanetide.squads.bowler.SteadyAgent;
 import lanetide.squads.equipment.Equipment;
 import lanetide.squads.equipment.StartingLines;
+import lanetide.squads.fixture.ReadmeRow;
 import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Bowling;
@@ -49,6 +52,11 @@ class ScoresTest {
         for (int i = 1; i < means.size(); i++) {
             assertThat(means.get(i)).as("means %s", means).isLessThan(means.get(i - 1) - 3);
         }
+        ReadmeRow.says(
+                "mean score of elite, scratch, league, casual",
+                means.stream()
+                        .map(mean -> String.format(Locale.ROOT, "%.0f", mean))
+                        .collect(Collectors.joining(", ")));
     }
 
     private static double meanOfField(Level level) {

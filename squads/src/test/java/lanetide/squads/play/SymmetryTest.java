@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import lanetide.oilflow.lane.Hand;
+import lanetide.squads.fixture.ReadmeRow;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Group;
 import lanetide.squads.result.EventResult;
@@ -20,11 +21,21 @@ import lanetide.squads.result.LaneState;
 import lanetide.squads.result.StyleWindow;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.Explicit;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a label or a mirror must not change. */
 class SymmetryTest {
+    private static int reorderedAlike;
+    private static int mirroredAlike;
+
+    @AfterAll
+    static void theReadmeSaysHowManyWereAlike() {
+        ReadmeRow.says("groups listed in another order; random rotations", reorderedAlike + " of 8");
+        ReadmeRow.says("every hand mirrored: scores, timetable, windows; random rotations", mirroredAlike + " of 4");
+    }
+
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void groupsListedInAnotherOrderPlayTheSameEvent(long seed) {
@@ -46,6 +57,7 @@ class SymmetryTest {
         assertThat(reordered.lanes()).as("seed %d, order %s", seed, order).isEqualTo(listed.lanes());
         assertThat(reordered.timetable()).as("seed %d, order %s", seed, order).isEqualTo(listed.timetable());
         assertThat(reordered.shots()).as("seed %d, order %s", seed, order).isEqualTo(listed.shots());
+        reorderedAlike++;
     }
 
     private static Rotation reordered(Rotation rotation, List<Integer> order) {
@@ -83,6 +95,7 @@ class SymmetryTest {
             assertThat(image.volumeMl()).as("seed %d, %s", seed, lane).isCloseTo(lane.volumeMl(), within(1e-9));
             assertThat(windowsMirrored(image.windows())).as("seed %d", seed).isEqualTo(new HashSet<>(lane.windows()));
         }
+        mirroredAlike++;
     }
 
     private static List<Group> mirrored(List<Group> groups) {

@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import lanetide.squads.fixture.ReadmeRow;
 import org.apache.commons.math3.distribution.GammaDistribution;
 import org.apache.commons.math3.random.Well19937c;
 import org.junit.jupiter.api.Test;
@@ -39,10 +43,23 @@ class PublishedFormsTest {
         Optimum best = CyclePolicy.ageReplacement(survival, planned, failed);
 
         assertThat(best.games() / SHORT_GAMES * scale).isCloseTo(age, withinPercentage(0.05));
+        ReadmeRow.says(
+                "Weibull age replacement " + given(planned, failed, scale, shape) + ", by short games",
+                number("%.6g", best.games() / SHORT_GAMES * scale));
         double costOfAge = best.costPerGame() * SHORT_GAMES / scale;
         assertThat(costOfAge).isCloseTo(cost, withinPercentage(0.05));
         double meanLife = scale * Math.exp(org.apache.commons.math3.special.Gamma.logGamma(1 + 1 / shape));
         assertThat(costOfAge / (failed / meanLife)).isCloseTo(share, withinPercentage(0.05));
+    }
+
+    private static String given(double... numbers) {
+        return DoubleStream.of(numbers)
+                .mapToObj(number -> number("%.1f", number).replaceFirst("\\.0$", ""))
+                .collect(Collectors.joining(", ", "(", ")"));
+    }
+
+    private static String number(String format, double number) {
+        return String.format(Locale.ROOT, format, number);
     }
 
     private static double[] shortGames(DoubleUnaryOperator byGame) {
@@ -72,6 +89,9 @@ class PublishedFormsTest {
                 .min()
                 .orElseThrow();
         assertThat(best.costPerGame()).isEqualTo(least);
+        ReadmeRow.says(
+                "by whole games, S(n) = exp(-(n/10)^3), 1 and 10",
+                number("%.0f games, ", best.games()) + number("%.6f", best.costPerGame()));
     }
 
     /** Barlow and Hunter 1960: T* = scale (cp / (cm (shape - 1)))^(1 / shape), in games as short as a ten-thousandth of the scale. */
@@ -85,6 +105,9 @@ class PublishedFormsTest {
         Optimum best = CyclePolicy.growingLoss(planned, lossByGame);
 
         assertThat(best.games() / SHORT_GAMES * scale).isCloseTo(age, withinPercentage(0.05));
+        ReadmeRow.says(
+                "minimal repair " + given(planned, repair, scale, shape) + ", by short games",
+                number("%.6g", best.games() / SHORT_GAMES * scale));
         assertThat(best.costPerGame() * SHORT_GAMES / scale).isCloseTo(rate, withinPercentage(0.01));
     }
 
@@ -99,6 +122,7 @@ class PublishedFormsTest {
 
         assertThat(best.games()).isEqualTo(games);
         assertThat(best.costPerGame()).isCloseTo(cost, within(1e-9));
+        ReadmeRow.says("linear growth, K and a of " + given(renewal, growth), number("%.0f games", best.games()));
     }
 
     /**
@@ -125,6 +149,10 @@ class PublishedFormsTest {
         assertThat(policy.costPerGame()).isCloseTo(cost, within(0.002));
         assertThat(policy.meanGames()).isCloseTo(games, within(0.05));
         assertThat(policy.failShare()).isCloseTo(fails, within(0.005));
+        ReadmeRow.says(
+                "control limit " + given(control).replaceAll("[()]", "")
+                        + " (1 and 5) on 20 000 paths of a gamma process, shape 2, scale 0.5, limit 10",
+                number("%.5f", policy.costPerGame()));
     }
 
     @Test

@@ -14,6 +14,7 @@ import lanetide.oilflow.film.SplitModel;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.fixture.Fixtures;
+import lanetide.squads.fixture.ReadmeRow;
 import lanetide.squads.machines.OilingCost;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
@@ -25,6 +26,7 @@ import lanetide.squads.model.Laws;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.rotation.design.Ring;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,6 +37,12 @@ class ReoilStudyTest {
     private static final int GAMES = 6;
 
     private static ReoilResult result;
+    private static int bestOilings;
+
+    @AfterAll
+    static void theReadmeSaysHowManyOilingsWereTheBest() {
+        ReadmeRow.says("oilings of an event, by events", bestOilings + " of 5 the best");
+    }
 
     @BeforeAll
     static void study() {
@@ -128,6 +136,9 @@ class ReoilStudyTest {
         assertThat(still.interval(Basis.COST).beyond()).isTrue();
         assertThat(still.interval(Basis.THRESHOLD).games()).isEqualTo(GAMES);
         assertThat(still.interval(Basis.AGE).beyond()).isTrue();
+        double mostPins =
+                still.curve().stream().mapToDouble(CurvePoint::spreadPins).max().orElseThrow();
+        ReadmeRow.says("lanes on which balls move no oil: change of scores", mostPins + " pins");
     }
 
     @Test
@@ -174,6 +185,7 @@ class ReoilStudyTest {
         assertThat(found.costPerPair()).isCloseTo(best, within(1e-9));
         assertThat(EventOiling.of(found.squads(), games, loss, oiling).costPerPair())
                 .isCloseTo(found.costPerPair(), within(1e-9));
+        bestOilings++;
     }
 
     @Test

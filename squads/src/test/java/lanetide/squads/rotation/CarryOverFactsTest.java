@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import lanetide.squads.fixture.ReadmeRow;
 import lanetide.squads.rotation.design.Ring;
 import lanetide.squads.rotation.design.RowComplete;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,6 +20,22 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Biometrika 67 (1980), does.
  */
 class CarryOverFactsTest {
+    private static final List<Integer> CIRCLE = new ArrayList<>();
+    private static final List<Integer> POWERS = new ArrayList<>();
+    private static final List<Integer> RIGHT = new ArrayList<>();
+    private static final List<Integer> LEAST = new ArrayList<>();
+
+    @AfterAll
+    static void theReadmeHasTheIndices() {
+        ReadmeRow.says("round robin, circle method, n = 4, 6, 8, 16, 20: index", told(CIRCLE));
+        ReadmeRow.says("round robin over GF(4), GF(8), GF(16): index", told(POWERS));
+        ReadmeRow.says("one pair right, n = 2, 3, 4, 6, 8, 10, 12, 24: index", told(RIGHT));
+        ReadmeRow.says("`RowComplete`, n = 4, 6, 8, 10, 12, 16, 20: index", told(LEAST));
+    }
+
+    private static String told(List<Integer> indices) {
+        return indices.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    }
 
     /** The circle method; sums of squares by exact count. */
     @ParameterizedTest
@@ -27,6 +46,7 @@ class CarryOverFactsTest {
             rounds.add(circle(teams, round));
         }
         assertThat(cyclic(rounds).index()).isEqualTo(index);
+        CIRCLE.add(cyclic(rounds).index());
     }
 
     /** Russell (1980): a balanced round robin exists where the number of teams is a power of two; here in GF(8), GF(16). */
@@ -43,6 +63,7 @@ class CarryOverFactsTest {
             power = 2 * power < teams ? 2 * power : (2 * power) ^ polynomial;
         }
         assertThat(cyclic(rounds).index()).isEqualTo(index).isEqualTo(teams * (teams - 1));
+        POWERS.add(cyclic(rounds).index());
     }
 
     /** All 720 orders of all one-factorisations of K6: the bound 30 is not reached by any. */
@@ -53,6 +74,7 @@ class CarryOverFactsTest {
 
         assertThat(all).hasSize(720);
         assertThat(all).allSatisfy(rounds -> assertThat(cyclic(rounds).index()).isEqualTo(60));
+        ReadmeRow.says("round robins of six teams, all there are", all.size() + ", each of index 60");
     }
 
     @ParameterizedTest
@@ -62,6 +84,7 @@ class CarryOverFactsTest {
 
         assertThat(carryOver.index()).isEqualTo(index).isEqualTo(size * (size - 1) * (size - 1));
         assertThat(carryOver.maximum()).isEqualTo(index);
+        RIGHT.add(carryOver.index());
     }
 
     @ParameterizedTest
@@ -71,6 +94,7 @@ class CarryOverFactsTest {
 
         assertThat(carryOver.minimum()).isEqualTo(minimum);
         assertThat(carryOver.index()).isEqualTo(minimum);
+        LEAST.add(carryOver.index());
     }
 
     private static CarryOver cyclic(List<List<Integer>> rounds) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
+import lanetide.squads.fixture.ReadmeRow;
 import lanetide.squads.rotation.Hands;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.Session;
@@ -57,6 +58,10 @@ class WearExposureTest {
                         .hasSize(2);
             }
         }
+        GroupExposure any = exposure.groups().get(0);
+        ReadmeRow.says(
+                "144 players, 3 squads, 3 days, 12 pairs, 24 games: games of each group on fresh, middle and worn pairs",
+                any.fresh() + ", " + any.middle() + ", " + any.worn());
         assertThat(EventChecks.of(sessions).outcome(EventChecks.Code.WEAR)).isEqualTo(Outcome.HOLDS);
     }
 

@@ -4,16 +4,27 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.stream.IntStream;
+import lanetide.squads.fixture.ReadmeRow;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.RotationReport;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class PattersonTest {
+    private static int balanced;
+
     private final Patterson design = new Patterson();
+
+    @AfterAll
+    static void theReadmeSaysHowManyAreBalanced() {
+        ReadmeRow.says(
+                "`Patterson`, n = 2 to 24, 51, 100, k up to n - 1: index n(k-1), which none can be below",
+                balanced + " rotations, all");
+    }
 
     static IntStream sizes() {
         return IntStream.concat(IntStream.rangeClosed(2, 24), IntStream.of(51, 100));
@@ -30,6 +41,7 @@ class PattersonTest {
                 assertThat(report.carryOverMinimum()).isEqualTo(pairs * (games - 1));
                 assertThat(report.repeatedVisits()).isEmpty();
                 assertThat(report.isPermutation()).isTrue();
+                balanced++;
             }
         }
     }

@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import lanetide.squads.fixture.ReadmeRow;
 import lanetide.squads.rotation.CarryOver;
 import lanetide.squads.rotation.Following;
 import lanetide.squads.rotation.ImpossibleRotationException;
@@ -12,12 +16,21 @@ import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.RotationReport;
 import lanetide.squads.rotation.Tables;
 import org.jgrapht.GraphTests;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class RowCompleteTest {
+    private static final Map<Integer, Integer> FOUND = new TreeMap<>();
+
+    @AfterAll
+    static void theReadmeSaysHowManySquaresThereAre() {
+        ReadmeRow.says(
+                "row-complete squares in normal form, order 2 to 6",
+                FOUND.values().stream().map(String::valueOf).collect(Collectors.joining(", ")));
+    }
 
     private final RowComplete design = new RowComplete();
 
@@ -25,6 +38,7 @@ class RowCompleteTest {
     @Test
     void fourPairsGiveWilliamsSquare() {
         assertThat(Tables.rows(design.plan(4, 4, 4))).containsExactly("1243", "2314", "3421", "4132");
+        ReadmeRow.says("square of order 4", square(4, 4));
     }
 
     /** Source: SAS/STAT User's Guide, PLAN procedure, "Crossover Designs", after Cox (1992) and Williams (1949). */
@@ -32,6 +46,11 @@ class RowCompleteTest {
     void sixPairsGiveThePublishedCrossoverDesign() {
         assertThat(Tables.rows(design.plan(6, 6, 6)))
                 .containsExactly("126354", "231465", "342516", "453621", "564132", "615243");
+        ReadmeRow.says("square of order 6", square(6, 6));
+    }
+
+    private String square(int pairs, int games) {
+        return String.join(" ", Tables.rows(design.plan(pairs, pairs, games)));
     }
 
     /** First row by the rule of Williams (1949), the next rows one higher each. */
@@ -54,6 +73,7 @@ class RowCompleteTest {
         assertThat(all)
                 .hasSize(squares)
                 .contains(RowCompleteSearch.normalised(Tables.rows(design.plan(size, size, size))));
+        FOUND.put(size, all.size());
     }
 
     /** Why odd numbers need two squares: order 3 and 5 have none at all, nor has order 7 (exhaustive). */
@@ -61,6 +81,7 @@ class RowCompleteTest {
     @ValueSource(ints = {3, 5})
     void smallOddSquaresDoNotExist(int size) {
         assertThat(RowCompleteSearch.normalSquares(size)).isEmpty();
+        FOUND.put(size, 0);
     }
 
     /**
@@ -145,6 +166,7 @@ class RowCompleteTest {
     void fivePairsGiveTheTwoPublishedSquaresOneAfterTheOther() {
         assertThat(Tables.rows(design.plan(5, 5, 10)))
                 .containsExactly("1253443521", "2314554132", "3425115243", "4531221354", "5142332415");
+        ReadmeRow.says("two squares of order 5", square(5, 10));
     }
 
     @Test
