@@ -2,6 +2,8 @@ package lanetide.squads;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
@@ -14,6 +16,7 @@ import lanetide.squads.equipment.Physics;
 import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Arrangements;
+import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
@@ -85,8 +88,12 @@ public class ChampionshipBenchmark {
         List<LanePair> pairs = IntStream.range(0, PAIRS)
                 .mapToObj(pair -> new LanePair(2 * pair + 1, 2 * pair + 2))
                 .toList();
-        Centre centre =
-                new Centre(pairs, catalogue.surfaces().get("hard-synthetic"), new LaneMachines(1, 45_000, 45_000));
+        Centre centre = new Centre(
+                pairs,
+                catalogue.surfaces().get("hard-synthetic"),
+                new LaneMachines(1, 0, 0, 45_000, 45_000, 0),
+                Map.of(),
+                List.of());
         List<Squad> squads = List.of(
                 squad("A", 8 * HOUR_MS, Conditioning.STRIP_AND_OIL),
                 squad("B", 13 * HOUR_MS, Conditioning.NONE),
@@ -130,6 +137,8 @@ public class ChampionshipBenchmark {
                         new Share<>(covers.get("weak-reactive"), 0.20),
                         new Share<>(covers.get("medium-reactive"), 0.40),
                         new Share<>(covers.get("strong-reactive"), 0.30)),
-                spare);
+                spare,
+                List.of(new Share<>(Bowler.DEFAULT_TEMPO, 1.0)),
+                Optional.empty());
     }
 }

@@ -8,6 +8,8 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.catalogue.Catalogue;
@@ -18,6 +20,7 @@ import lanetide.squads.equipment.Physics;
 import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Arrangements;
+import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
@@ -108,7 +111,11 @@ public final class Scale {
                 .mapToObj(pair -> new LanePair(2 * pair + 1, 2 * pair + 2))
                 .toList();
         Centre centre = new Centre(
-                lanes, catalogue.surfaces().get("hard-synthetic"), new LaneMachines(pairs / 4, 45_000, 45_000));
+                lanes,
+                catalogue.surfaces().get("hard-synthetic"),
+                new LaneMachines(pairs / 4, 0, 0, 45_000, 45_000, 0),
+                Map.of(),
+                List.of());
         FieldMix field = field(pairs * GROUP);
         List<Squad> played = new ArrayList<>();
         for (int squad = 0; squad < squads; squad++) {
@@ -143,6 +150,8 @@ public final class Scale {
                 List.of(new Share<>(styles.get("stroker"), 0.5), new Share<>(styles.get("power"), 0.5)),
                 List.of(new Share<>(Levels.shipped().get("scratch"), 1.0)),
                 List.of(new Share<>(covers.get("medium-reactive"), 1.0)),
-                covers.get("plastic"));
+                covers.get("plastic"),
+                List.of(new Share<>(Bowler.DEFAULT_TEMPO, 1.0)),
+                Optional.empty());
     }
 }

@@ -78,10 +78,10 @@ class PlayEstimateTest {
     @Test
     void twoMachinesHalveTheTimeToOil() {
         List<Integer> lanes = List.of(1, 2, 3, 4, 5, 6, 7, 8);
-        assertThat(MachinePlan.of(new LaneMachines(1, 40_000, 50_000), lanes, Conditioning.STRIP_AND_OIL)
+        assertThat(MachinePlan.of(new LaneMachines(1, 0, 0, 40_000, 50_000, 0), lanes, Conditioning.STRIP_AND_OIL)
                         .durationMs())
                 .isEqualTo(8 * 90_000);
-        assertThat(MachinePlan.of(new LaneMachines(2, 40_000, 50_000), lanes, Conditioning.OIL_OVER)
+        assertThat(MachinePlan.of(new LaneMachines(2, 0, 0, 40_000, 50_000, 0), lanes, Conditioning.OIL_OVER)
                         .durationMs())
                 .isEqualTo(4 * 50_000);
     }

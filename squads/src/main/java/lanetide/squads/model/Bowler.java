@@ -45,20 +45,6 @@ public record Bowler(
     }
 
     /**
-     * A bowler with one ball for full racks and no handicap, who takes the usual time over his shots.
-     *
-     * @param id name, alone in the squad
-     * @param hand delivery side
-     * @param style how he throws
-     * @param level how good he is
-     * @param cover shell of the ball he throws at full racks
-     * @param spareCover shell of the ball he throws at spares
-     */
-    public Bowler(String id, Hand hand, PlayingStyle style, Level level, Coverstock cover, Coverstock spareCover) {
-        this(id, hand, style, level, cover, spareCover, DEFAULT_TEMPO, Optional.empty(), 0);
-    }
-
-    /**
      * The same bowler under another name, delivering from a side.
      *
      * @param name the name

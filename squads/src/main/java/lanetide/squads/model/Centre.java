@@ -47,30 +47,6 @@ public record Centre(
     }
 
     /**
-     * A centre that keeps no pair spare.
-     *
-     * @param pairs as above
-     * @param surface as above
-     * @param machines as above
-     * @param topographies as above
-     */
-    public Centre(
-            List<LanePair> pairs, LaneSurface surface, LaneMachines machines, Map<Integer, Topography> topographies) {
-        this(pairs, surface, machines, topographies, List.of());
-    }
-
-    /**
-     * Level lanes, of which none is kept spare.
-     *
-     * @param pairs as above
-     * @param surface as above
-     * @param machines as above
-     */
-    public Centre(List<LanePair> pairs, LaneSurface surface, LaneMachines machines) {
-        this(pairs, surface, machines, Map.of());
-    }
-
-    /**
      * The same centre with other pairs kept spare.
      *
      * @param others some of its pairs

@@ -40,7 +40,6 @@ public record FieldMix(
         List<Share<Double>> tempos,
         Optional<Coverstock> secondCover) {
     private static final double SUM_TOLERANCE = 1e-9;
-    private static final List<Share<Double>> DEFAULT_TEMPO = List.of(new Share<>(Bowler.DEFAULT_TEMPO, 1));
 
     /**
      * Copies the lists and checks them.
@@ -56,26 +55,6 @@ public record FieldMix(
         levels = checked(levels, "levels");
         covers = checked(covers, "covers");
         tempos = checked(tempos, "tempos");
-    }
-
-    /**
-     * A field in which everybody takes the usual time over his shots and has one ball for full racks.
-     *
-     * @param bowlers bowlers in the squad, at least 1
-     * @param hands shares of the delivery sides
-     * @param styles shares of the playing styles
-     * @param levels shares of the levels of skill
-     * @param covers shares of the strike ball's covers
-     * @param spareCover cover of everybody's spare ball
-     */
-    public FieldMix(
-            int bowlers,
-            List<Share<Hand>> hands,
-            List<Share<PlayingStyle>> styles,
-            List<Share<Level>> levels,
-            List<Share<Coverstock>> covers,
-            Coverstock spareCover) {
-        this(bowlers, hands, styles, levels, covers, spareCover, DEFAULT_TEMPO, Optional.empty());
     }
 
     /**

@@ -32,17 +32,6 @@ public record LaneMachines(
     }
 
     /**
-     * Machines that clean and oil, whose times include the way to the next lane.
-     *
-     * @param count machines that work side by side, at least 1
-     * @param stripMsPerLane time to clean a lane (ms), at least 0
-     * @param oilMsPerLane time to oil a lane (ms), at least 0
-     */
-    public LaneMachines(int count, long stripMsPerLane, long oilMsPerLane) {
-        this(count, 0, 0, stripMsPerLane, oilMsPerLane, 0);
-    }
-
-    /**
      * The most lanes that can be worked on at once.
      *
      * @return the number of machines

@@ -14,7 +14,6 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
-import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.squads.change.RotationRepair.Priority;
@@ -27,7 +26,6 @@ import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Incidents;
-import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.LineUpChange;
@@ -48,7 +46,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class LateChangesTest {
-    private static final Catalogue CATALOGUE = Catalogue.shipped();
     private static final long HOUR_MS = 3_600_000;
 
     static LongStream seeds() {
@@ -374,7 +371,7 @@ class LateChangesTest {
 
     /** Squads S0, S1, ... at 8, 14, 20 o'clock of groups 1, 2, ... of bowlers such as 0-1-1. */
     private static Event event(Rotation rotation, int squads, int... sizes) {
-        Centre centre = Fixtures.centre(rotation.pairs(), new LaneMachines(1, 45_000, 45_000));
+        Centre centre = Fixtures.centre(rotation.pairs(), Fixtures.machines(1, 45_000, 45_000));
         List<Squad> all = new ArrayList<>();
         for (int squad = 0; squad < squads; squad++) {
             all.add(Fixtures.squad(
@@ -394,13 +391,12 @@ class LateChangesTest {
         for (int group = 0; group < sizes.length; group++) {
             List<Bowler> bowlers = new ArrayList<>();
             for (int bowler = 0; bowler < sizes[group]; bowler++) {
-                bowlers.add(new Bowler(
+                bowlers.add(Fixtures.bowler(
                         squad + "-" + (group + 1) + "-" + (bowler + 1),
                         Hand.RIGHT,
-                        CATALOGUE.styles().get("tweener"),
+                        "tweener",
                         Levels.shipped().get("league"),
-                        CATALOGUE.covers().get("urethane"),
-                        CATALOGUE.covers().get("plastic")));
+                        "urethane"));
             }
             groups.add(new Group(String.valueOf(group + 1), bowlers));
         }

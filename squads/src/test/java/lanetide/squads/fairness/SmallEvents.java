@@ -12,7 +12,6 @@ import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
-import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
@@ -74,7 +73,7 @@ final class SmallEvents {
         }
         return Fixtures.event(
                 "test",
-                Fixtures.centre(pairs, new LaneMachines(2, 45_000, 45_000)),
+                Fixtures.centre(pairs, Fixtures.machines(2, 45_000, 45_000)),
                 OilPattern.of("test", 41 * LaneGeometry.FOOT_M, 26, 3),
                 list,
                 rotations,

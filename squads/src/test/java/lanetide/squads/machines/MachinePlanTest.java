@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.LaneMachines;
 import org.junit.jupiter.api.Test;
@@ -20,7 +21,7 @@ class MachinePlanTest {
 
     @Test
     void oneMachineCleansAndOilsLaneAfterLane() {
-        MachinePlan plan = MachinePlan.of(new LaneMachines(1, 40_000, 50_000), FOUR, Conditioning.STRIP_AND_OIL);
+        MachinePlan plan = MachinePlan.of(Fixtures.machines(1, 40_000, 50_000), FOUR, Conditioning.STRIP_AND_OIL);
 
         assertThat(plan.lanes())
                 .containsExactly(
@@ -76,10 +77,10 @@ class MachinePlanTest {
     @CsvSource({"24, 1", "24, 2", "24, 5", "7, 3", "2, 9"})
     void moreMachinesAreNeverSlowerAndNeverFasterThanTheirShare(int lanes, int machines) {
         List<Integer> numbers = IntStream.rangeClosed(1, lanes).boxed().toList();
-        long one = MachinePlan.of(new LaneMachines(1, 40_000, 50_000), numbers, Conditioning.STRIP_AND_OIL)
+        long one = MachinePlan.of(Fixtures.machines(1, 40_000, 50_000), numbers, Conditioning.STRIP_AND_OIL)
                 .durationMs();
 
-        long several = MachinePlan.of(new LaneMachines(machines, 40_000, 50_000), numbers, Conditioning.STRIP_AND_OIL)
+        long several = MachinePlan.of(Fixtures.machines(machines, 40_000, 50_000), numbers, Conditioning.STRIP_AND_OIL)
                 .durationMs();
 
         assertThat(several).isLessThanOrEqualTo(one).isGreaterThanOrEqualTo(one / machines);

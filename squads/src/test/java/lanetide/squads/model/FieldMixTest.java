@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -132,7 +133,9 @@ class FieldMixTest {
                 List.of(new Share<>(styles.get("straight"), straight), new Share<>(styles.get("power"), 1 - straight)),
                 List.of(new Share<>(Levels.shipped().get("league"), 1)),
                 List.of(new Share<>(plastic, 1)),
-                plastic);
+                plastic,
+                List.of(new Share<>(Bowler.DEFAULT_TEMPO, 1)),
+                Optional.empty());
     }
 
     private static List<Bowler> bowlers(List<Group> groups) {

@@ -25,22 +25,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What is refused when an event is put together, and in which words. */
 class RefusalsTest {
     private static final Catalogue CATALOGUE = Catalogue.shipped();
-    private static final LaneMachines MACHINES = new LaneMachines(1, 45_000, 45_000);
+    private static final LaneMachines MACHINES = Fixtures.machines(1, 45_000, 45_000);
     private static final Centre CENTRE = centre(new LanePair(1, 2), new LanePair(3, 4));
     private static final Rotation ROTATION = new Ring(1, 1).plan(2, 2, 2);
 
     private static Centre centre(LanePair... pairs) {
-        return new Centre(List.of(pairs), CATALOGUE.surfaces().get("hard-synthetic"), MACHINES);
+        return new Centre(List.of(pairs), CATALOGUE.surfaces().get("hard-synthetic"), MACHINES, Map.of(), List.of());
     }
 
     private static Bowler bowler(String id) {
-        return new Bowler(
-                id,
-                Hand.RIGHT,
-                CATALOGUE.styles().get("tweener"),
-                Levels.shipped().get("league"),
-                CATALOGUE.covers().get("urethane"),
-                CATALOGUE.covers().get("plastic"));
+        return Fixtures.bowler(id, Hand.RIGHT, "tweener", Levels.shipped().get("league"), "urethane");
     }
 
     private static Group group(String id, String... bowlers) {
@@ -99,14 +93,14 @@ class RefusalsTest {
     @Test
     void machinesAreAtLeastOneAndTakeNoNegativeTime() {
         assertRefused(
-                () -> new LaneMachines(0, 1, 2),
+                () -> Fixtures.machines(0, 1, 2),
                 "lane machines: 0 that clean and oil, 0 cleaners and 0 oilers must be either at least 1 of the first kind"
                         + " or at least 1 of both others; times 1, 2 and 0 ms must be at least 0");
         assertThatIllegalArgumentException().isThrownBy(() -> new LaneMachines(1, 1, 0, 1, 1, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> new LaneMachines(0, 1, 0, 1, 1, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> new LaneMachines(1, 0, 0, 1, 1, -1));
-        assertThatIllegalArgumentException().isThrownBy(() -> new LaneMachines(1, -1, 0));
-        assertThatIllegalArgumentException().isThrownBy(() -> new LaneMachines(1, 0, -1));
+        assertThatIllegalArgumentException().isThrownBy(() -> Fixtures.machines(1, -1, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> Fixtures.machines(1, 0, -1));
     }
 
     @ParameterizedTest(name = "time {0} below zero")

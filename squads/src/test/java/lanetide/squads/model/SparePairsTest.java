@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import lanetide.oilflow.catalogue.Catalogue;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.Ring;
@@ -26,9 +26,7 @@ class SparePairsTest {
             .toList();
 
     private static Centre centre(LanePair... spare) {
-        return new Centre(
-                        SIX, Catalogue.shipped().surfaces().get("hard-synthetic"), new LaneMachines(1, 45_000, 45_000))
-                .withSpare(List.of(spare));
+        return Fixtures.centre(6, Fixtures.machines(1, 45_000, 45_000)).withSpare(List.of(spare));
     }
 
     @Test

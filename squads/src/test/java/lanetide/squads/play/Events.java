@@ -21,7 +21,6 @@ import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.LaneCourtesy;
-import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Level;
 import lanetide.squads.model.Levels;
@@ -58,7 +57,7 @@ public final class Events {
     }
 
     public static Centre centre(int pairs, int machines) {
-        return Fixtures.centre(pairs, new LaneMachines(machines, STRIP_MS, OIL_MS));
+        return Fixtures.centre(pairs, Fixtures.machines(machines, STRIP_MS, OIL_MS));
     }
 
     /** The centre with more pairs, which are kept spare. */

@@ -149,14 +149,7 @@ final class LevelRows {
 
     private static double mean(Bowler judged) {
         List<Bowler> bowlers = new ArrayList<>(List.of(judged));
-        fourOf("elite")
-                .forEach(bowler -> bowlers.add(new Bowler(
-                        "other " + bowler.id(),
-                        bowler.hand(),
-                        bowler.style(),
-                        bowler.level(),
-                        bowler.cover(),
-                        bowler.spareCover())));
+        fourOf("elite").forEach(bowler -> bowlers.add(bowler.as("other " + bowler.id(), bowler.hand())));
         Event event = on(Events.PATTERN, 24, bowlers);
         StartingLines lines = new StartingLines(event, Events.PHYSICS);
         return LongStream.range(0, 8)

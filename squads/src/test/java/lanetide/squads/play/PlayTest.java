@@ -203,7 +203,7 @@ class PlayTest {
     void aGroupWalksPastEveryPairAndSettles() {
         List<LanePair> pairs = List.of(new LanePair(1, 2), new LanePair(9, 10));
         Centre usual = Events.centre(1);
-        Centre apart = new Centre(pairs, usual.surface(), usual.machines());
+        Centre apart = new Centre(pairs, usual.surface(), usual.machines(), Map.of(), List.of());
         Rotation rotation = new Explicit(List.of(List.of(0), List.of(1), List.of(1))).plan(1, 2, 3);
 
         WatchedSquad watched = WatchedSquad.play(Events.event(apart, rotation, Events.groups(2)), 1);

@@ -107,8 +107,7 @@ class SymmetryTest {
     }
 
     private static Bowler mirrored(Bowler bowler) {
-        return new Bowler(
-                bowler.id(), other(bowler.hand()), bowler.style(), bowler.level(), bowler.cover(), bowler.spareCover());
+        return bowler.as(bowler.id(), other(bowler.hand()));
     }
 
     private static Set<StyleWindow> windowsMirrored(List<StyleWindow> windows) {

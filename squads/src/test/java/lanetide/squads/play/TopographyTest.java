@@ -50,7 +50,7 @@ class TopographyTest {
     }
 
     private static Centre shaped(Map<Integer, Topography> shapes) {
-        return new Centre(LEVEL.pairs(), LEVEL.surface(), LEVEL.machines(), shapes);
+        return new Centre(LEVEL.pairs(), LEVEL.surface(), LEVEL.machines(), shapes, List.of());
     }
 
     private static StudyResult play(Centre centre) {

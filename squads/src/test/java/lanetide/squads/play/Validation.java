@@ -252,13 +252,7 @@ final class Validation {
 
     private static Bowler better(String id, int i) {
         Bowler mixed = Events.mixed(id, i);
-        return new Bowler(
-                id,
-                mixed.hand(),
-                mixed.style(),
-                Events.level(i % 2 == 0 ? "elite" : "scratch"),
-                mixed.cover(),
-                mixed.spareCover());
+        return Fixtures.withLevel(mixed, Events.level(i % 2 == 0 ? "elite" : "scratch"));
     }
 
     private static List<Check> moves() {

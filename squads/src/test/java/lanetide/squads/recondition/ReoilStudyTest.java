@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
-import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.SplitModel;
 import lanetide.oilflow.lane.Hand;
@@ -21,7 +20,6 @@ import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
-import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.Laws;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
@@ -33,7 +31,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ReoilStudyTest {
-    private static final Catalogue CATALOGUE = Catalogue.shipped();
     private static final int GAMES = 6;
 
     private static ReoilResult result;
@@ -61,7 +58,7 @@ class ReoilStudyTest {
                 .toList();
         return Fixtures.event(
                         "test",
-                        Fixtures.centre(2, new LaneMachines(1, 45_000, 45_000)),
+                        Fixtures.centre(2, Fixtures.machines(1, 45_000, 45_000)),
                         OilPattern.of("test", 41 * LaneGeometry.FOOT_M, 26, 3),
                         List.of(Fixtures.squad("A", 0, Conditioning.STRIP_AND_OIL, 600_000, groups)),
                         List.of(new Ring(1, 1).plan(2, 2, 2)),
@@ -70,13 +67,7 @@ class ReoilStudyTest {
     }
 
     private static Bowler bowler(String id, Hand hand, String style) {
-        return new Bowler(
-                id,
-                hand,
-                CATALOGUE.styles().get(style),
-                Levels.shipped().get("scratch"),
-                CATALOGUE.covers().get("medium-reactive"),
-                CATALOGUE.covers().get("plastic"));
+        return Fixtures.bowler(id, hand, style, Levels.shipped().get("scratch"), "medium-reactive");
     }
 
     @Test
