@@ -34,10 +34,10 @@ public final class ReoilWords {
         return switch (interval.basis()) {
             case COST ->
                 "All lanes in one go cost least after " + games(interval) + ": "
-                        + Figures.fixed(interval.costPerGame(), 2) + money + " for each game of a pair.";
+                        + Figures.fixed(interval.costPerGame().orElseThrow(), 2) + money + " for each game of a pair.";
             case COST_LANE_BY_LANE ->
                 "Pairs oiled one by one cost least after " + games(interval) + ": "
-                        + Figures.fixed(interval.costPerGame(), 2) + money + " for each game of a pair.";
+                        + Figures.fixed(interval.costPerGame().orElseThrow(), 2) + money + " for each game of a pair.";
             case THRESHOLD ->
                 "Expected scores stay within " + Figures.plain(result.plan().marginPins(), 2)
                         + " pins of fresh oil for " + games(interval) + ".";
@@ -51,7 +51,7 @@ public final class ReoilWords {
                                 + games(interval) + " at the latest.";
             case CONDITION ->
                 "Looked at after every game, a pair is best oiled when its windows have moved by "
-                        + Figures.plain(interval.controlBoards(), 2) + " boards, on average after "
+                        + Figures.plain(interval.controlBoards().orElseThrow(), 2) + " boards, on average after "
                         + Figures.plain(interval.games(), 1) + " games.";
         };
     }

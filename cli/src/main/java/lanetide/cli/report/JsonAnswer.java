@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
 import lanetide.cli.scenario.Assumption;
 import lanetide.cli.scenario.Reading;
@@ -89,6 +90,11 @@ public final class JsonAnswer {
         } else {
             node.put(field, rounded(value, decimals));
         }
+    }
+
+    /** Writes a number that may be missing, which gives {@code null}. */
+    public static void put(ObjectNode node, String field, OptionalDouble value, int decimals) {
+        put(node, field, value.orElse(Double.NaN), decimals);
     }
 
     /** Rounds half to even; never gives a negative zero. */

@@ -31,7 +31,7 @@ public record MachinePlan(List<LaneTimes> lanes) {
      * @param lane lane number
      * @param machine the machine that oils it, from 1
      * @param beganMs when the work on it begins, from the start (ms)
-     * @param strippedMs when it is clean, from the start (ms); 0 where it is not cleaned
+     * @param strippedMs when it is clean, from the start (ms); at the beginning where it is not cleaned
      * @param oiledMs when it is oiled, from the start (ms)
      */
     public record LaneTimes(int lane, int machine, long beganMs, long strippedMs, long oiledMs) {}
@@ -108,7 +108,7 @@ public record MachinePlan(List<LaneTimes> lanes) {
         }
 
         private void oiled(int lane, int machine, long beganMs, long strippedMs) {
-            done.add(new LaneTimes(lane, machine, beganMs, strips ? strippedMs : 0, simulator.nowMs()));
+            done.add(new LaneTimes(lane, machine, beganMs, strippedMs, simulator.nowMs()));
         }
 
         /** Machines of one kind, which of them are idle, and at which lanes they stand. */

@@ -2,6 +2,7 @@ package lanetide.squads.recondition;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import lanetide.des.stats.Tally;
 
 /** The curve behind the interval, from a set of playings: what has become of lanes and scores by the games on the oil. */
@@ -93,8 +94,12 @@ final class AgeCurve {
             if (lane[age][0] != null) {
                 Tally moves = new Tally("move");
                 for (int p = 0; p < lane[age].length; p++) {
-                    double move = Math.abs(lane[age][p].bestBoard() - lane[0][p].bestBoard());
-                    moves.add(Double.isNaN(move) ? limitBoards : move);
+                    OptionalDouble now = lane[age][p].bestBoard();
+                    OptionalDouble fresh = lane[0][p].bestBoard();
+                    moves.add(
+                            now.isPresent() && fresh.isPresent()
+                                    ? Math.abs(now.getAsDouble() - fresh.getAsDouble())
+                                    : limitBoards);
                 }
                 last = moves.mean();
             }

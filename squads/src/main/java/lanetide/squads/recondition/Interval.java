@@ -1,5 +1,7 @@
 package lanetide.squads.recondition;
 
+import java.util.OptionalDouble;
+
 /**
  * An interval of oiling.
  *
@@ -8,8 +10,14 @@ package lanetide.squads.recondition;
  * @param low lower end of the 90 % interval of that (bootstrap over the playings)
  * @param high upper end
  * @param beyond whether the best lies at the oldest oil looked at, so that the true one may be longer
- * @param costPerGame cost of a pair's game in the user's currency; NaN where the basis knows no cost
- * @param controlBoards control limit (boards); NaN for other bases than {@link Basis#CONDITION}
+ * @param costPerGame cost of a pair's game in the user's currency, where the basis knows one
+ * @param controlBoards control limit (boards), for {@link Basis#CONDITION} alone
  */
 public record Interval(
-        Basis basis, double games, double low, double high, boolean beyond, double costPerGame, double controlBoards) {}
+        Basis basis,
+        double games,
+        double low,
+        double high,
+        boolean beyond,
+        OptionalDouble costPerGame,
+        OptionalDouble controlBoards) {}

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.line.ExitWindow;
@@ -30,8 +31,8 @@ final class LaneLooks implements LaneObserver {
     private final Look[][][] looks;
     private final Map<String, Line> lastLines = new HashMap<>();
 
-    /** One player's window on one lane at one age. */
-    record Look(double bestBoard, double widthBoards, double pocketShare) {}
+    /** One player's window on one lane at one age; without a best board it has no width. */
+    record Look(OptionalDouble bestBoard, double widthBoards, double pocketShare) {}
 
     LaneLooks(Event event, Physics physics, List<TypicalPlayer> players, int games) {
         this.event = event;
@@ -78,11 +79,11 @@ final class LaneLooks implements LaneObserver {
         double lengthM = event.pattern(0, lane).lengthM();
         Optional<ExitWindow> window = finder.window(typical.player(), film, near, lengthM);
         if (window.isEmpty()) {
-            return new Look(Double.NaN, 0, 0);
+            return new Look(OptionalDouble.empty(), 0, 0);
         }
         lastLines.put(key, window.get().played());
         return new Look(
-                window.get().bestBoard(),
+                OptionalDouble.of(window.get().bestBoard()),
                 window.get().highBoard() - window.get().lowBoard(),
                 finder.quality(typical.player(), film, window.get().best()).pocketShare());
     }

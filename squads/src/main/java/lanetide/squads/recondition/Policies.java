@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import lanetide.squads.machines.OilingCost;
 import lanetide.squads.model.Conditioning;
@@ -30,7 +31,7 @@ final class Policies {
     }
 
     /** A best interval without its own uncertainty. */
-    record Best(double games, double costPerGame, double controlBoards) {}
+    record Best(double games, OptionalDouble costPerGame, OptionalDouble controlBoards) {}
 
     Map<Basis, Best> of(List<BlockPlaying> playings) {
         AgeCurve curve = new AgeCurve(playings, plan.games(), styles);
@@ -65,7 +66,7 @@ final class Policies {
     }
 
     private static Best best(Optimum optimum) {
-        return new Best(optimum.games(), optimum.costPerGame(), Double.NaN);
+        return new Best(optimum.games(), OptionalDouble.of(optimum.costPerGame()), OptionalDouble.empty());
     }
 
     /** Games before the first in which scores have changed by more than the margin; at least one. */
@@ -74,7 +75,7 @@ final class Policies {
         while (games < spread.length && spread[games] <= plan.marginPins()) {
             games++;
         }
-        return new Best(Math.max(1, games), Double.NaN, Double.NaN);
+        return new Best(Math.max(1, games), OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     /** Share of lanes on which the windows have not moved by the limit after the first, the first two, ... games. */
@@ -98,7 +99,8 @@ final class Policies {
                         alone(),
                         unplanned()))
                 .reduce((best, next) -> next.costPerGame() < best.costPerGame() ? next : best)
-                .map(limit -> new Best(limit.meanGames(), limit.costPerGame(), limit.control()))
+                .map(limit -> new Best(
+                        limit.meanGames(), OptionalDouble.of(limit.costPerGame()), OptionalDouble.of(limit.control())))
                 .orElseThrow();
     }
 }

@@ -102,7 +102,7 @@ class ReoilStudyTest {
                 .mapToDouble(CurvePoint::costPerGame)
                 .min()
                 .orElseThrow();
-        assertThat(result.interval(Basis.COST).costPerGame()).isCloseTo(least, within(1e-9));
+        assertThat(result.interval(Basis.COST).costPerGame().orElseThrow()).isCloseTo(least, within(1e-9));
     }
 
     @Test
