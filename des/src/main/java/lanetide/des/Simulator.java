@@ -144,11 +144,7 @@ public final class Simulator {
     }
 
     private IllegalArgumentException impossibleDelay(long delayMs, String label) {
-        String what = "delayMs of event '" + label + "' is " + delayMs + ", but ";
-        return new IllegalArgumentException(
-                delayMs < 0
-                        ? what + "must be at least 0; use 0 for now"
-                        : what + "at " + nowMs + " ms must be at most " + (Long.MAX_VALUE - nowMs)
-                                + "; an event that never comes need not be scheduled");
+        return new IllegalArgumentException("delayMs of event '" + label + "' is " + delayMs
+                + ", but must be at least 0 and at " + nowMs + " ms at most " + (Long.MAX_VALUE - nowMs));
     }
 }
