@@ -102,5 +102,5 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule PACKAGES_FORM_NO_CIRCLE =
-            slices().matching("lanetide.cli.(*)..").should().beFreeOfCycles();
+            slices().matching("lanetide.cli.(**)").should().beFreeOfCycles();
 }

@@ -2,9 +2,9 @@ package lanetide.cli.check;
 
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.JsonAnswer;
-import lanetide.cli.scenario.Notice;
 import lanetide.cli.scenario.Reading;
-import lanetide.cli.scenario.Severity;
+import lanetide.cli.scenario.notice.Notice;
+import lanetide.cli.scenario.notice.Severity;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 

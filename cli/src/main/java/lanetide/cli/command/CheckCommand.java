@@ -10,7 +10,7 @@ import lanetide.cli.output.AnswerFile;
 import lanetide.cli.output.CommandFailure;
 import lanetide.cli.output.ExitCode;
 import lanetide.cli.scenario.Reading;
-import lanetide.cli.scenario.Severity;
+import lanetide.cli.scenario.notice.Severity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 

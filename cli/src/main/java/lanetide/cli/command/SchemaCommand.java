@@ -8,7 +8,7 @@ import lanetide.cli.options.Candidates;
 import lanetide.cli.output.CommandFailure;
 import lanetide.cli.output.ExitCode;
 import lanetide.cli.output.Outputs;
-import lanetide.cli.scenario.Nearest;
+import lanetide.cli.scenario.notice.Nearest;
 import lanetide.cli.schema.Schemas;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;

@@ -3,7 +3,7 @@ package lanetide.cli.fairness;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import lanetide.cli.scenario.RotationDesigns;
+import lanetide.cli.scenario.key.RotationDesigns;
 import lanetide.squads.fairness.RemedyChange;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.rotation.design.RotationDesign;

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 import lanetide.cli.output.CommandFailure;
 import lanetide.cli.rotate.LateChanges;
 import lanetide.cli.rotate.RotationNote;
-import lanetide.cli.scenario.PlayEstimate;
+import lanetide.cli.scenario.reader.PlayEstimate;
 import lanetide.squads.change.Change;
 import lanetide.squads.change.LateStart;
 import lanetide.squads.change.NoShows;

@@ -16,11 +16,11 @@ import lanetide.cli.output.Outputs;
 import lanetide.cli.output.Progress;
 import lanetide.cli.output.ScenarioFile;
 import lanetide.cli.report.Page;
-import lanetide.cli.scenario.Notice;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
-import lanetide.cli.scenario.ScenarioReader;
-import lanetide.cli.scenario.Severity;
+import lanetide.cli.scenario.key.EventKeys;
+import lanetide.cli.scenario.notice.Notice;
+import lanetide.cli.scenario.notice.Severity;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -96,7 +96,7 @@ public final class CommonOptions {
         if (seed == null) {
             return OptionalLong.empty();
         }
-        OptionCheck.requireRange("--seed", seed, 0, ScenarioReader.LARGEST_SEED);
+        OptionCheck.requireRange("--seed", seed, 0, EventKeys.MAX_SEED);
         return OptionalLong.of(seed);
     }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import lanetide.cli.output.CommandFailure;
-import lanetide.cli.scenario.Nearest;
+import lanetide.cli.scenario.notice.Nearest;
 
 /** Options whose value is a name that a scenario could use. */
 public final class NamedOption {

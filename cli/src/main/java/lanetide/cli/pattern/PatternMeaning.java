@@ -5,7 +5,7 @@ import java.util.List;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.PatternWords;
-import lanetide.cli.scenario.Names;
+import lanetide.cli.scenario.key.Names;
 import lanetide.oilflow.lane.LaneSurface;
 
 /** What length, volume, ratio and surface of a pattern mean for play, in the words of the trade. */

@@ -1,7 +1,7 @@
 package lanetide.cli.report;
 
 import java.util.List;
-import lanetide.cli.scenario.Assumption;
+import lanetide.cli.scenario.notice.Assumption;
 
 /** How text answers end. */
 public final class Ending {

@@ -1,6 +1,6 @@
 package lanetide.cli.rotate;
 
-import lanetide.cli.scenario.RotationDesigns;
+import lanetide.cli.scenario.key.RotationDesigns;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.RotationReport;
 import lanetide.squads.rotation.check.Walk;

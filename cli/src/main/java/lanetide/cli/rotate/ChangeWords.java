@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import lanetide.cli.report.Figures;
-import lanetide.cli.scenario.TimeOfDay;
+import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.squads.change.Change;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Sessions;

@@ -9,8 +9,8 @@ import java.util.stream.Stream;
 import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
-import lanetide.cli.scenario.RotationDesigns;
 import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.key.RotationDesigns;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.SearchObjective;
 

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lanetide.cli.report.Figures;
-import lanetide.cli.scenario.RotationDesigns;
+import lanetide.cli.scenario.key.RotationDesigns;
 import lanetide.squads.rotation.CarryOver;
 import lanetide.squads.rotation.RepeatedVisit;
 import lanetide.squads.rotation.RotationReport;

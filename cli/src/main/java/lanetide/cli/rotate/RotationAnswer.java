@@ -5,7 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import lanetide.cli.scenario.RotationDesigns;
+import lanetide.cli.scenario.key.RotationDesigns;
 import lanetide.cli.words.DesignWords;
 import lanetide.cli.words.FindingWords;
 import lanetide.squads.model.Event;

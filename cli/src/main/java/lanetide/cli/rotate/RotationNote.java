@@ -3,7 +3,7 @@ package lanetide.cli.rotate;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import lanetide.cli.scenario.RotationDesigns;
+import lanetide.cli.scenario.key.RotationDesigns;
 import lanetide.cli.words.DesignWords;
 import lanetide.squads.model.Centre;
 import lanetide.squads.rotation.design.RotationDesign;

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import lanetide.cli.scenario.notice.Notice;
+import lanetide.cli.scenario.notice.Severity;
 
 /**
  * What came of reading a file.

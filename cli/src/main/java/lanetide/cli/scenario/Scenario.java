@@ -2,6 +2,9 @@ package lanetide.cli.scenario;
 
 import java.nio.file.Path;
 import java.util.List;
+import lanetide.cli.scenario.key.Names;
+import lanetide.cli.scenario.notice.Assumption;
+import lanetide.cli.scenario.reader.Policy;
 import lanetide.oilflow.film.PatternBands;
 import lanetide.squads.model.Event;
 import lanetide.squads.rotation.design.RotationDesign;

@@ -1,12 +1,18 @@
 package lanetide.cli.scenario;
 
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
+import lanetide.cli.scenario.key.Block;
+import lanetide.cli.scenario.notice.Assumptions;
+import lanetide.cli.scenario.notice.Notices;
+import lanetide.cli.scenario.reader.EventReader;
+import lanetide.cli.scenario.value.NamedFiles;
+import lanetide.cli.scenario.value.Section;
+import lanetide.cli.scenario.value.SourceText;
+import lanetide.cli.scenario.value.Value;
+import lanetide.cli.scenario.value.YamlTree;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /**
@@ -16,9 +22,6 @@ import org.snakeyaml.engine.v2.nodes.Node;
 public final class ScenarioReader {
     /** Most bytes a scenario may have; more need not be read to be refused. */
     public static final int MOST_BYTES = SourceText.MOST_BYTES;
-
-    /** Largest seed: twelve digits, which every program that reads JSON keeps exact. */
-    public static final long LARGEST_SEED = 999_999_999_999L;
 
     private final OptionalLong seed;
 
@@ -40,7 +43,7 @@ public final class ScenarioReader {
      */
     public Reading read(String file, byte[] bytes) {
         Notices notices = new Notices(file);
-        Optional<String> sha256 = bytes.length > MOST_BYTES ? Optional.empty() : Optional.of(sha256(bytes));
+        Optional<String> sha256 = bytes.length > MOST_BYTES ? Optional.empty() : Optional.of(SourceText.sha256(bytes));
         Optional<Node> root = new SourceText(notices).read(bytes).flatMap(new YamlTree(notices)::compose);
         Optional<Section> section = root.flatMap(node -> new Value(node, "", "", notices).section(Block.SCENARIO));
         Assumptions assumptions = new Assumptions();
@@ -63,13 +66,5 @@ public final class ScenarioReader {
                         seeded.policy(),
                         assumptions.list())),
                 notices.list());
-    }
-
-    static String sha256(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("SHA-256, which every Java platform must provide, is missing", e);
-        }
     }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import lanetide.cli.report.Table;
-import lanetide.cli.scenario.TimeOfDay;
+import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;

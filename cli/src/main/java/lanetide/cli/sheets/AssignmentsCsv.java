@@ -5,7 +5,7 @@ import lanetide.cli.preview.Seat;
 import lanetide.cli.preview.Seating;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.CsvRows;
-import lanetide.cli.scenario.TimeOfDay;
+import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;

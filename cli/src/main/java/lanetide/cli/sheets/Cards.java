@@ -9,7 +9,7 @@ import lanetide.cli.preview.Seating;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Table;
-import lanetide.cli.scenario.TimeOfDay;
+import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;

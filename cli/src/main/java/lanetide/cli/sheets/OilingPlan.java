@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import lanetide.cli.report.PatternWords;
 import lanetide.cli.report.Table;
-import lanetide.cli.scenario.TimeOfDay;
+import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.squads.machines.MachinePlan;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;

@@ -9,7 +9,7 @@ import lanetide.cli.report.Figures;
 import lanetide.cli.report.OilUnits;
 import lanetide.cli.report.Page;
 import lanetide.cli.scenario.Scenario;
-import lanetide.cli.scenario.TimeOfDay;
+import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.squads.result.LaneStop;
 import lanetide.squads.study.SquadStatistics;

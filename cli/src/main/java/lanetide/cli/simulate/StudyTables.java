@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.Figures;
-import lanetide.cli.scenario.TimeOfDay;
+import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.squads.result.WaitCause;

@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import lanetide.cli.output.CommandFailure;
 import lanetide.cli.output.ScenarioFile;
 import lanetide.cli.report.Page;
-import lanetide.cli.scenario.Notice;
+import lanetide.cli.scenario.notice.Notice;
 
 /** Asks a person for what a scenario to begin with lacks. An answer that makes no scenario is told why, and asked for again. */
 public final class Interview {

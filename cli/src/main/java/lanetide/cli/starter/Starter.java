@@ -3,8 +3,8 @@ package lanetide.cli.starter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import lanetide.cli.scenario.Block;
-import lanetide.cli.scenario.Key;
+import lanetide.cli.scenario.key.Block;
+import lanetide.cli.scenario.key.Key;
 
 /** A scenario to begin with, every key with its meaning as the reader knows it. */
 public final class Starter {

@@ -6,10 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
-import lanetide.cli.scenario.Notice;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.ScenarioReader;
-import lanetide.cli.scenario.Severity;
+import lanetide.cli.scenario.notice.Notice;
+import lanetide.cli.scenario.notice.Severity;
 
 /** A scenario to begin with while it is being asked for: what is answered, and the usual for all else. Immutable. */
 public final class StarterDraft {

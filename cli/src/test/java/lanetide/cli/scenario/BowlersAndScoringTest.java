@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
+import lanetide.cli.scenario.notice.Assumption;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Bowling;

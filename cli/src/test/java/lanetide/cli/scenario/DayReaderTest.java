@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import lanetide.cli.scenario.notice.NoticeCode;
+import lanetide.cli.scenario.notice.Severity;
 import lanetide.squads.model.Break;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Incidents;

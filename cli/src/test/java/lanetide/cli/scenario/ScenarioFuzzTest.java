@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.LongStream;
+import lanetide.cli.scenario.notice.Severity;
 import lanetide.des.random.RandomStreams;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.junit.jupiter.params.ParameterizedTest;

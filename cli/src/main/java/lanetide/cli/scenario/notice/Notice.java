@@ -1,0 +1,23 @@
+package lanetide.cli.scenario.notice;
+
+/**
+ * Something a reader of a scenario should know.
+ *
+ * @param code what kind of notice
+ * @param file the scenario's name as it was given
+ * @param line line from 1
+ * @param column column from 1
+ * @param field path of the value, such as {@code squads[2].start}; list places count from 1; empty for the whole file
+ * @param value the value as written; empty if there is none
+ * @param message one or two sentences: what is wrong, the limit, what to try
+ */
+public record Notice(NoticeCode code, String file, int line, int column, String field, String value, String message) {
+    /**
+     * How much it matters.
+     *
+     * @return the severity of its code
+     */
+    public Severity severity() {
+        return code.severity();
+    }
+}

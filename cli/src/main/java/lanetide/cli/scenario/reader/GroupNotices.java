@@ -1,0 +1,66 @@
+package lanetide.cli.scenario.reader;
+
+import java.util.List;
+import lanetide.cli.scenario.notice.NoticeCode;
+import lanetide.cli.scenario.notice.Notices;
+import lanetide.cli.scenario.value.Section;
+import lanetide.cli.scenario.value.Value;
+import lanetide.squads.model.Group;
+
+/** What there is to say about the size of squads and groups. */
+final class GroupNotices {
+    /** Most bowlers on a pair: two teams of five (common practice, no source). */
+    static final int MOST_ON_A_PAIR = 10;
+
+    private final Notices notices;
+
+    GroupNotices(Notices notices) {
+        this.notices = notices;
+    }
+
+    void nobody(SquadDraft squad) {
+        notices.add(
+                NoticeCode.SQUAD_WITHOUT_BOWLERS,
+                squad.section().place(),
+                squad.section().path(),
+                squad.id(),
+                "No entry belongs to squad " + squad.id() + "; a squad must have at least one bowler. Add entries with"
+                        + " `squad: " + squad.id() + "`, or remove the squad.");
+    }
+
+    static void tooMany(Value at, SquadDraft squad, int bowlers, int pairs) {
+        at.say(
+                NoticeCode.TOO_MANY_BOWLERS,
+                String.valueOf(bowlers),
+                "Squad " + squad.id() + " has " + bowlers + " bowlers on " + pairs + " pairs; there must be at most "
+                        + MOST_ON_A_PAIR + " on a pair, so " + pairs * MOST_ON_A_PAIR
+                        + " in all. Use more lanes, or split them into more squads.");
+    }
+
+    void remark(List<Group> groups, int pairs, SquadDraft squad) {
+        Section section = squad.section();
+        if (groups.size() < pairs) {
+            notices.add(
+                    NoticeCode.PAIRS_EMPTY,
+                    section.place(),
+                    section.path(),
+                    squad.id(),
+                    "Squad " + squad.id() + " has " + groups.size() + " groups on " + pairs + " pairs, so that "
+                            + (pairs - groups.size())
+                            + " pairs stay empty and their oil stays fresh. Use fewer lanes if that is not meant.");
+        }
+        int largest =
+                groups.stream().mapToInt(group -> group.bowlers().size()).max().orElse(0);
+        int smallest =
+                groups.stream().mapToInt(group -> group.bowlers().size()).min().orElse(0);
+        if (largest != smallest) {
+            notices.add(
+                    NoticeCode.GROUPS_UNEVEN,
+                    section.place(),
+                    section.path(),
+                    squad.id(),
+                    "Squad " + squad.id() + " has groups of " + smallest + " to " + largest
+                            + " bowlers: larger groups take longer and wear their lanes more. Even them out if you can.");
+        }
+    }
+}

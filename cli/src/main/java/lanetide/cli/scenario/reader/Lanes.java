@@ -1,0 +1,29 @@
+package lanetide.cli.scenario.reader;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lanetide.squads.model.LanePair;
+
+/**
+ * The pairs of a centre as a scenario has them.
+ *
+ * @param pairs pairs in use, from left to right; none if they are wrong
+ * @param closed pairs that are closed
+ * @param spare pairs that are kept spare
+ */
+record Lanes(List<LanePair> pairs, Set<LanePair> closed, Set<LanePair> spare) {
+    static final Lanes UNKNOWN = new Lanes(List.of(), Set.of(), Set.of());
+
+    /** The pairs that groups are sent to. */
+    List<LanePair> rotationPairs() {
+        return pairs.stream().filter(pair -> !spare.contains(pair)).toList();
+    }
+
+    /** The key for which no group is sent to a pair, if one says so. */
+    Optional<String> whyNot(LanePair pair) {
+        return closed.contains(pair)
+                ? Optional.of("closed")
+                : Optional.of("spare").filter(key -> spare.contains(pair));
+    }
+}

@@ -1,0 +1,144 @@
+package lanetide.cli.scenario.reader;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import lanetide.cli.scenario.key.Block;
+import lanetide.cli.scenario.notice.NoticeCode;
+import lanetide.cli.scenario.notice.Notices;
+import lanetide.cli.scenario.value.Section;
+import lanetide.cli.scenario.value.Value;
+import lanetide.des.random.RandomStreams;
+import lanetide.squads.model.FieldMix;
+import lanetide.squads.model.Group;
+
+/** Finds every squad's bowlers, from its own field, the event's field or the entry list, and checks that they fit. */
+final class SquadFiller {
+    private final FieldReader fields;
+    private final EntriesReader entries;
+    private final GroupNotices remarks;
+
+    SquadFiller(Notices notices, FieldReader fields, EntriesReader entries) {
+        this.remarks = new GroupNotices(notices);
+        this.fields = fields;
+        this.entries = entries;
+    }
+
+    /** The groups of each squad, in the order of the squads; empty where they are wrong or no pair is known to be in use. */
+    List<Optional<List<Group>>> fill(Section scenario, List<SquadDraft> squads, int pairs, RandomStreams streams) {
+        Optional<Section> field = eventField(scenario, squads);
+        scenario.get("entries")
+                .ifPresent(list ->
+                        entries.read(list, squads.stream().map(SquadDraft::id).toList(), pairs));
+        List<Optional<List<Group>>> groups = new ArrayList<>();
+        Optional<FieldMix> shared = field.flatMap(fields::read);
+        for (SquadDraft squad : squads) {
+            groups.add(
+                    pairs == 0 || squad.id().isEmpty()
+                            ? Optional.empty()
+                            : groups(squad, shared, scenario, pairs, streams));
+        }
+        return groups;
+    }
+
+    private Optional<Section> eventField(Section scenario, List<SquadDraft> squads) {
+        boolean everyOwn = !squads.isEmpty() && squads.stream().allMatch(SquadDraft::hasOwnField);
+        if (scenario.has("field") && scenario.has("entries")) {
+            scenario.get("entries")
+                    .ifPresent(
+                            list -> list.say(
+                                    NoticeCode.CONFLICTING_KEYS,
+                                    "",
+                                    "Both `field` and `entries` are given; the bowlers must come from one of the two. Remove the other."));
+        } else if (!scenario.has("field") && !scenario.has("entries") && !everyOwn) {
+            scenario.missing("field");
+        }
+        return scenario.block("field", Block.FIELD);
+    }
+
+    private Optional<List<Group>> groups(
+            SquadDraft squad, Optional<FieldMix> shared, Section scenario, int pairs, RandomStreams streams) {
+        refuseConflicts(squad, scenario);
+        if (squad.hasOwnField()) {
+            return own(squad).flatMap(mix -> drawn(squad, mix, squad.section().get("field"), pairs, streams));
+        }
+        if (scenario.has("field")) {
+            return shared.map(mix -> sized(mix, squad.bowlers()))
+                    .flatMap(mix -> drawn(squad, mix, scenario.get("field"), pairs, streams));
+        }
+        return entries(squad, scenario, pairs);
+    }
+
+    /** Nothing that a squad says of its bowlers may go unheard. */
+    private void refuseConflicts(SquadDraft squad, Section scenario) {
+        Optional<Value> bowlers = squad.section().get("bowlers");
+        if (squad.hasOwnField()) {
+            bowlers.ifPresent(
+                    value -> value.refuse(
+                            NoticeCode.CONFLICTING_KEYS,
+                            ", but the squad's own `field` has its number in `perSquad`; only one may be given. Remove `bowlers`."));
+        } else if (!scenario.has("field") && scenario.has("entries")) {
+            bowlers.ifPresent(value -> value.refuse(
+                    NoticeCode.CONFLICTING_KEYS,
+                    ", but the bowlers are listed under `entries`; only one may be given. Remove `bowlers`."));
+        }
+        if (squad.hasOwnField() && entries.hasBowlersOf(squad.id())) {
+            squad.section()
+                    .get("field")
+                    .ifPresent(value -> value.say(
+                            NoticeCode.CONFLICTING_KEYS,
+                            "",
+                            "Squad " + squad.id()
+                                    + " has a `field` of its own, but some `entries` belong to it too; its"
+                                    + " bowlers must come from one of the two. Remove the other."));
+        }
+    }
+
+    private Optional<FieldMix> own(SquadDraft squad) {
+        return squad.section().block("field", Block.FIELD).flatMap(fields::read);
+    }
+
+    private static FieldMix sized(FieldMix mix, OptionalInt bowlers) {
+        return bowlers.isEmpty() ? mix : mix.of(bowlers.getAsInt());
+    }
+
+    private Optional<List<Group>> drawn(
+            SquadDraft squad, FieldMix mix, Optional<Value> field, int pairs, RandomStreams streams) {
+        if (mix.bowlers() > pairs * GroupNotices.MOST_ON_A_PAIR) {
+            squad.section()
+                    .get("bowlers")
+                    .or(() -> field.flatMap(value -> value.child("perSquad")))
+                    .ifPresent(value -> GroupNotices.tooMany(value, squad, mix.bowlers(), pairs));
+            return Optional.empty();
+        }
+        List<Group> groups = mix.groups(squad.id(), pairs, streams);
+        remarks.remark(groups, pairs, squad);
+        return Optional.of(groups);
+    }
+
+    private Optional<List<Group>> entries(SquadDraft squad, Section scenario, int pairs) {
+        if (!scenario.has("entries") || entries.isFaulty()) {
+            return Optional.empty();
+        }
+        if (!entries.hasBowlersOf(squad.id())) {
+            remarks.nobody(squad);
+            return Optional.empty();
+        }
+        Optional<List<Group>> groups = entries.groups(squad.id(), pairs);
+        groups.ifPresent(known -> {
+            int fullest = known.stream()
+                    .mapToInt(group -> group.bowlers().size())
+                    .max()
+                    .orElse(0);
+            if (fullest > GroupNotices.MOST_ON_A_PAIR) {
+                int bowlers =
+                        known.stream().mapToInt(group -> group.bowlers().size()).sum();
+                scenario.get("entries").ifPresent(value -> GroupNotices.tooMany(value, squad, bowlers, pairs));
+            } else {
+                remarks.remark(known, pairs, squad);
+            }
+        });
+        return groups;
+    }
+}

@@ -1,0 +1,97 @@
+package lanetide.cli.scenario.reader;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import lanetide.cli.scenario.key.Measure;
+import lanetide.cli.scenario.notice.Notices;
+import lanetide.cli.scenario.value.CsvTable;
+import lanetide.cli.scenario.value.Value;
+import lanetide.oilflow.lane.LaneGeometry;
+
+/**
+ * Reads tape readings from comma-separated values (RFC 4180): a header, then one reading a row. Capitals, spaces and signs in
+ * the header do not matter; a unit in it holds for the whole column. A notice's column counts cells.
+ */
+final class TapeCsv {
+    private static final String DISTANCE = "distance";
+    private static final String BOARD = "board";
+    private static final String UNITS = "units";
+
+    /** What a column is, and the unit of its numbers, by its header in small letters without spaces and signs. */
+    private static final Map<String, Column> COLUMNS = Map.ofEntries(
+            Map.entry("distance", new Column(DISTANCE, "ft")),
+            Map.entry("distanceft", new Column(DISTANCE, "ft")),
+            Map.entry("distancefeet", new Column(DISTANCE, "ft")),
+            Map.entry("ft", new Column(DISTANCE, "ft")),
+            Map.entry("feet", new Column(DISTANCE, "ft")),
+            Map.entry("at", new Column(DISTANCE, "ft")),
+            Map.entry("distancem", new Column(DISTANCE, "m")),
+            Map.entry("distancemetres", new Column(DISTANCE, "m")),
+            Map.entry("distancemeters", new Column(DISTANCE, "m")),
+            Map.entry("board", new Column(BOARD, "")),
+            Map.entry("boards", new Column(BOARD, "")),
+            Map.entry("boardnumber", new Column(BOARD, "")),
+            Map.entry("units", new Column(UNITS, "units")),
+            Map.entry("unit", new Column(UNITS, "units")),
+            Map.entry("oil", new Column(UNITS, "units")),
+            Map.entry("oilunits", new Column(UNITS, "units")),
+            Map.entry("unitsofoil", new Column(UNITS, "units")),
+            Map.entry("reading", new Column(UNITS, "units")),
+            Map.entry("oilum", new Column(UNITS, "um")),
+            Map.entry("um", new Column(UNITS, "um")));
+
+    private static final Map<String, String> NAMES = COLUMNS.entrySet().stream()
+            .collect(Collectors.toMap(
+                    Map.Entry::getKey, entry -> entry.getValue().name()));
+
+    private static final String ALL = "distance, board and units";
+
+    private final Notices notices;
+
+    TapeCsv(Notices notices) {
+        this.notices = notices;
+    }
+
+    private record Column(String name, String unit) {}
+
+    void read(byte[] bytes, TapeReadings readings) {
+        CsvTable.read(bytes, notices, "distance,board,units", "8,10,22").ifPresent(table -> read(table, readings));
+    }
+
+    private void read(CsvTable table, TapeReadings readings) {
+        Map<String, Integer> places = table.places(NAMES, notices, ALL);
+        for (String wanted : List.of(DISTANCE, BOARD, UNITS)) {
+            if (!places.containsKey(wanted)) {
+                table.columnMissing(notices, wanted, ALL);
+                return;
+            }
+        }
+        for (CsvTable.Row row : table.rows()) {
+            if (table.fits(row, notices, "Write decimals with a point.")) {
+                reading(row, table.header(), places, readings);
+            }
+        }
+    }
+
+    private void reading(CsvTable.Row row, CsvTable.Row header, Map<String, Integer> places, TapeReadings readings) {
+        Value units = value(row, header, places.get(UNITS), UNITS);
+        OptionalDouble distanceM =
+                value(row, header, places.get(DISTANCE), DISTANCE).quantity(Measure.LENGTH, TapesReader.DISTANCES);
+        OptionalInt board = value(row, header, places.get(BOARD), BOARD).whole(1, LaneGeometry.BOARDS);
+        OptionalDouble thickness = units.quantity(Measure.FILM, TapesReader.UNITS);
+        if (distanceM.isPresent() && board.isPresent() && thickness.isPresent()) {
+            readings.add(distanceM.getAsDouble(), board.getAsInt(), thickness.getAsDouble(), units);
+        }
+    }
+
+    /** A cell as a scenario would write it: its number with the unit of its column. */
+    private Value value(CsvTable.Row row, CsvTable.Row header, int place, String name) {
+        String cell = row.cell(place);
+        String unit = COLUMNS.get(CsvTable.plain(header.cells().get(place))).unit();
+        boolean bare = !cell.isEmpty() && !Character.isLetter(cell.charAt(cell.length() - 1));
+        return new Value(row.node(place, bare && !unit.isEmpty() ? cell + " " + unit : cell), name, "", notices);
+    }
+}

@@ -1,0 +1,147 @@
+package lanetide.cli.scenario.value;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import lanetide.cli.scenario.notice.NoticeCode;
+import lanetide.cli.scenario.notice.Notices;
+import lanetide.cli.scenario.notice.Place;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.snakeyaml.engine.v2.common.ScalarStyle;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.Tag;
+
+/**
+ * A table of comma-separated values beside a scenario (RFC 4180): a header, then rows. Capitals, spaces and signs in the header
+ * do not matter. A notice's column counts cells.
+ */
+public final class CsvTable {
+    private final Row header;
+    private final List<Row> rows;
+
+    private CsvTable(Row header, List<Row> rows) {
+        this.header = header;
+        this.rows = rows;
+    }
+
+    /** A row that holds anything, and the line it begins on. */
+    public record Row(int line, List<String> cells) {
+        /** A cell without blanks around it; empty if the row is shorter. */
+        public String cell(int place) {
+            return place < cells.size() ? cells.get(place).strip() : "";
+        }
+
+        /** A cell as a scenario would hold it, with something else written into it. */
+        public ScalarNode node(int place, String written) {
+            Mark mark = new Mark("", 0, line - 1, place, new int[0], 0);
+            return new ScalarNode(
+                    written.isEmpty() ? Tag.NULL : Tag.STR,
+                    true,
+                    written,
+                    ScalarStyle.PLAIN,
+                    Optional.of(mark),
+                    Optional.of(mark));
+        }
+    }
+
+    public Row header() {
+        return header;
+    }
+
+    public List<Row> rows() {
+        return rows;
+    }
+
+    /** Reads a table; empty, with a notice, if it is none. The example shows a row as it should be. */
+    public static Optional<CsvTable> read(byte[] bytes, Notices notices, String columns, String example) {
+        return new SourceText(notices)
+                .read(bytes)
+                .flatMap(text -> parse(text, notices, columns, example))
+                .map(rows -> rows.isEmpty()
+                        ? new CsvTable(new Row(1, List.of()), List.of())
+                        : new CsvTable(rows.get(0), rows.subList(1, rows.size())));
+    }
+
+    private static Optional<List<Row>> parse(String text, Notices notices, String columns, String example) {
+        List<Row> rows = new ArrayList<>();
+        try (CSVParser parser = CSVParser.parse(text, CSVFormat.RFC4180)) {
+            for (CSVRecord record : parser) {
+                List<String> cells = record.toList();
+                long breaks = cells.stream()
+                        .mapToLong(cell -> cell.chars().filter(c -> c == '\n').count())
+                        .sum();
+                if (cells.stream().anyMatch(cell -> !cell.isBlank())) {
+                    rows.add(new Row((int) (parser.getCurrentLineNumber() - breaks), cells));
+                }
+            }
+            return Optional.of(rows);
+        } catch (IOException | UncheckedIOException | IllegalStateException e) {
+            int line = rows.isEmpty() ? 1 : rows.get(rows.size() - 1).line() + 1;
+            notices.add(
+                    NoticeCode.SYNTAX_ERROR,
+                    new Place(line, 1),
+                    "",
+                    "",
+                    "The table cannot be read from here on: a quote does not end, or something stands after one. Each row"
+                            + " must be `" + columns + "`, such as `" + example + "`.");
+            return Optional.empty();
+        }
+    }
+
+    /** Where each known column stands; columns that are not known, or stand twice, are told and passed over. */
+    public <T> Map<T, Integer> places(Map<String, T> known, Notices notices, String read) {
+        Map<T, Integer> places = new LinkedHashMap<>();
+        for (int i = 0; i < header.cells().size(); i++) {
+            String title = header.cells().get(i);
+            T column = known.get(plain(title));
+            if (column == null || places.putIfAbsent(column, i) != null) {
+                notices.add(
+                        NoticeCode.COLUMN_IGNORED,
+                        new Place(header.line(), i + 1),
+                        "",
+                        title,
+                        "The column `" + Notices.quote(title) + "` is not read; " + read + " are.");
+            }
+        }
+        return places;
+    }
+
+    public void columnMissing(Notices notices, String wanted, String rule) {
+        String found = Notices.quote(String.join(",", header.cells()));
+        notices.add(
+                NoticeCode.COLUMN_MISSING,
+                new Place(header.line(), 1),
+                "",
+                found,
+                "The header is `" + found + "` and has no column `" + wanted + "`; the first row must name " + rule
+                        + ", separated by commas.");
+    }
+
+    /** Whether a row has no more cells than the header; a notice if it has. */
+    public boolean fits(Row row, Notices notices, String advice) {
+        boolean fits = row.cells().size() <= header.cells().size();
+        if (!fits) {
+            notices.add(
+                    NoticeCode.SYNTAX_ERROR,
+                    new Place(row.line(), header.cells().size() + 1),
+                    "",
+                    String.join(",", row.cells()),
+                    "The row has " + row.cells().size() + " cells and the header "
+                            + header.cells().size() + "; there must be as many. " + advice);
+        }
+        return fits;
+    }
+
+    /** A title without capitals, spaces and signs. */
+    public static String plain(String title) {
+        return title.toLowerCase(Locale.ROOT).replace("\u00b5", "u").replaceAll("[^a-z0-9]", "");
+    }
+}

@@ -1,0 +1,28 @@
+package lanetide.cli.scenario.notice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class NearestTest {
+    /** Source: worked examples of the edit distance (Wagner and Fischer, Journal of the ACM 21, 1974), from memory. */
+    @ParameterizedTest
+    @CsvSource({"kitten, sitting, 3", "sunday, saturday, 3", "length, length, 0", "lenght, length, 2", "'', abc, 3"})
+    void theDistanceIsThatOfTheTextbook(String from, String to, int distance) {
+        assertThat(Nearest.distance(from, to)).isEqualTo(distance);
+        assertThat(Nearest.distance(to, from)).isEqualTo(distance);
+    }
+
+    @Test
+    void aNameFarFromAllOthersHasNoNearest() {
+        assertThat(Nearest.to("zebra", List.of("length", "volume"))).isEmpty();
+    }
+
+    @Test
+    void capitalsMakeNoDifference() {
+        assertThat(Nearest.to("PERSQUAD", List.of("hands", "perSquad"))).contains("perSquad");
+    }
+}
