@@ -13,9 +13,9 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import lanetide.cli.scenario.Block;
 import lanetide.cli.scenario.Scenarios;
 import lanetide.cli.scenario.key.Block;
+import lanetide.cli.scenario.key.Blocks;
 import lanetide.cli.scenario.key.Key;
 import lanetide.cli.simulate.ShotCsv;
 import org.junit.jupiter.api.Test;
@@ -80,17 +80,16 @@ class DocumentsTest {
 
     private static String table() {
         List<String> rows = new ArrayList<>();
-        rows.add("| key | value | meaning | typical | if left out |");
-        rows.add("|---|---|---|---|---|");
-        for (Block block : Block.values()) {
-            String before = block.path().isEmpty() ? "" : block.path() + ".";
-            for (Key key : block.keys()) {
+        rows.add("| key | value | limits | meaning | typical | if left out |");
+        rows.add("|---|---|---|---|---|---|");
+        for (Block block : Blocks.ALL) {
+            for (Key<?> key : block.keys()) {
                 rows.add(String.format(
                         Locale.ROOT,
-                        "| `%s%s` | %s | %s | %s | %s |",
-                        before,
-                        key.name(),
-                        key.unit(),
+                        "| `%s` | %s | %s | %s | %s | %s |",
+                        block.path(key),
+                        key.form().inWords(),
+                        key.form().limits(),
                         key.meaning(),
                         key.typical(),
                         key.otherwise()));

@@ -32,6 +32,7 @@ public final class CheckJson {
             node.put("column", notice.column());
             node.put("field", notice.field());
             node.put("value", notice.value());
+            node.put("limit", notice.limit());
             node.put("message", notice.message());
         }
         return JsonAnswer.write(answer);

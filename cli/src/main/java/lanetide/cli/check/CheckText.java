@@ -6,8 +6,6 @@ import lanetide.cli.report.Page;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.notice.Notice;
 import lanetide.cli.scenario.notice.Severity;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /** What {@code check} answers, for people. */
 public final class CheckText {

@@ -33,7 +33,7 @@ public final class ScenarioFile {
             throw CommandFailure.fileTrouble("The scenario " + file + " is a folder; name a file in it.");
         }
         try (InputStream in = Files.newInputStream(file)) {
-            return new ScenarioReader(seed).read(file.toString(), in.readNBytes(ScenarioReader.MOST_BYTES + 1));
+            return new ScenarioReader(seed).read(file.toString(), in.readNBytes(ScenarioReader.MAX_BYTES + 1));
         } catch (ClosedByInterruptException e) {
             throw new CancellationException("interrupted while the scenario was read");
         } catch (NoSuchFileException e) {

@@ -4,8 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
-import lanetide.cli.scenario.key.Block;
-import lanetide.cli.scenario.notice.Assumptions;
+import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.reader.EventReader;
 import lanetide.cli.scenario.value.NamedFiles;
@@ -21,7 +20,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
  */
 public final class ScenarioReader {
     /** Most bytes a scenario may have; more need not be read to be refused. */
-    public static final int MOST_BYTES = SourceText.MOST_BYTES;
+    public static final int MAX_BYTES = SourceText.MAX_BYTES;
 
     private final OptionalLong seed;
 
@@ -38,19 +37,18 @@ public final class ScenarioReader {
      * Reads a file.
      *
      * @param file its name, for the notices
-     * @param bytes its bytes; of a file larger than {@link #MOST_BYTES}, one more than that will do
+     * @param bytes its bytes; of a file larger than {@link #MAX_BYTES}, one more than that will do
      * @return the scenario, or why there is none
      */
     public Reading read(String file, byte[] bytes) {
         Notices notices = new Notices(file);
-        Optional<String> sha256 = bytes.length > MOST_BYTES ? Optional.empty() : Optional.of(SourceText.sha256(bytes));
+        Optional<String> sha256 = bytes.length > MAX_BYTES ? Optional.empty() : Optional.of(SourceText.sha256(bytes));
         Optional<Node> root = new SourceText(notices).read(bytes).flatMap(new YamlTree(notices)::compose);
-        Optional<Section> section = root.flatMap(node -> new Value(node, "", "", notices).section(Block.SCENARIO));
-        Assumptions assumptions = new Assumptions();
+        Optional<Section> section = root.flatMap(node -> new Value(node, "", "", notices).section(EventKeys.SCENARIO));
         NamedFiles files = new NamedFiles(file);
-        Optional<EventReader.Planned> event = section.flatMap(scenario ->
-                notices.keepingWhatIsFound(() -> new EventReader(notices, assumptions, seed, files).read(scenario)));
-        event.ifPresent(planned -> assumptions.addNamesOf(planned.event()));
+        Optional<EventReader.Planned> event = section.flatMap(
+                scenario -> notices.keepingWhatIsFound(() -> new EventReader(notices, seed, files).read(scenario)));
+        event.ifPresent(planned -> notices.assumptions().addNamesOf(planned.event()));
         return new Reading(
                 sha256,
                 files.sha256(),
@@ -64,7 +62,7 @@ public final class ScenarioReader {
                         seeded.bands(),
                         seeded.names(),
                         seeded.policy(),
-                        assumptions.list())),
+                        notices.assumptions().list())),
                 notices.list());
     }
 }

@@ -1,38 +1,35 @@
 package lanetide.cli.schema;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
+import java.math.BigDecimal;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import lanetide.cli.scenario.key.Block;
+import lanetide.cli.scenario.key.Blocks;
+import lanetide.cli.scenario.key.EventKeys;
+import lanetide.cli.scenario.key.Form;
 import lanetide.cli.scenario.key.Key;
-import lanetide.cli.scenario.key.Spellings;
+import lanetide.cli.scenario.key.Range;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The schema of scenarios, from the blocks and keys that the reader knows. Editors complete and check a scenario with it. */
 final class ScenarioSchema {
-    private static final String NAMED = ".NAME";
-    /** Units of what is counted, so that only whole numbers of them make sense. */
-    private static final Set<String> COUNTS = Set.of("pins", "shots");
-
     private static final String NUMBER = "[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?";
+    private static final String FILE = "^[A-Za-z0-9].*\\.[A-Za-z0-9]{1,5}$";
     private static final String PAIR = "^\\d{1,6} ?- ?\\d{1,6}$";
 
     private ScenarioSchema() {}
 
     static ObjectNode tree() {
-        ObjectNode root = block(Block.SCENARIO);
+        ObjectNode root = block(EventKeys.SCENARIO);
         ObjectNode schema = JsonNodeFactory.instance.objectNode();
         schema.put("$schema", AnswerSchema.DRAFT);
         schema.put("title", "Scenario of lanetide");
         schema.setAll(root);
         ObjectNode definitions = schema.putObject("$defs");
-        for (Block block : Block.values()) {
-            if (block != Block.SCENARIO) {
+        for (Block block : Blocks.ALL) {
+            if (!block.equals(EventKeys.SCENARIO)) {
                 definitions.set(block.path(), block(block));
             }
         }
@@ -44,10 +41,13 @@ final class ScenarioSchema {
         schema.put("type", "object");
         schema.put("additionalProperties", false);
         ObjectNode properties = schema.putObject("properties");
-        for (Key key : block.keys()) {
+        for (Key<?> key : block.keys()) {
             ObjectNode property = value(block, key);
+            String limits = key.form().limits();
             property.put(
-                    "description", key.meaning() + ". Typical: " + key.typical() + ". If left out: " + key.otherwise());
+                    "description",
+                    key.meaning() + (limits.isEmpty() ? "" : ". Limits: " + limits) + ". Typical: " + key.typical()
+                            + ". If left out: " + key.otherwise());
             properties.set(key.name(), property);
         }
         ArrayNode required = schema.putArray("required");
@@ -55,73 +55,69 @@ final class ScenarioSchema {
         return schema;
     }
 
-    private static ObjectNode value(Block block, Key key) {
-        String path = block.path().isEmpty() ? key.name() : block.path() + "." + key.name();
-        ObjectNode schema = JsonNodeFactory.instance.objectNode();
-        boolean sharesByName = key.typical().startsWith("{") && !key.unit().equals("block");
-        if (sharesByName) {
-            schema.put("type", "object");
-            schema.set("additionalProperties", scalar(key.unit()));
+    private static ObjectNode value(Block block, Key<?> key) {
+        if (key.form() instanceof Form.Structure structure) {
+            return switch (structure) {
+                case BLOCK -> blockUnder(block, key);
+                case LIST -> list(blockUnder(block, key));
+                case NAME_OR_BLOCK -> either(text(), blockUnder(block, key));
+                case LIST_OR_FILE -> either(list(blockUnder(block, key)), pattern(FILE));
+                case FILE -> pattern(FILE);
+                case LANES -> pattern("^\\d{1,6} to \\d{1,6}$");
+                case PAIRS -> list(pattern(PAIR));
+                case TABLE -> list(list(text()));
+            };
+        }
+        if (key.form() instanceof Form.Each<?> each) {
+            return list(scalar(each.item()));
+        }
+        if (key.form() instanceof Form.Shares<?> shares) {
+            ObjectNode schema = type("object");
+            schema.set("additionalProperties", scalar(shares.item()));
             return schema;
         }
-        return switch (key.unit()) {
-            case "block" -> blockAt(path);
-            case "list" -> list(blockAt(path));
-            case "name or block" -> either(text(), blockAt(path));
-            case "list or file name" -> either(list(blockAt(path)), pattern("^[A-Za-z0-9].*\\.[A-Za-z0-9]{1,5}$"));
-            case "list of pairs" -> list(pattern(PAIR));
-            case "list of lists" -> list(list(scalar("text")));
-            case "list of boards", "list of numbers" -> list(scalar("number"));
-            default -> scalar(key.unit());
-        };
+        return scalar(key.form());
     }
 
-    /** The block at a path, or named blocks of its kind. */
-    private static ObjectNode blockAt(String path) {
-        ObjectNode schema = JsonNodeFactory.instance.objectNode();
-        if (hasBlock(path)) {
-            schema.put("$ref", "#/$defs/" + path);
-            return schema;
+    /** The block under a key, or named blocks of its kind. */
+    private static ObjectNode blockUnder(Block around, Key<?> key) {
+        Block block = Blocks.under(around, key).orElseThrow();
+        ObjectNode reference = JsonNodeFactory.instance.objectNode().put("$ref", "#/$defs/" + block.path());
+        if (!Blocks.isNamed(block)) {
+            return reference;
         }
-        schema.put("type", "object");
-        if (hasBlock(path + NAMED)) {
-            schema.putObject("additionalProperties").put("$ref", "#/$defs/" + path + NAMED);
-        }
+        ObjectNode schema = type("object");
+        schema.set("additionalProperties", reference);
         return schema;
     }
 
-    private static boolean hasBlock(String path) {
-        return Arrays.stream(Block.values()).anyMatch(block -> block.path().equals(path));
-    }
-
-    private static ObjectNode scalar(String unit) {
-        return switch (unit) {
-            case "text", "name" -> text();
-            case "whole number" -> type("integer");
-            case "number" -> type("number");
-            case "lane range" -> pattern("^\\d{1,6} to \\d{1,6}$");
-            case "file name" -> pattern("^[A-Za-z0-9].*\\.[A-Za-z0-9]{1,5}$");
-            case "time of day" -> pattern("^(day \\d{1,2} )?([01]?\\d|2[0-3]):[0-5]\\d$");
-            default -> quantity(unit);
-        };
-    }
-
-    /** A number with any unit of its kind, or one of the words that may stand in its place. */
-    private static ObjectNode quantity(String unit) {
-        List<String> words = List.of(unit.split(", or |, | or ", -1));
-        Optional<List<String>> spellings = words.stream()
-                .flatMap(word -> Spellings.ofKindWith(word).stream())
-                .findFirst();
-        if (spellings.isEmpty()) {
-            throw new IllegalStateException("the schema does not know the form `" + unit + "`");
+    private static ObjectNode scalar(Form<?> form) {
+        if (form instanceof Form.Quantity<?> quantity) {
+            return quantity.measure().hasUnit() ? pattern("^" + quantity(quantity) + "$") : number(quantity);
         }
-        String any = spellings.get().stream().map(ScenarioSchema::quoted).collect(Collectors.joining("|", "(", ")"));
-        String one = (COUNTS.contains(unit) ? "\\d+" : NUMBER) + "\\s*" + any;
-        String others = words.stream()
-                .filter(word -> Spellings.ofKindWith(word).isEmpty())
-                .map(word -> "|" + quoted(word))
-                .collect(Collectors.joining());
-        return pattern("^(" + one + "(\\s+" + one + ")*" + others + ")$");
+        if (form instanceof Form.OrNone<?> other) {
+            return pattern("^(" + quantity(other.quantity()) + "|" + Form.OrNone.WORD + ")$");
+        }
+        return form instanceof Form.Clock ? pattern("^(day \\d{1,2} )?([01]?\\d|2[0-3]):[0-5]\\d$") : text();
+    }
+
+    private static ObjectNode number(Form.Quantity<?> form) {
+        ObjectNode schema = type(form.isWhole() ? "integer" : "number");
+        Range range = form.range();
+        schema.put(
+                range.lowAllowed() ? "minimum" : "exclusiveMinimum",
+                BigDecimal.valueOf(range.low()).stripTrailingZeros());
+        schema.put("maximum", BigDecimal.valueOf(range.high()).stripTrailingZeros());
+        return schema;
+    }
+
+    /** A number with any unit of its kind. */
+    private static String quantity(Form.Quantity<?> form) {
+        String any = form.measure().spellings().stream()
+                .map(ScenarioSchema::quoted)
+                .collect(Collectors.joining("|", "(", ")"));
+        String one = (form.isWhole() ? "\\d+" : NUMBER) + "\\s*" + any;
+        return one + "(\\s+" + one + ")*";
     }
 
     /** A word inside a regular expression that every dialect reads alike. */

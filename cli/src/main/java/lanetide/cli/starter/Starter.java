@@ -3,8 +3,11 @@ package lanetide.cli.starter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import lanetide.cli.scenario.key.Block;
+import lanetide.cli.scenario.key.BowlerKeys;
+import lanetide.cli.scenario.key.CentreKeys;
+import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Key;
+import lanetide.cli.scenario.key.PatternKeys;
 
 /** A scenario to begin with, every key with its meaning as the reader knows it. */
 public final class Starter {
@@ -39,20 +42,20 @@ public final class Starter {
         text.append(
                 "# this file lies what `lanetide schema scenario -o scenario.schema.json` writes and the next line is kept.\n");
         text.append("# yaml-language-server: $schema=scenario.schema.json\n\n");
-        key(Block.SCENARIO, "name", quoted(answers.get("name")), "");
-        key(Block.SCENARIO, "seed", "1", "");
+        key(EventKeys.NAME, quoted(answers.get("name")), "");
+        key(EventKeys.SEED, "1", "");
         open("centre", "the lanes in use");
-        key(Block.CENTRE, "lanes", answers.get("lanes"), "  ");
-        key(Block.CENTRE, "surface", answers.get("surface"), "  ");
-        key(Block.CENTRE, "machines", "1", "  ");
+        key(CentreKeys.LANES, answers.get("lanes"), "  ");
+        key(CentreKeys.SURFACE, answers.get("surface"), "  ");
+        key(CentreKeys.MACHINES, "1", "  ");
         open("pattern", "the oil pattern, laid on every lane");
-        key(Block.PATTERN, "length", answers.get("length"), "  ");
-        key(Block.PATTERN, "volume", answers.get("volume"), "  ");
-        key(Block.PATTERN, "ratio", answers.get("ratio"), "  ");
+        key(PatternKeys.LENGTH, answers.get("length"), "  ");
+        key(PatternKeys.VOLUME, answers.get("volume"), "  ");
+        key(PatternKeys.RATIO, answers.get("ratio"), "  ");
         text.append('\n');
-        key(Block.SCENARIO, "games", answers.get("games"), "");
-        key(Block.SCENARIO, "practice", answers.get("practice"), "");
-        key(Block.SCENARIO, "rotation", answers.get("rotation"), "");
+        key(EventKeys.GAMES, answers.get("games"), "");
+        key(EventKeys.PRACTICE, answers.get("practice"), "");
+        key(EventKeys.MOVES, answers.get("rotation"), "");
         squads();
         bowlers();
         return text.toString();
@@ -60,8 +63,8 @@ public final class Starter {
 
     private void squads() {
         open("squads", "who plays when, in order of start");
-        for (String name : List.of("id", "start", "oil")) {
-            remark(Block.SQUAD, name, "  ");
+        for (Key<?> key : List.of(EventKeys.SQUAD_ID, EventKeys.START, EventKeys.OIL)) {
+            remark(key, "  ");
         }
         List<String> starts = new ArrayList<>(List.of(answers.get("starts").split("\\s*,\\s*", -1)));
         for (int i = 0; i < starts.size(); i++) {
@@ -85,13 +88,12 @@ public final class Starter {
             return;
         }
         open("field", "the bowlers of every squad, by shares that add up to 100 %");
-        key(Block.FIELD, "perSquad", answers.get("bowlers"), "  ");
-        key(Block.FIELD, "hands", "{right: 88 %, left: 12 %}", "  ");
-        key(Block.FIELD, "styles", "{straight: 20 %, stroker: 35 %, tweener: 30 %, power: 15 %}", "  ");
-        key(Block.FIELD, "levels", "{scratch: 30 %, league: 50 %, casual: 20 %}", "  ");
+        key(BowlerKeys.PER_SQUAD, answers.get("bowlers"), "  ");
+        key(BowlerKeys.HANDS, "{right: 88 %, left: 12 %}", "  ");
+        key(BowlerKeys.STYLES, "{straight: 20 %, stroker: 35 %, tweener: 30 %, power: 15 %}", "  ");
+        key(BowlerKeys.LEVELS, "{scratch: 30 %, league: 50 %, casual: 20 %}", "  ");
         key(
-                Block.FIELD,
-                "covers",
+                BowlerKeys.COVERS,
                 "{plastic: 10 %, urethane: 10 %, weak-reactive: 25 %, medium-reactive: 40 %, strong-reactive: 15 %}",
                 "  ");
     }
@@ -100,19 +102,17 @@ public final class Starter {
         text.append("\n# ").append(meaning).append('\n').append(name).append(":\n");
     }
 
-    private void key(Block block, String name, String value, String indent) {
-        remark(block, name, indent);
-        text.append(indent).append(name).append(": ").append(value).append('\n');
+    private void key(Key<?> key, String value, String indent) {
+        remark(key, indent);
+        text.append(indent).append(key.name()).append(": ").append(value).append('\n');
     }
 
-    private void remark(Block block, String name, String indent) {
-        Key key =
-                block.key(name).orElseThrow(() -> new IllegalStateException("block " + block + " has no key " + name));
+    private void remark(Key<?> key, String indent) {
         text.append(indent)
                 .append("# ")
-                .append(name)
+                .append(key.name())
                 .append(": [")
-                .append(key.unit())
+                .append(key.form().inWords())
                 .append("] ")
                 .append(key.meaning())
                 .append("; typical ")

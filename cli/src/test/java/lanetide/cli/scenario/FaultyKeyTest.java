@@ -18,6 +18,7 @@ import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import lanetide.cli.scenario.key.Block;
+import lanetide.cli.scenario.key.Blocks;
 import lanetide.cli.scenario.key.Key;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Severity;
@@ -116,12 +117,12 @@ class FaultyKeyTest {
     }
 
     private static void breakEach(
-            Sound scenario, BiPredicate<Map<String, Object>, Key> chosen, Function<Key, List<Object>> wrong) {
+            Sound scenario, BiPredicate<Map<String, Object>, Key<?>> chosen, Function<Key<?>, List<Object>> wrong) {
         Object tree = scenario.tree();
-        for (Block block : Block.values()) {
+        for (Block block : Blocks.ALL) {
             for (Map<String, Object> found : blocks(tree, block)) {
                 Map<String, Object> sound = new LinkedHashMap<>(found);
-                for (Key key : block.keys()) {
+                for (Key<?> key : block.keys()) {
                     for (Object value : chosen.test(sound, key) ? wrong.apply(key) : List.of()) {
                         found.put(key.name(), value);
                         assertToldAlone(read(scenario.file(), tree), block.path() + "." + key.name() + ": " + value);
@@ -147,14 +148,14 @@ class FaultyKeyTest {
             assertThat(read(scenario.file(), scenario.tree()).notices())
                     .as(scenario.toString())
                     .noneMatch(notice -> notice.severity() == Severity.ERROR);
-            for (Block block : Block.values()) {
+            for (Block block : Blocks.ALL) {
                 if (!blocks(scenario.tree(), block).isEmpty()) {
                     seen.add(block);
                 }
             }
         }
 
-        assertThat(seen).containsExactlyInAnyOrder(Block.values());
+        assertThat(seen).containsExactlyInAnyOrderElementsOf(Blocks.ALL);
     }
 
     static List<Sound> everyBlock() {
@@ -173,11 +174,11 @@ class FaultyKeyTest {
     }
 
     /** Values that no reader of this key can take: of another kind, a word of no meaning, and none. */
-    private static List<Object> wrong(Key key) {
+    private static List<Object> wrong(Key<?> key) {
         List<Object> values = new ArrayList<>();
         values.add(List.of(1));
         values.add("");
-        if (!key.unit().equals("text")) {
+        if (!key.form().inWords().equals("text")) {
             values.add("?!");
         }
         return values;

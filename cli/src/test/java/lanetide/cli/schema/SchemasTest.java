@@ -19,8 +19,7 @@ import java.util.stream.Stream;
 import lanetide.cli.command.Program;
 import lanetide.cli.scenario.ScenarioReader;
 import lanetide.cli.scenario.Scenarios;
-import lanetide.cli.scenario.key.Block;
-import lanetide.cli.scenario.key.Key;
+import lanetide.cli.scenario.key.Blocks;
 import lanetide.cli.scenario.notice.Notice;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Severity;
@@ -156,14 +155,10 @@ class SchemasTest {
             return false;
         }
         String path = error.field().replaceAll("\\[\\d+\\]", "");
-        for (Block block : Block.values()) {
-            for (Key key : block.keys()) {
-                if ((block.path().isEmpty() ? key.name() : block.path() + "." + key.name()).equals(path)) {
-                    return !key.otherwise().equals("required");
-                }
-            }
-        }
-        return false;
+        return Blocks.ALL.stream()
+                .flatMap(block ->
+                        block.keys().stream().filter(key -> block.path(key).equals(path)))
+                .anyMatch(key -> !key.isRequired());
     }
 
     private static List<Error> errors(String schema, String json) {

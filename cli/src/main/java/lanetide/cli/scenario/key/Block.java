@@ -1,81 +1,18 @@
 package lanetide.cli.scenario.key;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
-/** The blocks of a scenario and their keys: the reader knows no others, and the documents are checked against these. */
-@SuppressWarnings("ImmutableEnumChecker") // the lists come from List.of
-public enum Block {
-    /** The whole file. */
-    SCENARIO("", EventKeys.SCENARIO),
-    /** The lanes. */
-    CENTRE("centre", LaneKeys.CENTRE),
-    /** How far the lanes are from level. */
-    TOPOGRAPHY("centre.topography", LaneKeys.TOPOGRAPHY),
-    /** One reading of a lane's shape. */
-    SHAPE("centre.topography.readings", LaneKeys.SHAPE),
-    /** The oil pattern. */
-    PATTERN("pattern", PatternKeys.PATTERN),
-    /** The left half of a pattern. */
-    LEFT("pattern.left", PatternKeys.LEFT),
-    /** A pattern by tape readings. */
-    TAPES("pattern.tapes", PatternKeys.TAPES),
-    /** The readings at one distance. */
-    TAPE("pattern.tapes.readings", PatternKeys.TAPE),
-    /** Limits of bands and tiers. */
-    BANDS("pattern.bands", PatternKeys.BANDS),
-    /** How groups move. */
-    ROTATION("rotation", EventKeys.ROTATION),
-    /** One squad. */
-    SQUAD("squads", EventKeys.SQUAD),
-    /** A break. */
-    BREAK("squads.breaks", EventKeys.BREAK),
-    /** Bowlers by shares. */
-    FIELD("field", BowlerKeys.FIELD),
-    /** One bowler. */
-    ENTRY("entries", BowlerKeys.ENTRY),
-    /** A change of who bowls. */
-    CHANGE("changes", BowlerKeys.CHANGE),
-    /** A substitute. */
-    SUBSTITUTE("changes.substitute", BowlerKeys.SUBSTITUTE),
-    /** What can go wrong with lanes. */
-    INCIDENTS("incidents", LaneKeys.INCIDENTS),
-    /** Short stops. */
-    JAMS("incidents.jams", LaneKeys.JAMS),
-    /** Faults. */
-    FAULTS("incidents.faults", LaneKeys.FAULTS),
-    /** A fault at a given time. */
-    PLANNED("incidents.planned", LaneKeys.PLANNED),
-    /** How long things take. */
-    PACE("pace", EventKeys.PACE),
-    /** What all bowlers have in common. */
-    BOWLERS("bowlers", BowlerKeys.BOWLERS),
-    /** How the event is scored. */
-    SCORING("scoring", RuleKeys.SCORING),
-    /** Handicap. */
-    HANDICAP("scoring.handicap", RuleKeys.HANDICAP),
-    /** The laws. */
-    LAWS("laws", RuleKeys.LAWS),
-    /** What counts as fair. */
-    FAIRNESS("fairness", RuleKeys.FAIRNESS),
-    /** What oiling costs, and what it saves, in a currency of the user's. */
-    COSTS("costs", RuleKeys.COSTS),
-    /** A lane surface. */
-    SURFACE("surfaces.NAME", OwnKeys.SURFACE),
-    /** A ball cover. */
-    COVER("covers.NAME", OwnKeys.COVER),
-    /** A playing style. */
-    STYLE("styles.NAME", OwnKeys.STYLE),
-    /** A level of skill. */
-    LEVEL("levels.NAME", OwnKeys.LEVEL);
-
+/** A block of a scenario and its keys, in the order a file usually has them: the reader knows no others. */
+public final class Block {
     private final String path;
-    private final List<Key> keys;
+    private final List<Key<?>> keys = new ArrayList<>();
 
-    Block(String path, List<Key> keys) {
+    /** A block at a path; empty for the file itself. */
+    Block(String path) {
         this.path = path;
-        this.keys = keys;
     }
 
     /**
@@ -88,12 +25,31 @@ public enum Block {
     }
 
     /**
+     * The path of a key in this block.
+     *
+     * @param key one of its keys
+     * @return for example {@code pattern.length}
+     */
+    public String path(Key<?> key) {
+        return path.isEmpty() ? key.name() : path + "." + key.name();
+    }
+
+    /**
      * The keys the reader knows in this block.
      *
      * @return in the order a file usually has them
      */
-    public List<Key> keys() {
-        return keys;
+    public List<Key<?>> keys() {
+        return Collections.unmodifiableList(keys);
+    }
+
+    /**
+     * The names of these keys.
+     *
+     * @return in the same order
+     */
+    public List<String> names() {
+        return keys.stream().map(Key::name).toList();
     }
 
     /**
@@ -102,18 +58,39 @@ public enum Block {
      * @param name the key's name
      * @return the key, empty if this block has none of that name
      */
-    public Optional<Key> key(String name) {
+    public Optional<Key<?>> key(String name) {
         return keys.stream().filter(key -> key.name().equals(name)).findFirst();
     }
 
-    public List<String> names() {
-        return keys.stream().map(Key::name).toList();
+    /** Declares a key that must be there. */
+    <T> Key<T> required(String name, Form<T> form, String meaning, String typical) {
+        return add(new Key<>(name, form, meaning, typical, Key.REQUIRED, Optional.empty(), Optional.empty()));
     }
 
-    /** The block in which a key stands that was written in another one. */
-    public static Optional<Block> homeOf(String key) {
-        return Arrays.stream(values())
-                .filter(block -> block.key(key).isPresent())
-                .findFirst();
+    /** Declares a key that may be left out; what holds then is in words only. */
+    <T> Key<T> optional(String name, Form<T> form, String meaning, String typical, String otherwise) {
+        return add(new Key<>(name, form, meaning, typical, otherwise, Optional.empty(), Optional.empty()));
+    }
+
+    /** Declares a key for which a value holds where it is left out; without typical values that is the typical one. */
+    <T> Key<T> usual(String name, Form<T> form, String meaning, String typical, T value) {
+        return add(withDefault(name, form, meaning, typical, value, Optional.empty()));
+    }
+
+    /** Declares such a key of which answers say that they rest on it, and where its value comes from. */
+    <T> Key<T> assumed(String name, Form<T> form, String meaning, String typical, T value, String source) {
+        return add(withDefault(name, form, meaning, typical, value, Optional.of(source)));
+    }
+
+    /** Declares a key of another block here too. */
+    <T> Key<T> add(Key<T> key) {
+        keys.add(key);
+        return key;
+    }
+
+    private static <T> Key<T> withDefault(
+            String name, Form<T> form, String meaning, String typical, T value, Optional<String> source) {
+        String text = form.write(value);
+        return new Key<>(name, form, meaning, typical.isEmpty() ? text : typical, text, Optional.of(value), source);
     }
 }

@@ -1,87 +1,133 @@
 package lanetide.cli.scenario.key;
 
-import static lanetide.cli.scenario.key.Key.optional;
-import static lanetide.cli.scenario.key.Key.required;
-import static lanetide.cli.scenario.key.Key.usual;
-
-import java.util.List;
-import java.util.stream.Stream;
+import java.util.Map;
+import lanetide.cli.scenario.key.Form.Choice;
+import lanetide.cli.scenario.key.Form.Clock;
+import lanetide.cli.scenario.key.Form.Name;
+import lanetide.cli.scenario.key.Form.Quantity;
+import lanetide.cli.scenario.key.Form.Shares;
+import lanetide.cli.scenario.key.Form.Structure;
+import lanetide.cli.scenario.key.Form.Text;
+import lanetide.oilflow.lane.Hand;
+import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Bowling;
+import lanetide.squads.model.Knowledge;
+import lanetide.squads.score.ScoreCard;
 
 /** Keys of the bowlers: drawn by shares or listed, and who does not bowl as listed. */
 public final class BowlerKeys {
+    /** The spare ball of whoever names none. */
+    public static final String SPARE_BALL = "plastic";
+
+    /** Most bowlers in one squad: as many as the largest centre holds. */
+    static final int MAX_BOWLERS = 1000;
+
+    /** The share of one kind in a field. */
+    public static final Quantity<Double> SHARE = Form.share(0, 1);
+
+    private static final Form<Map<String, Double>> PARTS = new Shares<>(SHARE);
+    private static final Form<String> COVERS_BY_NAME = new Name("cover", "");
+    private static final Quantity<Double> TEMPOS = Form.share(0.2, 5);
+
     /** Bowlers by shares. */
-    public static final List<Key> FIELD = List.of(
-            required("perSquad", "whole number", "bowlers in a squad, spread evenly over the pairs", "4 to 6 a pair"),
-            required("hands", "%", "share of right and left", "{right: 85 %, left: 15 %}"),
-            required("styles", "%", "share of each playing style", "{stroker: 60 %, tweener: 40 %}"),
-            required("levels", "%", "share of each level of skill", "{scratch: 60 %, league: 40 %}"),
-            required("covers", "%", "share of each strike ball cover", "{urethane: 20 %, medium-reactive: 80 %}"),
-            usual("spareCover", "name", "cover of everybody's spare ball", Defaults.SPARE_COVER),
-            optional("slow", "%", "share of slow bowlers", "0 % to 20 %", Defaults.SLOW),
-            usual("slowTempo", "%", "time slow bowlers take over a shot, of the usual", Defaults.SLOW_TEMPO),
-            optional(
-                    "secondCover", "name", "cover of everybody's second ball for full racks", "weak-reactive", "none"));
+    public static final Block FIELD = new Block("field");
+
+    public static final Key<Integer> PER_SQUAD = FIELD.required(
+            "perSquad",
+            Form.whole(1, MAX_BOWLERS),
+            "bowlers in a squad, spread evenly over the pairs",
+            "4 to 6 a pair");
+    public static final Key<Map<String, Double>> HANDS =
+            FIELD.required("hands", PARTS, "share of right and left", "{right: 85 %, left: 15 %}");
+    public static final Key<Map<String, Double>> STYLES =
+            FIELD.required("styles", PARTS, "share of each playing style", "{stroker: 60 %, tweener: 40 %}");
+    public static final Key<Map<String, Double>> LEVELS =
+            FIELD.required("levels", PARTS, "share of each level of skill", "{scratch: 60 %, league: 40 %}");
+    public static final Key<Map<String, Double>> COVERS = FIELD.required(
+            "covers", PARTS, "share of each strike ball cover", "{urethane: 20 %, medium-reactive: 80 %}");
+    public static final Key<String> FIELD_SPARE_COVER =
+            FIELD.optional("spareCover", COVERS_BY_NAME, "cover of everybody's spare ball", SPARE_BALL, SPARE_BALL);
+    public static final Key<Double> SLOW = FIELD.usual("slow", SHARE, "share of slow bowlers", "0 % to 20 %", 0.0);
+    public static final Key<Double> SLOW_TEMPO =
+            FIELD.usual("slowTempo", TEMPOS, "time slow bowlers take over a shot, of the usual", "", 1.5);
+    public static final Key<String> FIELD_SECOND_COVER = FIELD.optional(
+            "secondCover", COVERS_BY_NAME, "cover of everybody's second ball for full racks", "weak-reactive", "none");
 
     /** One bowler. */
-    public static final List<Key> ENTRY = Stream.concat(
-                    bowler("Anchor"),
-                    Stream.of(
-                            optional(
-                                    "average",
-                                    "pins",
-                                    "the bowler's average, for the handicap",
-                                    "187 pins",
-                                    "the level's"),
-                            optional("squad", "text", "id of the bowler's squad", "A", "the only squad"),
-                            optional(
-                                    "group",
-                                    "whole number",
-                                    "who shares a pair, by starting pair",
-                                    "1",
-                                    "the list fills the pairs")))
-            .toList();
+    public static final Block ENTRY = new Block("entries");
+
+    public static final Key<String> ID =
+            ENTRY.required("id", new Text(false), "name or number, alone in the event", "Anchor");
+    public static final Key<Hand> HAND =
+            ENTRY.required("hand", new Choice<>("hand", Names.HANDS), "right or left", "right");
+    public static final Key<String> STYLE = ENTRY.required("style", new Name("style", ""), "playing style", "tweener");
+    public static final Key<String> LEVEL = ENTRY.required("level", new Name("level", ""), "level of skill", "league");
+    public static final Key<String> COVER =
+            ENTRY.required("cover", COVERS_BY_NAME, "cover of the strike ball", "medium-reactive");
+    public static final Key<String> SPARE_COVER =
+            ENTRY.optional("spareCover", COVERS_BY_NAME, "cover of the spare ball", SPARE_BALL, SPARE_BALL);
+    public static final Key<Double> TEMPO = ENTRY.usual(
+            "tempo", TEMPOS, "time he takes over a shot, of the usual", "80 % to 150 %", Bowler.DEFAULT_TEMPO);
+    public static final Key<String> SECOND_COVER = ENTRY.optional(
+            "secondCover", COVERS_BY_NAME, "cover of a second ball for full racks", "weak-reactive", "none");
+
+    /** A substitute: what an entry says of the bowler alone. */
+    public static final Block SUBSTITUTE = new Block("changes.substitute");
+
+    public static final Key<Integer> AVERAGE = ENTRY.optional(
+            "average",
+            Form.count(Measure.PINS, "pins", 0, ScoreCard.PERFECT),
+            "the bowler's average, for the handicap",
+            "187 pins",
+            "the level's");
+    public static final Key<String> SQUAD =
+            ENTRY.optional("squad", new Name("squad", ""), "id of the bowler's squad", "A", "the only squad");
+    public static final Key<Integer> GROUP = ENTRY.optional(
+            "group",
+            Form.whole(1, CentreKeys.MAX_LANE / 2),
+            "who shares a pair, by starting pair",
+            "1",
+            "the list fills the pairs");
 
     /** A change of who bowls. */
-    public static final List<Key> CHANGE = List.of(
-            required("bowler", "text", "name of a bowler, listed or drawn", "A-07"),
-            optional("from", "whole number", "first game that he does not bowl", "3", "1"),
-            optional(
-                    "arrives",
-                    "time of day",
-                    "when a late bowler is there; he joins at his group's next game",
-                    "\"08:40\"",
-                    "in time"),
-            optional("substitute", "block", "who bowls in his place", "{id: Guest, hand: right}", "nobody"));
+    public static final Block CHANGE = new Block("changes");
 
-    /** A substitute. */
-    public static final List<Key> SUBSTITUTE = bowler("Guest").toList();
+    public static final Key<String> BOWLER =
+            CHANGE.required("bowler", new Text(false), "name of a bowler, listed or drawn", "A-07");
+    public static final Key<Integer> FROM =
+            CHANGE.optional("from", Form.whole(1, EventKeys.MAX_GAMES), "first game that he does not bowl", "3", "1");
+    public static final Key<Long> ARRIVES = CHANGE.optional(
+            "arrives",
+            new Clock(),
+            "when a late bowler is there; he joins at his group's next game",
+            "\"08:40\"",
+            "in time");
+    public static final Key<Void> REPLACED_BY = CHANGE.optional(
+            "substitute", Structure.BLOCK, "who bowls in his place", "{id: Guest, hand: right}", "nobody");
 
     /** What all bowlers have in common. */
-    public static final List<Key> BOWLERS = List.of(
-            usual(
-                    "knowledge",
-                    "name",
-                    "what they choose lines by: own-balls, everything (they see the oil) or nothing (they never move)",
-                    Bowling.USUAL.knowledge().id()),
-            optional(
-                    "tiring",
-                    "%",
-                    "share of his speed a bowler loses over 72 balls at full racks",
-                    "0 % to 2 %",
-                    Defaults.TIRING));
+    public static final Block BOWLERS = new Block("bowlers");
+
+    public static final Key<Knowledge> KNOWLEDGE = BOWLERS.assumed(
+            "knowledge",
+            new Choice<>("knowledge", ByName.of(Knowledge.values(), Knowledge::id)),
+            "what they choose lines by: own-balls, everything (they see the oil) or nothing (they never move)",
+            "",
+            Bowling.USUAL.knowledge(),
+            "bowlers see their own balls, not the oil; squads/README.md says how");
+    public static final Key<Double> TIRING = BOWLERS.assumed(
+            "tiring",
+            Form.share(0, 0.1),
+            "share of his speed a bowler loses over 72 balls at full racks",
+            "0 % to 2 %",
+            Bowling.USUAL.tiringShare(),
+            "nobody tires; how much elite bowlers do was not found");
+
+    static {
+        for (Key<?> key : ENTRY.keys().subList(0, ENTRY.keys().indexOf(AVERAGE))) {
+            SUBSTITUTE.add(key);
+        }
+    }
 
     private BowlerKeys() {}
-
-    private static Stream<Key> bowler(String typicalId) {
-        return Stream.of(
-                required("id", "text", "name or number, alone in the event", typicalId),
-                required("hand", "name", "right or left", "right"),
-                required("style", "name", "playing style", "tweener"),
-                required("level", "name", "level of skill", "league"),
-                required("cover", "name", "cover of the strike ball", "medium-reactive"),
-                usual("spareCover", "name", "cover of the spare ball", Defaults.SPARE_COVER),
-                optional("tempo", "%", "time he takes over a shot, of the usual", "80 % to 150 %", Defaults.TEMPO),
-                optional("secondCover", "name", "cover of a second ball for full racks", "weak-reactive", "none"));
-    }
 }

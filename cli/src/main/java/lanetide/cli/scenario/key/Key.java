@@ -1,16 +1,29 @@
 package lanetide.cli.scenario.key;
 
+import java.util.Optional;
+
 /**
- * One key of a scenario, as the reader knows it and the documents describe it.
+ * One key of a scenario: the one place where its form, limits and default stand. It is declared in a {@link Block} and read by the
+ * class of the readers that names it.
  *
  * @param name the key
- * @param unit unit or form of its value
+ * @param form what its value may be
  * @param meaning what it says
  * @param typical usual values, offered where a value is wrong
- * @param otherwise what holds where the key is left out; {@code required} if it must not be
+ * @param otherwise what holds where the key is left out, in words; {@code required} if it must not be
+ * @param usual the value that holds where the key is left out; empty if none does
+ * @param source where that value comes from, if answers name it among what they rest on
+ * @param <T> what its value becomes when it is read
  */
-public record Key(String name, String unit, String meaning, String typical, String otherwise) {
-    private static final String REQUIRED = "required";
+public record Key<T>(
+        String name,
+        Form<T> form,
+        String meaning,
+        String typical,
+        String otherwise,
+        Optional<T> usual,
+        Optional<String> source) {
+    static final String REQUIRED = "required";
 
     /**
      * Whether the key must be there.
@@ -19,30 +32,5 @@ public record Key(String name, String unit, String meaning, String typical, Stri
      */
     public boolean isRequired() {
         return otherwise.equals(REQUIRED);
-    }
-
-    /** A key that must be there. */
-    public static Key required(String name, String unit, String meaning, String typical) {
-        return new Key(name, unit, meaning, typical, REQUIRED);
-    }
-
-    /** A key that may be left out. */
-    public static Key optional(String name, String unit, String meaning, String typical, String otherwise) {
-        return new Key(name, unit, meaning, typical, otherwise);
-    }
-
-    /** A key for which a value holds where it is left out. */
-    public static Key optional(String name, String unit, String meaning, String typical, Default otherwise) {
-        return optional(name, unit, meaning, typical, otherwise.text());
-    }
-
-    /** A key that is left out by most, as the value that then holds is also the typical one. */
-    public static Key usual(String name, String unit, String meaning, Default value) {
-        return usual(name, unit, meaning, value.text());
-    }
-
-    /** A key that is left out by most, as what then holds is also typical. */
-    public static Key usual(String name, String unit, String meaning, String value) {
-        return optional(name, unit, meaning, value, value);
     }
 }

@@ -1,86 +1,196 @@
 package lanetide.cli.scenario.key;
 
-import static lanetide.cli.scenario.key.Key.optional;
-import static lanetide.cli.scenario.key.Key.required;
-import static lanetide.cli.scenario.key.Key.usual;
-
 import java.util.List;
+import lanetide.cli.scenario.key.Form.Each;
+import lanetide.cli.scenario.key.Form.Quantity;
+import lanetide.cli.scenario.key.Form.Structure;
+import lanetide.cli.scenario.key.Form.Text;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.film.PatternBands;
+import lanetide.oilflow.film.TapeTable;
+import lanetide.oilflow.lane.LaneGeometry;
 
 /** Keys of the oil pattern. */
 public final class PatternKeys {
+    /** Volumes of oil on one lane. */
+    public static final Quantity<Double> VOLUMES =
+            Form.quantity(Measure.VOLUME, "mL", Range.above(0, OilPattern.MAX_ML));
+
+    /** A board that is read. */
+    public static final Quantity<Integer> BOARD = Form.whole(1, LaneGeometry.BOARDS);
+
+    /** The film that a tape reads, in units. */
+    public static final Quantity<Double> FILM = Form.number(0, TapeTable.MAX_UNITS);
+
+    private static final PatternBands PUBLISHED = PatternBands.PUBLISHED;
+    private static final Quantity<Double> LENGTHS =
+            Form.length("ft or m", OilPattern.MIN_LENGTH_M, OilPattern.MAX_LENGTH_M);
+    private static final Quantity<Double> RATIOS = ratios(14);
+    private static final Quantity<Double> STARTS = Form.boards(2, 12);
+    private static final Quantity<Double> ENDS = Form.boards(2.5, 17);
+
     /** The oil pattern. */
-    public static final List<Key> PATTERN = List.of(
-            optional("name", "text", "what the pattern is called", "House", "pattern"),
-            required("length", "ft or m", "where the oil ends", "36 ft to 44 ft"),
-            optional("volume", "mL", "oil on one lane", "20 mL to 30 mL", "required; with tapes, what they hold"),
-            optional(
-                    "ratio",
-                    "n:1",
-                    "middle five boards over boards 3 to 7",
-                    "2:1 (hard) to 10:1 (house)",
-                    "required; not beside tapes"),
-            usual("taperFrom", "boards", "from either gutter, where the film starts to rise", Defaults.TAPER_FROM),
-            usual("taperTo", "boards", "from either gutter, where it stops rising", Defaults.TAPER_TO),
-            usual("decay", "number", "exponent of the fall along the lane", Defaults.DECAY),
-            usual("floor", "%", "share of the foul-line film left where the applied oil ends", Defaults.FLOOR),
-            optional("buffFrom", "ft or m", "where the applied oil ends and is only buffed on", "27 ft", "length"),
-            optional(
-                    "buffTo",
-                    "%",
-                    "share of the foul-line film left at the end of the buffed part",
-                    Defaults.BUFF_TO.text(),
-                    Defaults.BUFF_TO.text() + "; without buffFrom none"),
-            optional("left", "block", "the half at the left-hand gutter, if it differs", "{ratio: 2:1}", "the same"),
-            optional("tapes", "block", "the pattern by tape readings", "a block", "by ratio, taper and fall"),
-            optional("bands", "block", "your own limits of short, low, sport and so on", "a block", "published ones"));
+    public static final Block PATTERN = new Block("pattern");
+
+    public static final Key<String> NAME =
+            PATTERN.usual("name", new Text(false), "what the pattern is called", "House", "pattern");
+    public static final Key<Double> LENGTH =
+            PATTERN.required("length", LENGTHS, "where the oil ends", "36 ft to 44 ft");
+    public static final Key<Double> VOLUME = PATTERN.optional(
+            "volume", VOLUMES, "oil on one lane", "20 mL to 30 mL", "required; with tapes, what they hold");
+    public static final Key<Double> RATIO = PATTERN.optional(
+            "ratio",
+            RATIOS,
+            "middle five boards over boards 3 to 7",
+            "2:1 (hard) to 10:1 (house)",
+            "required; not beside tapes");
+    public static final Key<Double> TAPER_FROM = PATTERN.assumed(
+            "taperFrom",
+            STARTS,
+            "from either gutter, where the film starts to rise",
+            "",
+            OilPattern.DEFAULT_TAPER_FROM_BOARD,
+            Sources.PATTERNS);
+    public static final Key<Double> TAPER_TO = PATTERN.assumed(
+            "taperTo",
+            ENDS,
+            "from either gutter, where it stops rising",
+            "",
+            OilPattern.DEFAULT_TAPER_TO_BOARD,
+            Sources.PATTERNS);
+    public static final Key<Double> DECAY = PATTERN.assumed(
+            "decay",
+            Form.number(0, 6),
+            "exponent of the fall along the lane",
+            "",
+            OilPattern.DEFAULT_DECAY,
+            Sources.CHOSEN);
+    public static final Key<Double> FLOOR = PATTERN.assumed(
+            "floor",
+            Form.share(0, 1),
+            "share of the foul-line film left where the applied oil ends",
+            "",
+            OilPattern.DEFAULT_FLOOR,
+            Sources.CHOSEN);
+    public static final Key<Double> BUFF_FROM = PATTERN.optional(
+            "buffFrom",
+            Form.length("ft or m", 3, OilPattern.MAX_LENGTH_M),
+            "where the applied oil ends and is only buffed on",
+            "25 ft to 30 ft",
+            "length");
+    public static final Key<Double> BUFF_TO = PATTERN.assumed(
+            "buffTo",
+            Form.share(0, 1),
+            "with buffFrom, share of the foul-line film left at the end of the buffed part",
+            "",
+            OilPattern.DEFAULT_BUFF_TO,
+            Sources.ASSUMPTION);
+    public static final Key<Void> LEFT_HALF = PATTERN.optional(
+            "left", Structure.BLOCK, "the half at the left-hand gutter, if it differs", "{ratio: 2:1}", "the same");
+    public static final Key<Void> BY_TAPES = PATTERN.optional(
+            "tapes", Structure.BLOCK, "the pattern by tape readings", "a block", "by ratio, taper and fall");
+    public static final Key<Void> OWN_BANDS = PATTERN.optional(
+            "bands", Structure.BLOCK, "your own limits of short, low, sport and so on", "a block", "published ones");
 
     /** The left half of a pattern. */
-    public static final List<Key> LEFT = List.of(
-            optional(
-                    "ratio", "n:1", "middle five boards over the left boards 3 to 7", "2:1 to 10:1", "as on the right"),
-            optional(
-                    "taperFrom",
-                    "boards",
-                    "from the left-hand gutter, where the film starts to rise",
-                    "5 boards",
-                    "as on the right"),
-            optional(
-                    "taperTo",
-                    "boards",
-                    "from the left-hand gutter, where it stops rising",
-                    "14 boards",
-                    "as on the right"));
+    public static final Block LEFT = new Block("pattern.left");
+
+    public static final Key<Double> LEFT_RATIO =
+            left("ratio", RATIOS, "middle five boards over the left boards 3 to 7", "2:1 to 10:1");
+    public static final Key<Double> LEFT_TAPER_FROM =
+            left("taperFrom", STARTS, "from the left-hand gutter, where the film starts to rise", "5 boards");
+    public static final Key<Double> LEFT_TAPER_TO =
+            left("taperTo", ENDS, "from the left-hand gutter, where it stops rising", "14 boards");
 
     /** A pattern by tape readings. */
-    public static final List<Key> TAPES = List.of(
-            usual("error", "units or um", "error bar of every reading", Defaults.TAPE_ERROR),
-            optional(
-                    "boards",
-                    "list of boards",
-                    "boards read, from the right-hand gutter; to 20 at most if both halves are alike",
-                    "[3, 5, 8, 11, 14, 20]",
-                    "file"),
-            optional("readings", "list", "one row a distance", "- {at: 8 ft, units: [9, 12, 17, 24, 30, 33]}", "file"),
-            optional(
-                    "file",
-                    "file name",
-                    "a CSV table beside the scenario with the columns distance, board, units",
-                    "tapes.csv",
-                    "boards and readings"));
+    public static final Block TAPES = new Block("pattern.tapes");
+
+    public static final Key<Double> ERROR = TAPES.assumed(
+            "error",
+            Form.quantity(Measure.FILM, "units or um", Range.between(0, 20)),
+            "error bar of every reading",
+            "",
+            2.0,
+            Sources.ASSUMPTION);
+    public static final Key<List<Integer>> BOARDS = TAPES.optional(
+            "boards",
+            new Each<>("list of boards", BOARD),
+            "boards read, from the right-hand gutter; to 20 at most if both halves are alike",
+            "[3, 5, 8, 11, 14, 20]",
+            "file");
+    public static final Key<Void> READINGS = TAPES.optional(
+            "readings", Structure.LIST, "one row a distance", "- {at: 8 ft, units: [9, 12, 17, 24, 30, 33]}", "file");
+    public static final Key<Void> FILE = TAPES.optional(
+            "file",
+            Structure.FILE,
+            "a CSV table beside the scenario with the columns distance, board, units",
+            "tapes.csv",
+            "boards and readings");
 
     /** The readings at one distance. */
-    public static final List<Key> TAPE = List.of(
-            required("at", "ft or m", "distance from the foul line", "8 ft, 15 ft, 22 ft or 2 ft before the end"),
-            required("units", "list of numbers", "units of oil, one a board", "[9, 12, 17, 24, 30, 33]"));
+    public static final Block TAPE = new Block("pattern.tapes.readings");
+
+    public static final Key<Double> AT = TAPE.required(
+            "at",
+            Form.length("ft or m", 0, LaneGeometry.HEAD_PIN_M),
+            "distance from the foul line",
+            "8 ft, 15 ft, 22 ft or 2 ft before the end");
+    public static final Key<List<Double>> UNITS = TAPE.required(
+            "units", new Each<>("list of numbers", FILM), "units of oil, one a board", "[9, 12, 17, 24, 30, 33]");
 
     /** Limits of bands and tiers. */
-    public static final List<Key> BANDS = List.of(
-            optional("shortTo", "ft or m", "longest short pattern", "35 ft to 37 ft", Defaults.SHORT_TO),
-            optional("longFrom", "ft or m", "shortest long pattern", "41 ft to 43 ft", Defaults.LONG_FROM),
-            optional("lowBelow", "mL", "less is low volume", "20 mL to 21 mL", Defaults.LOW_BELOW),
-            optional("highAbove", "mL", "more is high volume", "23 mL to 24 mL", Defaults.HIGH_ABOVE),
-            optional("sportTo", "n:1", "largest ratio of a sport pattern", "3:1 to 4:1", Defaults.SPORT_TO),
-            optional("houseFrom", "n:1", "smallest ratio of a house pattern", "6:1 to 8:1", Defaults.HOUSE_FROM));
+    public static final Block BANDS = new Block("pattern.bands");
+
+    public static final Key<Double> SHORT_TO = BANDS.assumed(
+            "shortTo",
+            LENGTHS,
+            "longest short pattern",
+            "35 ft to 37 ft",
+            PUBLISHED.shortToM(),
+            PatternBands.LENGTH_SOURCE);
+    public static final Key<Double> LONG_FROM = BANDS.assumed(
+            "longFrom",
+            LENGTHS,
+            "shortest long pattern",
+            "41 ft to 43 ft",
+            PUBLISHED.longFromM(),
+            PatternBands.LENGTH_SOURCE);
+    public static final Key<Double> LOW_BELOW = BANDS.assumed(
+            "lowBelow",
+            VOLUMES,
+            "less is low volume",
+            "20 mL to 21 mL",
+            PUBLISHED.lowBelowMl(),
+            PatternBands.VOLUME_SOURCE);
+    public static final Key<Double> HIGH_ABOVE = BANDS.assumed(
+            "highAbove",
+            VOLUMES,
+            "more is high volume",
+            "23 mL to 24 mL",
+            PUBLISHED.highAboveMl(),
+            PatternBands.VOLUME_SOURCE);
+    public static final Key<Double> SPORT_TO = BANDS.assumed(
+            "sportTo",
+            ratios(100),
+            "largest ratio of a sport pattern",
+            "3:1 to 4:1",
+            PUBLISHED.sportTo(),
+            PatternBands.RATIO_SOURCE);
+    public static final Key<Double> HOUSE_FROM = BANDS.assumed(
+            "houseFrom",
+            ratios(100),
+            "smallest ratio of a house pattern",
+            "6:1 to 8:1",
+            PUBLISHED.houseFrom(),
+            PatternBands.RATIO_SOURCE);
 
     private PatternKeys() {}
+
+    private static Quantity<Double> ratios(double largest) {
+        return Form.quantity(Measure.RATIO, "n:1", Range.between(1, largest));
+    }
+
+    private static Key<Double> left(String name, Form<Double> form, String meaning, String typical) {
+        return LEFT.optional(name, form, meaning, typical, "as on the right");
+    }
 }

@@ -77,7 +77,7 @@ public final class RotationDesigns {
      * @return pairs; 0 where that means nothing
      */
     public static int usualMove(String name) {
-        return !moves(name) ? 0 : (int) (name.equals("turning") ? Defaults.TURNING_MOVE : Defaults.MOVE).base();
+        return !moves(name) ? 0 : name.equals("turning") ? 2 : 1;
     }
 
     /**

@@ -16,9 +16,16 @@ public record Unit(String symbol, double toBase, List<String> spellings) {
         return new Unit(symbol, toBase, List.copyOf(spellings));
     }
 
-    /** A number with this unit, as a file would write it. */
+    /**
+     * A number with this unit, as a file would write it.
+     *
+     * @param number the number
+     * @return for example {@code 39 ft}, {@code 4:1} or {@code 1 pair}
+     */
     public String write(String number) {
         boolean close = symbol.isEmpty() || symbol.startsWith(":");
-        return number + (close ? "" : " ") + symbol;
+        String singular = symbol.endsWith("s") ? symbol.substring(0, symbol.length() - 1) : symbol;
+        String unit = number.equals("1") && spellings.contains(singular) ? singular : symbol;
+        return number + (close ? "" : " ") + unit;
     }
 }

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import lanetide.cli.scenario.key.Default;
 import lanetide.cli.scenario.key.Measure;
 import lanetide.cli.scenario.key.Range;
 import lanetide.oilflow.ball.Coverstock;
@@ -26,10 +25,6 @@ public final class Assumptions {
     private final Set<Assumption> assumptions = new LinkedHashSet<>();
 
     public Assumptions() {}
-
-    public void add(String name, Default taken) {
-        add(name, taken.text(), taken.source());
-    }
 
     public void add(String name, String value, String source) {
         assumptions.add(new Assumption(name, value, source));
@@ -66,7 +61,8 @@ public final class Assumptions {
         each(event, Bowler::spareCover, Coverstock::id, this::addCover);
     }
 
-    private void addSurface(LaneSurface surface) {
+    /** Adds a surface and what is known of it. */
+    public void addSurface(LaneSurface surface) {
         add("surface " + surface.id(), "dry friction " + surface.dryFriction(), surface.source());
     }
 

@@ -9,9 +9,11 @@ package lanetide.cli.scenario.notice;
  * @param column column from 1
  * @param field path of the value, such as {@code squads[2].start}; list places count from 1; empty for the whole file
  * @param value the value as written; empty if there is none
+ * @param limit what the value must be, in the unit it was written in; empty where the message alone says it
  * @param message one or two sentences: what is wrong, the limit, what to try
  */
-public record Notice(NoticeCode code, String file, int line, int column, String field, String value, String message) {
+public record Notice(
+        NoticeCode code, String file, int line, int column, String field, String value, String limit, String message) {
     /**
      * How much it matters.
      *

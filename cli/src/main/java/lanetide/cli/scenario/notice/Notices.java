@@ -7,45 +7,99 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Supplier;
 
-/** Collects what is found in one scenario. */
+/** Collects what is told of one scenario: notices, and what it leaves to assumptions. */
 public final class Notices {
-    private static final int LONGEST_QUOTE = 60;
+    private static final int MAX_QUOTE = 60;
 
     private final String file;
     private final List<Notice> notices;
+    private final Assumptions assumptions;
+    private final Optional<Notices> around;
+    private int errors;
 
+    /**
+     * An empty collection.
+     *
+     * @param file the scenario's name as it was given
+     */
     public Notices(String file) {
-        this(file, new ArrayList<>());
+        this(file, new ArrayList<>(), new Assumptions(), Optional.empty());
     }
 
-    private Notices(String file, List<Notice> notices) {
+    private Notices(String file, List<Notice> notices, Assumptions assumptions, Optional<Notices> around) {
         this.file = file;
         this.notices = notices;
+        this.assumptions = assumptions;
+        this.around = around;
     }
 
-    /** The same collection, for what is found in a file that the scenario names. */
+    /**
+     * The same collection for a file that the scenario names.
+     *
+     * @param otherFile that file's name
+     * @return what adds to this one
+     */
     public Notices in(String otherFile) {
-        return new Notices(otherFile, notices);
+        return new Notices(otherFile, notices, assumptions, Optional.of(this));
     }
 
-    public String file() {
-        return file;
+    /**
+     * The same collection for one part of the scenario, whose errors it counts by themselves.
+     *
+     * @return what adds to this one
+     */
+    public Notices ofPart() {
+        return new Notices(file, notices, assumptions, Optional.of(this));
     }
 
+    /**
+     * The same notices beside assumptions of their own, for what only some answers rest on.
+     *
+     * @return what adds its notices to this one
+     */
+    public Notices withOwnAssumptions() {
+        return new Notices(file, notices, new Assumptions(), Optional.of(this));
+    }
+
+    /**
+     * What the scenario leaves open.
+     *
+     * @return the assumptions, to be added to
+     */
+    public Assumptions assumptions() {
+        return assumptions;
+    }
+
+    /** Adds a notice without a limit. */
     public void add(NoticeCode code, Place place, String field, String value, String message) {
-        notices.add(new Notice(code, file, place.line(), place.column(), field, quote(value), message));
+        add(code, place, field, value, "", message);
     }
 
-    /** Number of errors so far: a reader remembers it, reads its values, and builds only if it has not grown. */
-    public int errors() {
-        return (int) notices.stream()
-                .filter(notice -> notice.severity() == Severity.ERROR)
-                .count();
+    /** Adds a notice; see {@link Notice} for its parts. */
+    public void add(NoticeCode code, Place place, String field, String value, String limit, String message) {
+        notices.add(new Notice(code, file, place.line(), place.column(), field, quote(value), limit, message));
+        if (code.severity() == Severity.ERROR) {
+            countError();
+        }
     }
 
-    /** Builds a value if no error has come since, and turns a refusal by the value itself into a notice. */
-    public <T> Optional<T> build(int errorsBefore, Place place, String field, Supplier<T> value) {
-        if (errors() > errorsBefore) {
+    private void countError() {
+        errors++;
+        around.ifPresent(Notices::countError);
+    }
+
+    /**
+     * Whether something is wrong.
+     *
+     * @return true after an error in this part of the scenario
+     */
+    public boolean hasErrors() {
+        return errors > 0;
+    }
+
+    /** Builds a value if there is no error, and turns a refusal by the value itself into a notice. */
+    public <T> Optional<T> build(Place place, String field, Supplier<T> value) {
+        if (hasErrors()) {
             return Optional.empty();
         }
         try {
@@ -66,7 +120,7 @@ public final class Notices {
         } catch (CancellationException e) {
             throw e;
         } catch (RuntimeException e) {
-            if (errors() == 0) {
+            if (!hasErrors()) {
                 throw e;
             }
             add(
@@ -91,6 +145,6 @@ public final class Notices {
     /** Makes a value safe to print: one line, no control characters, not too long. */
     public static String quote(String value) {
         String printable = value.strip().replaceAll("\\s+", " ").replaceAll("[\\p{Cc}\\p{Cf}\\p{Cs}]", "?");
-        return printable.length() <= LONGEST_QUOTE ? printable : printable.substring(0, LONGEST_QUOTE) + "...";
+        return printable.length() <= MAX_QUOTE ? printable : printable.substring(0, MAX_QUOTE) + "...";
     }
 }

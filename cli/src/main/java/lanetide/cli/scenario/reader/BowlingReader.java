@@ -1,14 +1,9 @@
 package lanetide.cli.scenario.reader;
 
-import java.util.Map;
 import java.util.Optional;
-import lanetide.cli.scenario.key.Block;
-import lanetide.cli.scenario.key.ByName;
-import lanetide.cli.scenario.key.Defaults;
-import lanetide.cli.scenario.key.Measure;
-import lanetide.cli.scenario.key.Range;
-import lanetide.cli.scenario.notice.Assumptions;
-import lanetide.cli.scenario.notice.Notices;
+import lanetide.cli.scenario.key.BowlerKeys;
+import lanetide.cli.scenario.key.EventKeys;
+import lanetide.cli.scenario.key.RuleKeys;
 import lanetide.cli.scenario.value.Section;
 import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Knowledge;
@@ -16,45 +11,28 @@ import lanetide.squads.model.Scoring;
 
 /** Reads what all bowlers of an event have in common, and how they are scored. */
 final class BowlingReader {
-    private final Notices notices;
-    private final Assumptions assumptions;
+    private BowlingReader() {}
 
-    BowlingReader(Notices notices, Assumptions assumptions) {
-        this.notices = notices;
-        this.assumptions = assumptions;
+    static Optional<Bowling> read(Section scenario) {
+        Optional<Scoring> scoring = scenario.has(EventKeys.SCORING)
+                ? scenario.block(EventKeys.SCORING).flatMap(BowlingReader::scoring)
+                : Optional.of(Scoring.USUAL);
+        Optional<Bowling> bowling = scenario.blockOrUsual(EventKeys.BOWLERS)
+                .flatMap(section -> bowling(section, scenario.has(EventKeys.BOWLERS)));
+        return bowling.flatMap(
+                known -> scoring.map(rules -> new Bowling(known.knowledge(), known.tiringShare(), rules)));
     }
 
-    Optional<Bowling> read(Section scenario) {
-        Optional<Scoring> scoring = new ScoringReader(notices, assumptions).read(scenario);
-        if (!scenario.has("bowlers")) {
-            usualKnowledge();
-            return scoring.map(rules -> new Bowling(Bowling.USUAL.knowledge(), Bowling.USUAL.tiringShare(), rules));
-        }
-        return scenario.block("bowlers", Block.BOWLERS).flatMap(section -> bowling(section, scoring));
+    private static Optional<Bowling> bowling(Section section, boolean isStated) {
+        return section.build(() -> {
+            Knowledge knowledge = section.get(BowlerKeys.KNOWLEDGE);
+            double tiring = isStated ? section.get(BowlerKeys.TIRING) : Bowling.USUAL.tiringShare();
+            return new Bowling(knowledge, tiring, Scoring.USUAL);
+        });
     }
 
-    private Optional<Bowling> bowling(Section section, Optional<Scoring> scoring) {
-        int before = notices.errors();
-        Optional<Knowledge> knowledge = knowledge(section);
-        double tiring = section.quantity("tiring", Measure.SHARE, Range.between(0, 0.1), Defaults.TIRING, assumptions);
-        return scoring.isEmpty()
-                ? Optional.empty()
-                : section.build(before, () -> new Bowling(knowledge.orElseThrow(), tiring, scoring.get()));
-    }
-
-    private Optional<Knowledge> knowledge(Section section) {
-        if (section.has("knowledge")) {
-            Map<String, Knowledge> known = ByName.of(Knowledge.values(), Knowledge::id);
-            return section.get("knowledge").flatMap(value -> value.oneOf(known, "knowledge"));
-        }
-        usualKnowledge();
-        return Optional.of(Bowling.USUAL.knowledge());
-    }
-
-    private void usualKnowledge() {
-        assumptions.add(
-                "bowlers.knowledge",
-                Bowling.USUAL.knowledge().id(),
-                "bowlers see their own balls, not the oil; squads/README.md says how");
+    private static Optional<Scoring> scoring(Section section) {
+        return section.build(() ->
+                new Scoring(section.get(RuleKeys.SYSTEM), section.get(RuleKeys.NO_TAP), section.get(RuleKeys.FOULS)));
     }
 }

@@ -3,10 +3,8 @@ package lanetide.cli.scenario.reader;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lanetide.cli.scenario.key.Block;
+import lanetide.cli.scenario.key.CentreKeys;
 import lanetide.cli.scenario.key.Names;
-import lanetide.cli.scenario.notice.Assumptions;
-import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.Section;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.lane.LaneSurface;
@@ -16,16 +14,12 @@ import lanetide.squads.model.LaneMachines;
 
 /** Reads the lanes, their surface and the lane machines. */
 final class CentreReader {
-    private final Notices notices;
     private final Names names;
-    private final Assumptions assumptions;
     private final RandomStreams streams;
 
-    CentreReader(Notices notices, Names names, Assumptions assumptions, RandomStreams streams) {
-        this.streams = streams;
-        this.notices = notices;
+    CentreReader(Names names, RandomStreams streams) {
         this.names = names;
-        this.assumptions = assumptions;
+        this.streams = streams;
     }
 
     /** A centre, if all of it is right, and its pairs in any case, so that what depends on them can be looked at. */
@@ -34,27 +28,22 @@ final class CentreReader {
     }
 
     Found read(Section section) {
-        int before = notices.errors();
         Lanes lanes = PairsReader.read(section);
-        return new Found(centre(section, lanes, before), lanes);
+        return new Found(centre(section, lanes), lanes);
     }
 
-    private Optional<Centre> centre(Section section, Lanes lanes, int before) {
-        Optional<LaneSurface> surface =
-                section.require("surface").flatMap(value -> value.oneOf(names.surfaces(), "surface"));
-        surface.ifPresent(known ->
-                assumptions.add("surface " + known.id(), "dry friction " + known.dryFriction(), known.source()));
-        Optional<LaneMachines> machines = new MachinesReader(notices, assumptions).read(section);
-        Map<Integer, Topography> shapes = section.block("topography", Block.TOPOGRAPHY)
-                .map(block -> new TopographyReader(assumptions, lanes.pairs(), streams).read(block))
-                .orElse(Map.of());
-        return section.build(
-                before,
-                () -> new Centre(
-                        lanes.pairs(),
-                        surface.orElseThrow(),
-                        machines.orElseThrow(),
-                        shapes,
-                        List.copyOf(lanes.spare())));
+    private Optional<Centre> centre(Section section, Lanes lanes) {
+        Optional<LaneSurface> surface = section.oneOf(CentreKeys.SURFACE, names.surfaces());
+        surface.ifPresent(section.notices().assumptions()::addSurface);
+        Optional<LaneMachines> machines = MachinesReader.read(section);
+        Optional<Map<Integer, Topography>> shapes = section.has(CentreKeys.LEVEL)
+                ? section.block(CentreKeys.LEVEL).flatMap(new TopographyReader(lanes.pairs(), streams)::read)
+                : Optional.of(Map.of());
+        return section.build(() -> new Centre(
+                lanes.pairs(),
+                surface.orElseThrow(),
+                machines.orElseThrow(),
+                shapes.orElseThrow(),
+                List.copyOf(lanes.spare())));
     }
 }

@@ -6,13 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.OptionalLong;
 import java.util.Set;
-import lanetide.cli.scenario.key.Block;
+import lanetide.cli.scenario.key.BowlerKeys;
+import lanetide.cli.scenario.key.EventKeys;
+import lanetide.cli.scenario.key.Key;
+import lanetide.cli.scenario.key.Range;
 import lanetide.cli.scenario.notice.Nearest;
 import lanetide.cli.scenario.notice.NoticeCode;
-import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.Value;
 import lanetide.squads.model.Bowler;
@@ -24,7 +24,6 @@ import lanetide.squads.model.LineUpChange.Substitution;
 
 /** Reads who does not bowl as listed. */
 final class ChangesReader {
-    private final Notices notices;
     private final BowlerReader bowlers;
     private final List<SquadDraft> squads;
     private final Map<String, Integer> squadOf = new LinkedHashMap<>();
@@ -32,8 +31,7 @@ final class ChangesReader {
     private final Set<String> changed = new HashSet<>();
 
     /** Reads changes of some squads' groups; squads whose groups are not known have none. */
-    ChangesReader(Notices notices, BowlerReader bowlers, List<SquadDraft> squads, List<Optional<List<Group>>> groups) {
-        this.notices = notices;
+    ChangesReader(BowlerReader bowlers, List<SquadDraft> squads, List<Optional<List<Group>>> groups) {
         this.bowlers = bowlers;
         this.squads = squads;
         for (int squad = 0; squad < squads.size(); squad++) {
@@ -50,30 +48,27 @@ final class ChangesReader {
     /** The changes of each squad, in the order of the squads. */
     List<List<LineUpChange>> read(Section scenario) {
         if (!squadOf.isEmpty()) {
-            scenario.get("changes")
-                    .flatMap(Value::list)
-                    .ifPresent(list ->
-                            list.forEach(item -> item.section(Block.CHANGE).ifPresent(this::change)));
+            scenario.blocks(EventKeys.CHANGES).forEach(this::change);
             nobodyLeft(scenario);
         }
         return changes;
     }
 
     private void change(Section section) {
-        Optional<Value> name = section.require("bowler");
-        String bowler = name.flatMap(Value::text).orElse("");
-        if (bowler.isEmpty()) {
-            return;
-        }
+        section.find(BowlerKeys.BOWLER)
+                .ifPresent(bowler ->
+                        change(section, bowler, section.value(BowlerKeys.BOWLER).orElseThrow()));
+    }
+
+    private void change(Section section, String bowler, Value name) {
         if (!squadOf.containsKey(bowler)) {
-            name.ifPresent(value -> unknown(value, bowler));
+            unknown(name, bowler);
             return;
         }
         if (!changed.add(bowler)) {
-            name.ifPresent(
-                    value -> value.refuse(
-                            NoticeCode.DUPLICATE_NAME,
-                            ", whose place an earlier line changes already; a bowler must stand here once. Remove one of the two."));
+            name.refuse(
+                    NoticeCode.DUPLICATE_NAME,
+                    ", whose place an earlier line changes already; a bowler must stand here once. Remove one of the two.");
             return;
         }
         int squad = squadOf.get(bowler);
@@ -81,28 +76,23 @@ final class ChangesReader {
     }
 
     private Optional<LineUpChange> change(Section section, String bowler, SquadDraft squad) {
-        int before = notices.errors();
-        if (section.has("arrives")) {
-            refuseBeside(section, "from");
-            refuseBeside(section, "substitute");
-            OptionalLong arrivesMs =
-                    section.get("arrives").map(Value::timeOfDay).orElse(OptionalLong.empty());
-            return section.build(before, () -> new LateArrival(bowler, arrivesMs.orElseThrow()));
+        if (section.has(BowlerKeys.ARRIVES)) {
+            refuseBeside(section, BowlerKeys.FROM);
+            refuseBeside(section, BowlerKeys.REPLACED_BY);
+            return section.build(() -> new LateArrival(bowler, section.get(BowlerKeys.ARRIVES)));
         }
-        int from = section.get("from")
-                .map(value -> value.whole(1, Math.max(1, squad.games())))
-                .orElse(OptionalInt.of(1))
-                .orElse(0);
-        if (!section.has("substitute")) {
-            return section.build(before, () -> new Absence(bowler, from));
+        int from = section.within(
+                        BowlerKeys.FROM, Range.between(1, squad.games().orElse(1)))
+                .orElse(1);
+        if (!section.has(BowlerKeys.REPLACED_BY)) {
+            return section.build(() -> new Absence(bowler, from));
         }
-        Optional<Bowler> substitute =
-                section.block("substitute", Block.SUBSTITUTE).flatMap(bowlers::read);
-        return section.build(before, () -> new Substitution(bowler, from, substitute.orElseThrow()));
+        Optional<Bowler> substitute = section.block(BowlerKeys.REPLACED_BY).flatMap(bowlers::read);
+        return section.build(() -> new Substitution(bowler, from, substitute.orElseThrow()));
     }
 
-    private static void refuseBeside(Section section, String key) {
-        section.get(key)
+    private static void refuseBeside(Section section, Key<?> key) {
+        section.value(key)
                 .ifPresent(
                         value -> value.say(
                                 NoticeCode.CONFLICTING_KEYS,
@@ -118,7 +108,7 @@ final class ChangesReader {
                 .orElse("");
         name.refuse(
                 NoticeCode.UNKNOWN_NAME,
-                ", which is no bowler of the event." + nearest
+                ", which is not a bowler of the event." + nearest
                         + " Drawn bowlers are called by their squad and a number, such as A-07.");
     }
 
@@ -132,7 +122,7 @@ final class ChangesReader {
                     .filter(Absence.class::isInstance)
                     .count();
             if (absent > 0 && absent == bowlersOfSquad) {
-                scenario.get("changes")
+                scenario.value(EventKeys.CHANGES)
                         .ifPresent(list -> list.say(
                                 NoticeCode.SQUAD_WITHOUT_BOWLERS,
                                 squads.get(number).id(),

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import lanetide.cli.scenario.key.Block;
+import lanetide.cli.scenario.key.BowlerKeys;
 import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.CsvTable;
 import lanetide.cli.scenario.value.Section;
@@ -125,7 +125,7 @@ final class EntriesCsv {
         ScalarNode start = row.node(0, "row");
         MappingNode node =
                 new MappingNode(Tag.MAP, true, tuples, FlowStyle.BLOCK, start.getStartMark(), start.getEndMark());
-        return new Section(Block.ENTRY, "entries[" + number + "]", node, notices);
+        return new Section(BowlerKeys.ENTRY, "entries[" + number + "]", node, notices);
     }
 
     private static NodeTuple tuple(CsvTable.Row row, String key, int place, String written) {

@@ -6,57 +6,51 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.TreeMap;
-import lanetide.cli.scenario.key.Block;
+import lanetide.cli.scenario.key.BowlerKeys;
 import lanetide.cli.scenario.key.ByName;
-import lanetide.cli.scenario.key.Measure;
+import lanetide.cli.scenario.key.EventKeys;
+import lanetide.cli.scenario.key.Range;
 import lanetide.cli.scenario.notice.NoticeCode;
-import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.NamedFiles;
 import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.Value;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.FieldMix;
 import lanetide.squads.model.Group;
-import lanetide.squads.score.ScoreCard;
 
 /** Reads bowlers listed one by one. */
 final class EntriesReader {
-    private final Notices notices;
     private final BowlerReader bowlers;
     private final NamedFiles files;
     private final Map<String, List<Entry>> bySquad = new LinkedHashMap<>();
     private final Map<String, Integer> averages = new HashMap<>();
     private boolean faulty;
 
-    EntriesReader(Notices notices, BowlerReader bowlers, NamedFiles files) {
-        this.notices = notices;
+    EntriesReader(BowlerReader bowlers, NamedFiles files) {
         this.bowlers = bowlers;
         this.files = files;
     }
 
     /** One line of the list. */
-    private record Entry(Bowler bowler, OptionalInt group, Section section) {}
+    private record Entry(Bowler bowler, Optional<Integer> group, Section section) {}
 
     /** Reads the list, or the table that stands for it, and sorts it by squad. */
-    void read(Value list, List<String> squads, int pairs) {
-        int before = notices.errors();
-        for (Section section : sections(list)) {
-            entry(section, squads, pairs);
-        }
-        faulty = notices.errors() > before;
+    void read(Section scenario, List<String> squads, int pairs) {
+        Section list = scenario.ofPart();
+        sections(list).forEach(section -> entry(section, squads, pairs));
+        faulty = list.notices().hasErrors();
     }
 
-    private List<Section> sections(Value list) {
-        if (list.isScalar()) {
-            return files.read(list)
-                    .flatMap(bytes -> new EntriesCsv(notices.in(files.path(list.plain()))).read(bytes))
-                    .orElse(List.of());
-        }
-        return list.list().orElse(List.of()).stream()
-                .flatMap(item -> item.section(Block.ENTRY).stream())
-                .toList();
+    private List<Section> sections(Section scenario) {
+        Optional<Value> name = scenario.value(EventKeys.ENTRIES).filter(Value::isScalar);
+        return name.isEmpty()
+                ? scenario.blocks(EventKeys.ENTRIES)
+                : files.read(name.get())
+                        .flatMap(bytes -> new EntriesCsv(scenario.notices()
+                                        .in(files.path(name.get().plain())))
+                                .read(bytes))
+                        .orElse(List.of());
     }
 
     /** The averages given in the list (pins), by bowler. */
@@ -87,7 +81,7 @@ final class EntriesReader {
             entries.stream()
                     .filter(entry -> entry.group().isEmpty())
                     .findFirst()
-                    .ifPresent(entry -> entry.section().missing("group"));
+                    .ifPresent(entry -> entry.section().missing(BowlerKeys.GROUP));
             return Optional.empty();
         }
         return byNumber(entries);
@@ -96,7 +90,7 @@ final class EntriesReader {
     private Optional<List<Group>> byNumber(List<Entry> entries) {
         Map<Integer, List<Bowler>> bowlers = new TreeMap<>();
         for (Entry entry : entries) {
-            bowlers.computeIfAbsent(entry.group().getAsInt(), group -> new ArrayList<>())
+            bowlers.computeIfAbsent(entry.group().orElseThrow(), group -> new ArrayList<>())
                     .add(entry.bowler());
         }
         List<Group> groups = new ArrayList<>();
@@ -112,9 +106,9 @@ final class EntriesReader {
 
     private static void skipped(List<Entry> entries, int group, int missing) {
         entries.stream()
-                .filter(entry -> entry.group().getAsInt() == group)
+                .filter(entry -> entry.group().orElseThrow() == group)
                 .findFirst()
-                .flatMap(entry -> entry.section().get("group"))
+                .flatMap(entry -> entry.section().value(BowlerKeys.GROUP))
                 .ifPresent(value -> value.refuse(
                         NoticeCode.GROUP_MISSING,
                         ", but group " + missing
@@ -123,28 +117,23 @@ final class EntriesReader {
     }
 
     private void entry(Section section, List<String> squads, int pairs) {
-        int before = notices.errors();
         Optional<Bowler> bowler = bowlers.read(section);
-        OptionalInt average = section.get("average")
-                .map(value -> value.whole(Measure.PINS, 0, ScoreCard.PERFECT))
-                .orElse(OptionalInt.empty());
-        bowler.ifPresent(known -> average.ifPresent(pins -> averages.put(known.id(), pins)));
-        String squad = squad(section, squads);
-        OptionalInt group = section.get("group")
-                .map(value -> value.whole(1, Math.max(1, pairs)))
-                .orElse(OptionalInt.empty());
-        if (notices.errors() == before) {
-            bowler.ifPresent(known ->
-                    bySquad.computeIfAbsent(squad, key -> new ArrayList<>()).add(new Entry(known, group, section)));
+        Optional<String> squad = squad(section, squads);
+        Optional<Integer> group = section.within(BowlerKeys.GROUP, Range.between(1, Math.max(1, pairs)));
+        bowler.ifPresent(known -> section.find(BowlerKeys.AVERAGE).ifPresent(pins -> averages.put(known.id(), pins)));
+        if (!section.notices().hasErrors()) {
+            bowler.ifPresent(known -> bySquad.computeIfAbsent(squad.orElseThrow(), key -> new ArrayList<>())
+                    .add(new Entry(known, group, section)));
         }
     }
 
-    private static String squad(Section section, List<String> squads) {
-        if (!section.has("squad") && squads.size() == 1) {
-            return squads.get(0);
+    private static Optional<String> squad(Section section, List<String> squads) {
+        if (section.has(BowlerKeys.SQUAD)) {
+            return section.oneOf(BowlerKeys.SQUAD, ByName.of(squads));
         }
-        return section.require("squad")
-                .flatMap(value -> value.oneOf(ByName.of(squads), "squad"))
-                .orElse("");
+        if (squads.size() != 1) {
+            section.missing(BowlerKeys.SQUAD);
+        }
+        return squads.stream().findFirst();
     }
 }

@@ -4,12 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import lanetide.cli.scenario.key.Block;
-import lanetide.cli.scenario.key.Defaults;
 import lanetide.cli.scenario.key.EventKeys;
-import lanetide.cli.scenario.key.Measure;
 import lanetide.cli.scenario.key.Names;
-import lanetide.cli.scenario.notice.Assumptions;
 import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.NamedFiles;
 import lanetide.cli.scenario.value.Section;
@@ -18,7 +14,6 @@ import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.PatternBands;
 import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Bowling;
-import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Incidents;
@@ -34,13 +29,18 @@ import lanetide.squads.rotation.design.RotationDesign;
 /** Reads a whole scenario: each block by its own reader, then what must fit together. */
 public final class EventReader {
     private final Notices notices;
-    private final Assumptions assumptions;
     private final OptionalLong seed;
     private final NamedFiles files;
 
-    public EventReader(Notices notices, Assumptions assumptions, OptionalLong seed, NamedFiles files) {
+    /**
+     * A reader.
+     *
+     * @param notices takes what is wrong, and what is left to assumptions
+     * @param seed the seed to use in place of the scenario's own, if any
+     * @param files opens what the scenario names
+     */
+    public EventReader(Notices notices, OptionalLong seed, NamedFiles files) {
         this.notices = notices;
-        this.assumptions = assumptions;
         this.seed = seed;
         this.files = files;
     }
@@ -49,94 +49,109 @@ public final class EventReader {
     public record Planned(
             Event event, RotationDesign design, long seed, PatternBands bands, Names names, Policy policy) {}
 
-    public Optional<Planned> read(Section scenario) {
-        String name = scenario.text("name");
-        long chosenSeed = seed(scenario);
-        Names names = new OwnNamesReader(notices, assumptions).read(scenario);
-        CentreReader.Found found = block(scenario, "centre", Block.CENTRE)
-                .map(new CentreReader(notices, names, assumptions, new RandomStreams(chosenSeed))::read)
-                .orElse(CentreReader.Found.NOTHING);
-        Optional<Centre> centre = found.centre();
-        Lanes lanes = found.lanes();
-        centre.ifPresent(known -> FrictionCheck.check(scenario, known.surface(), names));
-        PatternReader patterns = new PatternReader(notices, assumptions, files);
-        Optional<Section> patternBlock = block(scenario, "pattern", Block.PATTERN);
-        Optional<OilPattern> pattern = patternBlock.flatMap(patterns::read);
-        Optional<PatternBands> bands = patternBlock.flatMap(patterns::bands);
-        Optional<PaceOfPlay> pace = new PaceReader(notices, assumptions).read(scenario);
-        Optional<Laws> laws = new LawsReader(assumptions).read(scenario);
-        Optional<Bowling> bowling = new BowlingReader(notices, assumptions).read(scenario);
-        Optional<Policy> policy = new PolicyReader(notices).read(scenario);
-        Optional<RotationReader.Choice> choice =
-                new RotationReader(notices, lanes, assumptions, chosenSeed).read(scenario);
-        List<SquadDraft> drafts = new SquadsReader(assumptions).read(scenario);
-        FieldReader fields = new FieldReader(notices, names, assumptions);
-        BowlerReader bowlers = new BowlerReader(notices, names, fields);
-        EntriesReader entries = new EntriesReader(notices, bowlers, files);
-        List<Optional<List<Group>>> drawn = new SquadFiller(notices, fields, entries)
-                .fill(scenario, drafts, lanes.rotationPairs().size(), new RandomStreams(chosenSeed));
-        List<Optional<List<Group>>> groups =
-                new HandicapReader(notices, names.levels()).give(scenario, drawn, entries.averages());
-        List<List<LineUpChange>> changes = new ChangesReader(notices, bowlers, drafts, groups).read(scenario);
-        List<Squad> squads = squads(drafts, groups, changes, new ArrangementsReader(notices, centre));
-        Optional<Incidents> incidents = new IncidentsReader(notices, assumptions, centre).read(scenario);
-        List<Rotation> rotations = centre.map(known -> rotations(scenario, choice, drafts, squads, known))
-                .orElse(List.of());
-        checkTimetable(drafts, squads, centre, pace);
-        return notices.build(
-                0,
-                scenario.place(),
-                "the scenario",
-                () -> new Planned(
-                        new Event(
-                                name,
-                                centre.orElseThrow(),
-                                squads,
-                                plans(rotations, pattern.orElseThrow()),
-                                pace.orElseThrow(),
-                                laws.orElseThrow(),
-                                bowling.orElseThrow(),
-                                incidents.orElseThrow()),
-                        choice.orElseThrow().design(),
-                        chosenSeed,
-                        bands.orElseThrow(),
-                        names.unmodifiable(),
-                        policy.orElseThrow()));
-    }
-
-    private static Optional<Section> block(Section scenario, String key, Block block) {
-        return scenario.require(key).flatMap(value -> value.section(block));
-    }
-
-    /** The squads, if every one of them is known. */
-    private static List<Squad> squads(
+    /** What the blocks say, each by itself; empty where something is wrong. */
+    private record Parts(
+            Names names,
+            CentreReader.Found lanes,
+            Optional<OilPattern> pattern,
+            Optional<PatternBands> bands,
+            Optional<PaceOfPlay> pace,
+            Optional<Laws> laws,
+            Optional<Bowling> bowling,
+            Optional<Policy> policy,
+            Optional<RotationReader.Choice> choice,
             List<SquadDraft> drafts,
-            List<Optional<List<Group>>> groups,
-            List<List<LineUpChange>> changes,
-            ArrangementsReader arrangements) {
+            List<Squad> squads,
+            Optional<Incidents> incidents) {}
+
+    /**
+     * Reads a scenario in three steps: what each block says, what must fit together, the event.
+     *
+     * @param scenario the whole file
+     * @return the event; empty, with notices, if something is wrong
+     */
+    public Optional<Planned> read(Section scenario) {
+        long chosenSeed = seed(scenario);
+        Parts parts = parts(scenario, chosenSeed);
+        List<Rotation> rotations = checkedAcross(scenario, parts);
+        return notices.build(scenario.place(), "the scenario", () -> planned(scenario, chosenSeed, parts, rotations));
+    }
+
+    private Parts parts(Section scenario, long chosenSeed) {
+        RandomStreams streams = new RandomStreams(chosenSeed);
+        Names names = OwnNamesReader.read(scenario);
+        CentreReader.Found lanes = scenario.block(EventKeys.CENTRE)
+                .map(new CentreReader(names, streams)::read)
+                .orElse(CentreReader.Found.NOTHING);
+        Optional<Section> patternBlock = scenario.block(EventKeys.PATTERN);
+        Optional<OilPattern> pattern = patternBlock.flatMap(new PatternReader(files)::read);
+        Optional<PatternBands> bands = patternBlock.flatMap(PatternReader::bands);
+        Optional<PaceOfPlay> pace = PaceReader.read(scenario);
+        Optional<Laws> laws = LawsReader.read(scenario);
+        Optional<Bowling> bowling = BowlingReader.read(scenario);
+        Optional<Policy> policy = PolicyReader.read(scenario);
+        Optional<RotationReader.Choice> choice = new RotationReader(lanes.lanes(), chosenSeed).read(scenario);
+        List<SquadDraft> drafts = new SquadsReader().read(scenario);
+        List<Squad> squads = squads(scenario, names, lanes, drafts, streams);
+        Optional<Incidents> incidents = new IncidentsReader(lanes.centre()).read(scenario);
+        return new Parts(names, lanes, pattern, bands, pace, laws, bowling, policy, choice, drafts, squads, incidents);
+    }
+
+    /** The squads with their bowlers, if every one of them is known. */
+    private List<Squad> squads(
+            Section scenario, Names names, CentreReader.Found lanes, List<SquadDraft> drafts, RandomStreams streams) {
+        FieldReader fields = new FieldReader(names);
+        BowlerReader bowlers = new BowlerReader(names, fields);
+        EntriesReader entries = new EntriesReader(bowlers, files);
+        int pairs = lanes.lanes().rotationPairs().size();
+        List<Optional<List<Group>>> drawn =
+                new SquadFiller(notices, fields, entries).fill(scenario, drafts, pairs, streams);
+        List<Optional<List<Group>>> groups =
+                new HandicapReader(names.levels()).give(scenario, drawn, entries.averages());
+        List<List<LineUpChange>> changes = new ChangesReader(bowlers, drafts, groups).read(scenario);
+        ArrangementsReader arrangements = new ArrangementsReader(lanes.centre());
         List<Squad> squads = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {
             SquadDraft draft = drafts.get(i);
             Optional<Arrangements> arranged = arrangements.read(draft, changes.get(i));
             groups.get(i)
-                    .flatMap(present -> arranged.flatMap(known -> squad(draft, present, known)))
+                    .flatMap(present -> arranged.flatMap(known -> draft.with(present, known)))
                     .ifPresent(squads::add);
         }
         return squads.size() == drafts.size() ? squads : List.of();
     }
 
-    private List<Rotation> rotations(
-            Section scenario,
-            Optional<RotationReader.Choice> choice,
-            List<SquadDraft> drafts,
-            List<Squad> squads,
-            Centre centre) {
-        RotationPlanner planner = new RotationPlanner(notices, scenario, choice);
+    /** Checks what must fit together, as far as it is known, and plans the rotations. */
+    private List<Rotation> checkedAcross(Section scenario, Parts parts) {
         List<Rotation> rotations = new ArrayList<>();
-        for (int i = 0; i < squads.size(); i++) {
-            planner.plan(squads.get(i), drafts.get(i).games(), centre).ifPresent(rotations::add);
-        }
+        parts.lanes().centre().ifPresent(centre -> {
+            FrictionCheck.check(scenario, centre.surface(), parts.names());
+            RotationPlanner planner = new RotationPlanner(notices, scenario, parts.choice());
+            for (int i = 0; i < parts.squads().size(); i++) {
+                int games = parts.drafts().get(i).games().orElseThrow();
+                planner.plan(parts.squads().get(i), games, centre).ifPresent(rotations::add);
+            }
+            parts.pace().ifPresent(pace -> new TimetableCheck(pace, centre).check(parts.drafts(), parts.squads()));
+        });
         return rotations;
+    }
+
+    private static Planned planned(Section scenario, long chosenSeed, Parts parts, List<Rotation> rotations) {
+        return new Planned(
+                new Event(
+                        scenario.get(EventKeys.NAME),
+                        parts.lanes().centre().orElseThrow(),
+                        parts.squads(),
+                        plans(rotations, parts.pattern().orElseThrow()),
+                        parts.pace().orElseThrow(),
+                        parts.laws().orElseThrow(),
+                        parts.bowling().orElseThrow(),
+                        parts.incidents().orElseThrow()),
+                parts.choice().orElseThrow().design(),
+                chosenSeed,
+                parts.bands().orElseThrow(),
+                parts.names().unmodifiable(),
+                parts.policy().orElseThrow());
     }
 
     /** The event's one pattern before every squad on every lane. */
@@ -146,40 +161,9 @@ public final class EventReader {
                 .toList();
     }
 
-    private static void checkTimetable(
-            List<SquadDraft> drafts, List<Squad> squads, Optional<Centre> centre, Optional<PaceOfPlay> pace) {
-        if (centre.isPresent() && pace.isPresent()) {
-            new TimetableCheck(pace.get(), centre.get()).check(drafts, squads);
-        }
-    }
-
     private long seed(Section scenario) {
-        OptionalLong own = scenario.get("seed")
-                .map(value -> value.wholeLong(Measure.NUMBER, 0, EventKeys.MAX_SEED))
-                .orElse(OptionalLong.empty());
-        if (seed.isPresent()) {
-            return seed.getAsLong();
-        }
-        if (!scenario.has("seed")) {
-            assumptions.add("seed", Defaults.SEED);
-        }
-        return own.orElse((long) Defaults.SEED.base());
-    }
-
-    private static Optional<Squad> squad(SquadDraft draft, List<Group> groups, Arrangements arrangements) {
-        boolean known = !draft.id().isEmpty()
-                && draft.startMs().isPresent()
-                && draft.conditioning().isPresent()
-                && draft.games() > 0
-                && !Double.isNaN(draft.practiceMs());
-        return known
-                ? Optional.of(new Squad(
-                        draft.id(),
-                        draft.startMs().get(),
-                        draft.conditioning().get(),
-                        Math.round(draft.practiceMs()),
-                        groups,
-                        arrangements))
-                : Optional.empty();
+        return seed.isPresent()
+                ? seed.getAsLong()
+                : scenario.find(EventKeys.SEED).or(EventKeys.SEED::usual).orElseThrow();
     }
 }

@@ -10,7 +10,7 @@ import lanetide.squads.model.Group;
 /** What there is to say about the size of squads and groups. */
 final class GroupNotices {
     /** Most bowlers on a pair: two teams of five (common practice, no source). */
-    static final int MOST_ON_A_PAIR = 10;
+    static final int MAX_ON_A_PAIR = 10;
 
     private final Notices notices;
 
@@ -33,7 +33,7 @@ final class GroupNotices {
                 NoticeCode.TOO_MANY_BOWLERS,
                 String.valueOf(bowlers),
                 "Squad " + squad.id() + " has " + bowlers + " bowlers on " + pairs + " pairs; there must be at most "
-                        + MOST_ON_A_PAIR + " on a pair, so " + pairs * MOST_ON_A_PAIR
+                        + MAX_ON_A_PAIR + " on a pair, so " + pairs * MAX_ON_A_PAIR
                         + " in all. Use more lanes, or split them into more squads.");
     }
 

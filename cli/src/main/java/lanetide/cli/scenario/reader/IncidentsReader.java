@@ -1,20 +1,13 @@
 package lanetide.cli.scenario.reader;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.stream.Collectors;
-import lanetide.cli.scenario.key.Block;
-import lanetide.cli.scenario.key.Defaults;
-import lanetide.cli.scenario.key.Measure;
-import lanetide.cli.scenario.key.Names;
-import lanetide.cli.scenario.key.Range;
-import lanetide.cli.scenario.notice.Assumptions;
+import lanetide.cli.scenario.key.EventKeys;
+import lanetide.cli.scenario.key.IncidentKeys;
+import lanetide.cli.scenario.key.Key;
 import lanetide.cli.scenario.notice.NoticeCode;
-import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.Section;
-import lanetide.cli.scenario.value.Value;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Incidents;
 import lanetide.squads.model.PlannedFault;
@@ -24,57 +17,44 @@ import lanetide.squads.score.TenpinScore;
 
 /** Reads what can go wrong with lanes, and what is done then. */
 final class IncidentsReader {
-    private static final int MOST_GAMES_BETWEEN = 1_000_000;
-    private static final int MOST_CREWS = 100;
-    private static final Range WORK = Range.between(0, 24 * 3_600_000.0);
-    private static final Range SPREAD = Range.between(0, 3);
-
-    private final Notices notices;
-    private final Assumptions assumptions;
     private final Optional<Centre> centre;
 
-    IncidentsReader(Notices notices, Assumptions assumptions, Optional<Centre> centre) {
-        this.notices = notices;
-        this.assumptions = assumptions;
+    IncidentsReader(Optional<Centre> centre) {
         this.centre = centre;
     }
 
     Optional<Incidents> read(Section scenario) {
-        if (!scenario.has("incidents")) {
-            assumptions.add("incidents", "none: all lanes are in order all day", "assumption");
+        if (!scenario.has(EventKeys.INCIDENTS)) {
+            scenario.assume(EventKeys.INCIDENTS, "none: all lanes are in order all day", "assumption");
             return Optional.of(Incidents.NONE);
         }
-        return scenario.block("incidents", Block.INCIDENTS).flatMap(this::incidents);
+        return scenario.block(EventKeys.INCIDENTS).flatMap(this::incidents);
     }
 
     private Optional<Incidents> incidents(Section section) {
-        int before = notices.errors();
-        Optional<Stops> jams = stops(section, "jams", Block.JAMS);
-        Optional<Stops> faults = stops(section, "faults", Block.FAULTS);
-        List<PlannedFault> planned = planned(section);
-        int crews = section.has("crews") ? section.whole("crews", 1, MOST_CREWS) : (int) Defaults.CREWS.base();
-        Optional<Remedy> remedy = section.has("remedy")
-                ? section.get("remedy").flatMap(value -> value.oneOf(Names.REMEDIES, "remedy"))
-                : Optional.of(Names.REMEDIES.get(Defaults.REMEDY));
-        double patienceMs = section.quantity(
-                "patience", Measure.TIME, Range.between(0, 24 * 3_600_000.0), Defaults.PATIENCE, assumptions);
-        checkPlace(section, remedy);
-        return section.build(
-                before,
-                () -> new Incidents(
-                        jams.orElseThrow(),
-                        faults.orElseThrow(),
-                        planned,
-                        crews,
-                        remedy.orElseThrow(),
-                        Math.round(patienceMs)));
+        Optional<Stops> jams = stops(section, IncidentKeys.JAMS_KEY, IncidentKeys.JAMS);
+        Optional<Stops> faults = stops(section, IncidentKeys.FAULTS_KEY, IncidentKeys.FAULTS);
+        List<PlannedFault> planned = section.blocks(IncidentKeys.PLANNED_KEY).stream()
+                .flatMap(block -> fault(block).stream())
+                .toList();
+        checkPlace(section);
+        return section.build(() -> new Incidents(
+                jams.orElseThrow(),
+                faults.orElseThrow(),
+                planned,
+                section.get(IncidentKeys.CREWS),
+                section.get(IncidentKeys.REMEDY),
+                section.get(IncidentKeys.PATIENCE)));
     }
 
     /** A group that is to move must have a pair to move to. */
-    private void checkPlace(Section section, Optional<Remedy> remedy) {
+    private void checkPlace(Section section) {
         boolean nowhere = centre.isPresent() && centre.get().spare().isEmpty();
-        if (nowhere && remedy.filter(Remedy.SPARE::equals).isPresent()) {
-            section.get("remedy")
+        if (nowhere
+                && section.find(IncidentKeys.REMEDY)
+                        .filter(Remedy.SPARE::equals)
+                        .isPresent()) {
+            section.value(IncidentKeys.REMEDY)
                     .ifPresent(value -> value.refuse(
                             NoticeCode.NO_SPARE_PAIR,
                             ", but a group whose lane fails would have no pair to go to; the centre must keep one spare. Name"
@@ -82,39 +62,26 @@ final class IncidentsReader {
         }
     }
 
-    private Optional<Stops> stops(Section section, String key, Block block) {
-        return section.has(key) ? section.block(key, block).flatMap(this::stops) : Optional.of(Stops.NEVER);
-    }
-
-    private Optional<Stops> stops(Section section) {
-        int before = notices.errors();
-        double games = section.quantity("every", Measure.GAMES, Range.between(0.1, MOST_GAMES_BETWEEN));
-        double workMs = section.quantity("work", Measure.TIME, WORK);
-        double spread = section.quantity("spread", Measure.SHARE, SPREAD, Defaults.WORK_SPREAD, assumptions);
-        return section.build(before, () -> new Stops(games * TenpinScore.FRAMES, Math.round(workMs), spread));
-    }
-
-    private List<PlannedFault> planned(Section section) {
-        List<PlannedFault> faults = new ArrayList<>();
-        section.get("planned")
-                .flatMap(Value::list)
-                .ifPresent(list -> list.forEach(
-                        item -> item.section(Block.PLANNED).flatMap(this::fault).ifPresent(faults::add)));
-        return faults;
+    private static Optional<Stops> stops(Section section, Key<Void> key, IncidentKeys.Stoppages keys) {
+        return section.has(key)
+                ? section.block(key)
+                        .flatMap(block -> block.build(() -> new Stops(
+                                block.get(keys.every()) * TenpinScore.FRAMES,
+                                block.get(keys.work()),
+                                block.get(keys.spread()))))
+                : Optional.of(Stops.NEVER);
     }
 
     private Optional<PlannedFault> fault(Section section) {
-        int before = notices.errors();
-        int lane = section.whole("lane", 1, PairList.MOST_LANES);
-        OptionalLong atMs = section.require("at").map(Value::timeOfDay).orElse(OptionalLong.empty());
-        double workMs = section.quantity("work", Measure.TIME, WORK);
-        centre.filter(known -> lane > 0 && !known.laneNumbers().contains(lane))
-                .ifPresent(known -> unknown(section, known));
-        return section.build(before, () -> new PlannedFault(lane, atMs.orElseThrow(), Math.round(workMs)));
+        section.find(IncidentKeys.LANE)
+                .ifPresent(lane -> centre.filter(known -> !known.laneNumbers().contains(lane))
+                        .ifPresent(known -> unknown(section, known)));
+        return section.build(() -> new PlannedFault(
+                section.get(IncidentKeys.LANE), section.get(IncidentKeys.AT), section.get(IncidentKeys.WORK)));
     }
 
     private static void unknown(Section section, Centre centre) {
-        section.get("lane")
+        section.value(IncidentKeys.LANE)
                 .ifPresent(value -> value.refuse(
                         NoticeCode.UNKNOWN_LANE,
                         ", but the centre's lanes are "

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import lanetide.cli.scenario.key.CentreKeys;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Value;
 import lanetide.squads.model.LanePair;
@@ -19,7 +20,7 @@ final class LaneRange {
         Matcher matcher = LANES.matcher(lanes.text().orElse(""));
         if (!matcher.matches()) {
             if (!lanes.written().isBlank() && lanes.text().isPresent()) {
-                lanes.refuse(NoticeCode.BAD_LANES, "; it must be the first and the last lane, such as `1 to 24`.");
+                lanes.mustBe(NoticeCode.BAD_LANES, "the first and the last lane, such as `1 to 24`", "");
             }
             return List.of();
         }
@@ -27,10 +28,10 @@ final class LaneRange {
     }
 
     private static List<LanePair> pairs(int first, int last, Value lanes) {
-        if (first < 1 || last > PairList.MOST_LANES || last <= first) {
+        if (first < 1 || last > CentreKeys.MAX_LANE || last <= first) {
             lanes.refuse(
                     NoticeCode.OUT_OF_RANGE,
-                    "; lanes must run upward from 1 to at most " + PairList.MOST_LANES + ", such as `1 to 24`.");
+                    "; lanes must run upward from 1 to at most " + CentreKeys.MAX_LANE + ", such as `1 to 24`.");
             return List.of();
         }
         if ((last - first) % 2 == 0) {

@@ -1,81 +1,58 @@
 package lanetide.cli.scenario.reader;
 
+import java.util.List;
 import java.util.Optional;
-import lanetide.cli.scenario.key.Default;
-import lanetide.cli.scenario.key.Defaults;
-import lanetide.cli.scenario.key.Measure;
-import lanetide.cli.scenario.key.Range;
-import lanetide.cli.scenario.notice.Assumptions;
+import lanetide.cli.scenario.key.CentreKeys;
+import lanetide.cli.scenario.key.Key;
 import lanetide.cli.scenario.notice.NoticeCode;
-import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.Section;
-import lanetide.cli.scenario.value.Value;
 import lanetide.squads.model.LaneMachines;
 
 /** Reads the lane machines: such as clean and oil, or cleaners and oilers apart. */
 final class MachinesReader {
-    /** Most machines of a kind. */
-    static final int MOST_MACHINES = 20;
-
-    private static final double LONGEST_LANE_TIME_MS = 30 * 60_000;
-
     /** Cleaning and oiling one lane takes under two minutes (trade article on dual patterns, 2008-09). */
     private static final long PUBLISHED_LANE_MS = 120_000;
 
-    private final Notices notices;
-    private final Assumptions assumptions;
+    private MachinesReader() {}
 
-    MachinesReader(Notices notices, Assumptions assumptions) {
-        this.notices = notices;
-        this.assumptions = assumptions;
-    }
-
-    Optional<LaneMachines> read(Section centre) {
-        int before = notices.errors();
-        boolean apart = centre.has("cleaners") || centre.has("oilers");
-        int combined = apart ? 0 : combined(centre);
-        int cleaners = apart ? centre.whole("cleaners", 1, MOST_MACHINES) : 0;
-        int oilers = apart ? centre.whole("oilers", 1, MOST_MACHINES) : 0;
+    static Optional<LaneMachines> read(Section centre) {
+        boolean apart = centre.has(CentreKeys.CLEANERS) || centre.has(CentreKeys.OILERS);
         if (apart) {
-            centre.get("machines").ifPresent(MachinesReader::bothKinds);
+            requireBoth(centre);
         }
-        long stripMs = timeMs(centre, "stripTime", Defaults.STRIP_TIME);
-        long oilMs = timeMs(centre, "oilTime", Defaults.OIL_TIME);
-        long walkMs = timeMs(centre, "machineWalk", Defaults.MACHINE_WALK);
-        Optional<LaneMachines> machines =
-                centre.build(before, () -> new LaneMachines(combined, cleaners, oilers, stripMs, oilMs, walkMs));
+        Optional<LaneMachines> machines = centre.build(() -> {
+            int combined = apart ? 0 : centre.get(CentreKeys.MACHINES);
+            int cleaners = apart ? centre.get(CentreKeys.CLEANERS) : 0;
+            int oilers = apart ? centre.get(CentreKeys.OILERS) : 0;
+            long stripMs = centre.get(CentreKeys.STRIP_TIME);
+            long oilMs = centre.get(CentreKeys.OIL_TIME);
+            return new LaneMachines(combined, cleaners, oilers, stripMs, oilMs, centre.get(CentreKeys.MACHINE_WALK));
+        });
         machines.filter(known -> known.stripMsPerLane() + known.oilMsPerLane() > PUBLISHED_LANE_MS)
                 .ifPresent(known -> slow(centre, known));
         return machines;
     }
 
-    private int combined(Section centre) {
-        if (centre.has("machines")) {
-            return centre.whole("machines", 1, MOST_MACHINES);
+    private static void requireBoth(Section centre) {
+        for (Key<Integer> kind : List.of(CentreKeys.CLEANERS, CentreKeys.OILERS)) {
+            if (!centre.has(kind)) {
+                centre.missing(kind);
+            }
         }
-        assumptions.add(centre.pathOf("machines"), Defaults.MACHINES);
-        return (int) Defaults.MACHINES.base();
-    }
-
-    private static void bothKinds(Value machines) {
-        machines.refuse(
-                NoticeCode.CONFLICTING_KEYS,
-                ", machines that clean and oil, but `cleaners` or `oilers` are given too; only one kind of fleet may be"
-                        + " given. Remove one.");
+        centre.value(CentreKeys.MACHINES)
+                .ifPresent(value -> value.refuse(
+                        NoticeCode.CONFLICTING_KEYS,
+                        ", machines that clean and oil, but `cleaners` or `oilers` are given too; only one kind of fleet"
+                                + " may be given. Remove one."));
     }
 
     private static void slow(Section centre, LaneMachines machines) {
         long seconds = (machines.stripMsPerLane() + machines.oilMsPerLane()) / 1000;
-        centre.get("oilTime")
-                .or(() -> centre.get("stripTime"))
+        centre.value(CentreKeys.OIL_TIME)
+                .or(() -> centre.value(CentreKeys.STRIP_TIME))
                 .ifPresent(value -> value.refuse(
                         NoticeCode.LANE_TIME_LONG,
                         ", so that cleaning and oiling a lane take " + seconds
                                 + " s together; machines are published to take at most 120 s. Check both times."));
-    }
-
-    private long timeMs(Section section, String key, Default otherwise) {
-        return Math.round(
-                section.quantity(key, Measure.TIME, Range.between(0, LONGEST_LANE_TIME_MS), otherwise, assumptions));
     }
 }

@@ -7,15 +7,13 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import lanetide.cli.scenario.key.CentreKeys;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Value;
 import lanetide.squads.model.LanePair;
 
 /** Reads pairs of lanes that are written one by one, such as {@code [7-8, 11-12]}. */
 final class PairList {
-    /** Highest lane number. */
-    static final int MOST_LANES = 200;
-
     private static final Pattern PAIR = Pattern.compile("(\\d{1,6}) ?- ?(\\d{1,6})");
 
     private PairList() {}
@@ -63,9 +61,10 @@ final class PairList {
         }
         int left = Integer.parseInt(matcher.group(1));
         int right = Integer.parseInt(matcher.group(2));
-        if (left < 1 || right > MOST_LANES) {
+        if (left < 1 || right > CentreKeys.MAX_LANE) {
             value.refuse(
-                    NoticeCode.OUT_OF_RANGE, "; lanes must be numbered from 1 to " + MOST_LANES + ", such as 7-8.");
+                    NoticeCode.OUT_OF_RANGE,
+                    "; lanes must be numbered from 1 to " + CentreKeys.MAX_LANE + ", such as 7-8.");
             return Optional.empty();
         }
         if (right != left + 1) {

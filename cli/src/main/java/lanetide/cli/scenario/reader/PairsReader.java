@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import lanetide.cli.scenario.key.CentreKeys;
+import lanetide.cli.scenario.key.Key;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.Value;
@@ -17,7 +19,7 @@ final class PairsReader {
 
     private PairsReader(Section section) {
         this.section = section;
-        this.closed = listed("closed");
+        this.closed = listed(CentreKeys.CLOSED);
     }
 
     /** The pairs; what is wrong has a notice. */
@@ -28,17 +30,20 @@ final class PairsReader {
     }
 
     private List<LanePair> inUse() {
-        Optional<Value> listed = section.get("pairs");
+        Optional<Value> listed = section.value(CentreKeys.PAIRS);
         if (listed.isEmpty()) {
-            return section.require("lanes").map(this::ofRange).orElse(List.of());
+            if (!section.has(CentreKeys.LANES)) {
+                section.missing(CentreKeys.LANES);
+            }
+            return section.value(CentreKeys.LANES).map(this::ofRange).orElse(List.of());
         }
-        if (section.has("lanes")) {
+        if (section.has(CentreKeys.LANES)) {
             conflict(
                     listed.get(),
                     "Both `lanes` and `pairs` are given; the lanes must come from one of the two. Remove the other.");
             return List.of();
         }
-        section.get("closed")
+        section.value(CentreKeys.CLOSED)
                 .ifPresent(value -> conflict(
                         value,
                         "`closed` goes with `lanes`, but `pairs` is given; a closed pair must be left out of `pairs`."
@@ -70,9 +75,9 @@ final class PairsReader {
     }
 
     private Set<LanePair> spare(List<LanePair> inUse) {
-        Set<LanePair> spare = listed("spare");
+        Set<LanePair> spare = listed(CentreKeys.SPARE);
         if (!inUse.isEmpty()) {
-            section.get("spare").ifPresent(value -> checkSpare(value, spare, inUse));
+            section.value(CentreKeys.SPARE).ifPresent(value -> checkSpare(value, spare, inUse));
         }
         return spare;
     }
@@ -89,7 +94,7 @@ final class PairsReader {
                 value.say(
                         NoticeCode.UNKNOWN_PAIR,
                         pair.id(),
-                        value.path() + " names " + pair.id() + ", which is no pair of the centre. Its pairs are "
+                        value.path() + " names " + pair.id() + ", which is not a pair of the centre. Its pairs are "
                                 + named(inUse) + ".");
             }
         }
@@ -101,8 +106,8 @@ final class PairsReader {
         }
     }
 
-    private Set<LanePair> listed(String key) {
-        return section.get(key).map(PairList::read).orElse(Set.of());
+    private Set<LanePair> listed(Key<Void> key) {
+        return section.value(key).map(PairList::read).orElse(Set.of());
     }
 
     private static String named(List<LanePair> pairs) {

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import lanetide.cli.scenario.key.Defaults;
+import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.notice.Place;
@@ -149,8 +149,8 @@ final class RotationPlanner {
     /** Says a reason once, where the rotation is named; an opening with that name stands before it. */
     private void sayOnce(NoticeCode code, String reason, UnaryOperator<String> opening) {
         if (said.add(reason)) {
-            Optional<Value> value = scenario.get("rotation");
-            String name = value.map(Value::plain).orElse(Defaults.ROTATION);
+            Optional<Value> value = scenario.value(EventKeys.MOVES);
+            String name = value.map(Value::plain).orElse(EventKeys.MOVES.otherwise());
             Place place = value.map(Value::place).orElse(scenario.place());
             notices.add(code, place, "rotation", name, opening.apply(name) + reason);
         }

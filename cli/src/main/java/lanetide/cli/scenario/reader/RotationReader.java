@@ -1,22 +1,13 @@
 package lanetide.cli.scenario.reader;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import lanetide.cli.scenario.key.Block;
-import lanetide.cli.scenario.key.Default;
-import lanetide.cli.scenario.key.Defaults;
-import lanetide.cli.scenario.key.Measure;
+import lanetide.cli.scenario.key.EventKeys;
+import lanetide.cli.scenario.key.Key;
 import lanetide.cli.scenario.key.RotationDesigns;
-import lanetide.cli.scenario.notice.Assumptions;
 import lanetide.cli.scenario.notice.NoticeCode;
-import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.Value;
 import lanetide.squads.model.LanePair;
@@ -26,13 +17,9 @@ import lanetide.squads.rotation.design.Stay;
 
 /** Reads how groups move over the pairs. */
 final class RotationReader {
-    private static final int MOST_PAIRS = 100;
-    private static final int MOST_GAMES = 100;
-    private static final Map<String, Boolean> REPEATS = repeats();
+    private static final String TRADE = "common practice, no source";
 
-    private final Notices notices;
     private final Lanes lanes;
-    private final Assumptions assumptions;
     private final long seed;
 
     /**
@@ -41,10 +28,8 @@ final class RotationReader {
      * @param lanes which pairs of the centre groups are sent to
      * @param seed seed of what is drawn or searched
      */
-    RotationReader(Notices notices, Lanes lanes, Assumptions assumptions, long seed) {
-        this.notices = notices;
+    RotationReader(Lanes lanes, long seed) {
         this.lanes = lanes;
-        this.assumptions = assumptions;
         this.seed = seed;
     }
 
@@ -52,69 +37,60 @@ final class RotationReader {
     record Choice(RotationDesign design, boolean mayRepeat) {}
 
     Optional<Choice> read(Section scenario) {
-        Optional<Value> written = scenario.get("rotation");
-        if (written.isEmpty()) {
-            assumptions.add("rotation", Defaults.ROTATION, "common practice, no source");
+        if (!scenario.has(EventKeys.MOVES)) {
+            scenario.assume(EventKeys.MOVES, EventKeys.MOVES.otherwise(), TRADE);
             return Optional.of(new Choice(new Stay(), true));
         }
-        Value value = written.get();
+        Value value = scenario.value(EventKeys.MOVES).orElseThrow();
         return value.isBlock()
-                ? value.section(Block.ROTATION).flatMap(this::block)
-                : plain(value).map(design -> new Choice(design, true));
+                ? scenario.block(EventKeys.MOVES).flatMap(this::block)
+                : plain(scenario, value).map(design -> new Choice(design, true));
     }
 
     /** A design by its name alone. */
-    private Optional<RotationDesign> plain(Value value) {
-        Optional<String> name = value.oneOf(RotationDesigns.all(), "rotation");
+    private Optional<RotationDesign> plain(Section scenario, Value value) {
+        Optional<String> name = value.read(EventKeys.DESIGN.form());
         if (name.filter(RotationDesigns.LISTED::equals).isPresent()) {
             value.refuse(
                     NoticeCode.MISSING_KEY,
                     ", which needs a table. Write a block with `design: listed` and `table:`, one row a game.");
             return Optional.empty();
         }
-        return name.map(design -> RotationDesigns.of(design, step(value, design), every(value, design), seed));
-    }
-
-    private int step(Value value, String design) {
-        if (RotationDesigns.moves(design)) {
-            assumptions.add(value.path() + ".move", usualMove(design));
-        }
-        return RotationDesigns.usualMove(design);
-    }
-
-    private int every(Value value, String design) {
-        if (RotationDesigns.waits(design)) {
-            assumptions.add(value.path() + ".every", Defaults.EVERY);
-        }
-        return (int) Defaults.EVERY.base();
-    }
-
-    private static Default usualMove(String design) {
-        return design.equals("turning") ? Defaults.TURNING_MOVE : Defaults.MOVE;
+        return name.flatMap(design -> scenario.usualBlock(EventKeys.MOVES)
+                .flatMap(section -> section.build(
+                        () -> RotationDesigns.of(design, move(section, design), every(section, design), seed))));
     }
 
     private Optional<Choice> block(Section section) {
-        int before = notices.errors();
-        Optional<Value> value = section.require("design");
-        Optional<String> design = value.flatMap(name -> name.oneOf(RotationDesigns.all(), "rotation"));
+        Optional<String> design = section.find(EventKeys.DESIGN);
         if (design.isEmpty()) {
             return Optional.empty();
         }
         String name = design.get();
-        int step = read(section, "move", RotationDesigns.moves(name), name, Measure.PAIRS, MOST_PAIRS, usualMove(name));
-        int every =
-                read(section, "every", RotationDesigns.waits(name), name, Measure.GAMES, MOST_GAMES, Defaults.EVERY);
-        if (name.equals("turning") && step % 2 != 0) {
-            section.get("move").ifPresent(RotationReader::odd);
+        refuseUnless(RotationDesigns.moves(name), section, EventKeys.MOVE, name);
+        refuseUnless(RotationDesigns.waits(name), section, EventKeys.EVERY, name);
+        refuseUnless(name.equals(RotationDesigns.LISTED), section, EventKeys.TABLE, name);
+        if (name.equals("turning") && section.find(EventKeys.MOVE).orElse(2) % 2 != 0) {
+            section.value(EventKeys.MOVE).ifPresent(RotationReader::odd);
         }
-        List<List<Integer>> table = table(section, name);
-        boolean mayRepeat = section.get("repeats")
-                .flatMap(repeats -> repeats.oneOf(REPEATS, "rule for repeats"))
-                .orElse(true);
-        Supplier<Choice> build = () -> new Choice(
-                name.equals(RotationDesigns.LISTED) ? new Explicit(table) : RotationDesigns.of(name, step, every, seed),
-                mayRepeat);
-        return section.build(before, build);
+        List<List<Integer>> table = name.equals(RotationDesigns.LISTED) ? table(section) : List.of();
+        return section.build(() -> new Choice(
+                name.equals(RotationDesigns.LISTED)
+                        ? new Explicit(table)
+                        : RotationDesigns.of(name, move(section, name), every(section, name), seed),
+                section.get(EventKeys.REPEATS)));
+    }
+
+    private static int move(Section section, String design) {
+        int usual = RotationDesigns.usualMove(design);
+        if (RotationDesigns.moves(design) && !section.has(EventKeys.MOVE)) {
+            section.assume(EventKeys.MOVE, EventKeys.MOVE.form().write(usual), TRADE);
+        }
+        return section.find(EventKeys.MOVE).orElse(usual);
+    }
+
+    private static int every(Section section, String design) {
+        return RotationDesigns.waits(design) ? section.get(EventKeys.EVERY) : 1;
     }
 
     private static void odd(Value move) {
@@ -124,37 +100,21 @@ final class RotationReader {
                         + " Try 2 pairs.");
     }
 
-    private int read(
-            Section section, String key, boolean applies, String design, Measure measure, int most, Default otherwise) {
+    private static void refuseUnless(boolean applies, Section section, Key<?> key, String design) {
         if (!applies) {
-            section.get(key).ifPresent(value -> doesNotApply(value, key, design));
-            return 0;
+            section.value(key)
+                    .ifPresent(value -> value.refuse(
+                            NoticeCode.CONFLICTING_KEYS,
+                            ", but `" + key.name() + "` means nothing in the design " + design
+                                    + ". Leave it out or choose another design."));
         }
-        if (!section.has(key)) {
-            assumptions.add(section.pathOf(key), otherwise);
-            return (int) otherwise.base();
-        }
-        OptionalInt number = section.get(key).orElseThrow().whole(measure, 1, most);
-        return number.orElse(0);
     }
 
-    private static void doesNotApply(Value value, String key, String design) {
-        value.refuse(
-                NoticeCode.CONFLICTING_KEYS,
-                ", but `" + key + "` means nothing in the design " + design
-                        + ". Leave it out or choose another design.");
-    }
-
-    private List<List<Integer>> table(Section section, String design) {
-        if (!design.equals(RotationDesigns.LISTED)) {
-            section.get("table").ifPresent(value -> doesNotApply(value, "table", design));
-            return List.of();
+    private List<List<Integer>> table(Section section) {
+        if (!section.has(EventKeys.TABLE)) {
+            section.missing(EventKeys.TABLE);
         }
-        List<List<Integer>> rows = new ArrayList<>();
-        for (Value row : section.require("table").flatMap(Value::list).orElse(List.of())) {
-            rows.add(row(row));
-        }
-        return rows;
+        return section.list(EventKeys.TABLE).stream().map(this::row).toList();
     }
 
     private List<Integer> row(Value row) {
@@ -182,14 +142,7 @@ final class RotationReader {
                                         + ", or take " + pair.id() + " out of `" + why + "`."),
                         () -> item.refuse(
                                 NoticeCode.UNKNOWN_PAIR,
-                                ", which is no pair of the centre. Its pairs are " + pairs + "."));
+                                ", which is not a pair of the centre. Its pairs are " + pairs + "."));
         return Optional.empty();
-    }
-
-    private static Map<String, Boolean> repeats() {
-        Map<String, Boolean> rules = new LinkedHashMap<>();
-        rules.put("allowed", true);
-        rules.put("forbidden", false);
-        return Collections.unmodifiableMap(rules);
     }
 }

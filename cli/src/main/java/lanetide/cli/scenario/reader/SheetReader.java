@@ -1,14 +1,11 @@
 package lanetide.cli.scenario.reader;
 
+import java.util.List;
 import java.util.Optional;
-import lanetide.cli.scenario.key.Block;
-import lanetide.cli.scenario.key.Default;
-import lanetide.cli.scenario.key.Defaults;
-import lanetide.cli.scenario.key.Measure;
+import lanetide.cli.scenario.key.Key;
+import lanetide.cli.scenario.key.PatternKeys;
 import lanetide.cli.scenario.key.Range;
-import lanetide.cli.scenario.notice.Assumptions;
 import lanetide.cli.scenario.notice.NoticeCode;
-import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.Value;
 import lanetide.oilflow.film.AcrossShape;
@@ -19,63 +16,72 @@ import lanetide.oilflow.lane.LaneGeometry;
 
 /** Reads a pattern by what its sheet states. */
 final class SheetReader {
-    private static final Range RATIOS = Range.between(1, 14);
-    private static final Range STARTS = Range.between(2, 12);
-    private static final Range ENDS = Range.between(2.5, 17);
-    private static final Range SHARES = Range.between(0, 1);
-    private static final double LEAST_RISE_BOARDS = 0.5;
+    private static final double MIN_RISE_BOARDS = 0.5;
 
     /** Shorter, and the buffed part is lost between two rows of the film. */
-    private static final double LEAST_BUFF_M = LaneGeometry.FOOT_M;
+    private static final double MIN_BUFF_M = LaneGeometry.FOOT_M;
 
-    private final Notices notices;
-    private final Assumptions assumptions;
+    private SheetReader() {}
 
-    SheetReader(Notices notices, Assumptions assumptions) {
-        this.notices = notices;
-        this.assumptions = assumptions;
+    static Optional<OilPattern> read(Section section) {
+        requireStated(section);
+        Optional<Double> ratio = section.find(PatternKeys.RATIO);
+        Optional<Double> from = section.find(PatternKeys.TAPER_FROM);
+        Optional<Double> to = section.find(PatternKeys.TAPER_TO);
+        Optional<AcrossShape> right = across(
+                section, List.of(PatternKeys.RATIO, PatternKeys.TAPER_FROM, PatternKeys.TAPER_TO), ratio, from, to);
+        Optional<AcrossShape> left = section.has(PatternKeys.LEFT_HALF)
+                ? section.block(PatternKeys.LEFT_HALF).flatMap(half -> left(half, ratio, from, to))
+                : right;
+        Optional<AlongShape> along = along(section);
+        return section.build(() -> new SheetPattern(
+                section.get(PatternKeys.NAME),
+                section.get(PatternKeys.LENGTH),
+                section.get(PatternKeys.VOLUME),
+                right.orElseThrow(),
+                left.orElseThrow(),
+                along.orElseThrow()));
     }
 
-    Optional<OilPattern> read(Section section, String name, double lengthM) {
-        double volumeMl = section.quantity("volume", Measure.VOLUME, PatternReader.VOLUMES);
-        double ratio = section.quantity("ratio", Measure.RATIO, RATIOS);
-        double from = optional(section, "taperFrom", Measure.BOARDS, STARTS, Defaults.TAPER_FROM);
-        double to = optional(section, "taperTo", Measure.BOARDS, ENDS, Defaults.TAPER_TO);
-        Optional<AcrossShape> right = across(section, ratio, from, to);
-        Optional<AcrossShape> left = section.has("left")
-                ? section.block("left", Block.LEFT).flatMap(block -> left(block, ratio, from, to))
-                : right;
-        Optional<AlongShape> along = along(section, lengthM);
-        return name.isEmpty()
-                        || right.isEmpty()
-                        || left.isEmpty()
-                        || along.isEmpty()
-                        || Double.isNaN(lengthM + volumeMl)
-                ? Optional.empty()
-                : Optional.of(new SheetPattern(name, lengthM, volumeMl, right.get(), left.get(), along.get()));
+    /** Without tapes the sheet must state them. */
+    private static void requireStated(Section section) {
+        for (Key<Double> key : List.of(PatternKeys.VOLUME, PatternKeys.RATIO)) {
+            if (!section.has(key)) {
+                section.missing(key);
+            }
+        }
     }
 
     /** The left half; what it does not say is as on the right. */
-    private Optional<AcrossShape> left(Section block, double ratio, double from, double to) {
+    private static Optional<AcrossShape> left(
+            Section half, Optional<Double> ratio, Optional<Double> from, Optional<Double> to) {
         return across(
-                block,
-                block.has("ratio") ? block.quantity("ratio", Measure.RATIO, RATIOS) : ratio,
-                block.has("taperFrom") ? block.quantity("taperFrom", Measure.BOARDS, STARTS) : from,
-                block.has("taperTo") ? block.quantity("taperTo", Measure.BOARDS, ENDS) : to);
+                half,
+                List.of(PatternKeys.LEFT_RATIO, PatternKeys.LEFT_TAPER_FROM, PatternKeys.LEFT_TAPER_TO),
+                half.has(PatternKeys.LEFT_RATIO) ? half.find(PatternKeys.LEFT_RATIO) : ratio,
+                half.has(PatternKeys.LEFT_TAPER_FROM) ? half.find(PatternKeys.LEFT_TAPER_FROM) : from,
+                half.has(PatternKeys.LEFT_TAPER_TO) ? half.find(PatternKeys.LEFT_TAPER_TO) : to);
     }
 
-    private static Optional<AcrossShape> across(Section section, double ratio, double from, double to) {
-        if (to < from + LEAST_RISE_BOARDS) {
-            taperBackwards(section, from, to);
+    /** One half, of the section's keys for ratio and both ends of the taper. */
+    private static Optional<AcrossShape> across(
+            Section section,
+            List<Key<Double>> keys,
+            Optional<Double> ratio,
+            Optional<Double> from,
+            Optional<Double> to) {
+        if (from.isEmpty() || to.isEmpty()) {
             return Optional.empty();
         }
-        if (Double.isNaN(ratio + from + to)) {
+        if (to.get() < from.get() + MIN_RISE_BOARDS) {
+            firstOf(section, List.of(keys.get(2), keys.get(1)))
+                    .ifPresent(value -> taperBackwards(value, from.get(), to.get()));
             return Optional.empty();
         }
         try {
-            return Optional.of(new AcrossShape(ratio, from, to));
+            return ratio.map(stated -> new AcrossShape(stated, from.get(), to.get()));
         } catch (IllegalArgumentException e) {
-            firstOf(section, "ratio", "taperFrom", "taperTo")
+            firstOf(section, keys)
                     .ifPresent(value -> value.refuse(
                             NoticeCode.TAPER_CANNOT_GIVE_RATIO,
                             ", and ratio and taper do not go together: " + e.getMessage() + "."));
@@ -83,48 +89,37 @@ final class SheetReader {
         }
     }
 
-    private Optional<AlongShape> along(Section section, double lengthM) {
-        int before = notices.errors();
-        double decay = optional(section, "decay", Measure.NUMBER, Range.between(0, 6), Defaults.DECAY);
-        double floor = optional(section, "floor", Measure.SHARE, SHARES, Defaults.FLOOR);
-        if (!section.has("buffFrom")) {
-            section.get("buffTo").ifPresent(SheetReader::buffWithoutStart);
-            return notices.errors() > before || Double.isNaN(lengthM)
-                    ? Optional.empty()
-                    : Optional.of(AlongShape.unbuffed(decay, floor, lengthM));
+    private static Optional<AlongShape> along(Section section) {
+        Optional<Double> lengthM = section.find(PatternKeys.LENGTH);
+        Optional<Double> decay = section.find(PatternKeys.DECAY);
+        Optional<Double> floor = section.find(PatternKeys.FLOOR);
+        if (!section.has(PatternKeys.BUFF_FROM)) {
+            section.value(PatternKeys.BUFF_TO).ifPresent(SheetReader::buffWithoutStart);
+            return section.build(
+                    () -> AlongShape.unbuffed(decay.orElseThrow(), floor.orElseThrow(), lengthM.orElseThrow()));
         }
-        double fromM = section.quantity("buffFrom", Measure.LENGTH, Range.between(3, OilPattern.MAX_LENGTH_M));
-        double to = optional(section, "buffTo", Measure.SHARE, SHARES, Defaults.BUFF_TO);
-        if (fromM > lengthM - LEAST_BUFF_M) {
-            section.get("buffFrom").ifPresent(value -> buffTooLate(value, lengthM));
+        Optional<Double> fromM = section.find(PatternKeys.BUFF_FROM);
+        Optional<Double> to = section.find(PatternKeys.BUFF_TO);
+        if (fromM.isPresent() && lengthM.isPresent() && fromM.get() > lengthM.get() - MIN_BUFF_M) {
+            section.value(PatternKeys.BUFF_FROM).ifPresent(value -> buffTooLate(value, lengthM.get()));
         }
-        if (to > floor) {
-            firstOf(section, "buffTo", "floor").ifPresent(value -> buffRises(value, floor, to));
+        if (to.isPresent() && floor.isPresent() && to.get() > floor.get()) {
+            firstOf(section, List.of(PatternKeys.BUFF_TO, PatternKeys.FLOOR))
+                    .ifPresent(value -> buffRises(value, floor.get(), to.get()));
         }
-        return notices.errors() > before || Double.isNaN(lengthM)
-                ? Optional.empty()
-                : Optional.of(new AlongShape(decay, floor, fromM, to));
+        return section.build(
+                () -> new AlongShape(decay.orElseThrow(), floor.orElseThrow(), fromM.orElseThrow(), to.orElseThrow()));
     }
 
-    private double optional(Section section, String key, Measure measure, Range range, Default otherwise) {
-        return section.quantity(key, measure, range, otherwise, assumptions);
+    private static Optional<Value> firstOf(Section section, List<Key<Double>> keys) {
+        return keys.stream().flatMap(key -> section.value(key).stream()).findFirst();
     }
 
-    private static Optional<Value> firstOf(Section section, String... keys) {
-        for (String key : keys) {
-            if (section.has(key)) {
-                return section.get(key);
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static void taperBackwards(Section section, double from, double to) {
-        firstOf(section, "taperTo", "taperFrom")
-                .ifPresent(value -> value.refuse(
-                        NoticeCode.IMPOSSIBLE_COMBINATION,
-                        "; taperTo (" + Range.round(to) + ") must lie at least half a board above taperFrom ("
-                                + Range.round(from) + "). Typical: 5 boards and 14 boards."));
+    private static void taperBackwards(Value value, double from, double to) {
+        value.refuse(
+                NoticeCode.IMPOSSIBLE_COMBINATION,
+                "; taperTo (" + Range.round(to) + ") must lie at least half a board above taperFrom ("
+                        + Range.round(from) + "). Typical: 5 boards and 14 boards.");
     }
 
     private static void buffWithoutStart(Value value) {

@@ -1,9 +1,13 @@
 package lanetide.cli.scenario.reader;
 
+import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
+import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.value.Section;
+import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.Squad;
 
 /**
  * A squad as its block in the file states it, before its bowlers are known.
@@ -12,19 +16,24 @@ import lanetide.squads.model.Conditioning;
  * @param id its name; blank if it is wrong
  * @param startMs planned start of practice (ms); empty if it is wrong
  * @param conditioning what is done to the lanes; empty if it is wrong
- * @param games its games, 0 if they are wrong
- * @param practiceMs its practice (ms), NaN if it is wrong
- * @param bowlers its own number of bowlers, if it gives one
+ * @param games its games; empty if they are wrong
+ * @param practiceMs its practice (ms); empty if it is wrong
  */
 record SquadDraft(
         Section section,
         String id,
         Optional<Long> startMs,
         Optional<Conditioning> conditioning,
-        int games,
-        double practiceMs,
-        OptionalInt bowlers) {
+        Optional<Integer> games,
+        Optional<Long> practiceMs) {
     boolean hasOwnField() {
-        return section.has("field");
+        return section.has(EventKeys.SQUAD_FIELD);
+    }
+
+    /** The squad with its bowlers and what is arranged; empty if something of it is wrong. */
+    Optional<Squad> with(List<Group> groups, Arrangements arrangements) {
+        return id.isEmpty() || startMs.isEmpty() || conditioning.isEmpty() || games.isEmpty() || practiceMs.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Squad(id, startMs.get(), conditioning.get(), practiceMs.get(), groups, arrangements));
     }
 }

@@ -3,8 +3,8 @@ package lanetide.cli.scenario.reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
-import lanetide.cli.scenario.key.Block;
+import lanetide.cli.scenario.key.BowlerKeys;
+import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.Section;
@@ -28,9 +28,9 @@ final class SquadFiller {
     /** The groups of each squad, in the order of the squads; empty where they are wrong or no pair is known to be in use. */
     List<Optional<List<Group>>> fill(Section scenario, List<SquadDraft> squads, int pairs, RandomStreams streams) {
         Optional<Section> field = eventField(scenario, squads);
-        scenario.get("entries")
-                .ifPresent(list ->
-                        entries.read(list, squads.stream().map(SquadDraft::id).toList(), pairs));
+        if (scenario.has(EventKeys.ENTRIES)) {
+            entries.read(scenario, squads.stream().map(SquadDraft::id).toList(), pairs);
+        }
         List<Optional<List<Group>>> groups = new ArrayList<>();
         Optional<FieldMix> shared = field.flatMap(fields::read);
         for (SquadDraft squad : squads) {
@@ -44,48 +44,49 @@ final class SquadFiller {
 
     private Optional<Section> eventField(Section scenario, List<SquadDraft> squads) {
         boolean everyOwn = !squads.isEmpty() && squads.stream().allMatch(SquadDraft::hasOwnField);
-        if (scenario.has("field") && scenario.has("entries")) {
-            scenario.get("entries")
+        if (scenario.has(EventKeys.FIELD) && scenario.has(EventKeys.ENTRIES)) {
+            scenario.value(EventKeys.ENTRIES)
                     .ifPresent(
                             list -> list.say(
                                     NoticeCode.CONFLICTING_KEYS,
                                     "",
                                     "Both `field` and `entries` are given; the bowlers must come from one of the two. Remove the other."));
-        } else if (!scenario.has("field") && !scenario.has("entries") && !everyOwn) {
-            scenario.missing("field");
+        } else if (!scenario.has(EventKeys.FIELD) && !scenario.has(EventKeys.ENTRIES) && !everyOwn) {
+            scenario.missing(EventKeys.FIELD);
         }
-        return scenario.block("field", Block.FIELD);
+        return scenario.block(EventKeys.FIELD);
     }
 
     private Optional<List<Group>> groups(
             SquadDraft squad, Optional<FieldMix> shared, Section scenario, int pairs, RandomStreams streams) {
         refuseConflicts(squad, scenario);
         if (squad.hasOwnField()) {
-            return own(squad).flatMap(mix -> drawn(squad, mix, squad.section().get("field"), pairs, streams));
+            return own(squad)
+                    .flatMap(mix -> drawn(squad, mix, squad.section().value(EventKeys.SQUAD_FIELD), pairs, streams));
         }
-        if (scenario.has("field")) {
-            return shared.map(mix -> sized(mix, squad.bowlers()))
-                    .flatMap(mix -> drawn(squad, mix, scenario.get("field"), pairs, streams));
+        if (scenario.has(EventKeys.FIELD)) {
+            return shared.map(mix -> sized(mix, squad.section().find(EventKeys.SQUAD_BOWLERS)))
+                    .flatMap(mix -> drawn(squad, mix, scenario.value(EventKeys.FIELD), pairs, streams));
         }
         return entries(squad, scenario, pairs);
     }
 
     /** Nothing that a squad says of its bowlers may go unheard. */
     private void refuseConflicts(SquadDraft squad, Section scenario) {
-        Optional<Value> bowlers = squad.section().get("bowlers");
+        Optional<Value> bowlers = squad.section().value(EventKeys.SQUAD_BOWLERS);
         if (squad.hasOwnField()) {
             bowlers.ifPresent(
                     value -> value.refuse(
                             NoticeCode.CONFLICTING_KEYS,
                             ", but the squad's own `field` has its number in `perSquad`; only one may be given. Remove `bowlers`."));
-        } else if (!scenario.has("field") && scenario.has("entries")) {
+        } else if (!scenario.has(EventKeys.FIELD) && scenario.has(EventKeys.ENTRIES)) {
             bowlers.ifPresent(value -> value.refuse(
                     NoticeCode.CONFLICTING_KEYS,
                     ", but the bowlers are listed under `entries`; only one may be given. Remove `bowlers`."));
         }
         if (squad.hasOwnField() && entries.hasBowlersOf(squad.id())) {
             squad.section()
-                    .get("field")
+                    .value(EventKeys.SQUAD_FIELD)
                     .ifPresent(value -> value.say(
                             NoticeCode.CONFLICTING_KEYS,
                             "",
@@ -96,19 +97,19 @@ final class SquadFiller {
     }
 
     private Optional<FieldMix> own(SquadDraft squad) {
-        return squad.section().block("field", Block.FIELD).flatMap(fields::read);
+        return squad.section().block(EventKeys.SQUAD_FIELD).flatMap(fields::read);
     }
 
-    private static FieldMix sized(FieldMix mix, OptionalInt bowlers) {
-        return bowlers.isEmpty() ? mix : mix.of(bowlers.getAsInt());
+    private static FieldMix sized(FieldMix mix, Optional<Integer> bowlers) {
+        return bowlers.map(mix::of).orElse(mix);
     }
 
     private Optional<List<Group>> drawn(
             SquadDraft squad, FieldMix mix, Optional<Value> field, int pairs, RandomStreams streams) {
-        if (mix.bowlers() > pairs * GroupNotices.MOST_ON_A_PAIR) {
+        if (mix.bowlers() > pairs * GroupNotices.MAX_ON_A_PAIR) {
             squad.section()
-                    .get("bowlers")
-                    .or(() -> field.flatMap(value -> value.child("perSquad")))
+                    .value(EventKeys.SQUAD_BOWLERS)
+                    .or(() -> field.flatMap(value -> value.child(BowlerKeys.PER_SQUAD)))
                     .ifPresent(value -> GroupNotices.tooMany(value, squad, mix.bowlers(), pairs));
             return Optional.empty();
         }
@@ -118,7 +119,7 @@ final class SquadFiller {
     }
 
     private Optional<List<Group>> entries(SquadDraft squad, Section scenario, int pairs) {
-        if (!scenario.has("entries") || entries.isFaulty()) {
+        if (!scenario.has(EventKeys.ENTRIES) || entries.isFaulty()) {
             return Optional.empty();
         }
         if (!entries.hasBowlersOf(squad.id())) {
@@ -131,10 +132,11 @@ final class SquadFiller {
                     .mapToInt(group -> group.bowlers().size())
                     .max()
                     .orElse(0);
-            if (fullest > GroupNotices.MOST_ON_A_PAIR) {
+            if (fullest > GroupNotices.MAX_ON_A_PAIR) {
                 int bowlers =
                         known.stream().mapToInt(group -> group.bowlers().size()).sum();
-                scenario.get("entries").ifPresent(value -> GroupNotices.tooMany(value, squad, bowlers, pairs));
+                scenario.value(EventKeys.ENTRIES)
+                        .ifPresent(value -> GroupNotices.tooMany(value, squad, bowlers, pairs));
             } else {
                 remarks.remark(known, pairs, squad);
             }

@@ -1,17 +1,11 @@
 package lanetide.cli.scenario.reader;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
-import lanetide.cli.scenario.key.Block;
-import lanetide.cli.scenario.key.Defaults;
-import lanetide.cli.scenario.key.Measure;
+import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Names;
-import lanetide.cli.scenario.key.Range;
-import lanetide.cli.scenario.notice.Assumptions;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.TimeOfDay;
@@ -20,51 +14,38 @@ import lanetide.squads.model.Conditioning;
 
 /** Reads the list of squads, up to their bowlers. */
 final class SquadsReader {
-    /** Most games a squad bowls. */
-    static final int MOST_GAMES = 100;
-
-    private static final Range PRACTICE = Range.between(0, 2 * 3_600_000);
-    private static final int MOST_SQUADS = 100;
+    private static final int MAX_SQUADS = 100;
     private static final String ONLY_CLEANED = "clean";
 
-    private final Assumptions assumptions;
     private final Set<String> taken = new HashSet<>();
 
-    SquadsReader(Assumptions assumptions) {
-        this.assumptions = assumptions;
-    }
-
     List<SquadDraft> read(Section scenario) {
-        int games = scenario.whole("games", 1, MOST_GAMES);
-        double practiceMs = scenario.quantity("practice", Measure.TIME, PRACTICE, Defaults.PRACTICE, assumptions);
-        Optional<Value> list = scenario.require("squads");
-        List<Value> items = list.flatMap(Value::list).orElse(List.of());
-        List<SquadDraft> squads = new ArrayList<>();
-        for (Value item : items) {
-            item.section(Block.SQUAD).ifPresent(section -> squads.add(squad(section, games, practiceMs)));
-        }
-        list.ifPresent(value -> checkList(value, items, squads));
+        Optional<Integer> games = scenario.find(EventKeys.GAMES);
+        Optional<Long> practiceMs = scenario.find(EventKeys.PRACTICE);
+        List<Value> items = scenario.list(EventKeys.SQUADS);
+        List<SquadDraft> squads = items.stream()
+                .flatMap(item -> item.section(EventKeys.SQUAD).stream())
+                .map(section -> squad(section, games, practiceMs))
+                .toList();
+        scenario.value(EventKeys.SQUADS).ifPresent(value -> checkList(value, items.size(), squads));
         return squads;
     }
 
-    private SquadDraft squad(Section section, int games, double practiceMs) {
-        Optional<Value> idValue = section.require("id");
-        String id = idValue.flatMap(Value::id).orElse("");
+    private SquadDraft squad(Section section, Optional<Integer> games, Optional<Long> practiceMs) {
+        String id = section.find(EventKeys.SQUAD_ID).orElse("");
         if (!id.isEmpty() && !taken.add(id)) {
-            idValue.ifPresent(SquadsReader::twice);
+            section.value(EventKeys.SQUAD_ID).ifPresent(SquadsReader::twice);
         }
-        Optional<Long> startMs = section.require("start").flatMap(SquadsReader::timeOfDay);
-        Optional<Conditioning> oil = section.require("oil").flatMap(SquadsReader::oil);
-        int ownGames = section.has("games") ? section.whole("games", 1, MOST_GAMES) : games;
-        double ownPractice =
-                section.has("practice") ? section.quantity("practice", Measure.TIME, PRACTICE) : practiceMs;
-        OptionalInt bowlers = section.get("bowlers")
-                .map(value -> value.whole(1, FieldReader.MOST_BOWLERS))
-                .orElse(OptionalInt.empty());
-        return new SquadDraft(section, id, startMs, oil, ownGames, ownPractice, bowlers);
+        return new SquadDraft(
+                section,
+                id,
+                section.find(EventKeys.START),
+                section.value(EventKeys.OIL).flatMap(value -> oil(section, value)),
+                section.has(EventKeys.SQUAD_GAMES) ? section.find(EventKeys.SQUAD_GAMES) : games,
+                section.has(EventKeys.SQUAD_PRACTICE) ? section.find(EventKeys.SQUAD_PRACTICE) : practiceMs);
     }
 
-    private static Optional<Conditioning> oil(Value value) {
+    private static Optional<Conditioning> oil(Section section, Value value) {
         if (value.plain().equals(ONLY_CLEANED)) {
             value.refuse(
                     NoticeCode.BARE_LANES,
@@ -72,12 +53,7 @@ final class SquadsReader {
                             + " `fresh`, `over` or `none`.");
             return Optional.empty();
         }
-        return value.oneOf(Names.OILINGS, "oil");
-    }
-
-    private static Optional<Long> timeOfDay(Value value) {
-        var time = value.timeOfDay();
-        return time.isPresent() ? Optional.of(time.getAsLong()) : Optional.empty();
+        return section.oneOf(EventKeys.OIL, Names.OILINGS);
     }
 
     private static void twice(Value id) {
@@ -86,14 +62,14 @@ final class SquadsReader {
                 ", the name of an earlier squad; each squad must have a name alone in the event. Choose another.");
     }
 
-    private void checkList(Value list, List<Value> items, List<SquadDraft> squads) {
-        if (items.isEmpty() && list.written().equals("a list")) {
+    private static void checkList(Value list, int items, List<SquadDraft> squads) {
+        if (items == 0 && list.written().equals("a list")) {
             list.refuse(NoticeCode.EMPTY_VALUE, " without a squad; there must be at least one." + list.advice());
         }
-        if (items.size() > MOST_SQUADS) {
+        if (items > MAX_SQUADS) {
             list.refuse(
                     NoticeCode.OUT_OF_RANGE,
-                    " of " + items.size() + " squads; there must be at most " + MOST_SQUADS
+                    " of " + items + " squads; there must be at most " + MAX_SQUADS
                             + ". Split the event into several scenarios.");
         }
         if (!squads.isEmpty()
@@ -101,7 +77,7 @@ final class SquadsReader {
                         .conditioning()
                         .filter(Conditioning.NONE::equals)
                         .isPresent()) {
-            squads.get(0).section().get("oil").ifPresent(SquadsReader::bareLanes);
+            squads.get(0).section().value(EventKeys.OIL).ifPresent(SquadsReader::bareLanes);
         }
         checkOrder(squads);
     }
@@ -112,7 +88,7 @@ final class SquadsReader {
                 ", but the first squad must find oil on the lanes. Write `fresh` for it.");
     }
 
-    private void checkOrder(List<SquadDraft> squads) {
+    private static void checkOrder(List<SquadDraft> squads) {
         for (int i = 1; i < squads.size(); i++) {
             Optional<Long> start = squads.get(i).startMs();
             Optional<Long> before = squads.get(i - 1).startMs();
@@ -120,7 +96,7 @@ final class SquadsReader {
                 String previous = squads.get(i - 1).id();
                 squads.get(i)
                         .section()
-                        .get("start")
+                        .value(EventKeys.START)
                         .ifPresent(value -> value.refuse(
                                 NoticeCode.SQUADS_OUT_OF_ORDER,
                                 ", before squad " + previous + " at " + TimeOfDay.write(before.get())

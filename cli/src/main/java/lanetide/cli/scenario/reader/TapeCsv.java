@@ -2,14 +2,14 @@ package lanetide.cli.scenario.reader;
 
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import lanetide.cli.scenario.key.Form;
 import lanetide.cli.scenario.key.Measure;
+import lanetide.cli.scenario.key.PatternKeys;
 import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.CsvTable;
 import lanetide.cli.scenario.value.Value;
-import lanetide.oilflow.lane.LaneGeometry;
 
 /**
  * Reads tape readings from comma-separated values (RFC 4180): a header, then one reading a row. Capitals, spaces and signs in
@@ -47,6 +47,8 @@ final class TapeCsv {
             .collect(Collectors.toMap(
                     Map.Entry::getKey, entry -> entry.getValue().name()));
 
+    private static final Form<Double> FILM = Form.quantity(Measure.FILM, "units or um", PatternKeys.FILM.range());
+
     private static final String ALL = "distance, board and units";
 
     private final Notices notices;
@@ -78,12 +80,12 @@ final class TapeCsv {
 
     private void reading(CsvTable.Row row, CsvTable.Row header, Map<String, Integer> places, TapeReadings readings) {
         Value units = value(row, header, places.get(UNITS), UNITS);
-        OptionalDouble distanceM =
-                value(row, header, places.get(DISTANCE), DISTANCE).quantity(Measure.LENGTH, TapesReader.DISTANCES);
-        OptionalInt board = value(row, header, places.get(BOARD), BOARD).whole(1, LaneGeometry.BOARDS);
-        OptionalDouble thickness = units.quantity(Measure.FILM, TapesReader.UNITS);
-        if (distanceM.isPresent() && board.isPresent() && thickness.isPresent()) {
-            readings.add(distanceM.getAsDouble(), board.getAsInt(), thickness.getAsDouble(), units);
+        Optional<Double> distanceM =
+                value(row, header, places.get(DISTANCE), DISTANCE).read(PatternKeys.AT.form());
+        Optional<Integer> board = value(row, header, places.get(BOARD), BOARD).read(PatternKeys.BOARD);
+        Optional<Double> film = units.read(FILM);
+        if (distanceM.isPresent() && board.isPresent() && film.isPresent()) {
+            readings.add(distanceM.get(), board.get(), film.get(), units);
         }
     }
 

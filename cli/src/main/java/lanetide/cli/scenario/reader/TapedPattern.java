@@ -1,8 +1,7 @@
 package lanetide.cli.scenario.reader;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
-import lanetide.cli.scenario.key.Measure;
+import lanetide.cli.scenario.key.PatternKeys;
 import lanetide.cli.scenario.key.Range;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Section;
@@ -12,39 +11,44 @@ import lanetide.oilflow.film.TapePattern;
 import lanetide.oilflow.film.TapeTable;
 
 /** Makes a pattern of tape readings, and holds it to the stated volume. */
-record TapedPattern(Section section, String name, double lengthM, TapeTable tapes) {
-    Optional<OilPattern> build(OptionalDouble statedMl) {
+final class TapedPattern {
+    private TapedPattern() {}
+
+    static Optional<OilPattern> build(Section section, TapeTable tapes) {
+        String name = section.get(PatternKeys.NAME);
+        double lengthM = section.get(PatternKeys.LENGTH);
         double tapedMl = tapes.volumeMl(lengthM, 0);
-        if (!PatternReader.VOLUMES.contains(tapedMl)) {
-            return refuse("tapes", tapedMl, PatternReader.VOLUMES.inWords(Measure.VOLUME.usualUnit()));
+        if (!PatternKeys.VOLUMES.range().contains(tapedMl)) {
+            section.value(PatternKeys.BY_TAPES).ifPresent(value -> beyondVolumes(value, tapedMl));
+            return Optional.empty();
         }
+        Optional<Double> statedMl = section.find(PatternKeys.VOLUME);
         if (statedMl.isEmpty()) {
             return Optional.of(TapePattern.of(name, lengthM, tapes));
         }
-        double leastMl = tapes.volumeMl(lengthM, -tapes.errorUnits());
-        double mostMl = tapes.volumeMl(lengthM, tapes.errorUnits());
-        if (statedMl.getAsDouble() < leastMl || statedMl.getAsDouble() > mostMl) {
-            section.get("volume").ifPresent(value -> contradicted(value, leastMl, mostMl));
+        Range heldMl = Range.between(
+                tapes.volumeMl(lengthM, -tapes.errorUnits()), tapes.volumeMl(lengthM, tapes.errorUnits()));
+        if (!heldMl.contains(statedMl.get())) {
+            section.value(PatternKeys.VOLUME).ifPresent(value -> contradicted(value, heldMl, tapes.errorUnits()));
             return Optional.empty();
         }
-        return Optional.of(new TapePattern(name, lengthM, statedMl.getAsDouble(), tapes));
+        return Optional.of(new TapePattern(name, lengthM, statedMl.get(), tapes));
     }
 
-    private Optional<OilPattern> refuse(String key, double tapedMl, String limits) {
-        section.get(key)
-                .ifPresent(value -> value.say(
-                        NoticeCode.OUT_OF_RANGE,
-                        "",
-                        value.path() + " amount to " + Range.round(tapedMl) + " mL on a lane; a volume must be "
-                                + limits + ". Check the readings and their unit."));
-        return Optional.empty();
+    private static void beyondVolumes(Value tapes, double tapedMl) {
+        tapes.say(
+                NoticeCode.OUT_OF_RANGE,
+                "",
+                tapes.path() + " amount to " + Range.round(tapedMl) + " mL on a lane; a volume must be "
+                        + PatternKeys.VOLUMES.limits() + ". Check the readings and their unit.");
     }
 
-    private void contradicted(Value volume, double leastMl, double mostMl) {
+    private static void contradicted(Value volume, Range heldMl, double errorUnits) {
         volume.refuse(
                 NoticeCode.TAPES_CONTRADICT_VOLUME,
-                ", but the tapes hold " + Range.round(leastMl) + " mL to " + Range.round(mostMl)
-                        + " mL, every reading off by its error bar of " + Range.round(tapes.errorUnits())
-                        + " units. Correct the volume or the readings, leave the volume out, or widen pattern.tapes.error.");
+                ", but the tapes hold " + Range.round(heldMl.low()) + " mL to " + Range.round(heldMl.high())
+                        + " mL, every reading off by its error bar of " + Range.round(errorUnits)
+                        + " units. Correct the volume or the readings, leave the volume out, or widen"
+                        + " pattern.tapes.error.");
     }
 }

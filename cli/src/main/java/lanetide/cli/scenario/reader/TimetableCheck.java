@@ -1,6 +1,7 @@
 package lanetide.cli.scenario.reader;
 
 import java.util.List;
+import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.cli.scenario.value.Value;
@@ -27,7 +28,7 @@ final class TimetableCheck {
             checkBreaks(squads.get(i), drafts.get(i));
             checkArrivals(squads.get(i), drafts.get(i));
             if (i > 0 && squads.get(i).startMs() >= squads.get(i - 1).startMs()) {
-                check(squads.get(i - 1), drafts.get(i - 1).games(), squads.get(i), drafts.get(i));
+                check(squads.get(i - 1), drafts.get(i - 1).games().orElseThrow(), squads.get(i), drafts.get(i));
             }
         }
         if (!squads.isEmpty()) {
@@ -85,14 +86,14 @@ final class TimetableCheck {
         long breaksMs = squad.arrangements().breaks().stream()
                 .mapToLong(Break::lengthMs)
                 .sum();
-        long gamesMs = estimate.usualMs(squad, draft.games()) - squad.practiceMs() - breaksMs;
-        List<Value> items = draft.section().get("breaks").flatMap(Value::list).orElse(List.of());
+        long gamesMs = estimate.usualMs(squad, draft.games().orElseThrow()) - squad.practiceMs() - breaksMs;
+        List<Value> items = draft.section().list(EventKeys.BREAKS);
         for (int i = 0; i < items.size(); i++) {
             Break pause = squad.arrangements().breaks().get(i);
             long endMs = squad.startMs() + squad.practiceMs() + gamesMs;
             if (pause.lengthMs() > gamesMs) {
                 items.get(i)
-                        .child("length")
+                        .child(EventKeys.LENGTH)
                         .ifPresent(
                                 value -> value.refuse(
                                         NoticeCode.BREAK_TOO_LONG,
@@ -101,7 +102,7 @@ final class TimetableCheck {
                                                 + " min); a break must be shorter. Make two squads of it, or shorten the break."));
             } else if (pause.notBeforeMs() > endMs + breaksMs) {
                 items.get(i)
-                        .child("at")
+                        .child(EventKeys.AT)
                         .ifPresent(value -> value.refuse(
                                 NoticeCode.BREAK_AFTER_END,
                                 ", but squad " + squad.id() + " will be done about " + TimeOfDay.write(endMs)
@@ -111,7 +112,7 @@ final class TimetableCheck {
     }
 
     private void checkArrivals(Squad squad, SquadDraft draft) {
-        long endMs = squad.startMs() + estimate.usualMs(squad, draft.games());
+        long endMs = squad.startMs() + estimate.usualMs(squad, draft.games().orElseThrow());
         for (LineUpChange change : squad.arrangements().changes()) {
             if (change instanceof LineUpChange.LateArrival late && late.arrivesMs() > endMs) {
                 draft.section()
@@ -129,6 +130,6 @@ final class TimetableCheck {
     }
 
     private static void refuse(SquadDraft draft, NoticeCode code, String problem) {
-        draft.section().get("start").ifPresent(start -> start.refuse(code, problem));
+        draft.section().value(EventKeys.START).ifPresent(start -> start.refuse(code, problem));
     }
 }

@@ -60,7 +60,7 @@ public final class NamedFiles {
         Path file = scenario.resolveSibling(name.get());
         looked.add(file);
         try (InputStream in = Files.newInputStream(file)) {
-            byte[] bytes = in.readNBytes(SourceText.MOST_BYTES + 1);
+            byte[] bytes = in.readNBytes(SourceText.MAX_BYTES + 1);
             sha256.put(name.get(), SourceText.sha256(bytes));
             return Optional.of(bytes);
         } catch (ClosedByInterruptException e) {

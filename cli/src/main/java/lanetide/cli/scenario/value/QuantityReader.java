@@ -2,16 +2,16 @@ package lanetide.cli.scenario.value;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lanetide.cli.scenario.key.Form;
 import lanetide.cli.scenario.key.Measure;
 import lanetide.cli.scenario.key.Range;
 import lanetide.cli.scenario.key.Unit;
 import lanetide.cli.scenario.notice.NoticeCode;
 
 /** Reads a number with its unit. Whatever is wrong is said in the unit it was written in. */
-public final class QuantityReader {
+final class QuantityReader<T extends Number> {
     private static final String NUMBER = "[+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?";
     private static final Pattern QUANTITY = Pattern.compile("(" + NUMBER + ")\\s*(.*)");
     private static final Pattern PARTS = Pattern.compile("(?:" + NUMBER + "\\s*[a-z]+\\s+)+" + NUMBER + "\\s*[a-z]+");
@@ -20,49 +20,46 @@ public final class QuantityReader {
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d+,\\d+(?:\\D.*)?");
 
     /** No quantity is longer, and a pattern match on a long text would take long. */
-    private static final int LONGEST = 60;
+    private static final int MAX_LENGTH = 60;
 
     private final Value value;
-    private final Measure measure;
-    private final Range range;
+    private final Form.Quantity<T> form;
 
-    public QuantityReader(Value value, Measure measure, Range range) {
+    QuantityReader(Value value, Form.Quantity<T> form) {
         this.value = value;
-        this.measure = measure;
-        this.range = range;
+        this.form = form;
     }
 
-    /** The quantity in its base unit. */
-    public OptionalDouble read(String text) {
-        if (text.length() > LONGEST) {
-            return refuse(NoticeCode.NOT_A_NUMBER, "; it must be a number" + withUnit() + ".");
+    Optional<T> read(String text) {
+        if (text.length() > MAX_LENGTH) {
+            return refuse(NoticeCode.NOT_A_NUMBER, "a number" + withUnit());
         }
         if (NOT_FINITE.matcher(text.toLowerCase(Locale.ROOT)).matches()) {
-            return refuse(NoticeCode.NOT_FINITE, "; it must be a finite number.");
+            return refuse(NoticeCode.NOT_FINITE, "a finite number");
         }
-        if (measure == Measure.TIME && PARTS.matcher(text).matches()) {
+        if (form.measure() == Measure.TIME && PARTS.matcher(text).matches()) {
             return parts(text);
         }
         Matcher matcher = QUANTITY.matcher(text);
         if (DECIMAL_COMMA.matcher(text).matches()) {
-            return refuse(NoticeCode.NOT_A_NUMBER, "; a decimal must be written with a point, such as 39.5.");
+            return refuse(NoticeCode.NOT_A_NUMBER, "written with a point, such as 39.5");
         }
         if (!matcher.matches()) {
-            return refuse(NoticeCode.NOT_A_NUMBER, "; it must be a number" + withUnit() + ".");
+            return refuse(NoticeCode.NOT_A_NUMBER, "a number" + withUnit());
         }
         Optional<Unit> unit = unit(matcher.group(2));
-        return unit.isEmpty() ? OptionalDouble.empty() : limited(Double.parseDouble(matcher.group(1)), unit.get());
+        return unit.isEmpty() ? Optional.empty() : limited(Double.parseDouble(matcher.group(1)), unit.get());
     }
 
     /** The parts of a time, such as {@code 2 h 30 min}; limits are told in the unit of the last part. */
-    private OptionalDouble parts(String text) {
+    private Optional<T> parts(String text) {
         double sum = 0;
-        Unit last = measure.usualUnit();
+        Unit last = form.measure().usualUnit();
         Matcher part = PART.matcher(text);
         while (part.find()) {
             Optional<Unit> unit = unit(part.group(2));
             if (unit.isEmpty()) {
-                return OptionalDouble.empty();
+                return Optional.empty();
             }
             last = unit.get();
             sum += Double.parseDouble(part.group(1)) * last.toBase();
@@ -71,39 +68,47 @@ public final class QuantityReader {
     }
 
     private Optional<Unit> unit(String spelling) {
-        Optional<Unit> unit = measure.unit(spelling.replaceAll("^:\\s+", ":"));
+        Optional<Unit> unit = form.measure().unit(spelling.replaceAll("^:\\s+", ":"));
         if (unit.isEmpty() && spelling.isEmpty()) {
-            refuse(NoticeCode.UNIT_MISSING, " without a unit; it must be a number" + withUnit() + ".");
+            refuse(NoticeCode.UNIT_MISSING, "a number" + withUnit());
         } else if (unit.isEmpty()) {
-            refuse(NoticeCode.WRONG_UNIT, "; it must be a number" + withUnit() + ".");
+            refuse(NoticeCode.WRONG_UNIT, "a number" + withUnit());
         }
         return unit;
     }
 
-    private OptionalDouble limited(double number, Unit unit) {
+    private Optional<T> limited(double number, Unit unit) {
         double base = number * unit.toBase();
-        String limits = "; it must be " + range.inWords(unit) + ".";
+        Range range = form.range();
+        if (Double.isInfinite(number) || !range.contains(base)) {
+            value.mustBe(codeFor(number, range), range.inWords(unit), value.advice());
+            return Optional.empty();
+        }
+        if (form.isWhole() && base != Math.rint(base)) {
+            return refuse(NoticeCode.NOT_WHOLE, "a whole number");
+        }
+        return Optional.of(form.as().apply(base));
+    }
+
+    private static NoticeCode codeFor(double number, Range range) {
         if (Double.isInfinite(number)) {
-            return refuse(NoticeCode.NOT_FINITE, limits);
+            return NoticeCode.NOT_FINITE;
         }
-        if (range.contains(base)) {
-            return OptionalDouble.of(base);
+        if (number < 0 && range.low() >= 0) {
+            return NoticeCode.NEGATIVE_VALUE;
         }
-        boolean negative = number < 0 && range.low() >= 0;
-        return refuse(
-                negative ? NoticeCode.NEGATIVE_VALUE : number == 0 ? NoticeCode.ZERO_VALUE : NoticeCode.OUT_OF_RANGE,
-                limits);
+        return number == 0 ? NoticeCode.ZERO_VALUE : NoticeCode.OUT_OF_RANGE;
     }
 
     private String withUnit() {
-        if (measure == Measure.RATIO) {
+        if (form.measure() == Measure.RATIO) {
             return " to one (n:1)";
         }
-        return measure.hasUnit() ? " with its unit (" + measure.unitsInWords() + ")" : " without a unit";
+        return form.measure().hasUnit() ? " with its unit (" + form.measure().unitsInWords() + ")" : " without a unit";
     }
 
-    private OptionalDouble refuse(NoticeCode code, String problem) {
-        value.refuse(code, problem + value.advice());
-        return OptionalDouble.empty();
+    private Optional<T> refuse(NoticeCode code, String limit) {
+        value.mustBe(code, limit, value.advice());
+        return Optional.empty();
     }
 }

@@ -1,17 +1,16 @@
 package lanetide.cli.scenario.value;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.function.Supplier;
 import lanetide.cli.scenario.key.Block;
-import lanetide.cli.scenario.key.Default;
+import lanetide.cli.scenario.key.Blocks;
+import lanetide.cli.scenario.key.Form;
 import lanetide.cli.scenario.key.Key;
-import lanetide.cli.scenario.key.Measure;
 import lanetide.cli.scenario.key.Range;
-import lanetide.cli.scenario.notice.Assumptions;
 import lanetide.cli.scenario.notice.Nearest;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Notices;
@@ -20,148 +19,237 @@ import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
-/** A block of a scenario. Opening it reports keys that it does not know and keys that stand twice. */
+/**
+ * A block of a scenario. Opening it reports keys that it does not know, that appear twice or are missing, and every value that its
+ * key does not allow; what is left then is to read the values by their keys.
+ */
 public final class Section {
     private final Block block;
     private final String path;
-    private final Place place;
+    private final MappingNode node;
     private final Notices notices;
-    private final Map<String, Value> values = new LinkedHashMap<>();
+    private final Map<String, Value> values;
+    private final Map<String, Object> read;
 
-    public Section(Block block, String path, MappingNode node, Notices notices) {
+    /**
+     * Opens a block.
+     *
+     * @param block its keys
+     * @param path where it stands
+     * @param node what stands there
+     * @param around takes what is wrong
+     */
+    public Section(Block block, String path, MappingNode node, Notices around) {
+        this(block, path, node, around.ofPart(), new LinkedHashMap<>(), new HashMap<>());
+        for (NodeTuple tuple : node.getValue()) {
+            keyOf(tuple, path, around).ifPresent(key -> add(key, tuple, around));
+        }
+        block.keys().forEach(this::open);
+    }
+
+    private Section(
+            Block block,
+            String path,
+            MappingNode node,
+            Notices notices,
+            Map<String, Value> values,
+            Map<String, Object> read) {
         this.block = block;
         this.path = path;
-        this.place = Place.of(node);
+        this.node = node;
         this.notices = notices;
-        for (NodeTuple tuple : node.getValue()) {
-            keyOf(tuple, path, notices).ifPresent(key -> add(key, tuple));
+        this.values = values;
+        this.read = read;
+    }
+
+    private void open(Key<?> key) {
+        Optional<Value> value = value(key);
+        if (value.isEmpty() && key.isRequired()) {
+            missing(key);
+        } else if (isReadAlone(key.form())) {
+            value.flatMap(written -> written.read(key.form())).ifPresent(known -> read.put(key.name(), known));
         }
     }
 
-    public Place place() {
-        return place;
+    private static boolean isReadAlone(Form<?> form) {
+        return !(form instanceof Form.Name
+                || form instanceof Form.Each
+                || form instanceof Form.Shares
+                || form instanceof Form.Structure);
     }
 
+    /** The same block; what is left to assumptions in it is kept by itself. */
+    public Section withOwnAssumptions() {
+        return new Section(block, path, node, notices.withOwnAssumptions(), values, read);
+    }
+
+    /** The same block; errors found through it are counted by themselves. */
+    public Section ofPart() {
+        return new Section(block, path, node, notices.ofPart(), values, read);
+    }
+
+    /** Where the block begins. */
+    public Place place() {
+        return Place.of(node);
+    }
+
+    /** Where the block stands. */
     public String path() {
         return path;
     }
 
+    /** Takes what is wrong in this block, and what it leaves to assumptions. */
     public Notices notices() {
         return notices;
     }
 
-    public boolean has(String key) {
-        return values.containsKey(key);
+    /** Whether a key is written. */
+    public boolean has(Key<?> key) {
+        return value(key).isPresent();
     }
 
-    public Optional<Value> get(String key) {
-        describe(key);
-        return Optional.ofNullable(values.get(key));
+    /** What is written under a key, for a notice about it or for a reader of its own. */
+    public Optional<Value> value(Key<?> key) {
+        if (!block.keys().contains(key)) {
+            throw new IllegalStateException("block " + block.path() + " does not declare " + key.name());
+        }
+        return Optional.ofNullable(values.get(key.name()));
+    }
+
+    /** The value of a key, or the one that holds where it is left out; empty if there is none or a wrong one. */
+    @SuppressWarnings("unchecked") // a form is read into what the type of its key says
+    public <T> Optional<T> find(Key<T> key) {
+        if (has(key)) {
+            return Optional.ofNullable((T) read.get(key.name()));
+        }
+        key.usual()
+                .ifPresent(usual ->
+                        key.source().ifPresent(source -> assume(key, key.form().write(usual), source)));
+        return key.usual();
+    }
+
+    /** The value of a key in a block without errors: for a key that must be there, or for which a value holds. */
+    public <T> T get(Key<T> key) {
+        return find(key).orElseThrow(() -> new IllegalStateException(pathOf(key) + " has no value"));
+    }
+
+    /** A quantity whose limits hang on other values; empty if it is left out, or, with a notice, outside them. */
+    public <T extends Number> Optional<T> within(Key<T> key, Range range) {
+        return key.form() instanceof Form.Quantity<T> quantity && find(key).isPresent() && has(key)
+                ? value(key).flatMap(value -> value.read(quantity.within(range)))
+                : Optional.empty();
+    }
+
+    /** What a name in this block stands for; empty if it is left out or, with a notice, unknown. */
+    public <T> Optional<T> oneOf(Key<String> key, Map<String, T> known) {
+        return key.form() instanceof Form.Name name
+                ? value(key).flatMap(value -> value.oneOf(known, name.kind()))
+                : Optional.empty();
+    }
+
+    /** The items of a list; none, with a notice, if it is none. */
+    public List<Value> list(Key<?> key) {
+        return value(key).flatMap(Value::list).orElse(List.of());
     }
 
     /** The block under a key; empty, with a notice if something else stands there. */
-    public Optional<Section> block(String key, Block inner) {
-        return get(key).flatMap(value -> value.section(inner));
+    public Optional<Section> block(Key<Void> key) {
+        return value(key).flatMap(value -> value.section(under(key), notices));
     }
 
-    public Optional<Value> require(String key) {
-        Optional<Value> value = get(key);
-        if (value.isEmpty()) {
-            missing(key);
-        }
-        return value;
+    /** The block under a key; one without any key if it is left out. */
+    public Optional<Section> blockOrUsual(Key<Void> key) {
+        return has(key) ? block(key) : usualBlock(key);
+    }
+
+    /** A block under a key without any key of its own, so that everything is as usual. */
+    public Optional<Section> usualBlock(Key<Void> key) {
+        return Optional.of(
+                new Section(under(key), pathOf(key), node, notices.ofPart(), new LinkedHashMap<>(), new HashMap<>()));
+    }
+
+    /** The blocks in a list. */
+    public List<Section> blocks(Key<Void> key) {
+        return list(key).stream()
+                .flatMap(item -> item.section(under(key), notices).stream())
+                .toList();
+    }
+
+    /** The block as a value of the one around it. */
+    public Value value() {
+        return new Value(node, path, "", notices);
+    }
+
+    private Block under(Key<?> key) {
+        return Blocks.under(block, key)
+                .orElseThrow(() -> new IllegalStateException("no block stands under " + pathOf(key)));
     }
 
     /** Says that a key is missing that must be there. */
-    public void missing(String key) {
-        Key wanted = describe(key);
+    public void missing(Key<?> key) {
         String where = path.isEmpty() ? "The scenario" : path;
         notices.add(
                 NoticeCode.MISSING_KEY,
-                place,
+                place(),
                 pathOf(key),
                 "",
-                where + " has no `" + key + "`, and it must have one: " + wanted.meaning() + ". Add `" + key
-                        + ":`, typical: " + wanted.typical() + ".");
+                where + " has no `" + key.name() + "`, and it must have one: " + key.meaning() + ". Add `" + key.name()
+                        + ":`, typical: " + key.typical() + ".");
     }
 
-    /** A required quantity; NaN, with a notice, if it is missing or wrong. */
-    public double quantity(String key, Measure measure, Range range) {
-        return require(key)
-                .map(value -> value.quantity(measure, range))
-                .orElse(OptionalDouble.empty())
-                .orElse(Double.NaN);
+    /** Says what answers rest on where a key is left out. */
+    public void assume(Key<?> key, String value, String source) {
+        notices.assumptions().add(pathOf(key), value, source);
     }
 
-    /** An optional quantity; NaN, with a notice, if it is wrong. */
-    public double quantity(String key, Measure measure, Range range, Default otherwise, Assumptions assumptions) {
-        if (!has(key)) {
-            assumptions.add(pathOf(key), otherwise);
-            return otherwise.base();
-        }
-        return quantity(key, measure, range);
+    /** Builds what this block describes if there is no error in it; a refusal by the value itself becomes a notice here. */
+    public <T> Optional<T> build(Supplier<T> value) {
+        return notices.build(place(), path, value);
     }
 
-    /** A required whole number; 0, with a notice, if it is missing or wrong. */
-    public int whole(String key, int low, int high) {
-        return require(key)
-                .map(value -> value.whole(low, high))
-                .orElse(OptionalInt.empty())
-                .orElse(0);
+    /** The path of a key of this block. */
+    public String pathOf(Key<?> key) {
+        return pathOf(key.name());
     }
 
-    /** A required text; blank, with a notice, if it is missing or wrong. */
-    public String text(String key) {
-        return require(key).flatMap(Value::text).orElse("");
-    }
-
-    /** Builds what this block describes if no error has come since; a refusal by the value itself becomes a notice here. */
-    public <T> Optional<T> build(int errorsBefore, Supplier<T> value) {
-        return notices.build(errorsBefore, place, path, value);
-    }
-
-    public String pathOf(String key) {
+    private String pathOf(String key) {
         return path.isEmpty() ? key : path + "." + key;
     }
 
-    private Key describe(String key) {
-        return block.key(key)
-                .orElseThrow(() -> new IllegalStateException("block " + block + " does not describe " + key));
-    }
-
-    private void add(String key, NodeTuple tuple) {
-        Optional<Key> known = block.key(key);
+    private void add(String key, NodeTuple tuple, Notices around) {
+        Optional<Key<?>> known = block.key(key);
+        Place at = Place.of(tuple.getKeyNode());
         if (known.isEmpty()) {
-            unknown(key, Place.of(tuple.getKeyNode()));
-            return;
-        }
-        Value value = new Value(tuple.getValueNode(), pathOf(key), known.get().typical(), notices);
-        if (values.containsKey(key)) {
-            duplicate(key, Place.of(tuple.getKeyNode()), path, notices);
+            unknown(key, at, around);
+        } else if (values.containsKey(key)) {
+            duplicate(key, at, path, around);
         } else {
-            values.put(key, value);
+            values.put(
+                    key,
+                    new Value(tuple.getValueNode(), pathOf(key), known.get().typical(), notices));
         }
     }
 
-    private void unknown(String key, Place at) {
-        String advice = Block.homeOf(key)
+    private void unknown(String key, Place at, Notices around) {
+        String advice = Blocks.homeOf(key)
                 .map(home -> " It belongs " + whereIs(home) + ".")
                 .orElseGet(() -> Nearest.question(key, block.names()));
-        String where = path.isEmpty() ? "a scenario" : path;
-        notices.add(
+        String names = String.join(", ", block.names());
+        around.add(
                 NoticeCode.UNKNOWN_KEY,
                 at,
                 pathOf(key),
                 key,
-                "`" + Notices.quote(key) + "` is no key of " + where + "." + advice + " Keys here: "
-                        + String.join(", ", block.names()) + ".");
+                names,
+                "`" + Notices.quote(key) + "` is not a key of " + (path.isEmpty() ? "a scenario" : path) + "." + advice
+                        + " Keys here: " + names + ".");
     }
 
     private static String whereIs(Block home) {
         return home.path().isEmpty() ? "at the left margin of the file" : "under `" + home.path() + "`";
     }
 
-    public static Optional<String> keyOf(NodeTuple tuple, String path, Notices notices) {
+    static Optional<String> keyOf(NodeTuple tuple, String path, Notices notices) {
         if (tuple.getKeyNode() instanceof ScalarNode key && !key.getValue().isBlank()) {
             return Optional.of(key.getValue());
         }
@@ -171,18 +259,18 @@ public final class Section {
                 path,
                 "",
                 "A key of " + (path.isEmpty() ? "the scenario" : path)
-                        + " is no word; it must be a name before the colon.");
+                        + " is not a word; it must be a name before the colon.");
         return Optional.empty();
     }
 
-    public static void duplicate(String key, Place at, String path, Notices notices) {
+    static void duplicate(String key, Place at, String path, Notices notices) {
         String field = path.isEmpty() ? key : path + "." + key;
         notices.add(
                 NoticeCode.DUPLICATE_KEY,
                 at,
                 field,
                 key,
-                "`" + Notices.quote(key) + "` stands twice in " + (path.isEmpty() ? "the scenario" : path)
+                "`" + Notices.quote(key) + "` appears twice in " + (path.isEmpty() ? "the scenario" : path)
                         + "; it must stand once. Remove one of the two.");
     }
 }

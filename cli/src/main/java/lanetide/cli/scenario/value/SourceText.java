@@ -18,7 +18,7 @@ import lanetide.cli.scenario.notice.Place;
 /** Turns a file's bytes into text, or says why they are not a text. */
 public final class SourceText {
     /** The largest scenario (bytes). Ten thousand bowlers in an entry list take less. */
-    public static final int MOST_BYTES = 1 << 20;
+    public static final int MAX_BYTES = 1 << 20;
 
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
@@ -29,7 +29,7 @@ public final class SourceText {
     }
 
     public Optional<String> read(byte[] bytes) {
-        if (bytes.length > MOST_BYTES) {
+        if (bytes.length > MAX_BYTES) {
             return refuse(
                     NoticeCode.FILE_TOO_LARGE,
                     Place.START,

@@ -1,7 +1,7 @@
 package lanetide.cli.scenario.value;
 
 import java.util.Locale;
-import java.util.OptionalLong;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lanetide.cli.scenario.notice.NoticeCode;
@@ -11,12 +11,12 @@ public final class TimeOfDay {
     private static final Pattern FORM = Pattern.compile("(?:day (\\d{1,2}) )?(\\d{1,2}):(\\d{2})");
     private static final long MINUTE_MS = 60_000;
     private static final long DAY_MS = 24 * 60 * MINUTE_MS;
-    private static final int MOST_DAYS = 31;
+    private static final int MAX_DAYS = 31;
 
     private TimeOfDay() {}
 
     /** Milliseconds from midnight before the first day. */
-    public static OptionalLong read(String text, Value value) {
+    public static Optional<Long> read(String text, Value value) {
         Matcher matcher = FORM.matcher(text);
         if (!matcher.matches()) {
             return refuse(value, "; a time of day must be hours and minutes");
@@ -24,10 +24,10 @@ public final class TimeOfDay {
         int day = matcher.group(1) == null ? 1 : Integer.parseInt(matcher.group(1));
         int hour = Integer.parseInt(matcher.group(2));
         int minute = Integer.parseInt(matcher.group(3));
-        if (day < 1 || day > MOST_DAYS || hour > 23 || minute > 59) {
-            return refuse(value, "; days must be 1 to " + MOST_DAYS + ", hours 0 to 23 and minutes 0 to 59");
+        if (day < 1 || day > MAX_DAYS || hour > 23 || minute > 59) {
+            return refuse(value, "; days must be 1 to " + MAX_DAYS + ", hours 0 to 23 and minutes 0 to 59");
         }
-        return OptionalLong.of((day - 1) * DAY_MS + (hour * 60L + minute) * MINUTE_MS);
+        return Optional.of((day - 1) * DAY_MS + (hour * 60L + minute) * MINUTE_MS);
     }
 
     /**
@@ -43,8 +43,8 @@ public final class TimeOfDay {
         return day == 1 ? clock : "day " + day + " " + clock;
     }
 
-    private static OptionalLong refuse(Value value, String problem) {
+    private static Optional<Long> refuse(Value value, String problem) {
         value.refuse(NoticeCode.BAD_TIME, problem + ". Write \"19:30\" or \"day 2 08:00\".");
-        return OptionalLong.empty();
+        return Optional.empty();
     }
 }

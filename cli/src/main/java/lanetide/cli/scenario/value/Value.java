@@ -6,12 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.OptionalLong;
 import lanetide.cli.scenario.key.Block;
-import lanetide.cli.scenario.key.Measure;
-import lanetide.cli.scenario.key.Range;
+import lanetide.cli.scenario.key.Form;
+import lanetide.cli.scenario.key.Key;
+import lanetide.cli.scenario.key.TextRule;
 import lanetide.cli.scenario.notice.Nearest;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Notices;
@@ -63,9 +61,17 @@ public final class Value {
 
     /** Adds a notice about this value. The problem is worded to follow {@code PATH is VALUE}. */
     public void refuse(NoticeCode code, String problem) {
+        say(code, plain(), shown() + problem);
+    }
+
+    /** Adds a notice that this value is not what it must be, with what to try in a sentence of its own. */
+    public void mustBe(NoticeCode code, String limit, String whatToTry) {
+        notices.add(code, place(), path, plain(), limit, shown() + "; it must be " + limit + "." + whatToTry);
+    }
+
+    private String shown() {
         String shown = isPlain() ? "`" + Notices.quote(written()) + "`" : isEmpty() ? "empty" : written();
-        String subject = path.isEmpty() ? "The scenario" : path;
-        say(code, plain(), subject + " is " + shown + problem);
+        return (path.isEmpty() ? "The scenario" : path) + " is " + shown;
     }
 
     /** Adds a notice about this value in its own words. */
@@ -96,82 +102,78 @@ public final class Value {
         return hint.isEmpty() ? "" : " Typical: " + hint + ".";
     }
 
+    /** A text. */
     public Optional<String> text() {
-        return scalar("a text").filter(text -> {
-            if (!TextRule.isText(text)) {
-                refuse(
-                        NoticeCode.BAD_TEXT,
-                        "; a text must be 1 to " + TextRule.LONGEST_TEXT
-                                + " printable characters. Shorten or retype it.");
-            }
-            return TextRule.isText(text);
-        });
+        return read(new Form.Text(false));
     }
 
-    /** A name that something else refers to. */
-    public Optional<String> id() {
-        return text().filter(id -> {
-            if (!TextRule.isName(id)) {
-                refuse(NoticeCode.BAD_TEXT, TextRule.NAME_IN_WORDS + advice());
-            }
-            return TextRule.isName(id);
-        });
-    }
-
-    public OptionalDouble quantity(Measure measure, Range range) {
-        Optional<String> text = scalar("a number");
-        return text.isEmpty() ? OptionalDouble.empty() : new QuantityReader(this, measure, range).read(text.get());
-    }
-
-    public OptionalInt whole(int low, int high) {
-        return whole(Measure.NUMBER, low, high);
-    }
-
-    public OptionalInt whole(Measure measure, int low, int high) {
-        OptionalLong number = wholeLong(measure, low, high);
-        return number.isEmpty() ? OptionalInt.empty() : OptionalInt.of((int) number.getAsLong());
-    }
-
-    public OptionalLong wholeLong(Measure measure, long low, long high) {
-        OptionalDouble number = quantity(measure, Range.between((double) low, (double) high));
-        if (number.isEmpty()) {
-            return OptionalLong.empty();
+    /** The value in a form that needs to know nothing else; empty, with a notice, if it is not in that form. */
+    @SuppressWarnings("unchecked") // each form is read into what its type says
+    public <T> Optional<T> read(Form<T> form) {
+        Optional<?> read;
+        if (form instanceof Form.Quantity<?> quantity) {
+            read = scalar("a number").flatMap(new QuantityReader<>(this, quantity)::read);
+        } else if (form instanceof Form.OrNone<?> other) {
+            read = written().equals(Form.OrNone.WORD)
+                    ? Optional.of(Optional.empty())
+                    : read(other.quantity()).map(Optional::of);
+        } else if (form instanceof Form.Text text) {
+            read = scalar("a text").filter(written -> isText(written, text));
+        } else if (form instanceof Form.Choice<?> choice) {
+            read = oneOf(choice.known(), choice.kind());
+        } else if (form instanceof Form.Clock) {
+            read = scalar("a time of day").flatMap(written -> TimeOfDay.read(written, this));
+        } else {
+            throw new IllegalStateException("`" + form.inWords() + "` has a reader of its own");
         }
-        if (number.getAsDouble() != Math.rint(number.getAsDouble())) {
-            refuse(NoticeCode.NOT_WHOLE, "; it must be a whole number." + advice());
-            return OptionalLong.empty();
-        }
-        return OptionalLong.of((long) number.getAsDouble());
+        return (Optional<T>) read;
     }
 
-    /** Milliseconds from midnight before the first day. */
-    public OptionalLong timeOfDay() {
-        Optional<String> text = scalar("a time of day");
-        return text.isEmpty() ? OptionalLong.empty() : TimeOfDay.read(text.get(), this);
+    private boolean isText(String text, Form.Text form) {
+        if (!TextRule.isText(text)) {
+            mustBe(NoticeCode.BAD_TEXT, TextRule.TEXT_IN_WORDS, " Shorten or retype it.");
+            return false;
+        }
+        if (form.isName() && !TextRule.isName(text)) {
+            mustBe(NoticeCode.BAD_TEXT, TextRule.NAME_IN_WORDS, advice());
+            return false;
+        }
+        return true;
     }
 
     /** The known thing of this name. */
     public <T> Optional<T> oneOf(Map<String, T> known, String kind) {
         Optional<String> name = scalar("a name");
         if (name.isPresent() && !known.containsKey(name.get())) {
-            refuse(NoticeCode.UNKNOWN_NAME, unknown(name.get(), known.keySet(), kind));
+            notices.add(
+                    NoticeCode.UNKNOWN_NAME,
+                    place(),
+                    path,
+                    plain(),
+                    String.join(", ", known.keySet()),
+                    shown() + unknown(name.get(), known.keySet(), kind));
         }
         return name.map(known::get);
     }
 
-    public static String unknown(String name, Collection<String> known, String kind) {
+    static String unknown(String name, Collection<String> known, String kind) {
         String nearest = Nearest.to(name, known)
                 .map(near -> " Did you mean " + near + "?")
                 .orElse("");
         return ", which is no known " + kind + "." + nearest + " Known: " + String.join(", ", known) + ".";
     }
 
+    /** The block that stands here, opened. */
     public Optional<Section> section(Block block) {
+        return section(block, notices);
+    }
+
+    Optional<Section> section(Block block, Notices around) {
         if (!(node instanceof MappingNode mapping)) {
             refuseKind("a block of `key: value` lines");
             return Optional.empty();
         }
-        return Optional.of(new Section(block, path, mapping, notices));
+        return Optional.of(new Section(block, path, mapping, around));
     }
 
     public Optional<List<Value>> list() {
@@ -206,6 +208,11 @@ public final class Value {
     }
 
     /** A value inside this block, without a look at the other keys. */
+    public Optional<Value> child(Key<?> key) {
+        return child(key.name());
+    }
+
+    /** A value inside this block, without a look at the other keys. */
     public Optional<Value> child(String key) {
         return node instanceof MappingNode mapping
                 ? mapping.getValue().stream()
@@ -222,7 +229,7 @@ public final class Value {
             return Optional.empty();
         }
         if (scalar.getTag().equals(Tag.NULL)) {
-            refuse(NoticeCode.EMPTY_VALUE, "; it must be " + kind + "." + advice());
+            refuseKind(kind);
             return Optional.empty();
         }
         return Optional.of(scalar.getValue());
@@ -230,6 +237,6 @@ public final class Value {
 
     private void refuseKind(String kind) {
         boolean empty = node instanceof ScalarNode scalar && scalar.getTag().equals(Tag.NULL);
-        refuse(empty ? NoticeCode.EMPTY_VALUE : NoticeCode.WRONG_KIND, "; it must be " + kind + "." + advice());
+        mustBe(empty ? NoticeCode.EMPTY_VALUE : NoticeCode.WRONG_KIND, kind, advice());
     }
 }

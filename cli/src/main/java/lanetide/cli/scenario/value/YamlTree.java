@@ -26,7 +26,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
  */
 public final class YamlTree {
     /** Deepest nesting: a scenario's own deepest value lies five levels down. */
-    public static final int MOST_LEVELS = 20;
+    public static final int MAX_LEVELS = 20;
 
     private static final LoadSettings SETTINGS =
             LoadSettings.builder().setAllowDuplicateKeys(true).build();
@@ -67,12 +67,12 @@ public final class YamlTree {
             depth += event instanceof CollectionStartEvent ? 1 : event instanceof CollectionEndEvent ? -1 : 0;
             documents += event instanceof DocumentStartEvent ? 1 : 0;
             Place place = event.getStartMark().map(Place::of).orElse(Place.START);
-            if (depth > MOST_LEVELS) {
+            if (depth > MAX_LEVELS) {
                 return refuse(
                         NoticeCode.NESTING_TOO_DEEP,
                         place,
                         "level " + depth,
-                        "Lists and blocks stand inside each other more than " + MOST_LEVELS
+                        "Lists and blocks stand inside each other more than " + MAX_LEVELS
                                 + " levels deep, and a scenario needs at most 5. Check the brackets.");
             }
             if (documents > 1) {

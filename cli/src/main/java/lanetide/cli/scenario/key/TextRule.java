@@ -1,25 +1,29 @@
-package lanetide.cli.scenario.value;
+package lanetide.cli.scenario.key;
 
 /** What a text and a name in a scenario may be. */
 public final class TextRule {
     /** Most characters of a text. */
-    public static final int LONGEST_TEXT = 200;
+    static final int MAX_TEXT = 200;
 
-    private static final int LONGEST_NAME = 24;
+    /** Most characters of a name. */
+    static final int MAX_NAME = 24;
 
-    /** What a name must be, to follow the name. */
+    /** What a text must be. */
+    public static final String TEXT_IN_WORDS = "a text of 1 to " + MAX_TEXT + " printable characters";
+
+    /** What a name must be. */
     public static final String NAME_IN_WORDS =
-            "; a name must start with a letter or a digit and have at most " + LONGEST_NAME + " characters.";
+            "a name that starts with a letter or a digit and has at most " + MAX_NAME + " characters";
 
     private TextRule() {}
 
     public static boolean isText(String text) {
-        return text.length() <= LONGEST_TEXT && isPrintable(text) && !text.isBlank();
+        return text.length() <= MAX_TEXT && isPrintable(text) && !text.isBlank();
     }
 
     /** Whether a text can be a name: short enough for a table, and no table takes it for a formula. */
     public static boolean isName(String text) {
-        return text.length() <= LONGEST_NAME && Character.isLetterOrDigit(text.codePointAt(0)) && isPrintable(text);
+        return text.length() <= MAX_NAME && Character.isLetterOrDigit(text.codePointAt(0)) && isPrintable(text);
     }
 
     private static boolean isPrintable(String text) {

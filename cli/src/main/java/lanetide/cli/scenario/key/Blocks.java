@@ -1,0 +1,81 @@
+package lanetide.cli.scenario.key;
+
+import java.util.List;
+import java.util.Optional;
+
+/** All blocks of a scenario, in the order in which they are told. */
+public final class Blocks {
+    private static final String NAMED = ".NAME";
+
+    /** Every block; the documents are checked against these. */
+    public static final List<Block> ALL = List.of(
+            EventKeys.SCENARIO,
+            CentreKeys.CENTRE,
+            CentreKeys.TOPOGRAPHY,
+            CentreKeys.SHAPE,
+            PatternKeys.PATTERN,
+            PatternKeys.LEFT,
+            PatternKeys.TAPES,
+            PatternKeys.TAPE,
+            PatternKeys.BANDS,
+            EventKeys.ROTATION,
+            EventKeys.SQUAD,
+            EventKeys.BREAK,
+            BowlerKeys.FIELD,
+            BowlerKeys.ENTRY,
+            BowlerKeys.CHANGE,
+            BowlerKeys.SUBSTITUTE,
+            IncidentKeys.INCIDENTS,
+            IncidentKeys.JAMS.block(),
+            IncidentKeys.FAULTS.block(),
+            IncidentKeys.PLANNED,
+            PaceKeys.PACE,
+            BowlerKeys.BOWLERS,
+            RuleKeys.SCORING,
+            RuleKeys.HANDICAP,
+            RuleKeys.LAWS,
+            RuleKeys.FAIRNESS,
+            RuleKeys.COSTS,
+            OwnKeys.SURFACE,
+            OwnKeys.COVER,
+            OwnKeys.STYLE,
+            OwnKeys.LEVEL);
+
+    private Blocks() {}
+
+    /**
+     * The block under a key.
+     *
+     * @param block the block in which the key stands
+     * @param key a key of it
+     * @return what stands there, or under each name there; empty if it is no block
+     */
+    public static Optional<Block> under(Block block, Key<?> key) {
+        String path = block.path(key);
+        return at(path).or(() -> at(path + NAMED)).or(() -> at(key.name()));
+    }
+
+    /**
+     * Whether the block under a key is one of many, each by its name.
+     *
+     * @param block a block
+     * @return true if any name may stand above its keys
+     */
+    public static boolean isNamed(Block block) {
+        return block.path().endsWith(NAMED);
+    }
+
+    /**
+     * The block in which a key stands that was written in another one.
+     *
+     * @param key a key's name
+     * @return the first block that has it
+     */
+    public static Optional<Block> homeOf(String key) {
+        return ALL.stream().filter(block -> block.key(key).isPresent()).findFirst();
+    }
+
+    private static Optional<Block> at(String path) {
+        return ALL.stream().filter(block -> block.path().equals(path)).findFirst();
+    }
+}
