@@ -16,10 +16,11 @@ import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.line.BallChange;
-import lanetide.oilflow.line.Basis;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineAdvisor;
+import lanetide.oilflow.line.LineBasis;
 import lanetide.oilflow.line.LineFinder;
+import lanetide.oilflow.line.LineSearch;
 import lanetide.oilflow.line.PlayedLine;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Contact;
@@ -41,6 +42,7 @@ class LineAdvisorTest {
 
     private final LineFinder finder = Lanes.finder();
     private final LineAdvisor advisor = new LineAdvisor(finder, END_M);
+    private final LineSearch search = new LineSearch(finder);
     private final OilFilm film = Lanes.fresh(Lanes.pattern(39));
 
     @ParameterizedTest(name = "{0}")
@@ -62,7 +64,7 @@ class LineAdvisorTest {
         for (String surface : List.of("hard-synthetic", "wood")) {
             Player player = Lanes.player(style, Lanes.DEFAULT_COVER, surface);
             PlayedLine free = advisor.free(player, film).orElseThrow();
-            assertThat(free.basis()).isEqualTo(Basis.FREE);
+            assertThat(free.basis()).isEqualTo(LineBasis.FREE);
             assertThat(free.quality().strikeShare())
                     .as("%s on %s", style, surface)
                     .isGreaterThanOrEqualTo(natural(player).quality().strikeShare() - SHARE_ERROR);
@@ -76,22 +78,20 @@ class LineAdvisorTest {
     void theLineNearbyStaysWithinTwoBoardsAndHalfADegreeAndIsNoWorse(String style) {
         Player player = Lanes.player(style);
         Line present = natural(player).line();
-        PlayedLine near = advisor.near(player, film, present).orElseThrow();
-        assertThat(Math.abs(near.line().laydownBoard() - present.laydownBoard()))
-                .isLessThanOrEqualTo(2 + 1e-9);
-        assertThat(Math.abs(near.line().launchRad() - present.launchRad()))
-                .isLessThanOrEqualTo(Math.toRadians(0.5) + 1e-9);
-        assertThat(near.path().arrivalBoard()).isCloseTo(PinCarry.POCKET_BOARD, within(TOLERANCE));
-        assertThat(finder.quality(player, film, near.line()).strikeShare())
+        Line near = search.near(player, film, present).orElseThrow();
+        assertThat(Math.abs(near.laydownBoard() - present.laydownBoard())).isLessThanOrEqualTo(2 + 1e-9);
+        assertThat(Math.abs(near.launchRad() - present.launchRad())).isLessThanOrEqualTo(Math.toRadians(0.5) + 1e-9);
+        assertThat(finder.arrivalBoard(player, film, near)).isCloseTo(PinCarry.POCKET_BOARD, within(TOLERANCE));
+        assertThat(finder.quality(player, film, near).strikeShare())
                 .isGreaterThanOrEqualTo(finder.quality(player, film, present).strikeShare() - 1e-3);
     }
 
     @Test
     void nobodyMovesHisFeetOffTheLane() {
         Player player = Lanes.player("straight");
-        assertThat(advisor.near(player, film, new Line(-1, 0))).isEmpty();
-        advisor.near(player, film, new Line(2.5, 0))
-                .ifPresent(near -> assertThat(near.line().laydownBoard()).isGreaterThanOrEqualTo(2));
+        assertThat(search.near(player, film, new Line(-1, 0))).isEmpty();
+        search.near(player, film, new Line(2.5, 0))
+                .ifPresent(near -> assertThat(near.laydownBoard()).isGreaterThanOrEqualTo(2));
     }
 
     /** A ball that rolls from the start runs straight: a miss at 15 ft is four times as large at 60 ft (geometry). */

@@ -14,6 +14,7 @@ import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineAdvisor;
 import lanetide.oilflow.line.LineFinder;
+import lanetide.oilflow.line.LineSearch;
 import lanetide.oilflow.line.PlayedLine;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.BallPath;
@@ -165,15 +166,15 @@ final class LineRows {
 
     private double gain(PlayedLineOf own, String cover, OilPattern pattern) {
         OilFilm film = Lanes.fresh(pattern);
-        LineAdvisor advisor = new LineAdvisor(finder, pattern.lengthM());
+        LineSearch search = new LineSearch(finder);
         Player changed = Lanes.player(own.player().style(), cover, Lanes.DEFAULT_SURFACE);
-        double before = advisor.near(own.player(), film, own.played().line())
-                .orElseThrow()
-                .quality()
-                .strikeShare();
-        return finder.moveToPocket(changed, film, own.played().line())
-                .flatMap(line -> advisor.near(changed, film, line))
-                .map(played -> played.quality().strikeShare() - before)
+        Line present = own.played().line();
+        double before = search.near(own.player(), film, present)
+                .map(line -> finder.fineQuality(own.player(), film, line).strikeShare())
+                .orElseThrow();
+        return finder.moveToPocket(changed, film, present)
+                .flatMap(line -> search.near(changed, film, line))
+                .map(line -> finder.fineQuality(changed, film, line).strikeShare() - before)
                 .orElse(0.0);
     }
 

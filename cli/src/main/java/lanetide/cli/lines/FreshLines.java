@@ -11,8 +11,8 @@ import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneSurface;
 import lanetide.oilflow.line.BallChange;
-import lanetide.oilflow.line.Basis;
 import lanetide.oilflow.line.LineAdvisor;
+import lanetide.oilflow.line.LineBasis;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.PlayedLine;
 import lanetide.oilflow.line.Player;
@@ -60,9 +60,9 @@ public final class FreshLines {
                         lines,
                         surface,
                         kind,
-                        Basis.NATURAL,
+                        LineBasis.NATURAL,
                         advisor.natural(player, fresh, physics.contact(kind.cover(), reference), fresh));
-                add(lines, surface, kind, Basis.FREE, advisor.free(player, fresh));
+                add(lines, surface, kind, LineBasis.FREE, advisor.free(player, fresh));
             }
         }
         return lines;
@@ -82,7 +82,8 @@ public final class FreshLines {
         return List.copyOf(surfaces.values());
     }
 
-    private void add(List<StartLine> lines, LaneSurface surface, Kind kind, Basis basis, Optional<PlayedLine> line) {
+    private void add(
+            List<StartLine> lines, LaneSurface surface, Kind kind, LineBasis basis, Optional<PlayedLine> line) {
         lines.add(new StartLine(surface, kind, basis, line, line.flatMap(played -> change(kind, surface, played))));
     }
 

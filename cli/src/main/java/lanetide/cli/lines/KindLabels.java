@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lanetide.oilflow.lane.Hand;
-import lanetide.oilflow.line.Basis;
+import lanetide.oilflow.line.LineBasis;
 import lanetide.oilflow.line.PlayedLine;
 
 /**
@@ -84,7 +84,7 @@ final class KindLabels {
     }
 
     /** The lines that a page shows: of hands that are alike, one. */
-    List<StartLine> shown(String surface, Basis basis) {
+    List<StartLine> shown(String surface, LineBasis basis) {
         Map<String, StartLine> shown = new LinkedHashMap<>();
         lines.stream()
                 .filter(line -> line.surface().id().equals(surface) && line.basis() == basis)
@@ -101,7 +101,7 @@ final class KindLabels {
         return lines.stream()
                 .filter(line -> line.surface().id().equals(surface)
                         && line.kind().equals(kind)
-                        && line.basis() == Basis.NATURAL)
+                        && line.basis() == LineBasis.NATURAL)
                 .findFirst()
                 .flatMap(StartLine::line);
     }

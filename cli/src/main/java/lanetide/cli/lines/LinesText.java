@@ -12,7 +12,7 @@ import lanetide.cli.report.PatternWords;
 import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.lane.LaneGeometry;
-import lanetide.oilflow.line.Basis;
+import lanetide.oilflow.line.LineBasis;
 import lanetide.oilflow.line.PlayedLine;
 
 /** What {@code lines} answers, for people: a page a coach can read aloud from top to bottom. */
@@ -70,7 +70,7 @@ public final class LinesText {
 
     private void players() {
         page.heading("Players");
-        for (StartLine line : labels.shown(labels.surfaces().get(0), Basis.NATURAL)) {
+        for (StartLine line : labels.shown(labels.surfaces().get(0), LineBasis.NATURAL)) {
             Kind kind = line.kind();
             page.item(labels.ofBowler(kind) + ": " + kind.cover().id() + " ball, level "
                     + kind.level().id() + ".");
@@ -83,7 +83,7 @@ public final class LinesText {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(
                 "Style", "Laydown", "Arrows", "Leaves", "Window", "Turns at", "Enters", "Pocket", "Strike", "Room"));
-        labels.shown(surface, Basis.NATURAL).forEach(line -> rows.add(row(line)));
+        labels.shown(surface, LineBasis.NATURAL).forEach(line -> rows.add(row(line)));
         page.table(rows, 1);
     }
 
@@ -139,7 +139,7 @@ public final class LinesText {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Surface", "Style", "Laydown", "Arrows", "Turn by", "Leaves", "Strikes", "More in 100"));
         for (String surface : labels.surfaces()) {
-            for (StartLine start : labels.shown(surface, Basis.FREE)) {
+            for (StartLine start : labels.shown(surface, LineBasis.FREE)) {
                 rows.add(List.of(
                         surface,
                         labels.of(start.kind()),

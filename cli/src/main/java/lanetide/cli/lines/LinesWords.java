@@ -10,7 +10,7 @@ import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import lanetide.cli.report.Figures;
 import lanetide.oilflow.line.BallChange;
-import lanetide.oilflow.line.Basis;
+import lanetide.oilflow.line.LineBasis;
 import lanetide.oilflow.line.PlayedLine;
 
 /** What a coach would say of starting lines, in sentences. */
@@ -34,7 +34,7 @@ final class LinesWords {
     }
 
     private String against(String surface, String first) {
-        List<String> moves = labels.shown(surface, Basis.NATURAL).stream()
+        List<String> moves = labels.shown(surface, LineBasis.NATURAL).stream()
                 .map(line -> labels.of(line.kind()) + " " + move(line.line(), labels.natural(first, line.kind())))
                 .toList();
         return "On " + surface + " against " + first + ", with the feet: " + String.join(", ", moves) + ".";
@@ -52,7 +52,7 @@ final class LinesWords {
     }
 
     private String against(String ball, String first, String surface) {
-        List<StartLine> shown = labels.shown(surface, Basis.NATURAL);
+        List<StartLine> shown = labels.shown(surface, LineBasis.NATURAL);
         List<String> moves = shown.stream()
                 .filter(line -> line.kind().cover().id().equals(ball))
                 .flatMap(line -> shown.stream()
@@ -78,7 +78,7 @@ final class LinesWords {
     /** Lines that are missing, natural lines outside their window, and how much room there is. */
     List<String> remarks() {
         List<StartLine> natural = labels.surfaces().stream()
-                .flatMap(surface -> labels.shown(surface, Basis.NATURAL).stream())
+                .flatMap(surface -> labels.shown(surface, LineBasis.NATURAL).stream())
                 .toList();
         List<String> remarks = new ArrayList<>();
         byStyle(natural, line -> line.line().isEmpty())
@@ -139,7 +139,7 @@ final class LinesWords {
     List<String> balls() {
         List<String> advice = new ArrayList<>();
         for (String surface : labels.surfaces()) {
-            for (StartLine line : labels.shown(surface, Basis.NATURAL)) {
+            for (StartLine line : labels.shown(surface, LineBasis.NATURAL)) {
                 line.change().ifPresent(change -> advice.add(advice(line, change)));
             }
         }

@@ -3,7 +3,7 @@ package lanetide.cli.lines;
 import java.util.Optional;
 import lanetide.oilflow.lane.LaneSurface;
 import lanetide.oilflow.line.BallChange;
-import lanetide.oilflow.line.Basis;
+import lanetide.oilflow.line.LineBasis;
 import lanetide.oilflow.line.PlayedLine;
 
 /**
@@ -16,4 +16,4 @@ import lanetide.oilflow.line.PlayedLine;
  * @param change the ball to take instead of moving; empty if none gains enough, or there is no line
  */
 public record StartLine(
-        LaneSurface surface, Kind kind, Basis basis, Optional<PlayedLine> line, Optional<BallChange> change) {}
+        LaneSurface surface, Kind kind, LineBasis basis, Optional<PlayedLine> line, Optional<BallChange> change) {}

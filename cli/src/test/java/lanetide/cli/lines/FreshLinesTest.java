@@ -9,7 +9,7 @@ import lanetide.cli.scenario.Scenarios;
 import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.catalogue.Grits;
 import lanetide.oilflow.lane.Hand;
-import lanetide.oilflow.line.Basis;
+import lanetide.oilflow.line.LineBasis;
 import lanetide.oilflow.line.PlayedLine;
 import org.junit.jupiter.api.Test;
 
@@ -83,7 +83,7 @@ class FreshLinesTest {
                 Optional.empty());
 
         List<StartLine> natural = FreshLines.of(scenario, question).stream()
-                .filter(line -> line.basis() == Basis.NATURAL)
+                .filter(line -> line.basis() == LineBasis.NATURAL)
                 .toList();
 
         assertThat(natural).hasSize(4);

@@ -57,7 +57,7 @@ public final class LineAdvisor {
         Player atHome = new Player(player.style(), player.spread(), player.hand(), reference);
         return finder.natural(atHome, known)
                 .flatMap(line -> finder.moveToPocket(player, film, line))
-                .map(line -> described(player, film, Basis.NATURAL, line));
+                .map(line -> described(player, film, LineBasis.NATURAL, line));
     }
 
     /**
@@ -68,19 +68,7 @@ public final class LineAdvisor {
      * @return that line; empty if none of these angles meets the pocket
      */
     public Optional<PlayedLine> free(Player player, OilFilm film) {
-        return search.free(player, film).map(line -> described(player, film, Basis.FREE, line));
-    }
-
-    /**
-     * The line that strikes most often within two boards of the feet and half a degree of the present one.
-     *
-     * @param player who throws
-     * @param film the lane
-     * @param present the line he plays
-     * @return that line; empty if no line so near meets the pocket
-     */
-    public Optional<PlayedLine> near(Player player, OilFilm film, Line present) {
-        return search.near(player, film, present).map(line -> described(player, film, Basis.NEAR, line));
+        return search.free(player, film).map(line -> described(player, film, LineBasis.FREE, line));
     }
 
     /**
@@ -124,7 +112,7 @@ public final class LineAdvisor {
         return ball.ball().cover().flareOverlap() < FLARES_BELOW_OVERLAP;
     }
 
-    private PlayedLine described(Player player, OilFilm film, Basis basis, Line line) {
+    private PlayedLine described(Player player, OilFilm film, LineBasis basis, Line line) {
         return new PlayedLine(
                 basis,
                 line,

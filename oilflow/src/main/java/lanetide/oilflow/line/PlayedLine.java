@@ -13,4 +13,4 @@ import lanetide.oilflow.motion.BallPath;
  * @param missRoom how far an average shot may miss at the arrows
  */
 public record PlayedLine(
-        Basis basis, Line line, BallPath path, ExitWindow window, LineQuality quality, MissRoom missRoom) {}
+        LineBasis basis, Line line, BallPath path, ExitWindow window, LineQuality quality, MissRoom missRoom) {}

@@ -45,10 +45,6 @@ final class BlockStudy {
                 new TreeSet<>(players.stream().map(TypicalPlayer::style).toList()));
     }
 
-    List<TypicalPlayer> players() {
-        return players;
-    }
-
     List<String> styles() {
         return styles;
     }

@@ -1,11 +1,9 @@
 package lanetide.oilflow.line;
 
 /** How a line was chosen out of the valley of lines that meet the pocket. */
-public enum Basis {
+public enum LineBasis {
     /** The style's natural line on a reference lane, moved two and one to the pocket of the lane at hand. */
     NATURAL,
     /** The line that strikes most often, whatever its launch angle. */
-    FREE,
-    /** The line that strikes most often within a bowler's reach of the one he plays. */
-    NEAR
+    FREE
 }
