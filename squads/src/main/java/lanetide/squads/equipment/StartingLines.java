@@ -5,33 +5,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import lanetide.oilflow.ball.Coverstock;
-import lanetide.oilflow.catalogue.Catalogue;
-import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
-import lanetide.oilflow.lane.LaneSurface;
-import lanetide.oilflow.line.Line;
-import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.Player;
-import lanetide.oilflow.motion.RowMarch;
-import lanetide.oilflow.pocket.PinCarry;
-import lanetide.squads.bowler.LineFeel;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
-import lanetide.squads.model.Squad;
 
 /**
- * The line every bowler brings to an event: what a player of his kind plays on the event's fresh pattern, which is all that a pattern
- * sheet and practice elsewhere can tell him. Immutable; worked out once for all playings of the event.
+ * The line every bowler brings to an event: what a player of his kind plays on the fresh pattern of his squad, which is all that a
+ * pattern sheet and practice elsewhere can tell him. Where lanes of a squad differ, it is the pattern of most of them. Immutable; worked
+ * out once for all playings of the event.
  */
 public final class StartingLines {
-    /** Where no line meets the pocket, the bowler plays straight at it. */
-    private static final Line STRAIGHT_AT_POCKET = new Line(PinCarry.POCKET_BOARD, 0);
-
-    private static final LaneSurface REFERENCE = Catalogue.shipped().surfaces().get(Catalogue.REFERENCE_SURFACE);
-
-    private final Map<Player, Line> lines = new HashMap<>();
-    private final Map<Player, LineFeel> feels = new HashMap<>();
-    private final boolean handsShareLines;
+    private final Map<OilPattern, PatternLines> byPattern = new HashMap<>();
 
     /**
      * Works out the lines.
@@ -40,66 +26,26 @@ public final class StartingLines {
      * @param physics the laws
      */
     public StartingLines(Event event, Physics physics) {
-        handsShareLines = event.pattern().isSymmetric();
-        // Both hands of every kind, because windows are reported for either hand of the commonest kind of a style.
-        List<Hand> hands = handsShareLines ? List.of(Hand.RIGHT) : List.of(Hand.values());
-        OilFilm fresh = OilFilm.fresh(event.pattern(), physics.grid());
-        RowMarch march = new RowMarch(physics.grid());
-        LineFinder finder = new LineFinder(march, physics.carry());
-        for (Squad squad : event.squads()) {
-            for (Bowler bowler : squad.everybody()) {
-                for (Hand hand : hands) {
-                    players(bowler, hand, event, physics)
-                            .forEach(kind -> lines.computeIfAbsent(
-                                    kind, player -> startingLine(player, finder, fresh, physics)));
-                }
-            }
-        }
-        FeelFinder feelFinder = new FeelFinder(march);
-        lines.forEach((player, line) -> feels.put(player, feelFinder.feel(player, fresh, line)));
-    }
-
-    /** His natural line on the surface bowlers know, moved two and one until it meets the pocket on this one. */
-    private static Line startingLine(Player player, LineFinder finder, OilFilm fresh, Physics physics) {
-        Player atHome = new Player(
-                player.style(),
-                player.spread(),
-                player.hand(),
-                physics.contact(player.contact().ball().cover(), REFERENCE));
-        return finder.natural(atHome, fresh)
-                .flatMap(line -> finder.moveToPocket(player, fresh, line))
-                .orElse(STRAIGHT_AT_POCKET);
+        Stream.concat(
+                        Stream.of(event.pattern()),
+                        event.plans().stream().map(plan -> plan.patterns().usual()))
+                .distinct()
+                .forEach(pattern -> byPattern.put(pattern, new PatternLines(event, pattern, physics)));
     }
 
     /**
-     * The line of a player on the fresh pattern. Where the pattern is the same from both gutters, both hands share it.
+     * The lines on a pattern.
      *
-     * @param player a player of the event
-     * @return his line
-     * @throws IllegalArgumentException if no bowler of the event plays like this
+     * @param pattern the event's pattern, or a squad's usual one
+     * @return the lines of all kinds of bowlers
+     * @throws IllegalArgumentException if no squad plays on it
      */
-    public Line of(Player player) {
-        return found(lines, player);
-    }
-
-    /**
-     * What such a player knows of his balls on that line, from practice on the fresh pattern elsewhere.
-     *
-     * @param player a player of the event
-     * @return what his balls do
-     * @throws IllegalArgumentException if no bowler of the event plays like this
-     */
-    public LineFeel feel(Player player) {
-        return found(feels, player);
-    }
-
-    private <T> T found(Map<Player, T> known, Player player) {
-        Hand hand = handsShareLines ? Hand.RIGHT : player.hand();
-        T found = known.get(new Player(player.style(), player.spread(), hand, player.contact()));
-        if (found == null) {
-            throw new IllegalArgumentException("no bowler of the event plays like " + player);
+    public PatternLines on(OilPattern pattern) {
+        PatternLines lines = byPattern.get(pattern);
+        if (lines == null) {
+            throw new IllegalArgumentException("no squad of the event plays on pattern " + pattern.id());
         }
-        return found;
+        return lines;
     }
 
     /**
@@ -138,7 +84,7 @@ public final class StartingLines {
     }
 
     /** A bowler with each of his balls for full racks. */
-    private static List<Player> players(Bowler bowler, Hand hand, Event event, Physics physics) {
+    static List<Player> players(Bowler bowler, Hand hand, Event event, Physics physics) {
         return Stream.concat(Stream.of(bowler.cover()), bowler.secondCover().stream())
                 .map(cover -> player(bowler, hand, cover, event, physics))
                 .toList();

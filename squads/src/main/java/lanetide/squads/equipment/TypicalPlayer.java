@@ -52,7 +52,8 @@ public record TypicalPlayer(String style, Hand hand, Player player, Line start) 
             Player kind = commonest(counts);
             for (Hand hand : hands.get(style)) {
                 Player player = new Player(kind.style(), kind.spread(), hand, kind.contact());
-                typical.add(new TypicalPlayer(style, hand, player, lines.of(player)));
+                typical.add(new TypicalPlayer(
+                        style, hand, player, lines.on(event.pattern()).of(player)));
             }
         });
         return typical;

@@ -2,6 +2,7 @@ package lanetide.squads.play;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.Player;
@@ -10,14 +11,15 @@ import lanetide.squads.bowler.BowlerAgent;
 import lanetide.squads.bowler.KnownBall;
 import lanetide.squads.bowler.LearningAgent;
 import lanetide.squads.bowler.SteadyAgent;
+import lanetide.squads.equipment.PatternLines;
 import lanetide.squads.equipment.Physics;
 import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Knowledge;
 
-/** Gives every bowler of a playing the agent that chooses his lines. One object serves one thread. */
-final class Agents {
+/** Gives every bowler of a playing the agent that the event has for him. One object serves one thread. */
+final class Agents implements AgentSource {
     private final Event event;
     private final Physics physics;
     private final StartingLines startingLines;
@@ -30,31 +32,32 @@ final class Agents {
         this.finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
     }
 
-    /** As the event has it. */
-    BowlerAgent of(Bowler bowler, Player player) {
-        return of(bowler, player, event.bowling().knowledge());
+    @Override
+    public BowlerAgent of(Bowler bowler, Player player, OilPattern pattern) {
+        return of(bowler, player, pattern, event.bowling().knowledge());
     }
 
-    BowlerAgent of(Bowler bowler, Player player, Knowledge knowledge) {
-        Line start = startingLines.of(player);
+    BowlerAgent of(Bowler bowler, Player player, OilPattern pattern, Knowledge knowledge) {
+        PatternLines lines = startingLines.on(pattern);
+        Line start = lines.of(player);
         return switch (knowledge) {
-            case OWN_BALLS -> new LearningAgent(bowler.level().adaptation(), bag(bowler, player));
+            case OWN_BALLS -> new LearningAgent(bowler.level().adaptation(), bag(bowler, player, lines));
             case EVERYTHING -> new KnowingAgent(player, finder, start);
             case NOTHING -> new SteadyAgent(start);
         };
     }
 
-    private List<KnownBall> bag(Bowler bowler, Player player) {
+    private List<KnownBall> bag(Bowler bowler, Player player, PatternLines lines) {
         List<KnownBall> bag = new ArrayList<>();
-        bag.add(known(player));
+        bag.add(known(player, lines));
         bowler.secondCover()
                 .map(cover -> StartingLines.player(bowler, player.hand(), cover, event, physics))
-                .ifPresent(second -> bag.add(known(second)));
+                .ifPresent(second -> bag.add(known(second, lines)));
         return bag;
     }
 
-    private KnownBall known(Player player) {
+    private static KnownBall known(Player player, PatternLines lines) {
         double friction = player.contact().ball().cover().frictionFactor();
-        return new KnownBall(startingLines.of(player), startingLines.feel(player), friction);
+        return new KnownBall(lines.of(player), lines.feel(player), friction);
     }
 }

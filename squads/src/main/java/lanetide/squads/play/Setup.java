@@ -1,13 +1,9 @@
 package lanetide.squads.play;
 
-import java.util.function.BiFunction;
 import lanetide.des.Simulator;
-import lanetide.oilflow.line.Player;
-import lanetide.squads.bowler.BowlerAgent;
 import lanetide.squads.equipment.Physics;
 import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.luck.LuckSource;
-import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 
 /**
@@ -29,7 +25,7 @@ public record Setup(
         LuckSource luck,
         boolean withWindows,
         Observers observers,
-        BiFunction<Bowler, Player, BowlerAgent> agents,
+        AgentSource agents,
         Simulator simulator) {
     /**
      * A playing that nobody watches, by bowlers as the event has them.
@@ -48,7 +44,7 @@ public record Setup(
                 luck,
                 false,
                 Observers.NONE,
-                new Agents(event, startingLines, physics)::of,
+                new Agents(event, startingLines, physics),
                 new Simulator());
     }
 
@@ -73,7 +69,7 @@ public record Setup(
     }
 
     /** The same with other agents, to compare one bowler's ways among bowlers who keep theirs. */
-    Setup withAgents(BiFunction<Bowler, Player, BowlerAgent> others) {
+    Setup withAgents(AgentSource others) {
         return new Setup(event, physics, startingLines, luck, withWindows, observers, others, simulator);
     }
 

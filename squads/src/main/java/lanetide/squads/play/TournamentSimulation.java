@@ -86,8 +86,7 @@ public final class TournamentSimulation {
         }
         Squad planned = setup.event().squads().get(index);
         List<GroupInPlay> groups = planned.groups().stream()
-                .map(group -> GroupInPlay.of(
-                        group, planned, (bowler, attendance) -> member(bowler, attendance, planned.id())))
+                .map(group -> GroupInPlay.of(group, planned, (bowler, attendance) -> member(bowler, attendance, index)))
                 .toList();
         SquadPlay squad = new SquadPlay(day, index, groups, (startMs, endMs, pace) -> {
             results.add(new SquadResult(planned.id(), startMs, endMs, bowlers(groups), pace));
@@ -96,15 +95,16 @@ public final class TournamentSimulation {
         squad.begin();
     }
 
-    private Member member(Bowler bowler, Member.Attendance attendance, String squad) {
+    private Member member(Bowler bowler, Member.Attendance attendance, int squad) {
         Event event = setup.event();
-        Luck his = setup.luck().of(squad, bowler);
+        Luck his = setup.luck().of(event.squads().get(squad).id(), bowler);
         Player player = StartingLines.player(bowler, event, setup.physics());
         BowlerInPlay inPlay = new BowlerInPlay(
                 bowler,
                 player,
                 Equipment.of(bowler, event.centre().surface(), setup.physics()),
-                setup.agents().apply(bowler, player),
+                setup.agents()
+                        .of(bowler, player, event.plans().get(squad).patterns().usual()),
                 event.bowling(),
                 his);
         return new Member(inPlay, event.pace(), attendance, his);

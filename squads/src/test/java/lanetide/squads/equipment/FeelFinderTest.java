@@ -80,6 +80,7 @@ class FeelFinderTest {
     private static LineFeel feel(OilPattern pattern) {
         var there = Fixtures.withPattern(Events.onePair(1, Events.bowler("a")), pattern);
         return new StartingLines(there, Events.PHYSICS)
+                .on(pattern)
                 .feel(StartingLines.player(Events.bowler("a"), there, Events.PHYSICS));
     }
 

@@ -1,17 +1,23 @@
 package lanetide.squads.equipment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import lanetide.oilflow.film.AcrossShape;
 import lanetide.oilflow.film.AlongShape;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.SheetPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.line.Line;
+import lanetide.oilflow.line.Player;
 import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.LanePatterns;
+import lanetide.squads.model.SquadPlan;
 import lanetide.squads.play.Events;
 import org.junit.jupiter.api.Test;
 
@@ -57,6 +63,32 @@ class StartingLinesTest {
         assertThat(typical.get(0).start()).isNotEqualTo(typical.get(1).start());
     }
 
+    @Test
+    void bowlersBringLinesForThePatternOfTheirSquad() {
+        OilPattern shorter = OilPattern.of("shorter", 11, 25, 3);
+        Bowler bowler = Events.bowler("a");
+        Event alike = Events.event(
+                Events.centre(1),
+                Events.stay(1, 1, 1),
+                Events.squad("A", Events.START_MS, Conditioning.STRIP_AND_OIL, Events.oneGroup(bowler)),
+                Events.squad("B", 2 * Events.START_MS, Conditioning.STRIP_AND_OIL, Events.oneGroup(bowler)));
+        SquadPlan first = alike.plans().get(0);
+        Event event = alike.withSquads(
+                alike.squads(), List.of(first, new SquadPlan(first.rotation(), LanePatterns.everywhere(shorter))));
+        StartingLines lines = new StartingLines(event, Events.PHYSICS);
+        Player player = StartingLines.player(bowler, event, Events.PHYSICS);
+
+        assertThat(lines.on(shorter).of(player))
+                .isNotEqualTo(lines.on(Events.PATTERN).of(player));
+        assertThat(lines.on(shorter).of(player))
+                .isEqualTo(new StartingLines(Fixtures.withPattern(alike, shorter), Events.PHYSICS)
+                        .on(shorter)
+                        .of(player));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> lines.on(OilPattern.of("other", 12, 20, 3)))
+                .withMessage("no squad of the event plays on pattern other");
+    }
+
     private static OilPattern pattern(AcrossShape right, AcrossShape left) {
         return new SheetPattern("skew", 12.2, 25, right, left, AlongShape.unbuffed(1.2, 0.25, 12.2));
     }
@@ -64,7 +96,9 @@ class StartingLinesTest {
     private static Line line(Hand hand, OilPattern pattern) {
         Bowler bowler = Events.bowler("a", hand, "tweener", Events.level("scratch"), "medium-reactive");
         Event event = on(pattern, bowler);
-        return new StartingLines(event, Events.PHYSICS).of(StartingLines.player(bowler, event, Events.PHYSICS));
+        return new StartingLines(event, Events.PHYSICS)
+                .on(pattern)
+                .of(StartingLines.player(bowler, event, Events.PHYSICS));
     }
 
     private static Event on(OilPattern pattern, Bowler... bowlers) {

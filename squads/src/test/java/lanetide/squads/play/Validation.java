@@ -298,7 +298,7 @@ final class Validation {
         playings()
                 .forEach(seed -> WatchedSquad.play(event, seed, (watched, bowler) -> {
                     if (bowler.bowler().id().equals(style)) {
-                        feet[0] = lines.of(bowler.player()).laydownBoard();
+                        feet[0] = lines.on(event.pattern()).of(bowler.player()).laydownBoard();
                         for (LaneInPlay lane : watched.lanes.get(0).both()) {
                             feet[bowler.scores().size()] +=
                                     bowler.agent().line(lane.number()).laydownBoard() / 2 / PLAYINGS;
@@ -318,7 +318,7 @@ final class Validation {
         BallOil oil = new BallOil(Events.CATALOGUE.covers().get("strong-reactive"), BallOil.DEFAULT_WIPED_SHARE);
         RowMarch march = new RowMarch(Events.PHYSICS.grid());
         Player player = StartingLines.player(scratch("power", "strong-reactive"), event, Events.PHYSICS);
-        Line line = new StartingLines(event, Events.PHYSICS).of(player);
+        Line line = new StartingLines(event, Events.PHYSICS).on(event.pattern()).of(player);
         double radiusM = player.contact().ball().radiusM();
         double laydownM = LaneGeometry.boardToMetres(line.laydownBoard());
         Delivery delivery = Delivery.of(player.style().release(), radiusM, laydownM, line.launchRad());

@@ -85,7 +85,7 @@ final class WatchedSquad {
                             bowler,
                             player,
                             Equipment.of(bowler, event.centre().surface(), Events.PHYSICS),
-                            new Agents(event, lines, Events.PHYSICS).of(bowler, player),
+                            new Agents(event, lines, Events.PHYSICS).of(bowler, player, event.pattern()),
                             event.bowling(),
                             luck);
                     return new Member(inPlay, event.pace(), attendance, luck);
