@@ -129,8 +129,8 @@ public final class FairnessCommand implements Callable<Integer> {
             OptionCheck.requirePositive(
                     "--margin",
                     margin,
-                    FairnessPlan.MOST_MARGIN_PINS,
-                    FairnessPlan.MOST_MARGIN_PINS
+                    FairnessPlan.MAX_MARGIN_PINS,
+                    FairnessPlan.MAX_MARGIN_PINS
                             + " pins a game: no schedule gives everybody exactly the same. Try 2.");
         }
     }
@@ -138,7 +138,7 @@ public final class FairnessCommand implements Callable<Integer> {
     private FairnessResult study(Scenario scenario, int threads) {
         requirePlayings(scenario);
         double marginPins =
-                margin != null ? margin : scenario.policy().marginPins().orElse(FairnessPlan.USUAL_MARGIN_PINS);
+                margin != null ? margin : scenario.policy().marginPins().orElse(FairnessPlan.DEFAULT_MARGIN_PINS);
         FairnessPlan plan = new FairnessPlan(scenario.seed(), replications, marginPins, !stillLanes);
         return options.progressing(
                 "playings", replications, progress -> FairnessStudy.run(scenario.event(), plan, threads, progress));

@@ -64,7 +64,7 @@ public final class ReoilCommand implements Callable<Integer> {
                 scenario.seed(),
                 replications,
                 games,
-                scenario.policy().marginPins().orElse(FairnessPlan.USUAL_MARGIN_PINS),
+                scenario.policy().marginPins().orElse(FairnessPlan.DEFAULT_MARGIN_PINS),
                 scenario.policy().limitBoards(),
                 scenario.policy().costs());
         return options.progressing(

@@ -112,7 +112,7 @@ public final class ReportCommand implements Callable<Integer> {
             return Optional.empty();
         }
         int playings = Math.max(fairness, FairnessStudy.fewestPlayings(scenario.event()));
-        double margin = scenario.policy().marginPins().orElse(FairnessPlan.USUAL_MARGIN_PINS);
+        double margin = scenario.policy().marginPins().orElse(FairnessPlan.DEFAULT_MARGIN_PINS);
         FairnessPlan plan = new FairnessPlan(scenario.seed(), playings, margin, true);
         return Optional.of(options.progressing(
                 "playings for fairness", playings, told -> FairnessStudy.run(scenario.event(), plan, threads, told)));
@@ -143,7 +143,7 @@ public final class ReportCommand implements Callable<Integer> {
                 scenario.seed(),
                 reoil,
                 ReoilPlan.DEFAULT_GAMES,
-                scenario.policy().marginPins().orElse(FairnessPlan.USUAL_MARGIN_PINS),
+                scenario.policy().marginPins().orElse(FairnessPlan.DEFAULT_MARGIN_PINS),
                 scenario.policy().limitBoards(),
                 scenario.policy().costs());
         return Optional.of(options.progressing(

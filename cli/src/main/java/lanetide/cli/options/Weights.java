@@ -27,7 +27,7 @@ public final class Weights {
     }
 
     private static Map<String, Double> usual() {
-        SearchObjective usual = SearchObjective.USUAL;
+        SearchObjective usual = SearchObjective.DEFAULT;
         Map<String, Double> weights = new LinkedHashMap<>();
         weights.put("repeats", usual.repeat());
         weights.put("carry-over", usual.carryOver());

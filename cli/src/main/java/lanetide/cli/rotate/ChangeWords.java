@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import lanetide.cli.report.Figures;
 import lanetide.cli.scenario.value.TimeOfDay;
@@ -67,26 +68,25 @@ final class ChangeWords {
     }
 
     private void absent(Change change) {
-        Map<String, List<String>> bySquad = change.absent().stream()
-                .collect(Collectors.groupingBy(
-                        Change.Absent::squad,
-                        LinkedHashMap::new,
-                        Collectors.mapping(Change.Absent::bowler, Collectors.toList())));
-        bySquad.forEach(
-                (squad, names) -> sentences.add("Squad " + squad + " bowls without " + String.join(", ", names) + "."));
+        bySquad(change.absent(), Change.Absent::squad, Change.Absent::bowler)
+                .forEach((squad, names) ->
+                        sentences.add("Squad " + squad + " bowls without " + String.join(", ", names) + "."));
     }
 
     private void dissolved(Change change) {
-        Map<String, List<String>> bySquad = change.dissolved().stream()
+        bySquad(change.dissolved(), Change.Dissolved::squad, Change.Dissolved::group)
+                .forEach((squad, groups) -> sentences.add("Squad " + squad + ": "
+                        + (groups.size() == 1
+                                ? "group " + groups.get(0) + " is"
+                                : "groups " + String.join(", ", groups) + " are")
+                        + " dissolved."));
+    }
+
+    private static <T> Map<String, List<String>> bySquad(
+            List<T> all, Function<T, String> squad, Function<T, String> name) {
+        return all.stream()
                 .collect(Collectors.groupingBy(
-                        Change.Dissolved::squad,
-                        LinkedHashMap::new,
-                        Collectors.mapping(Change.Dissolved::group, Collectors.toList())));
-        bySquad.forEach((squad, groups) -> sentences.add("Squad " + squad + ": "
-                + (groups.size() == 1
-                        ? "group " + groups.get(0) + " is"
-                        : "groups " + String.join(", ", groups) + " are")
-                + " dissolved."));
+                        squad, LinkedHashMap::new, Collectors.mapping(name, Collectors.toList())));
     }
 
     /** One sentence for each group that gives bowlers away. */

@@ -11,6 +11,7 @@ import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.key.RotationDesigns;
+import lanetide.cli.words.English;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.SearchObjective;
 
@@ -70,9 +71,7 @@ public final class RotateText {
 
     private static String names(SquadRotation squad) {
         List<String> ids = squad.squads();
-        return ids.size() == 1
-                ? "Squad " + ids.get(0)
-                : "Squads " + String.join(", ", ids.subList(0, ids.size() - 1)) + " and " + ids.get(ids.size() - 1);
+        return (ids.size() == 1 ? "Squad " : "Squads ") + English.joined(ids);
     }
 
     private void table(SquadRotation squad) {
@@ -173,7 +172,7 @@ public final class RotateText {
 
     private void howToRead() {
         SearchObjective weights = answer.objective();
-        String source = weights.equals(SearchObjective.USUAL) ? "an assumption" : "as you have weighed it";
+        String source = weights.equals(SearchObjective.DEFAULT) ? "an assumption" : "as you have weighed it";
         page.heading("How to read it");
         page.item("Pairs are named by their lanes. A group stays together; its first half starts on the left lane.");
         page.item(

@@ -121,7 +121,7 @@ public record RotationAnswer(
                 rotation.games(),
                 objective,
                 asked.seed(),
-                RotationSearch.usualTries(rotation.groups(), rotation.games()),
+                RotationSearch.defaultTries(rotation.groups(), rotation.games()),
                 asked.onRound()));
         search.ifPresent(found -> alternatives.add(Alternative.of(
                 new RotationDesigns.Label("searched", 0, 0),

@@ -9,7 +9,7 @@ import org.jgrapht.alg.matching.KuhnMunkresMinimalWeightBipartitePerfectMatching
 import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.builder.GraphTypeBuilder;
 
-/** Gives each of some takers a place of its own at the least cost, as a perfect matching of least weight. */
+/** Minimum-cost assignment: gives each of some takers a place of its own, as a perfect matching of least weight. */
 public final class Assignment {
 
     private Assignment() {}
@@ -36,7 +36,7 @@ public final class Assignment {
      * @return the place of each taker
      * @throws IllegalArgumentException if {@code takers < 1} or {@code places < takers}
      */
-    public static int[] cheapest(int takers, int places, Cost cost) {
+    public static int[] ofLeastCost(int takers, int places, Cost cost) {
         if (takers < 1 || places < takers) {
             throw new IllegalArgumentException(
                     "takers is " + takers + " and places is " + places + "; there must be a place for everybody");

@@ -41,7 +41,7 @@ final class Regrouping {
         List<Integer> seats = seats(now, targets);
         List<Change.Mover> moved = new ArrayList<>();
         if (!leavers.isEmpty()) {
-            int[] seat = Assignment.cheapest(
+            int[] seat = Assignment.ofLeastCost(
                     leavers.size(),
                     seats.size(),
                     (leaver, at) -> Math.abs(leavers.get(leaver).group() - seats.get(at)));

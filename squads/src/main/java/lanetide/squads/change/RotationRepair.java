@@ -80,8 +80,8 @@ public final class RotationRepair {
             table[game][group] = planned.pairOf(game, group);
         }
         if (mend && mustChange(game)) {
-            int[] place =
-                    Assignment.cheapest(planned.groups(), left.size(), (group, at) -> cost(game, group, left.get(at)));
+            int[] place = Assignment.ofLeastCost(
+                    planned.groups(), left.size(), (group, at) -> cost(game, group, left.get(at)));
             for (int group = 0; group < planned.groups(); group++) {
                 table[game][group] = left.get(place[group]);
             }

@@ -34,7 +34,7 @@ final class Changes {
             new Counter(1),
             new Ring(1, 1),
             new Ring(2, 1),
-            new Searched(SearchObjective.USUAL, 1, TRIES),
+            new Searched(SearchObjective.DEFAULT, 1, TRIES),
             new Stay());
 
     private final Event event;

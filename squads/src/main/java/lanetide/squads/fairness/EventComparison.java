@@ -32,7 +32,7 @@ public final class EventComparison {
     private static final double LEVEL = 0.95;
     private static final double ALPHA = 0.05;
     private static final double MS_PER_MINUTE = 60_000;
-    private static final int FEWEST_REPLICATIONS = 2;
+    private static final int MIN_REPLICATIONS = 2;
 
     private EventComparison() {}
 
@@ -49,7 +49,7 @@ public final class EventComparison {
      * @throws IllegalArgumentException if {@code replications < 2} or {@code threads < 1}
      */
     public static List<Difference> run(Event a, Event b, long seed, int replications, int threads, IntConsumer onDone) {
-        if (replications < FEWEST_REPLICATIONS) {
+        if (replications < MIN_REPLICATIONS) {
             throw new IllegalArgumentException("replications is " + replications + ", but must be at least 2");
         }
         Playable first = Playable.of(a);

@@ -17,10 +17,10 @@ public record FairnessPlan(long seed, int playings, double marginPins, boolean l
      * five in a hundred: 2 / 16 of the spread of 14 to 18 pins between bowlers' means over twelve games (five patterns of a world-level
      * event, 229 bowlers, forum.bowlingchat.net), times the height 0.399 of the normal density.
      */
-    public static final double USUAL_MARGIN_PINS = 2;
+    public static final double DEFAULT_MARGIN_PINS = 2;
 
     /** Largest margin. */
-    public static final double MOST_MARGIN_PINS = 50;
+    public static final double MAX_MARGIN_PINS = 50;
 
     /**
      * Checks the margin.
@@ -31,6 +31,6 @@ public record FairnessPlan(long seed, int playings, double marginPins, boolean l
         if (marginPins <= 0) {
             throw new IllegalArgumentException("margin is " + marginPins + " pins a game, but must be above 0");
         }
-        Require.inRange(marginPins, "margin (pins a game)", 0, MOST_MARGIN_PINS);
+        Require.inRange(marginPins, "margin (pins a game)", 0, MAX_MARGIN_PINS);
     }
 }

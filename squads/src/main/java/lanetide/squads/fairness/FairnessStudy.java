@@ -15,13 +15,13 @@ public final class FairnessStudy {
     /** Playings of a round beside its seatings: the draw as it is, and the lanes that do not change. */
     private static final int BESIDE_SEATINGS = 2;
 
-    private static final int FEWEST_SEATINGS = 3;
-    private static final int MOST_SEATINGS = 6;
+    private static final int MIN_SEATINGS = 3;
+    private static final int MAX_SEATINGS = 6;
 
     /** Fewest rounds that give an interval. */
-    private static final int FEWEST_ROUNDS = 2;
+    private static final int MIN_ROUNDS = 2;
 
-    private static final int FEWEST_BOWLERS = 2;
+    private static final int MIN_BOWLERS = 2;
 
     private FairnessStudy() {}
 
@@ -43,7 +43,7 @@ public final class FairnessStudy {
      * @return two rounds
      */
     public static int fewestPlayings(Event event) {
-        return FEWEST_ROUNDS * playingsOfRound(event);
+        return MIN_ROUNDS * playingsOfRound(event);
     }
 
     /**
@@ -53,7 +53,7 @@ public final class FairnessStudy {
      * @return true if it has two bowlers at least, so that they can change seats
      */
     public static boolean hasSeatsToChange(Event event) {
-        return new Seats(event).count() >= FEWEST_BOWLERS;
+        return new Seats(event).count() >= MIN_BOWLERS;
     }
 
     /**
@@ -84,9 +84,9 @@ public final class FairnessStudy {
             Event event, Seats seats, ScoreSource source, FairnessPlan plan, int threads, IntConsumer onDone) {
         int perRound = playingsOfRound(event);
         int rounds = plan.playings() / perRound;
-        if (rounds < FEWEST_ROUNDS || seats.count() < FEWEST_BOWLERS) {
+        if (rounds < MIN_ROUNDS || seats.count() < MIN_BOWLERS) {
             throw new IllegalArgumentException(
-                    "a fairness study needs at least " + FEWEST_ROUNDS * perRound + " playings and " + FEWEST_BOWLERS
+                    "a fairness study needs at least " + MIN_ROUNDS * perRound + " playings and " + MIN_BOWLERS
                             + " bowlers, but has " + plan.playings() + " and " + seats.count());
         }
         RandomStreams streams = new RandomStreams(plan.seed());
@@ -100,8 +100,8 @@ public final class FairnessStudy {
     }
 
     static int seatings(int squads) {
-        int perSquad = (FEWEST_SEATINGS + squads - 1) / squads;
-        return Math.min(MOST_SEATINGS, squads * perSquad);
+        int perSquad = (MIN_SEATINGS + squads - 1) / squads;
+        return Math.min(MAX_SEATINGS, squads * perSquad);
     }
 
     private static Round play(ScoreSource source, int[] squads, int seatings, RandomStreams streams) {

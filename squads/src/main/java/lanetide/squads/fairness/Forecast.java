@@ -23,10 +23,10 @@ final class Forecast {
     private static final double CHANCE = 0.93;
 
     /** Kinds with fewer classes do not show their own spread; that of all kinds together stands for it. */
-    private static final int FEWEST_FOR_SHRINKAGE = 4;
+    private static final int MIN_FOR_SHRINKAGE = 4;
 
     private static final double GROWTH = 1.25;
-    private static final int MOST_TIMES = 1000;
+    private static final int MAX_TIMES = 1000;
 
     private final double marginPins;
     private final int rounds;
@@ -42,7 +42,7 @@ final class Forecast {
         Shrinkage overall = Shrinkage.of(
                 flat(estimates, Estimate::means), flat(estimates, Estimate::standardErrors), estimates.size());
         for (Estimate estimate : estimates) {
-            boolean few = estimate.classes() < FEWEST_FOR_SHRINKAGE;
+            boolean few = estimate.classes() < MIN_FOR_SHRINKAGE;
             learn(estimate, few ? overall : Shrinkage.of(estimate.means(), estimate.standardErrors(), 1));
         }
     }
@@ -76,7 +76,7 @@ final class Forecast {
     }
 
     private OptionalInt roundsToDecide(double[][][] draws, double doubt) {
-        for (double times = GROWTH; times <= MOST_TIMES; times *= GROWTH) {
+        for (double times = GROWTH; times <= MAX_TIMES; times *= GROWTH) {
             int all = (int) Math.ceil(rounds * times);
             if (chance(all, draws, doubt) >= CHANCE) {
                 return OptionalInt.of(all);

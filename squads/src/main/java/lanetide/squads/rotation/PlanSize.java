@@ -27,13 +27,7 @@ public final class PlanSize {
         }
     }
 
-    /**
-     * Checks the number of pairs.
-     *
-     * @param pairs lane pairs in the rotation
-     * @throws ImpossibleRotationException if {@code pairs < 1}
-     */
-    public static void requirePairs(int pairs) {
+    private static void requirePairs(int pairs) {
         requireAtLeastOne("number of pairs", pairs);
     }
 

@@ -169,7 +169,7 @@ class RotationRepairTest {
             }
         }
 
-        int[] found = Assignment.cheapest(takers, places, (taker, place) -> cost[taker][place]);
+        int[] found = Assignment.ofLeastCost(takers, places, (taker, place) -> cost[taker][place]);
 
         assertThat(found).doesNotHaveDuplicates().hasSize(takers);
         long sum = IntStream.range(0, takers)
@@ -180,7 +180,7 @@ class RotationRepairTest {
 
     @Test
     void thereMustBeAPlaceForEverybody() {
-        assertThatThrownBy(() -> Assignment.cheapest(3, 2, (taker, place) -> 0))
+        assertThatThrownBy(() -> Assignment.ofLeastCost(3, 2, (taker, place) -> 0))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 

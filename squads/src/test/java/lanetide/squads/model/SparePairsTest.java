@@ -38,7 +38,7 @@ class SparePairsTest {
                 new Turning(2),
                 new RowComplete(),
                 new Shuffled(3),
-                new Searched(SearchObjective.USUAL, 3, 80));
+                new Searched(SearchObjective.DEFAULT, 3, 80));
         for (RotationDesign design : designs) {
             Rotation row = design.plan(4, 4, 4);
             Rotation rotation = centre.plan(design, 4, 4);

@@ -83,10 +83,10 @@ public final class RuleKeys {
 
     public static final Key<Double> MARGIN = FAIRNESS.optional(
             "margin",
-            Form.quantity(Measure.PINS, "pins", Range.above(0, FairnessPlan.MOST_MARGIN_PINS)),
+            Form.quantity(Measure.PINS, "pins", Range.above(0, FairnessPlan.MAX_MARGIN_PINS)),
             "largest advantage, in pins a game, that still counts as fair",
             "1 pin to 4 pins",
-            Measure.PINS.usualUnit().write(Range.round(FairnessPlan.USUAL_MARGIN_PINS)));
+            Measure.PINS.usualUnit().write(Range.round(FairnessPlan.DEFAULT_MARGIN_PINS)));
     public static final Key<Double> LIMIT = FAIRNESS.assumed(
             "limit",
             Form.quantity(Measure.BOARDS, "boards", Range.above(0, ReoilPlan.MAX_LIMIT_BOARDS)),

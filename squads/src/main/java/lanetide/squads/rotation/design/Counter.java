@@ -1,12 +1,10 @@
 package lanetide.squads.rotation.design;
 
 import java.util.List;
-import java.util.OptionalInt;
 import lanetide.squads.rotation.Collision;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.PlanSize;
 import lanetide.squads.rotation.Rotation;
-import org.apache.commons.math3.util.ArithmeticUtils;
 
 /**
  * Neighbouring groups move opposite ways after every game: groups that start on an odd position (the second, fourth,
@@ -34,12 +32,6 @@ public record Counter(int step) implements RotationDesign {
         Rotation rotation = Rotation.tabulate(groups, pairs, games, (game, group) -> pairAt(game, group, pairs));
         requireNoCollision(rotation);
         return rotation;
-    }
-
-    @Override
-    public OptionalInt maxGamesWithoutRepeat(int pairs) {
-        PlanSize.requireStepMoves(step, pairs);
-        return OptionalInt.of(pairs / ArithmeticUtils.gcd(step, pairs));
     }
 
     private int pairAt(int game, int group, int pairs) {

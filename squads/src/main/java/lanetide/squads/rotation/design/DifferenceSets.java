@@ -7,7 +7,7 @@ import java.util.Optional;
  * which no two neighbours lie the same distance apart. Depth first, and given up after so many steps.
  */
 final class DifferenceSets {
-    private static final int MOST_STEPS = 200_000;
+    private static final int MAX_STEPS = 200_000;
 
     private final int places;
     private final int[] chosen;
@@ -40,7 +40,7 @@ final class DifferenceSets {
         if (size == chosen.length) {
             return true;
         }
-        for (int place = 1; place < places && steps < MOST_STEPS; place++) {
+        for (int place = 1; place < places && steps < MAX_STEPS; place++) {
             steps++;
             int step = Math.floorMod(place - chosen[size - 1], places);
             if (isTaken[place] || isStepUsed[step]) {

@@ -1,10 +1,7 @@
 package lanetide.squads.rotation.design;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalInt;
-import java.util.Set;
 import java.util.stream.IntStream;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.PlanSize;
@@ -78,28 +75,6 @@ public record Explicit(List<List<Integer>> pairByGameAndGroup) implements Rotati
                 pairs,
                 games,
                 (game, group) -> pairByGameAndGroup.get(game).get(group));
-    }
-
-    @Override
-    public OptionalInt maxGamesWithoutRepeat(int pairs) {
-        PlanSize.requirePairs(pairs);
-        requirePairsExist(pairs);
-        return IntStream.range(0, pairByGameAndGroup.get(0).size())
-                .flatMap(group -> firstReturn(group).stream())
-                .min();
-    }
-
-    private OptionalInt firstReturn(int group) {
-        Set<Integer> visited = new HashSet<>();
-        int previous = -1;
-        for (int game = 0; game < pairByGameAndGroup.size(); game++) {
-            int pair = pairByGameAndGroup.get(game).get(group);
-            if (!visited.add(pair) && pair != previous) {
-                return OptionalInt.of(game);
-            }
-            previous = pair;
-        }
-        return OptionalInt.empty();
     }
 
     private void requirePairsExist(int pairs) {

@@ -1,6 +1,5 @@
 package lanetide.squads.rotation.design;
 
-import java.util.OptionalInt;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.PlanSize;
 import lanetide.squads.rotation.Rotation;
@@ -23,12 +22,6 @@ public record Patterson() implements RotationDesign {
         PlanSize.requirePlayable(groups, pairs, games);
         requireFewer(pairs, games);
         return CyclicPlan.of(groups, pairs, leaders(pairs, games));
-    }
-
-    @Override
-    public OptionalInt maxGamesWithoutRepeat(int pairs) {
-        PlanSize.requirePairs(pairs);
-        return OptionalInt.of(mostGames(pairs));
     }
 
     private static int[] leaders(int pairs, int games) {

@@ -1,10 +1,8 @@
 package lanetide.squads.rotation.design;
 
-import java.util.OptionalInt;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.PlanSize;
 import lanetide.squads.rotation.Rotation;
-import org.apache.commons.math3.util.ArithmeticUtils;
 
 /**
  * Everybody moves the same way round the house.
@@ -34,13 +32,6 @@ public record Ring(int step, int everyGames) implements RotationDesign {
     public Rotation plan(int groups, int pairs, int games) {
         PlanSize.requireStepMoves(step, pairs);
         return Rotation.tabulate(groups, pairs, games, (game, group) -> pairAt(game, group, pairs));
-    }
-
-    @Override
-    public OptionalInt maxGamesWithoutRepeat(int pairs) {
-        PlanSize.requireStepMoves(step, pairs);
-        return OptionalInt.of(
-                (int) Math.min(Integer.MAX_VALUE, (long) everyGames * (pairs / ArithmeticUtils.gcd(step, pairs))));
     }
 
     private int pairAt(int game, int group, int pairs) {

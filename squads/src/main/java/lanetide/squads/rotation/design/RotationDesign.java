@@ -1,6 +1,5 @@
 package lanetide.squads.rotation.design;
 
-import java.util.OptionalInt;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.Rotation;
 
@@ -24,14 +23,4 @@ public sealed interface RotationDesign
      *     pairs}, or the design cannot serve these numbers
      */
     Rotation plan(int groups, int pairs, int games);
-
-    /**
-     * How many games every group can bowl before one of them comes back to a pair it has left. Staying on a pair from
-     * one game to the next is not coming back.
-     *
-     * @param pairs lane pairs in the rotation
-     * @return the number of games the design vouches for; empty if no group ever comes back
-     * @throws ImpossibleRotationException if {@code pairs < 1} or the design cannot serve so many pairs
-     */
-    OptionalInt maxGamesWithoutRepeat(int pairs);
 }

@@ -19,8 +19,8 @@ import org.apache.commons.rng.core.source64.SplitMix64;
  * rotation on every machine.
  */
 public final class RotationSearch {
-    private static final int MOST_USUAL_TRIES = 4_000_000;
-    private static final int FEWEST_USUAL_TRIES = 400_000;
+    private static final int MAX_DEFAULT_TRIES = 4_000_000;
+    private static final int MIN_DEFAULT_TRIES = 400_000;
 
     /** Visits up to which a search makes the most tries; twice as many visits take twice the time a try. */
     private static final int LARGE = 600;
@@ -51,9 +51,9 @@ public final class RotationSearch {
      * @param games games each group bowls
      * @return 400 000 to 4 000 000
      */
-    public static int usualTries(int groups, int games) {
+    public static int defaultTries(int groups, int games) {
         long visits = Math.max(LARGE, (long) groups * games);
-        return (int) Math.max(FEWEST_USUAL_TRIES, (long) MOST_USUAL_TRIES * LARGE / visits);
+        return (int) Math.max(MIN_DEFAULT_TRIES, (long) MAX_DEFAULT_TRIES * LARGE / visits);
     }
 
     /**

@@ -1,6 +1,5 @@
 package lanetide.squads.rotation.design;
 
-import java.util.OptionalInt;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.PlanSize;
 import lanetide.squads.rotation.Rotation;
@@ -31,13 +30,6 @@ public record RowComplete() implements RotationDesign {
             leaders[game] = zigZag[game < pairs ? game : 2 * pairs - 1 - game];
         }
         return CyclicPlan.of(groups, pairs, leaders);
-    }
-
-    /** {@inheritDoc} The second half of an odd number's games visits every pair again. */
-    @Override
-    public OptionalInt maxGamesWithoutRepeat(int pairs) {
-        PlanSize.requirePairs(pairs);
-        return OptionalInt.of(pairs % 2 == 0 ? pairs : pairs + 1);
     }
 
     private static int mostGames(int pairs) {

@@ -23,8 +23,8 @@ import lanetide.squads.rotation.Rotation;
  */
 public record SearchObjective(double repeat, double carryOver, double wear, double walk) {
 
-    /** The usual weights, an assumption: coming back is worst, then uneven oil, and walking breaks ties. */
-    public static final SearchObjective USUAL = new SearchObjective(10, 1, 1, 0.25);
+    /** The default weights, an assumption: coming back is worst, then uneven oil, and walking breaks ties. */
+    public static final SearchObjective DEFAULT = new SearchObjective(10, 1, 1, 0.25);
 
     /**
      * Checks the weights.

@@ -2,7 +2,6 @@ package lanetide.squads.rotation.design;
 
 import java.util.OptionalInt;
 import lanetide.squads.rotation.ImpossibleRotationException;
-import lanetide.squads.rotation.PlanSize;
 import lanetide.squads.rotation.Rotation;
 
 /**
@@ -43,20 +42,13 @@ public record Searched(SearchObjective objective, long seed, OptionalInt tries) 
      * @param seed same seed, same rotation
      */
     public Searched(long seed) {
-        this(SearchObjective.USUAL, seed, OptionalInt.empty());
+        this(SearchObjective.DEFAULT, seed, OptionalInt.empty());
     }
 
     @Override
     public Rotation plan(int groups, int pairs, int games) {
         return RotationSearch.run(
-                        groups, pairs, games, objective, seed, tries.orElse(RotationSearch.usualTries(groups, games)))
+                        groups, pairs, games, objective, seed, tries.orElse(RotationSearch.defaultTries(groups, games)))
                 .rotation();
-    }
-
-    /** {@inheritDoc} A search vouches for nothing more than that coming back takes three games. */
-    @Override
-    public OptionalInt maxGamesWithoutRepeat(int pairs) {
-        PlanSize.requirePairs(pairs);
-        return pairs == 1 ? OptionalInt.empty() : OptionalInt.of(2);
     }
 }

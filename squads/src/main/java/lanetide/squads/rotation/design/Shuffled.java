@@ -1,6 +1,5 @@
 package lanetide.squads.rotation.design;
 
-import java.util.OptionalInt;
 import lanetide.squads.rotation.PlanSize;
 import lanetide.squads.rotation.Rotation;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -25,12 +24,5 @@ public record Shuffled(long seed) implements RotationDesign {
             PermutationSampler.shuffle(lot, drawn[game]);
         }
         return Rotation.tabulate(groups, pairs, games, (game, group) -> drawn[game][group]);
-    }
-
-    /** {@inheritDoc} A lot vouches for nothing more than that coming back takes three games. */
-    @Override
-    public OptionalInt maxGamesWithoutRepeat(int pairs) {
-        PlanSize.requirePairs(pairs);
-        return pairs == 1 ? OptionalInt.empty() : OptionalInt.of(2);
     }
 }

@@ -2,7 +2,6 @@ package lanetide.squads.rotation.design;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.PlanSize;
 import lanetide.squads.rotation.Rotation;
@@ -39,13 +38,6 @@ public record Turning(int step) implements RotationDesign {
         List<Integer> round = round(pairs);
         return Rotation.tabulate(
                 groups, pairs, games, (game, group) -> round.get((round.indexOf(group) + game) % pairs));
-    }
-
-    @Override
-    public OptionalInt maxGamesWithoutRepeat(int pairs) {
-        PlanSize.requirePairs(pairs);
-        requireRoom(pairs);
-        return OptionalInt.of(pairs);
     }
 
     /** The pairs in the order a group visits them: up the first lane of every step, down the next, up, down. */

@@ -82,7 +82,7 @@ class RotationSearchTest {
         ThreadMXBean threads = ManagementFactory.getThreadMXBean();
         long beganNs = threads.getCurrentThreadCpuTime();
         SearchResult found =
-                RotationSearch.run(24, 24, 12, SearchObjective.USUAL, 1, RotationSearch.usualTries(24, 12));
+                RotationSearch.run(24, 24, 12, SearchObjective.DEFAULT, 1, RotationSearch.defaultTries(24, 12));
 
         assertThat(threads.getCurrentThreadCpuTime() - beganNs).isLessThanOrEqualTo(10_000_000_000L);
         assertThat(found.cost()).isLessThanOrEqualTo(found.startCost());
@@ -95,7 +95,7 @@ class RotationSearchTest {
     /** Groups of 12 over 8 games: who follows whom stays at its minimum, and the walk of the best classic shrinks. */
     @Test
     void aSearchFindsAsEvenARotationWithLessWalking() {
-        SearchResult found = RotationSearch.run(12, 12, 8, SearchObjective.USUAL, 1, 800_000);
+        SearchResult found = RotationSearch.run(12, 12, 8, SearchObjective.DEFAULT, 1, 800_000);
         RotationReport report = RotationReport.of(found.rotation());
 
         assertThat(report.carryOverIndex()).isEqualTo(12 * 7);
@@ -105,13 +105,13 @@ class RotationSearchTest {
 
     @Test
     void theSameSeedGivesTheSameRotation() {
-        Rotation one = new Searched(SearchObjective.USUAL, 5, OptionalInt.of(50_000)).plan(9, 10, 7);
+        Rotation one = new Searched(SearchObjective.DEFAULT, 5, OptionalInt.of(50_000)).plan(9, 10, 7);
 
-        assertThat(new Searched(SearchObjective.USUAL, 5, OptionalInt.of(50_000)).plan(9, 10, 7))
+        assertThat(new Searched(SearchObjective.DEFAULT, 5, OptionalInt.of(50_000)).plan(9, 10, 7))
                 .isEqualTo(one);
         assertThat(IntStream.range(6, 12)
                         .mapToObj(seed ->
-                                new Searched(SearchObjective.USUAL, seed, OptionalInt.of(50_000)).plan(9, 10, 7)))
+                                new Searched(SearchObjective.DEFAULT, seed, OptionalInt.of(50_000)).plan(9, 10, 7)))
                 .anyMatch(other -> !other.equals(one));
     }
 
@@ -123,16 +123,17 @@ class RotationSearchTest {
                 .isEqualTo(StopReason.PERFECT);
         assertThat(RotationSearch.run(8, 8, 1, followingsOnly, 1, 80_000).reason())
                 .isEqualTo(StopReason.NOTHING_TO_CHANGE);
-        assertThat(RotationSearch.run(6, 6, 6, SearchObjective.USUAL, 1, 80_000).reason())
+        assertThat(RotationSearch.run(6, 6, 6, SearchObjective.DEFAULT, 1, 80_000)
+                        .reason())
                 .isEqualTo(StopReason.NO_IMPROVEMENT);
     }
 
     /** So that a search for the largest house still ends in reasonable time. */
     @Test
     void largeSchedulesGetFewerTries() {
-        assertThat(RotationSearch.usualTries(24, 12)).isEqualTo(4_000_000);
-        assertThat(RotationSearch.usualTries(60, 20)).isEqualTo(2_000_000);
-        assertThat(RotationSearch.usualTries(100, 100)).isEqualTo(400_000);
+        assertThat(RotationSearch.defaultTries(24, 12)).isEqualTo(4_000_000);
+        assertThat(RotationSearch.defaultTries(60, 20)).isEqualTo(2_000_000);
+        assertThat(RotationSearch.defaultTries(100, 100)).isEqualTo(400_000);
     }
 
     @Test
@@ -141,9 +142,9 @@ class RotationSearchTest {
         assertThatThrownBy(() -> new SearchObjective(1, Double.NaN, 1, 1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new SearchObjective(1, 1, 1, Double.POSITIVE_INFINITY))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> RotationSearch.run(2, 2, 2, SearchObjective.USUAL, 1, 0))
+        assertThatThrownBy(() -> RotationSearch.run(2, 2, 2, SearchObjective.DEFAULT, 1, 0))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Searched(SearchObjective.USUAL, 1, OptionalInt.of(0)))
+        assertThatThrownBy(() -> new Searched(SearchObjective.DEFAULT, 1, OptionalInt.of(0)))
                 .isInstanceOf(ImpossibleRotationException.class);
     }
 
