@@ -8,13 +8,13 @@ import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Severity;
 import lanetide.squads.model.Break;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.FaultResponse;
 import lanetide.squads.model.Incidents;
 import lanetide.squads.model.LaneCourtesy;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.LineUpChange;
 import lanetide.squads.model.PlannedFault;
-import lanetide.squads.model.Remedy;
 import lanetide.squads.model.Stops;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -131,7 +131,7 @@ class DayReaderTest {
                         new Stops(9_000, 1_800_000, 0.8),
                         List.of(new PlannedFault(3, 18 * HOUR_MS + 2_700_000, 1_200_000)),
                         2,
-                        Remedy.SPLIT,
+                        FaultResponse.SPLIT,
                         480_000));
     }
 

@@ -13,10 +13,10 @@ import java.util.List;
  * @param patienceMs longest work for which a group waits in any case (ms), at least 0
  */
 public record Incidents(
-        Stops jams, Stops faults, List<PlannedFault> planned, int crews, Remedy remedy, long patienceMs) {
+        Stops jams, Stops faults, List<PlannedFault> planned, int crews, FaultResponse remedy, long patienceMs) {
     /** Nothing goes wrong. */
     public static final Incidents NONE =
-            new Incidents(Stops.NEVER, Stops.NEVER, List.of(), 1, Remedy.WAIT, 10 * 60_000);
+            new Incidents(Stops.NEVER, Stops.NEVER, List.of(), 1, FaultResponse.WAIT, 10 * 60_000);
 
     /**
      * Copies the list and checks the ranges above.

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import lanetide.squads.model.FaultResponse;
 import lanetide.squads.model.Incidents;
-import lanetide.squads.model.Remedy;
 
 /** Decides where bowlers go whose lane is out of order. */
 final class Director {
@@ -26,13 +26,15 @@ final class Director {
         this.sparePairs = sparePairs;
     }
 
-    Remedy remedy() {
+    FaultResponse remedy() {
         return incidents.remedy();
     }
 
     /** Whether the work on a lane takes longer than one waits for. */
     boolean isAsked(LaneInPlay lane) {
-        return incidents.remedy() != Remedy.WAIT && faults.isOut(lane) && faults.workMs(lane) > incidents.patienceMs();
+        return incidents.remedy() != FaultResponse.WAIT
+                && faults.isOut(lane)
+                && faults.workMs(lane) > incidents.patienceMs();
     }
 
     /** The same for either lane of a pair. */

@@ -2,8 +2,8 @@ package lanetide.squads.play;
 
 import java.util.List;
 import lanetide.des.Simulator;
+import lanetide.squads.model.FaultResponse;
 import lanetide.squads.model.PaceOfPlay;
-import lanetide.squads.model.Remedy;
 import lanetide.squads.result.WaitCause;
 
 /** Lets players whose lane has failed go on elsewhere, as the director chooses. */
@@ -31,7 +31,7 @@ final class Relocation {
 
     /** Sends players to where there is a place, which must be. */
     void send(List<Player> players, PairLanes from, int game) {
-        if (director.remedy() == Remedy.SPARE) {
+        if (director.remedy() == FaultResponse.SPARE) {
             moveToSpare(players, from, game);
         } else {
             players.forEach(player -> joinOthers(player, from));

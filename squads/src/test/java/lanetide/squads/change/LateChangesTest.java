@@ -24,13 +24,13 @@ import lanetide.squads.model.Break;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.FaultResponse;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Incidents;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.LineUpChange;
 import lanetide.squads.model.PaceOfPlay;
-import lanetide.squads.model.Remedy;
 import lanetide.squads.model.Squad;
 import lanetide.squads.model.Stops;
 import lanetide.squads.rotation.ImpossibleRotationException;
@@ -78,7 +78,7 @@ class LateChangesTest {
     @Test
     void whatCanGoWrongStaysAsItIsInAChangedEvent() {
         Incidents incidents =
-                new Incidents(new Stops(60, 60_000, 0.5), Stops.NEVER, List.of(), 1, Remedy.SPLIT, 600_000);
+                new Incidents(new Stops(60, 60_000, 0.5), Stops.NEVER, List.of(), 1, FaultResponse.SPLIT, 600_000);
         Event event = event(new Ring(1, 1).plan(2, 3, 3), 1, 3, 3).withIncidents(incidents);
 
         assertThat(PairLoss.of(event, Set.of(0), 0, 0, Priority.FEW_CHANGES)

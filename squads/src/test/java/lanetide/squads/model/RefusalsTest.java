@@ -281,7 +281,7 @@ class RefusalsTest {
     void incidentsStandOnLanesThatAreThereAndTakeNoNegativeTime() {
         Event event = event(List.of(squad("A", 0)), List.of(ROTATION));
         Incidents elsewhere =
-                new Incidents(Stops.NEVER, Stops.NEVER, List.of(new PlannedFault(9, 0, 1)), 1, Remedy.WAIT, 0);
+                new Incidents(Stops.NEVER, Stops.NEVER, List.of(new PlannedFault(9, 0, 1)), 1, FaultResponse.WAIT, 0);
 
         assertRefused(
                 () -> event.withIncidents(elsewhere),
@@ -290,7 +290,7 @@ class RefusalsTest {
         assertThatIllegalArgumentException().isThrownBy(() -> new Stops(10, -1, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> new PlannedFault(1, -1, 0));
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Incidents(Stops.NEVER, Stops.NEVER, List.of(), 0, Remedy.WAIT, 0));
+                .isThrownBy(() -> new Incidents(Stops.NEVER, Stops.NEVER, List.of(), 0, FaultResponse.WAIT, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> new LaneCourtesy(3, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> PaceOfPlay.USUAL.withSpread(1.1));
     }

@@ -12,12 +12,12 @@ import lanetide.des.random.RandomStreams;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.FaultResponse;
 import lanetide.squads.model.Incidents;
 import lanetide.squads.model.LaneCourtesy;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.PlannedFault;
-import lanetide.squads.model.Remedy;
 import lanetide.squads.model.Squad;
 import lanetide.squads.model.Stops;
 import lanetide.squads.play.WatchedSquad.Shot;
@@ -39,12 +39,12 @@ class IncidentsTest {
     private static final List<LanePair> SPARE = List.of(new LanePair(9, 10));
 
     /** Three groups of three on lanes 1 to 6, two games; lane 3 fails in the first. */
-    private static Event event(Remedy remedy, List<LanePair> spare, long workMs) {
+    private static Event event(FaultResponse remedy, List<LanePair> spare, long workMs) {
         return event(Events.withSparePairs(Events.centre(3), spare), remedy, 3, workMs);
     }
 
     /** Three groups of three on the pairs that are not spare, two games; a lane fails in the first. */
-    private static Event event(Centre centre, Remedy remedy, int lane, long workMs) {
+    private static Event event(Centre centre, FaultResponse remedy, int lane, long workMs) {
         PlannedFault fault = new PlannedFault(lane, FAULT_MS, workMs);
         return Events.event(centre, centre.plan(new Stay(), 3, 2), Events.groups(3, 3, 3))
                 .withIncidents(
@@ -59,7 +59,7 @@ class IncidentsTest {
 
     @Test
     void whoWaitsBowlsOnTheSameLaneWhenItIsInOrderAgain() {
-        WatchedSquad watched = WatchedSquad.play(event(Remedy.WAIT, List.of(), WORK_MS), 1);
+        WatchedSquad watched = WatchedSquad.play(event(FaultResponse.WAIT, List.of(), WORK_MS), 1);
 
         List<Shot> onLane =
                 watched.game().stream().filter(shot -> shot.lane() == 3).toList();
@@ -75,7 +75,7 @@ class IncidentsTest {
 
     @Test
     void aGroupGoesOnWithItsGameOnTheSparePairAndStaysThereWhileItsOwnIsOutOfOrder() {
-        WatchedSquad watched = WatchedSquad.play(event(Remedy.SPARE, SPARE, WORK_MS), 1);
+        WatchedSquad watched = WatchedSquad.play(event(FaultResponse.SPARE, SPARE, WORK_MS), 1);
 
         List<Shot> first = ofSecondGroup(watched, 0);
         assertThat(first).extracting(Shot::lane).contains(3, 4, 9, 10);
@@ -99,7 +99,7 @@ class IncidentsTest {
     void ofSeveralSparePairsTheNearestIsTakenWhereverItStandsInTheRow() {
         Centre centre =
                 Events.centre(6).withSpare(List.of(new LanePair(1, 2), new LanePair(7, 8), new LanePair(11, 12)));
-        Event event = event(centre, Remedy.SPARE, 5, WORK_MS);
+        Event event = event(centre, FaultResponse.SPARE, 5, WORK_MS);
 
         List<Shot> moved = ofSecondGroup(WatchedSquad.play(event, 1), 0);
 
@@ -123,7 +123,7 @@ class IncidentsTest {
 
     @Test
     void aSplitGroupFinishesItsGameWithTheOthersAndMeetsAgainForTheNext() {
-        WatchedSquad watched = WatchedSquad.play(event(Remedy.SPLIT, List.of(), WORK_MS), 1);
+        WatchedSquad watched = WatchedSquad.play(event(FaultResponse.SPLIT, List.of(), WORK_MS), 1);
 
         List<Shot> first = ofSecondGroup(watched, 0);
         assertThat(first.stream().filter(shot -> shot.timeMs() > FAULT_MS + 5 * Events.MINUTE_MS))
@@ -150,9 +150,9 @@ class IncidentsTest {
 
     @Test
     void aShortStopIsWaitedForWhateverTheRemedy() {
-        Event wait = event(Remedy.WAIT, SPARE, 3 * Events.MINUTE_MS);
+        Event wait = event(FaultResponse.WAIT, SPARE, 3 * Events.MINUTE_MS);
 
-        for (Remedy remedy : List.of(Remedy.SPARE, Remedy.SPLIT)) {
+        for (FaultResponse remedy : List.of(FaultResponse.SPARE, FaultResponse.SPLIT)) {
             Event other = event(remedy, SPARE, 3 * Events.MINUTE_MS);
             assertThat(Events.play(other, 1)).isEqualTo(Events.play(wait, 1));
         }
@@ -160,9 +160,10 @@ class IncidentsTest {
 
     @Test
     void aGroupWithoutASparePairWaits() {
-        assertThat(Events.play(event(Remedy.SPARE, List.of(), WORK_MS), 1).squads())
-                .isEqualTo(
-                        Events.play(event(Remedy.WAIT, List.of(), WORK_MS), 1).squads());
+        assertThat(Events.play(event(FaultResponse.SPARE, List.of(), WORK_MS), 1)
+                        .squads())
+                .isEqualTo(Events.play(event(FaultResponse.WAIT, List.of(), WORK_MS), 1)
+                        .squads());
     }
 
     @Test
@@ -172,13 +173,14 @@ class IncidentsTest {
                 Stops.NEVER,
                 List.of(new PlannedFault(1, FAULT_MS, WORK_MS), new PlannedFault(6, FAULT_MS, WORK_MS)),
                 1,
-                Remedy.WAIT,
+                FaultResponse.WAIT,
                 0);
         Event event = Events.event(Events.centre(3), Events.stay(3, 3, 2), Events.groups(3, 3, 3));
 
         List<LaneStop> stops = Events.play(event.withIncidents(one), 1).stops();
         List<LaneStop> withTwo = Events.play(
-                        event.withIncidents(new Incidents(one.jams(), one.faults(), one.planned(), 2, Remedy.WAIT, 0)),
+                        event.withIncidents(
+                                new Incidents(one.jams(), one.faults(), one.planned(), 2, FaultResponse.WAIT, 0)),
                         1)
                 .stops();
 
@@ -208,7 +210,8 @@ class IncidentsTest {
     @Test
     void jamsMakeTheDayLongerAndChangeNobodysLuck() {
         Event event = Events.event(Events.centre(2), Events.stay(2, 2, 3), Events.groups(3, 3));
-        Incidents jams = new Incidents(new Stops(25, 90_000, 0.5), Stops.NEVER, List.of(), 1, Remedy.WAIT, 600_000);
+        Incidents jams =
+                new Incidents(new Stops(25, 90_000, 0.5), Stops.NEVER, List.of(), 1, FaultResponse.WAIT, 600_000);
 
         EventResult with = Events.play(event.withIncidents(jams), 3);
         EventResult without = Events.play(event, 3);
@@ -251,7 +254,7 @@ class IncidentsTest {
                         new Stops(15 + random.nextInt(60), 25 * Events.MINUTE_MS, 1),
                         List.of(new PlannedFault(1, Events.START_MS + random.nextInt(90) * Events.MINUTE_MS, WORK_MS)),
                         1 + random.nextInt(2),
-                        List.of(Remedy.values()).get(random.nextInt(3)),
+                        List.of(FaultResponse.values()).get(random.nextInt(3)),
                         random.nextInt(15) * Events.MINUTE_MS));
 
         EventResult result = Events.play(event, seed);

@@ -4,8 +4,8 @@ import lanetide.cli.scenario.key.Form.Choice;
 import lanetide.cli.scenario.key.Form.Clock;
 import lanetide.cli.scenario.key.Form.Quantity;
 import lanetide.cli.scenario.key.Form.Structure;
+import lanetide.squads.model.FaultResponse;
 import lanetide.squads.model.Incidents;
-import lanetide.squads.model.Remedy;
 
 /** Keys of what can go wrong with lanes. */
 public final class IncidentKeys {
@@ -26,12 +26,12 @@ public final class IncidentKeys {
             "people who put lanes in order, one lane each at a time",
             "",
             Incidents.NONE.crews());
-    public static final Key<Remedy> REMEDY = INCIDENTS.usual(
+    public static final Key<FaultResponse> REMEDY = INCIDENTS.usual(
             "remedy",
             new Choice<>("remedy", Names.REMEDIES),
             "wait, spare (move to a spare pair) or split (over other groups)",
             "",
-            Remedy.WAIT);
+            FaultResponse.WAIT);
     public static final Key<Long> PATIENCE = INCIDENTS.assumed(
             "patience",
             Form.time("min", 24 * Sources.HOUR_MS),

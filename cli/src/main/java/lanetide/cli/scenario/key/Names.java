@@ -9,9 +9,9 @@ import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneSurface;
 import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.FaultResponse;
 import lanetide.squads.model.Level;
 import lanetide.squads.model.Levels;
-import lanetide.squads.model.Remedy;
 
 /**
  * Everything a scenario can name: what ships with the program, and what the scenario adds.
@@ -37,7 +37,7 @@ public record Names(
     public static final Map<String, Integer> COURTESY = courtesy();
 
     /** What is done with a group whose lane is out of order, by name. */
-    public static final Map<String, Remedy> REMEDIES = remedies();
+    public static final Map<String, FaultResponse> REMEDIES = remedies();
 
     public static Names shipped() {
         Catalogue catalogue = Catalogue.shipped();
@@ -63,9 +63,9 @@ public record Names(
         return oil;
     }
 
-    private static Map<String, Remedy> remedies() {
-        Map<String, Remedy> remedies = inOrder("wait", Remedy.WAIT, "spare", Remedy.SPARE);
-        remedies.put("split", Remedy.SPLIT);
+    private static Map<String, FaultResponse> remedies() {
+        Map<String, FaultResponse> remedies = inOrder("wait", FaultResponse.WAIT, "spare", FaultResponse.SPARE);
+        remedies.put("split", FaultResponse.SPLIT);
         return remedies;
     }
 

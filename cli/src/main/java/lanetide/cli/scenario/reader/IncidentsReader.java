@@ -9,9 +9,9 @@ import lanetide.cli.scenario.key.Key;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Section;
 import lanetide.squads.model.Centre;
+import lanetide.squads.model.FaultResponse;
 import lanetide.squads.model.Incidents;
 import lanetide.squads.model.PlannedFault;
-import lanetide.squads.model.Remedy;
 import lanetide.squads.model.Stops;
 import lanetide.squads.score.TenpinScore;
 
@@ -52,7 +52,7 @@ final class IncidentsReader {
         boolean nowhere = centre.isPresent() && centre.get().spare().isEmpty();
         if (nowhere
                 && section.find(IncidentKeys.REMEDY)
-                        .filter(Remedy.SPARE::equals)
+                        .filter(FaultResponse.SPARE::equals)
                         .isPresent()) {
             section.value(IncidentKeys.REMEDY)
                     .ifPresent(value -> value.refuse(
