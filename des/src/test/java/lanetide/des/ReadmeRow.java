@@ -63,9 +63,9 @@ public final class ReadmeRow {
         List<String> checks = new ArrayList<>();
         boolean inTable = false;
         for (String line : Files.readAllLines(README)) {
-            inTable = line.startsWith("| check | ") || inTable && line.startsWith("|");
+            inTable = line.startsWith("| check | ") || (inTable && line.startsWith("|"));
             if (inTable && line.startsWith("| ") && !line.startsWith("| check | ")) {
-                checks.add(line.substring(2).split(CELLS)[0]);
+                checks.add(line.split(CELLS, -1)[0].substring(2));
             }
         }
         return checks;

@@ -248,7 +248,7 @@ public sealed interface Form<T> {
 
     /** A duration in whole milliseconds, from none. */
     static Quantity<Long> time(String units, long highMs) {
-        return time(units, Range.between(0, highMs));
+        return time(units, Range.between(0, (double) highMs));
     }
 
     /** A whole number. */

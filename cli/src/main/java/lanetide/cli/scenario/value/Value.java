@@ -108,7 +108,7 @@ public final class Value {
     }
 
     /** The value in a form that needs to know nothing else; empty, with a notice, if it is not in that form. */
-    @SuppressWarnings("unchecked") // each form is read into what its type says
+    @SuppressWarnings({"unchecked", "OptionalMapToOptional"}) // each form is read into what its type says
     public <T> Optional<T> read(Form<T> form) {
         Optional<?> read;
         if (form instanceof Form.Quantity<?> quantity) {
