@@ -101,6 +101,15 @@ class ArchitectureTest {
                     .and(target(nameMatching("(new|read|write|lines|move|copy|create|delete).*"))));
 
     @ArchTest
+    static final ArchRule EVENTS_ARE_PLAYED_BY_STUDIES = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .haveSimpleName("TournamentSimulation")
+            .orShould()
+            .dependOnClassesThat()
+            .haveSimpleName("Replications");
+
+    @ArchTest
     static final ArchRule PACKAGES_FORM_NO_CIRCLE =
             slices().matching("lanetide.cli.(**)").should().beFreeOfCycles();
 }

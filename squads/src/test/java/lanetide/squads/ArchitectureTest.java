@@ -127,8 +127,15 @@ class ArchitectureTest {
             .haveSimpleNameEndingWith("Finder");
 
     @ArchTest
-    static final ArchRule noPackagesKnowEachOther =
-            slices().matching("lanetide.squads.(**)").should().beFreeOfCycles();
+    static final ArchRule eventsArePlayedOverAndOverInOnePlace = noClasses()
+            .that()
+            .resideOutsideOfPackages("..squads.study", "..squads.play")
+            .should()
+            .dependOnClassesThat()
+            .haveSimpleName("TournamentSimulation")
+            .orShould()
+            .dependOnClassesThat()
+            .haveSimpleName("Replications");
 
     @ArchTest
     static final ArchRule nothingIsSharedBehindTheCallersBack =

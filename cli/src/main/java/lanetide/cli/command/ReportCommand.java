@@ -19,10 +19,12 @@ import lanetide.squads.fairness.FairnessStudy;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.RemedyStudy;
 import lanetide.squads.fairness.Verdict;
+import lanetide.squads.play.Observers;
 import lanetide.squads.recondition.ReoilPlan;
 import lanetide.squads.recondition.ReoilResult;
 import lanetide.squads.recondition.ReoilStudy;
 import lanetide.squads.study.EventStudy;
+import lanetide.squads.study.Playings;
 import lanetide.squads.study.StudyResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -99,7 +101,13 @@ public final class ReportCommand implements Callable<Integer> {
         StudyResult study = options.progressing(
                 "playings",
                 replications,
-                told -> EventStudy.run(scenario.event(), scenario.seed(), replications, threads, told, reel));
+                told -> EventStudy.run(
+                        scenario.event(),
+                        scenario.seed(),
+                        Playings.fixed(replications),
+                        threads,
+                        told,
+                        Observers.of(reel).inTheFirst()));
         Optional<FairnessResult> fair = fairness(scenario, threads);
         List<Remedy> mended =
                 fair.map(result -> remedies(scenario, result, threads)).orElse(List.of());

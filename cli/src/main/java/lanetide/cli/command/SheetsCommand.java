@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -14,13 +13,12 @@ import lanetide.cli.options.Format;
 import lanetide.cli.options.OptionCheck;
 import lanetide.cli.output.AnswerFolder;
 import lanetide.cli.output.CommandFailure;
-import lanetide.cli.preview.GameForecast;
-import lanetide.cli.preview.Seating;
 import lanetide.cli.preview.StartsStudy;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.sheets.Paper;
 import lanetide.cli.sheets.Sheets;
 import lanetide.squads.study.EventStudy;
+import lanetide.squads.study.Playings;
 import lanetide.squads.study.StudyResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -100,14 +98,18 @@ public final class SheetsCommand implements Callable<Integer> {
     }
 
     private Map<String, String> write(Scenario scenario, int threads) {
+        StartsStudy starts = new StartsStudy(scenario, Math.min(replications, PLAYINGS_FOR_CARDS));
         StudyResult study = options.progressing(
                 "playings",
                 replications,
-                progress -> EventStudy.run(scenario.event(), scenario.seed(), replications, threads, progress));
-        int read = Math.min(replications, PLAYINGS_FOR_CARDS);
-        Map<Seating, List<GameForecast>> starts = options.progressing(
-                "playings read for cards", read, progress -> StartsStudy.run(scenario, read, threads, progress));
-        return Sheets.write(scenario, study, starts, paper, Optional.ofNullable(firstDay));
+                progress -> EventStudy.run(
+                        scenario.event(),
+                        scenario.seed(),
+                        Playings.fixed(replications),
+                        threads,
+                        progress,
+                        starts::observers));
+        return Sheets.write(scenario, study, starts.forecasts(), paper, Optional.ofNullable(firstDay));
     }
 
     /** Reads a size of paper. */

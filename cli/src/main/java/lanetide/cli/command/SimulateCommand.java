@@ -156,8 +156,13 @@ public final class SimulateCommand implements Callable<Integer> {
             Optional<AnswerFile> traceFile) {
         Progress progress = Progress.of(options.err(), "playings", playings.most(), options.quiet());
         try (SimulateLogs logs = SimulateLogs.open(shotFile, traceFile)) {
-            StudyResult study =
-                    EventStudy.run(scenario.event(), scenario.seed(), playings, threads, progress, logs.observers());
+            StudyResult study = EventStudy.run(
+                    scenario.event(),
+                    scenario.seed(),
+                    playings,
+                    threads,
+                    progress,
+                    logs.observers().inTheFirst());
             logs.commit();
             return study;
         } catch (UncheckedIOException e) {

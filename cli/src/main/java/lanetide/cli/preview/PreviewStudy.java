@@ -9,6 +9,11 @@ import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.PlayedLine;
 import lanetide.squads.equipment.Physics;
 import lanetide.squads.model.Event;
+import lanetide.squads.play.Observers;
+import lanetide.squads.study.Part;
+import lanetide.squads.study.Repeated;
+import lanetide.squads.study.Study;
+import lanetide.squads.study.Watch;
 
 /** Plays an event many times and asks in each what a bowler would start with on the lanes he meets. */
 public final class PreviewStudy {
@@ -53,16 +58,18 @@ public final class PreviewStudy {
     record Playing(List<List<Met>> games, List<Preview.Sign> signs) {}
 
     private Preview run(int replications, int threads, IntConsumer onDone) {
-        List<Playing> playings = new WatchedPlayings(scenario, physics)
-                .run(
-                        replications,
-                        threads,
-                        onDone,
-                        () -> new MetFilms(event, seat),
-                        (r, films) -> new LaneReading(scenario, physics, kind)
-                                .playing(films.byGame(), r < PLAYINGS_WITH_BALLS));
+        List<Playing> playings = new Study(Repeated.of(event, scenario.seed()))
+                .play(Part.first(replications), threads, this::watch, onDone);
         Summary summary = new Summary(event, seat);
         GameForecast sheet = summary.fresh(new LaneReading(scenario, physics, kind).fresh(true));
         return new Preview(seat, kind, sheet, summary.games(sheet, playings), summary.signs(playings), replications);
+    }
+
+    private Watch<Playing> watch(int number) {
+        MetFilms films = new MetFilms(event, seat);
+        return Watch.by(
+                Observers.of(films),
+                summary ->
+                        new LaneReading(scenario, physics, kind).playing(films.byGame(), number < PLAYINGS_WITH_BALLS));
     }
 }

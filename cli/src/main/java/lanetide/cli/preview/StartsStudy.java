@@ -4,45 +4,61 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.IntConsumer;
+import java.util.Objects;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.stream.IntStream;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.equipment.Physics;
 import lanetide.squads.model.Event;
+import lanetide.squads.play.Observers;
 
-/** Plays an event some times and asks in each what every bowler would start with on the lanes he meets, with his own ball. */
+/** Asks in the first playings of a study what every bowler would start with on the lanes he meets, with his own ball. */
 public final class StartsStudy {
     private final Scenario scenario;
     private final Event event;
     private final Physics physics;
     private final List<Seating> seatings;
+    private final AtomicReferenceArray<StartsMet> met;
 
-    private StartsStudy(Scenario scenario) {
+    /**
+     * Nothing asked yet.
+     *
+     * @param scenario the scenario
+     * @param playings how many playings are watched, at least 1
+     */
+    public StartsStudy(Scenario scenario, int playings) {
         this.scenario = scenario;
         this.event = scenario.event();
         this.physics = Physics.under(event.laws());
         this.seatings = Seating.of(event);
+        this.met = new AtomicReferenceArray<>(playings);
     }
 
     /**
-     * Looks ahead for every bowler.
+     * Who watches a playing for the bowlers.
      *
-     * @param scenario the scenario
-     * @param playings how often the event is played, at least 1
-     * @param threads threads to play on, at least 1
-     * @param onDone told the number of playings done so far
-     * @return each bowler's games in the order of {@link Seating#of}; other balls are not compared. They do not depend on the
-     *     number of threads
-     * @throws IllegalArgumentException if {@code playings < 1} or {@code threads < 1}
+     * @param number number of the playing, from 0
+     * @return an observer of its own in the first playings, nobody in the others
      */
-    public static Map<Seating, List<GameForecast>> run(
-            Scenario scenario, int playings, int threads, IntConsumer onDone) {
-        return new StartsStudy(scenario).run(playings, threads, onDone);
+    public Observers observers(int number) {
+        if (number >= met.length()) {
+            return Observers.NONE;
+        }
+        StartsMet starts = startsMet();
+        met.set(number, starts);
+        return Observers.of(starts);
     }
 
-    private Map<Seating, List<GameForecast>> run(int playings, int threads, IntConsumer onDone) {
-        List<StartsMet> met = new WatchedPlayings(scenario, physics)
-                .run(playings, threads, onDone, this::startsMet, (r, starts) -> starts);
+    /**
+     * What the watched playings tell every bowler; they must be over.
+     *
+     * @return each bowler's games in the order of {@link Seating#of}; other balls are not compared
+     */
+    public Map<Seating, List<GameForecast>> forecasts() {
+        List<StartsMet> watched = IntStream.range(0, met.length())
+                .mapToObj(number -> Objects.requireNonNull(met.get(number), "a playing that was not watched"))
+                .toList();
         Map<Seating, List<GameForecast>> forecasts = new LinkedHashMap<>();
         Map<Kind, GameForecast> fresh = new HashMap<>();
         for (Seating seating : seatings) {
@@ -54,7 +70,7 @@ public final class StartsStudy {
                     seating,
                     summary.games(
                             sheet,
-                            met.stream()
+                            watched.stream()
                                     .map(starts -> starts.playing(event, seating))
                                     .toList()));
         }

@@ -19,9 +19,11 @@ import lanetide.cli.scenario.Scenarios;
 import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.fairness.FairnessStudy;
 import lanetide.squads.model.Event;
+import lanetide.squads.play.Observers;
 import lanetide.squads.recondition.ReoilPlan;
 import lanetide.squads.recondition.ReoilStudy;
 import lanetide.squads.study.EventStudy;
+import lanetide.squads.study.Playings;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -76,7 +78,13 @@ class ReportCommandTest {
         Event event = reading.scenario().orElseThrow().event();
         FilmReel reel = new FilmReel();
         PageAnswers answers = new PageAnswers(
-                EventStudy.run(event, 1, 1, 1, done -> {}, reel),
+                EventStudy.run(
+                        event,
+                        1,
+                        Playings.fixed(1),
+                        1,
+                        done -> {},
+                        Observers.of(reel).inTheFirst()),
                 Optional.of(FairnessStudy.run(
                         event, new FairnessPlan(1, FairnessStudy.fewestPlayings(event), 2, true), 2, done -> {})),
                 List.of(),

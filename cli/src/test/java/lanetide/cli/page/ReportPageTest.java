@@ -22,10 +22,12 @@ import lanetide.squads.fairness.FairnessStudy;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.RemedyStudy;
 import lanetide.squads.model.Event;
+import lanetide.squads.play.Observers;
 import lanetide.squads.recondition.ReoilPlan;
 import lanetide.squads.recondition.ReoilResult;
 import lanetide.squads.recondition.ReoilStudy;
 import lanetide.squads.study.EventStudy;
+import lanetide.squads.study.Playings;
 import lanetide.squads.study.StudyResult;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -82,7 +84,13 @@ class ReportPageTest {
     }
 
     private static StudyResult play(Scenario scenario, int replications, FilmReel reel) {
-        return EventStudy.run(scenario.event(), scenario.seed(), replications, 1, done -> {}, reel);
+        return EventStudy.run(
+                scenario.event(),
+                scenario.seed(),
+                Playings.fixed(replications),
+                1,
+                done -> {},
+                Observers.of(reel).inTheFirst());
     }
 
     @Test

@@ -8,21 +8,21 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.ToDoubleFunction;
-import lanetide.des.Replications;
 import lanetide.des.random.RandomStreams;
 import lanetide.des.stats.Holm;
 import lanetide.des.stats.MeanEstimate;
 import lanetide.des.stats.Tally;
-import lanetide.squads.equipment.Physics;
-import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.Setup;
-import lanetide.squads.play.TournamentSimulation;
 import lanetide.squads.result.BowlerResult;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.result.LaneState;
 import lanetide.squads.result.SquadResult;
+import lanetide.squads.study.Part;
+import lanetide.squads.study.Playable;
+import lanetide.squads.study.Repeated;
+import lanetide.squads.study.Study;
+import lanetide.squads.study.Watch;
 
 /**
  * Plays two events as they are planned, with their breaks, changes of the line-up and incidents, and with the same luck for bowlers of
@@ -52,31 +52,26 @@ public final class EventComparison {
         if (replications < MIN_REPLICATIONS) {
             throw new IllegalArgumentException("replications is " + replications + ", but must be at least 2");
         }
-        Playable first = Playable.of(a);
-        Playable second = Playable.of(b);
-        RandomStreams streams = new RandomStreams(seed);
-        List<Pair> pairs = Replications.run(
-                replications,
-                threads,
-                r -> new Pair(first.play(streams.forReplication(r)), second.play(streams.forReplication(r))),
-                done -> onDone.accept(2 * done));
-        return judged(quantities(a, b), pairs);
+        List<Quantity> quantities = quantities(a, b);
+        List<double[]> first = play(a, seed, quantities, replications, threads, onDone);
+        List<double[]> second =
+                play(b, seed, quantities, replications, threads, done -> onDone.accept(replications + done));
+        return judged(quantities, first, second);
     }
 
-    /** An event and what it takes to play it often. */
-    private record Playable(Event event, Physics physics, StartingLines lines) {
-        static Playable of(Event event) {
-            Physics physics = Physics.under(event.laws());
-            return new Playable(event, physics, new StartingLines(event, physics));
-        }
-
-        EventResult play(RandomStreams luck) {
-            return new TournamentSimulation(Setup.of(event, physics, lines, LuckSource.byFrameInSquads(luck))).play();
-        }
+    /** Every quantity of every playing. */
+    private static List<double[]> play(
+            Event event, long seed, List<Quantity> quantities, int replications, int threads, IntConsumer onDone) {
+        Repeated repeated = new Repeated(Playable.of(event), new RandomStreams(seed), LuckSource::byFrameInSquads);
+        return new Study(repeated)
+                .play(
+                        Part.first(replications),
+                        threads,
+                        number -> Watch.none(summary -> quantities.stream()
+                                .mapToDouble(quantity -> quantity.value().applyAsDouble(summary.result()))
+                                .toArray()),
+                        onDone);
     }
-
-    /** Two playings with the same luck. */
-    private record Pair(EventResult a, EventResult b) {}
 
     /** Something a playing gives, of a squad or of all. */
     private record Quantity(Compared compared, Optional<String> squad, ToDoubleFunction<EventResult> value) {
@@ -110,16 +105,13 @@ public final class EventComparison {
         return all;
     }
 
-    private static List<Difference> judged(List<Quantity> quantities, List<Pair> pairs) {
+    private static List<Difference> judged(List<Quantity> quantities, List<double[]> first, List<double[]> second) {
         List<MeanEstimate> estimates = new ArrayList<>();
         List<double[]> means = new ArrayList<>();
-        for (Quantity quantity : quantities) {
-            double[] a = pairs.stream()
-                    .mapToDouble(pair -> quantity.value().applyAsDouble(pair.a()))
-                    .toArray();
-            double[] b = pairs.stream()
-                    .mapToDouble(pair -> quantity.value().applyAsDouble(pair.b()))
-                    .toArray();
+        for (int q = 0; q < quantities.size(); q++) {
+            int at = q;
+            double[] a = first.stream().mapToDouble(values -> values[at]).toArray();
+            double[] b = second.stream().mapToDouble(values -> values[at]).toArray();
             estimates.add(MeanEstimate.ofPairs(b, a));
             means.add(new double[] {mean(a), mean(b)});
         }

@@ -1,28 +1,19 @@
 package lanetide.squads.fairness;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntConsumer;
-import java.util.stream.IntStream;
-import lanetide.des.Replications;
-import lanetide.des.random.RandomStreams;
 import lanetide.squads.model.Event;
+import lanetide.squads.result.EventResult;
+import lanetide.squads.study.Part;
+import lanetide.squads.study.Study;
+import lanetide.squads.study.Watch;
 
 /**
  * Plays an event in rounds. In a round every bowler keeps his luck while all change seats, so that what remains between two of
  * his scores is what the seats did. The rounds are independent of each other.
  */
 public final class FairnessStudy {
-    /** Playings of a round beside its seatings: the draw as it is, and the lanes that do not change. */
-    private static final int BESIDE_SEATINGS = 2;
-
-    private static final int MIN_SEATINGS = 3;
-    private static final int MAX_SEATINGS = 6;
-
-    /** Fewest rounds that give an interval. */
-    private static final int MIN_ROUNDS = 2;
-
-    private static final int MIN_BOWLERS = 2;
-
     private FairnessStudy() {}
 
     /**
@@ -33,7 +24,7 @@ public final class FairnessStudy {
      * @return at least 5
      */
     public static int playingsOfRound(Event event) {
-        return seatings(event.squads().size()) + BESIDE_SEATINGS;
+        return SeatingRounds.perRound(event.squads().size());
     }
 
     /**
@@ -43,7 +34,7 @@ public final class FairnessStudy {
      * @return two rounds
      */
     public static int fewestPlayings(Event event) {
-        return MIN_ROUNDS * playingsOfRound(event);
+        return SeatingRounds.minPlayings(event.squads().size());
     }
 
     /**
@@ -53,7 +44,7 @@ public final class FairnessStudy {
      * @return true if it has two bowlers at least, so that they can change seats
      */
     public static boolean hasSeatsToChange(Event event) {
-        return new Seats(event).count() >= MIN_BOWLERS;
+        return SeatingRounds.canChange(new Seats(event));
     }
 
     /**
@@ -68,50 +59,63 @@ public final class FairnessStudy {
      *     {@code threads < 1}
      */
     public static FairnessResult run(Event event, FairnessPlan plan, int threads, IntConsumer onDone) {
-        Event studied = plan.lanesChange() ? event : UnchangingLanes.withoutPractice(event);
-        Seats seats = new Seats(studied);
-        EventScores scores = new EventScores(studied, seats);
-        FairnessResult result = run(studied, seats, scores, plan, threads, onDone);
         if (!plan.lanesChange()) {
-            return result;
+            return play(UnchangingLanes.withoutPractice(event), plan, threads, onDone)
+                    .result();
         }
-        GroupWear wear = new GroupWear(event, scores.asDrawn(new RandomStreams(plan.seed()).forReplication(0)));
+        Played played = play(event, plan, threads, onDone);
+        FairnessResult result = played.result();
+        GroupWear wear = new GroupWear(event, played.asDrawn());
         return result.because(Reasons.of(event, result.effects(), result.estimates(), wear));
     }
 
-    /** The same with scores from anywhere. */
-    static FairnessResult run(
-            Event event, Seats seats, ScoreSource source, FairnessPlan plan, int threads, IntConsumer onDone) {
-        int perRound = playingsOfRound(event);
-        int rounds = plan.playings() / perRound;
-        if (rounds < MIN_ROUNDS || seats.count() < MIN_BOWLERS) {
-            throw new IllegalArgumentException(
-                    "a fairness study needs at least " + MIN_ROUNDS * perRound + " playings and " + MIN_BOWLERS
-                            + " bowlers, but has " + plan.playings() + " and " + seats.count());
-        }
-        RandomStreams streams = new RandomStreams(plan.seed());
-        int[] squads = seats.classes(Seat::squad);
-        List<Round> played = Replications.run(
-                rounds,
-                threads,
-                r -> play(source, squads, perRound - BESIDE_SEATINGS, streams.forReplication(r)),
-                done -> onDone.accept(done * perRound));
-        return FairnessResult.of(new EffectEstimates(event, seats, played), plan, rounds * perRound);
+    /**
+     * A study.
+     *
+     * @param result what every class of seats and bowlers gains
+     * @param asDrawn the first playing in which everybody sits where he is drawn
+     */
+    record Played(FairnessResult result, EventResult asDrawn) {}
+
+    /** What is kept of a playing: mean scores by bowler, and all of one. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    private record Kept(double[] scores, Optional<EventResult> whole) {}
+
+    /** The same without reasons. */
+    static Played play(Event event, FairnessPlan plan, int threads, IntConsumer onDone) {
+        SeatingRounds rounds = rounds(event, plan);
+        SeatedPlayings playings = new SeatedPlayings(event, rounds);
+        int drawn = rounds.firstAsDrawn();
+        List<Kept> kept = new Study(playings)
+                .play(
+                        Part.first(rounds.playings()),
+                        threads,
+                        number -> Watch.none(summary -> new Kept(
+                                playings.scores(summary.result()),
+                                number == drawn ? Optional.of(summary.result()) : Optional.empty())),
+                        onDone);
+        return new Played(
+                judge(event, rounds, plan, kept.stream().map(Kept::scores).toList()),
+                kept.get(drawn).whole().orElseThrow());
     }
 
-    static int seatings(int squads) {
-        int perSquad = (MIN_SEATINGS + squads - 1) / squads;
-        return Math.min(MAX_SEATINGS, squads * perSquad);
+    /** The first playing in which everybody sits where he is drawn. */
+    static EventResult asDrawn(Event event, FairnessPlan plan) {
+        SeatingRounds rounds = rounds(event, plan);
+        int drawn = rounds.firstAsDrawn();
+        return new Study(new SeatedPlayings(event, rounds))
+                .play(new Part(drawn, drawn + 1), 1)
+                .get(0)
+                .result();
     }
 
-    private static Round play(ScoreSource source, int[] squads, int seatings, RandomStreams streams) {
-        int[][] bowlerAtSeat = new Seatings(squads, seatings, streams).bowlerAtSeat();
-        double[][] scores = new double[seatings][];
-        for (int k = 0; k < seatings; k++) {
-            scores[k] = source.play(bowlerAtSeat[k], true, streams);
-        }
-        int[] drawn = IntStream.range(0, squads.length).toArray();
-        return new Round(
-                bowlerAtSeat, scores, source.play(drawn, true, streams), source.play(bowlerAtSeat[0], false, streams));
+    static SeatingRounds rounds(Event event, FairnessPlan plan) {
+        return new SeatingRounds(new Seats(event), event.squads().size(), plan);
+    }
+
+    /** What the mean scores of every playing by bowler say (pins a game), wherever they come from. */
+    static FairnessResult judge(Event event, SeatingRounds rounds, FairnessPlan plan, List<double[]> scores) {
+        return FairnessResult.of(
+                new EffectEstimates(event, rounds.seats(), rounds.rounds(scores)), plan, rounds.playings());
     }
 }

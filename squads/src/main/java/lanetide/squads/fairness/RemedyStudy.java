@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.function.IntConsumer;
-import lanetide.des.random.RandomStreams;
 import lanetide.squads.machines.OilingCost;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Costs;
@@ -28,7 +27,7 @@ public final class RemedyStudy {
         this.asItIs = asItIs;
         this.plan = plan;
         this.costs = costs;
-        this.drawn = drawn(event, plan);
+        this.drawn = FairnessStudy.asDrawn(event, plan);
     }
 
     /**
@@ -97,16 +96,14 @@ public final class RemedyStudy {
     }
 
     private Remedy remedy(Changes.Change change, int threads, IntConsumer onDone) {
-        Seats seats = new Seats(change.event());
-        EventScores scores = new EventScores(change.event(), seats);
-        FairnessResult after = FairnessStudy.run(change.event(), seats, scores, plan, threads, onDone);
-        FairnessComparison comparison = FairnessComparison.of(asItIs, after);
+        FairnessStudy.Played after = FairnessStudy.play(change.event(), plan, threads, onDone);
+        FairnessComparison comparison = FairnessComparison.of(asItIs, after.result());
         return new Remedy(
                 change.what(),
                 comparison.spreadAfterPins(),
                 comparison.spreadBeforePins() - comparison.spreadAfterPins(),
                 comparison.gainErrorPins(),
-                extraMinutes(scores.asDrawn(luck(plan))),
+                extraMinutes(after.asDrawn()),
                 oiling(change.event()) - oiling(event),
                 false);
     }
@@ -128,13 +125,5 @@ public final class RemedyStudy {
             }
         }
         return sum;
-    }
-
-    private static EventResult drawn(Event event, FairnessPlan plan) {
-        return new EventScores(event, new Seats(event)).asDrawn(luck(plan));
-    }
-
-    private static RandomStreams luck(FairnessPlan plan) {
-        return new RandomStreams(plan.seed()).forReplication(0);
     }
 }

@@ -1,6 +1,7 @@
 package lanetide.squads.play;
 
 import java.util.List;
+import java.util.function.IntFunction;
 import lanetide.des.TraceListener;
 
 /**
@@ -22,6 +23,15 @@ public record Observers(LaneObserver lanes, ShotObserver shots, List<TraceListen
      */
     public static Observers of(LaneObserver lanes) {
         return new Observers(lanes, ShotObserver.NONE, List.of());
+    }
+
+    /**
+     * The same in the first of many playings, and nobody in the others.
+     *
+     * @return who watches, by the number of the playing from 0
+     */
+    public IntFunction<Observers> inTheFirst() {
+        return number -> number == 0 ? this : NONE;
     }
 
     /** Copies the list. */

@@ -3,44 +3,41 @@ package lanetide.squads.recondition;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.IntConsumer;
-import lanetide.des.Replications;
+import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
-import lanetide.squads.equipment.Physics;
-import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.equipment.TypicalPlayer;
 import lanetide.squads.fairness.UnchangingLanes;
 import lanetide.squads.luck.LuckSource;
-import lanetide.squads.model.Event;
 import lanetide.squads.play.Observers;
 import lanetide.squads.play.Setup;
-import lanetide.squads.play.TournamentSimulation;
 import lanetide.squads.result.BowlerResult;
-import lanetide.squads.result.EventResult;
+import lanetide.squads.study.Design;
+import lanetide.squads.study.Part;
+import lanetide.squads.study.Playable;
+import lanetide.squads.study.Playing;
+import lanetide.squads.study.Study;
+import lanetide.squads.study.Watch;
 
 /** Plays a long block many times, each time also with the same luck on lanes that do not change. */
-final class BlockStudy {
+final class BlockStudy implements Design {
     private final LongBlock block;
     private final int games;
     private final boolean looks;
-    private final Physics physics;
-    private final StartingLines lines;
+    private final RandomStreams streams;
+    private final Playable changing;
+    private final Playable still;
     private final List<TypicalPlayer> players;
-    private final Event unchanging;
-    private final Physics stillPhysics;
-    private final StartingLines stillLines;
     private final List<String> styles;
 
     /** A study of the first games on the oil, with or without a look at the lanes. */
-    BlockStudy(LongBlock block, int games, boolean looks) {
+    BlockStudy(LongBlock block, int games, boolean looks, long seed) {
         this.block = block;
         this.games = games;
         this.looks = looks;
-        this.physics = Physics.under(block.event().laws());
-        this.lines = new StartingLines(block.event(), physics);
-        this.players = TypicalPlayer.of(block.event(), physics, lines);
-        this.unchanging = UnchangingLanes.of(block.event());
-        this.stillPhysics = Physics.under(unchanging.laws());
-        this.stillLines = new StartingLines(unchanging, stillPhysics);
+        this.streams = new RandomStreams(seed);
+        this.changing = Playable.of(block.event());
+        this.still = Playable.of(UnchangingLanes.of(block.event()));
+        this.players = TypicalPlayer.of(block.event(), changing.physics(), changing.lines());
         this.styles = List.copyOf(
                 new TreeSet<>(players.stream().map(TypicalPlayer::style).toList()));
     }
@@ -49,42 +46,77 @@ final class BlockStudy {
         return styles;
     }
 
-    List<BlockPlaying> run(long seed, int replications, int threads, IntConsumer onDone) {
-        RandomStreams streams = new RandomStreams(seed);
-        return Replications.run(replications, threads, r -> play(streams.forReplication(r)), onDone);
+    /** Every luck is met twice, on lanes that change and then on those that do not. */
+    @Override
+    public Playing playing(int number) {
+        return new Playing(number, number / 2, Playing.USUAL_SET, number % 2);
     }
 
-    private BlockPlaying play(RandomStreams streams) {
-        LaneLooks eye = new LaneLooks(block.event(), physics, players, games);
-        EventResult result = new TournamentSimulation(
-                        Setup.of(block.event(), physics, lines, LuckSource.byFrame(streams))
-                                .watchedBy(looks ? Observers.of(eye) : Observers.NONE))
-                .play();
-        EventResult still = new TournamentSimulation(
-                        Setup.of(unchanging, stillPhysics, stillLines, LuckSource.byFrame(streams)))
-                .play();
+    @Override
+    public Setup setup(Playing playing) {
+        return (changes(playing) ? changing : still).setup(LuckSource.byFrame(streams.forReplication(playing.luck())));
+    }
+
+    private static boolean changes(Playing playing) {
+        return playing.seating() == 0;
+    }
+
+    List<BlockPlaying> run(int replications, int threads, IntConsumer onDone) {
+        List<Kept> kept = new Study(this).play(Part.first(2 * replications), threads, this::watch, done -> {
+            if (done % 2 == 0) {
+                onDone.accept(done / 2);
+            }
+        });
+        return IntStream.range(0, replications)
+                .mapToObj(r -> compare(kept.get(2 * r), kept.get(2 * r + 1)))
+                .toList();
+    }
+
+    /** What is kept of a playing: the scores by squad and bowler, and what was seen of the lanes. */
+    private record Kept(List<List<Scores>> squads, LaneLooks eye) {}
+
+    /** The games of a bowler. */
+    private record Scores(String style, String group, List<Integer> pins) {
+        static Scores of(BowlerResult bowler) {
+            return new Scores(bowler.bowler().style().id(), bowler.group(), bowler.scores());
+        }
+    }
+
+    private Watch<Kept> watch(int number) {
+        LaneLooks eye = new LaneLooks(block.event(), changing.physics(), players, games);
+        boolean watched = looks && changes(playing(number));
+        return Watch.by(
+                watched ? Observers.of(eye) : Observers.NONE,
+                summary -> new Kept(
+                        summary.result().squads().stream()
+                                .map(squad ->
+                                        squad.bowlers().stream().map(Scores::of).toList())
+                                .toList(),
+                        eye));
+    }
+
+    private BlockPlaying compare(Kept played, Kept still) {
         double[][] change = new double[games][styles.size()];
         int[][] count = new int[games][styles.size()];
-        for (int s = 0; s < result.squads().size(); s++) {
-            addSquad(s, result.squads().get(s).bowlers(), still.squads().get(s).bowlers(), change, count);
+        for (int s = 0; s < played.squads().size(); s++) {
+            addSquad(s, played.squads().get(s), still.squads().get(s), change, count);
         }
-        return new BlockPlaying(change, count, eye.looks());
+        return new BlockPlaying(change, count, played.eye().looks());
     }
 
-    private void addSquad(
-            int squad, List<BowlerResult> played, List<BowlerResult> still, double[][] change, int[][] count) {
+    private void addSquad(int squad, List<Scores> played, List<Scores> still, double[][] change, int[][] count) {
         List<String> groups = block.event().squads().get(squad).groups().stream()
                 .map(group -> group.id())
                 .toList();
         for (int b = 0; b < played.size(); b++) {
-            BowlerResult bowler = played.get(b);
-            int style = styles.indexOf(bowler.bowler().style().id());
+            Scores bowler = played.get(b);
+            int style = styles.indexOf(bowler.style());
             int group = groups.indexOf(bowler.group());
-            for (int game = 0; game < bowler.scores().size(); game++) {
+            for (int game = 0; game < bowler.pins().size(); game++) {
                 int age = block.age(squad, group, game);
                 if (age < games) {
                     change[age][style] +=
-                            bowler.scores().get(game) - still.get(b).scores().get(game);
+                            bowler.pins().get(game) - still.get(b).pins().get(game);
                     count[age][style]++;
                 }
             }

@@ -57,8 +57,8 @@ public final class ReoilStudy {
     }
 
     private ReoilResult run(int threads, IntConsumer onDone) {
-        BlockStudy study = new BlockStudy(LongBlock.onOneOiling(event, plan.games()), plan.games(), true);
-        List<BlockPlaying> playings = study.run(plan.seed(), plan.replications(), threads, onDone);
+        BlockStudy study = new BlockStudy(LongBlock.onOneOiling(event, plan.games()), plan.games(), true, plan.seed());
+        List<BlockPlaying> playings = study.run(plan.replications(), threads, onDone);
         Policies policies = new Policies(event, plan, study.styles().size());
         AgeCurve ages = new AgeCurve(playings, plan.games(), study.styles().size());
         double[] loss = policies.loss(ages.spreadPins());
@@ -163,8 +163,8 @@ public final class ReoilStudy {
     private double laterSpread(Conditioning how, int threads, IntConsumer onDone) {
         LongBlock block = LongBlock.repeated(event, how).withoutTheFirst();
         int games = event.rotations().get(0).games();
-        BlockStudy study = new BlockStudy(block, games, false);
-        List<BlockPlaying> playings = study.run(plan.seed(), few(plan), threads, onDone);
+        BlockStudy study = new BlockStudy(block, games, false, plan.seed());
+        List<BlockPlaying> playings = study.run(few(plan), threads, onDone);
         return Arrays.stream(new AgeCurve(playings, games, study.styles().size()).spreadPins())
                 .average()
                 .orElseThrow();

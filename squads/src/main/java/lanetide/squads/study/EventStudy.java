@@ -3,36 +3,29 @@ package lanetide.squads.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
-import lanetide.des.Replications;
+import java.util.stream.IntStream;
 import lanetide.des.StoppedRun;
 import lanetide.des.StoppingRule;
-import lanetide.des.random.RandomStreams;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.des.stats.Tally;
-import lanetide.squads.equipment.Physics;
-import lanetide.squads.equipment.StartingLines;
-import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.LaneObserver;
 import lanetide.squads.play.Observers;
-import lanetide.squads.play.Setup;
-import lanetide.squads.play.TournamentSimulation;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.result.PaceKept;
+import lanetide.squads.result.SquadResult;
 import lanetide.squads.result.TimetableEntry;
-import lanetide.squads.study.PlayingSummary.SquadSummary;
 
-/** Plays an event many times with independent luck. */
+/** What many playings of an event with independent luck say together, with the first as the example. */
 public final class EventStudy {
     private static final double LEVEL = 0.95;
+    private static final int EXAMPLE = 0;
 
     private EventStudy() {}
 
     /**
-     * Plays an event a fixed number of times; the result does not depend on the number of threads.
+     * Plays an event a fixed number of times, and nobody watches.
      *
      * @param event the event
      * @param seed master seed of all chance
@@ -43,70 +36,82 @@ public final class EventStudy {
      * @throws IllegalArgumentException if {@code replications < 1} or {@code threads < 1}
      */
     public static StudyResult run(Event event, long seed, int replications, int threads, IntConsumer onDone) {
-        return run(event, seed, replications, threads, onDone, LaneObserver.NONE);
+        return run(event, seed, Playings.fixed(replications), threads, onDone, number -> Observers.NONE);
     }
 
     /**
-     * Plays an event a fixed number of times while the lanes of the first playing are looked at.
-     *
-     * @param event the event
-     * @param seed master seed of all chance
-     * @param replications how often it is played, at least 1
-     * @param threads threads to play on, at least 1
-     * @param onDone told the number of playings done so far
-     * @param observer is shown the lanes of the first playing, by one thread
-     * @return statistics, with the first playing as the example
-     * @throws IllegalArgumentException if {@code replications < 1} or {@code threads < 1}
-     */
-    public static StudyResult run(
-            Event event, long seed, int replications, int threads, IntConsumer onDone, LaneObserver observer) {
-        return run(event, seed, Playings.fixed(replications), threads, onDone, Observers.of(observer));
-    }
-
-    /**
-     * Plays an event as often as it takes while the first playing is watched; the result does not depend on the number of threads.
+     * Plays an event as often as it takes; the result does not depend on the number of threads.
      *
      * @param event the event
      * @param seed master seed of all chance
      * @param playings how often it is played
      * @param threads threads to play on, at least 1
      * @param onDone told the number of playings done so far
-     * @param observers watch the first playing, on one thread
+     * @param observers who watch the playing of a number, from 0, on the thread that plays it
      * @return statistics, with the first playing as the example
      * @throws IllegalArgumentException if {@code threads < 1}
      */
     public static StudyResult run(
-            Event event, long seed, Playings playings, int threads, IntConsumer onDone, Observers observers) {
-        if (threads < 1) {
-            throw new IllegalArgumentException("threads (" + threads + ") must be at least 1");
-        }
-        Physics physics = Physics.under(event.laws());
-        StartingLines lines = new StartingLines(event, physics);
-        RandomStreams streams = new RandomStreams(seed);
-        AtomicReference<EventResult> first = new AtomicReference<>();
-        IntFunction<PlayingSummary> model = r -> {
-            boolean example = r == 0;
-            Setup setup = Setup.of(event, physics, lines, LuckSource.byBall(streams.forReplication(r)));
-            EventResult playing =
-                    new TournamentSimulation(example ? setup.withWindows(true).watchedBy(observers) : setup).play();
-            if (example) {
-                first.set(playing);
-            }
-            return PlayingSummary.of(playing);
-        };
+            Event event,
+            long seed,
+            Playings playings,
+            int threads,
+            IntConsumer onDone,
+            IntFunction<Observers> observers) {
+        Study study = new Study(Repeated.of(event, seed));
+        IntFunction<Watch<Kept>> watches = number -> new Watch<>(observers.apply(number), number == EXAMPLE, Kept::of);
         if (playings.halfWidthPins().isEmpty()) {
-            List<PlayingSummary> all = Replications.run(playings.most(), threads, model, onDone);
-            return result(first.get(), all, Optional.empty());
+            return result(study.play(Part.first(playings.most()), threads, watches, onDone), Optional.empty());
         }
         double wantedPins = playings.halfWidthPins().getAsDouble();
         StoppingRule rule = new StoppingRule(wantedPins, LEVEL, Playings.FLOOR, playings.most());
-        StoppedRun<PlayingSummary> run =
-                Replications.runUntil(rule, threads, model, PlayingSummary::meanScores, onDone);
+        StoppedRun<Kept> run = study.playUntil(rule, threads, watches, Kept::meanScores, onDone);
         Precision precision = new Precision(wantedPins, run.halfWidth(), run.isNarrowEnough(), run.projected());
-        return result(first.get(), run.results(), Optional.of(precision));
+        return result(run.results(), Optional.of(precision));
     }
 
-    private static StudyResult result(EventResult first, List<PlayingSummary> playings, Optional<Precision> precision) {
+    /**
+     * What is kept of one playing; the lanes and the bowlers of all would need too much memory.
+     *
+     * @param squads squad by squad
+     * @param timetable what happened when
+     * @param whole the whole playing, of the example alone
+     */
+    private record Kept(List<SquadKept> squads, List<TimetableEntry> timetable, Optional<EventResult> whole) {
+        static Kept of(PlayingSummary summary) {
+            EventResult result = summary.result();
+            return new Kept(
+                    result.squads().stream().map(SquadKept::of).toList(),
+                    result.timetable(),
+                    summary.playing().number() == EXAMPLE ? Optional.of(result) : Optional.empty());
+        }
+
+        /** The mean scores of the squads (pins a game). */
+        double[] meanScores() {
+            return squads.stream().mapToDouble(SquadKept::meanScore).toArray();
+        }
+    }
+
+    /**
+     * What is kept of one squad.
+     *
+     * @param meanScore mean over bowlers and games (pins)
+     * @param byGame mean over bowlers, by game (pins)
+     * @param endMs when its last ball was scored (ms)
+     * @param pace how its time was spent
+     */
+    private record SquadKept(double meanScore, List<Double> byGame, long endMs, PaceKept pace) {
+        static SquadKept of(SquadResult squad) {
+            return new SquadKept(
+                    squad.meanScore(),
+                    IntStream.range(0, squad.games()).mapToObj(squad::meanScore).toList(),
+                    squad.endMs(),
+                    squad.pace());
+        }
+    }
+
+    private static StudyResult result(List<Kept> playings, Optional<Precision> precision) {
+        EventResult first = playings.get(EXAMPLE).whole().orElseThrow();
         List<SquadStatistics> squads = new ArrayList<>();
         for (int s = 0; s < first.squads().size(); s++) {
             squads.add(statistics(first.squads().get(s).squad(), playings, s));
@@ -117,13 +122,13 @@ public final class EventStudy {
         return new StudyResult(first, squads, timetable, playings.size(), precision);
     }
 
-    private static SquadStatistics statistics(String id, List<PlayingSummary> playings, int squad) {
-        List<SquadSummary> all =
+    private static SquadStatistics statistics(String id, List<Kept> playings, int squad) {
+        List<SquadKept> all =
                 playings.stream().map(playing -> playing.squads().get(squad)).toList();
         Tally mean = new Tally();
         Tally end = new Tally();
         PaceKept pace = PaceKept.NOTHING;
-        for (SquadSummary one : all) {
+        for (SquadKept one : all) {
             mean.add(one.meanScore());
             end.add((double) one.endMs());
             pace = pace.plus(one.pace());
@@ -133,11 +138,11 @@ public final class EventStudy {
         return new SquadStatistics(id, mean.mean(), interval, byGame(all), (long) end.min(), (long) end.max(), pace);
     }
 
-    private static List<Double> byGame(List<SquadSummary> all) {
+    private static List<Double> byGame(List<SquadKept> all) {
         List<Double> byGame = new ArrayList<>();
         for (int game = 0; game < all.get(0).byGame().size(); game++) {
             Tally scores = new Tally();
-            for (SquadSummary one : all) {
+            for (SquadKept one : all) {
                 scores.add(one.byGame().get(game));
             }
             byGame.add(scores.mean());
@@ -145,7 +150,7 @@ public final class EventStudy {
         return byGame;
     }
 
-    private static TimetableStatistics statistics(TimetableEntry entry, List<PlayingSummary> playings) {
+    private static TimetableStatistics statistics(TimetableEntry entry, List<Kept> playings) {
         List<TimetableEntry> same = playings.stream()
                 .flatMap(playing -> playing.timetable().stream())
                 .filter(other -> other.squad().equals(entry.squad())

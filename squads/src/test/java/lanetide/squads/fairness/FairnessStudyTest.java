@@ -84,7 +84,7 @@ class FairnessStudyTest {
         FairnessResult alone = FairnessStudy.run(TWO_SQUADS, plan, 1, told::add);
 
         assertThat(FairnessStudy.run(TWO_SQUADS, plan, 3, done -> {}).effects()).isEqualTo(alone.effects());
-        assertThat(told).containsExactly(6, 12, 18, 24, 30);
+        assertThat(told).isEqualTo(IntStream.rangeClosed(1, 30).boxed().toList());
     }
 
     @Test
@@ -176,6 +176,6 @@ class FairnessStudyTest {
 
     @Test
     void aRoundHasAsManySeatingsAsLetsEverybodyVisitEverySquad() {
-        assertThat(IntStream.rangeClosed(1, 8).map(FairnessStudy::seatings)).containsExactly(3, 4, 3, 4, 5, 6, 6, 6);
+        assertThat(IntStream.rangeClosed(1, 8).map(SeatingRounds::seatings)).containsExactly(3, 4, 3, 4, 5, 6, 6, 6);
     }
 }

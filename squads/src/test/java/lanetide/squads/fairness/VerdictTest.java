@@ -3,6 +3,7 @@ package lanetide.squads.fairness;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import lanetide.squads.fixture.ReadmeRow;
@@ -27,7 +28,13 @@ class VerdictTest {
     }
 
     private static FairnessResult study(ScoreSource source, long seed, int playings, double margin) {
-        return FairnessStudy.run(EVENT, SEATS, source, new FairnessPlan(seed, playings, margin, true), 2, done -> {});
+        FairnessPlan plan = new FairnessPlan(seed, playings, margin, true);
+        SeatingRounds rounds = FairnessStudy.rounds(EVENT, plan);
+        List<double[]> scores = IntStream.range(0, rounds.playings())
+                .mapToObj(rounds::playing)
+                .map(one -> source.play(rounds.bowlerAtSeat(one), !rounds.isStill(one), rounds.luck(one)))
+                .toList();
+        return FairnessStudy.judge(EVENT, rounds, plan, scores);
     }
 
     private static Effect effect(FairnessResult result, EffectKind kind, String id) {

@@ -2,7 +2,7 @@ package lanetide.squads.fairness;
 
 import lanetide.des.random.RandomStreams;
 
-/** Where scores come from: the simulation, or in tests a formula. Called from several threads. */
+/** Where scores come from, if not from the simulation. */
 @FunctionalInterface
 interface ScoreSource {
     /**

@@ -1,0 +1,54 @@
+package lanetide.squads.fairness;
+
+import java.util.HashMap;
+import java.util.Map;
+import lanetide.squads.luck.LuckSource;
+import lanetide.squads.model.Event;
+import lanetide.squads.play.Setup;
+import lanetide.squads.result.BowlerResult;
+import lanetide.squads.result.EventResult;
+import lanetide.squads.result.SquadResult;
+import lanetide.squads.study.Design;
+import lanetide.squads.study.Playable;
+import lanetide.squads.study.Playing;
+
+/** An event played in rounds of seatings, ball by ball. */
+final class SeatedPlayings implements Design {
+    private final SeatingRounds rounds;
+    private final Playable changing;
+    private final Playable still;
+    private final Map<String, Integer> indexOfBowler = new HashMap<>();
+
+    SeatedPlayings(Event event, SeatingRounds rounds) {
+        this.rounds = rounds;
+        this.changing = Playable.of(event);
+        this.still = Playable.of(UnchangingLanes.of(event));
+        Seats seats = rounds.seats();
+        for (int i = 0; i < seats.count(); i++) {
+            indexOfBowler.put(seats.bowlers().get(i).id(), i);
+        }
+    }
+
+    @Override
+    public Playing playing(int number) {
+        return rounds.playing(number);
+    }
+
+    @Override
+    public Setup setup(Playing playing) {
+        Event seated = rounds.seats().seated(rounds.bowlerAtSeat(playing));
+        Playable playable = rounds.isStill(playing) ? still.with(UnchangingLanes.of(seated)) : changing.with(seated);
+        return playable.setup(LuckSource.byFrame(rounds.luck(playing)));
+    }
+
+    /** Mean score of every bowler (pins a game), by bowler. */
+    double[] scores(EventResult result) {
+        double[] scores = new double[indexOfBowler.size()];
+        for (SquadResult squad : result.squads()) {
+            for (BowlerResult bowler : squad.bowlers()) {
+                scores[indexOfBowler.get(bowler.bowler().id())] = bowler.meanScore();
+            }
+        }
+        return scores;
+    }
+}

@@ -1,0 +1,118 @@
+package lanetide.squads.fairness;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.des.random.RandomStreams;
+import lanetide.squads.study.Playing;
+
+/**
+ * How playings follow each other in rounds. In a round every bowler keeps his luck while all change seats; then the event is played as
+ * it is drawn, and last in the first seating on lanes that do not change. The rounds are independent of each other.
+ */
+final class SeatingRounds {
+    /** Playings of a round beside its seatings: the draw as it is, and the lanes that do not change. */
+    private static final int BESIDE_SEATINGS = 2;
+
+    private static final int MIN_SEATINGS = 3;
+    private static final int MAX_SEATINGS = 6;
+
+    /** Fewest rounds that give an interval. */
+    private static final int MIN_ROUNDS = 2;
+
+    private static final int MIN_BOWLERS = 2;
+
+    private final Seats seats;
+    private final int[] squads;
+    private final int seatings;
+    private final int rounds;
+    private final RandomStreams streams;
+
+    /**
+     * As many whole rounds as a plan allows.
+     *
+     * @throws IllegalArgumentException if there is a single bowler, or the plan allows fewer than two rounds
+     */
+    SeatingRounds(Seats seats, int squadCount, FairnessPlan plan) {
+        this.seats = seats;
+        this.squads = seats.classes(Seat::squad);
+        this.seatings = seatings(squadCount);
+        this.rounds = plan.playings() / perRound(squadCount);
+        this.streams = new RandomStreams(plan.seed());
+        if (rounds < MIN_ROUNDS || !canChange(seats)) {
+            throw new IllegalArgumentException("a fairness study needs at least " + minPlayings(squadCount)
+                    + " playings and " + MIN_BOWLERS + " bowlers, but has " + plan.playings() + " and "
+                    + seats.count());
+        }
+    }
+
+    /** So many seatings that every bowler visits every squad equally often, up to six squads. */
+    static int seatings(int squadCount) {
+        int perSquad = (MIN_SEATINGS + squadCount - 1) / squadCount;
+        return Math.min(MAX_SEATINGS, squadCount * perSquad);
+    }
+
+    static int perRound(int squadCount) {
+        return seatings(squadCount) + BESIDE_SEATINGS;
+    }
+
+    static int minPlayings(int squadCount) {
+        return MIN_ROUNDS * perRound(squadCount);
+    }
+
+    static boolean canChange(Seats seats) {
+        return seats.count() >= MIN_BOWLERS;
+    }
+
+    Seats seats() {
+        return seats;
+    }
+
+    /** Playings of all rounds. */
+    int playings() {
+        return rounds * (seatings + BESIDE_SEATINGS);
+    }
+
+    Playing playing(int number) {
+        int perRound = seatings + BESIDE_SEATINGS;
+        return new Playing(number, number / perRound, Playing.USUAL_SET, number % perRound);
+    }
+
+    /** The luck of a playing, which is that of its round. */
+    RandomStreams luck(Playing playing) {
+        return streams.forReplication(playing.luck());
+    }
+
+    /** The number of the first playing in which everybody sits where he is drawn. */
+    int firstAsDrawn() {
+        return seatings;
+    }
+
+    /** Whether a playing is on lanes that stay as they are laid. */
+    boolean isStill(Playing playing) {
+        return playing.seating() > seatings;
+    }
+
+    /** Who sits in each seat. */
+    int[] bowlerAtSeat(Playing playing) {
+        if (playing.seating() == seatings) {
+            return seats.asDrawn();
+        }
+        return bowlerAtSeat(playing.luck())[isStill(playing) ? 0 : playing.seating()];
+    }
+
+    private int[][] bowlerAtSeat(int round) {
+        return new Seatings(squads, seatings, streams.forReplication(round)).bowlerAtSeat();
+    }
+
+    /** The rounds, from the mean scores of every playing by bowler (pins a game). */
+    List<Round> rounds(List<double[]> scores) {
+        List<Round> found = new ArrayList<>();
+        for (int round = 0; round < rounds; round++) {
+            int from = round * (seatings + BESIDE_SEATINGS);
+            double[][] seated = scores.subList(from, from + seatings).toArray(double[][]::new);
+            found.add(new Round(
+                    bowlerAtSeat(round), seated, scores.get(from + seatings), scores.get(from + seatings + 1)));
+        }
+        return found;
+    }
+}

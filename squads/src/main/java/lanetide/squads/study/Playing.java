@@ -1,0 +1,26 @@
+package lanetide.squads.study;
+
+/**
+ * What the number of a playing stands for.
+ *
+ * @param number its number in the study, from 0
+ * @param luck its luck, from 0: the replication of all streams
+ * @param set its set of values, from 0; today every study plays the usual one, {@link #USUAL_SET}
+ * @param seating who sits where and on which lanes, from 0, as the design of the study counts it
+ */
+public record Playing(int number, int luck, int set, int seating) {
+    /** The set of values as the event has them. */
+    public static final int USUAL_SET = 0;
+
+    /**
+     * Checks the ranges.
+     *
+     * @throws IllegalArgumentException if a number is below 0
+     */
+    public Playing {
+        if (number < 0 || luck < 0 || set < 0 || seating < 0) {
+            throw new IllegalArgumentException("playing " + number + " with luck " + luck + ", set " + set
+                    + " and seating " + seating + ", but none may be below 0");
+        }
+    }
+}
