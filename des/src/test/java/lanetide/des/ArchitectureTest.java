@@ -3,12 +3,16 @@ package lanetide.des;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
 
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.time.Instant;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 @AnalyzeClasses(packages = "lanetide.des", importOptions = DoNotIncludeTests.class)
 class ArchitectureTest {
@@ -30,6 +34,15 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule nothingIsSharedBehindTheCallersBack =
             fields().that().areStatic().should().beFinal();
+
+    @ArchTest
+    static final ArchRule whatMayBeMissingIsToldByMethodsAlone = noFields()
+            .should()
+            .haveRawType(Optional.class)
+            .orShould()
+            .haveRawType(OptionalDouble.class)
+            .orShould()
+            .haveRawType(OptionalInt.class);
 
     @ArchTest
     static final ArchRule theWallClockHasNoSay = noClasses()

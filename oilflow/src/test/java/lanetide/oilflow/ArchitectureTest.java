@@ -3,6 +3,7 @@ package lanetide.oilflow;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -11,6 +12,9 @@ import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 
 @AnalyzeClasses(packages = "lanetide.oilflow", importOptions = DoNotIncludeTests.class)
@@ -65,6 +69,15 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule nothingIsSharedBehindTheCallersBack =
             fields().that().areStatic().should().beFinal();
+
+    @ArchTest
+    static final ArchRule whatMayBeMissingIsToldByMethodsAlone = noFields()
+            .should()
+            .haveRawType(Optional.class)
+            .orShould()
+            .haveRawType(OptionalDouble.class)
+            .orShould()
+            .haveRawType(OptionalInt.class);
 
     @ArchTest
     static final ArchRule theSameShotGivesTheSameBytesOnEveryMachine = noClasses()
