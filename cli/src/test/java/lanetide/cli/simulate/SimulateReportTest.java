@@ -104,8 +104,8 @@ class SimulateReportTest {
                 0,
                 1,
                 List.of(
-                        new BowlerResult(bowler, "1", List.of(200, 190), List.of("", ""), 1),
-                        new BowlerResult(bowler.withHandicap(20), "1", List.of(190, 180), List.of("", ""), 2)),
+                        new BowlerResult(bowler, "1", 0, List.of(200, 190), List.of("", ""), 1),
+                        new BowlerResult(bowler.withHandicap(20), "1", 0, List.of(190, 180), List.of("", ""), 2)),
                 PaceKept.NOTHING);
 
         assertThat(BowlerResults.words(squad))
@@ -145,14 +145,15 @@ class SimulateReportTest {
                         "A",
                         startMs,
                         endMs,
-                        List.of(new BowlerResult(bowler, "1", List.of(190), List.of("9/9/"), 0)),
+                        List.of(new BowlerResult(bowler, "1", 0, List.of(190), List.of("9/9/"), 0)),
                         PaceKept.NOTHING)),
                 List.of(new TimetableEntry("A", TimetableEntry.Activity.PRACTICE, 0, startMs, startMs + 600_000)),
                 List.of(
                         new LaneState(1, "A", 0, 0, 23, 82, 80, 0, List.of(before)),
                         new LaneState(1, "A", 1, 1, 22, 75, 60, 0.1, List.of(after))),
                 new OilAccount(46, 44, 0.5, 0.5, 1, 0),
-                17);
+                17,
+                List.of());
         return new StudyResult(
                 first,
                 List.of(new SquadStatistics(

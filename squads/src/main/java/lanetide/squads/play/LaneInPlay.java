@@ -17,11 +17,6 @@ final class LaneInPlay {
     private int gamesOnOil;
     private OilPattern pattern;
 
-    /** A level lane without oil. */
-    LaneInPlay(int number, LaneGrid grid) {
-        this(number, grid, Topography.FLAT);
-    }
-
     /** A lane of some shape without oil. */
     LaneInPlay(int number, LaneGrid grid, Topography topography) {
         this.number = number;

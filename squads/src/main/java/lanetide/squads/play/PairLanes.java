@@ -11,11 +11,6 @@ record PairLanes(LaneInPlay left, LaneInPlay right) {
     /** Lanes of a pair. */
     static final long LANES = 2;
 
-    /** A pair without oil. */
-    static PairLanes bare(LanePair pair, LaneGrid grid) {
-        return new PairLanes(new LaneInPlay(pair.left(), grid), new LaneInPlay(pair.right(), grid));
-    }
-
     /** A centre's pair without oil. */
     static PairLanes bare(LanePair pair, Centre centre, LaneGrid grid) {
         return new PairLanes(bare(pair.left(), centre, grid), bare(pair.right(), centre, grid));

@@ -23,19 +23,6 @@ public record BowlerResult(
     }
 
     /**
-     * A bowler who bowled from the first game on.
-     *
-     * @param bowler the bowler
-     * @param group group he played in
-     * @param scores pins by game, without handicap
-     * @param sheets score sheets by game
-     * @param ballChanges how often he changed his ball for full racks
-     */
-    public BowlerResult(Bowler bowler, String group, List<Integer> scores, List<String> sheets, int ballChanges) {
-        this(bowler, group, 0, scores, sheets, ballChanges);
-    }
-
-    /**
      * Mean over the games he bowled.
      *
      * @return pins a game; NaN without games

@@ -27,22 +27,4 @@ public record EventResult(
         lanes = List.copyOf(lanes);
         stops = List.copyOf(stops);
     }
-
-    /**
-     * A playing in which all lanes were in order.
-     *
-     * @param squads results by squad
-     * @param timetable what happened when, in order of start
-     * @param lanes every lane as each squad found it and after each game, by lane, then in order of time
-     * @param oil where the oil went
-     * @param shots balls thrown, practice included
-     */
-    public EventResult(
-            List<SquadResult> squads,
-            List<TimetableEntry> timetable,
-            List<LaneState> lanes,
-            OilAccount oil,
-            long shots) {
-        this(squads, timetable, lanes, oil, shots, List.of());
-    }
 }

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import lanetide.des.Simulator;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.SplitModel;
+import lanetide.oilflow.lane.Topography;
 import lanetide.squads.equipment.Physics;
 import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.fixture.Fixtures;
@@ -52,7 +53,7 @@ class CourtesyTest {
                 simulator,
                 new LaneCourtesy(courtesyLanes, APPROACH_MS),
                 IntStream.rangeClosed(1, lanes)
-                        .mapToObj(lane -> new LaneInPlay(lane, Events.PHYSICS.grid()))
+                        .mapToObj(lane -> new LaneInPlay(lane, Events.PHYSICS.grid(), Topography.FLAT))
                         .toList());
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.LaneGrid;
+import lanetide.oilflow.lane.Topography;
 import org.junit.jupiter.api.Test;
 
 class LaneInPlayTest {
@@ -14,7 +15,7 @@ class LaneInPlayTest {
     /** Orchard (1962) with gravity: a lone track on 20 um keeps about half its depth for an hour. */
     @Test
     void aTrackInThickHeadsFillsWhileTheLaneRestsAndNoOilIsLost() {
-        LaneInPlay lane = new LaneInPlay(1, LaneGrid.DEFAULT);
+        LaneInPlay lane = new LaneInPlay(1, LaneGrid.DEFAULT, Topography.FLAT);
         lane.oil(OilPattern.of("heavy heads", 12, 60, 3).falling(2, 0.05));
         double evenUm = lane.film().thicknessUm(TRACK, 0);
         lane.film().cellsUm()[TRACK * LaneGrid.DEFAULT.rows()] -= 4;

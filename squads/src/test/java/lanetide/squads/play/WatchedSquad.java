@@ -74,7 +74,7 @@ final class WatchedSquad {
         StartingLines lines = new StartingLines(event, Events.PHYSICS);
         RandomStreams streams = new RandomStreams(seed).forReplication(0);
         for (LanePair pair : event.centre().pairs()) {
-            lanes.add(PairLanes.bare(pair, Events.PHYSICS.grid()));
+            lanes.add(PairLanes.bare(pair, event.centre(), Events.PHYSICS.grid()));
         }
         Squad squad = event.squads().get(0);
         List<GroupInPlay> members = squad.groups().stream()
