@@ -51,7 +51,7 @@ public final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        OptionCheck.requireRange("--replications", replications, 2, SimulateCommand.MOST_REPLICATIONS);
+        OptionCheck.requireReplications(replications, 2);
         int threads = options.threads();
         return options.answer((reading, scenario) -> {
             Scenario second = options.other(other, scenario.seed());

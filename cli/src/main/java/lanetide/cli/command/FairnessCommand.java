@@ -52,7 +52,7 @@ import picocli.CommandLine.Option;
             "  lanetide fairness scenarios/club-night.yaml --format csv -o fair.csv"
         })
 public final class FairnessCommand implements Callable<Integer> {
-    private static final int MOST_REPLICATIONS = 1_000_000;
+    private static final int MAX_REPLICATIONS = 1_000_000;
 
     @Mixin
     private CommonOptions options;
@@ -99,7 +99,7 @@ public final class FairnessCommand implements Callable<Integer> {
     public Integer call() {
         int threads = options.threads();
         requireMargin();
-        OptionCheck.requireRange("--remedies", remedies, 0, MOST_REPLICATIONS);
+        OptionCheck.requireRange("--remedies", remedies, 0, MAX_REPLICATIONS);
         int exitCode = options.answer((reading, planned) -> {
             RotationNote note =
                     RotationNote.of(planned.design(), planned.event().centre());
@@ -164,7 +164,7 @@ public final class FairnessCommand implements Callable<Integer> {
 
     private void requirePlayings(Scenario scenario) {
         int fewest = FairnessStudy.fewestPlayings(scenario.event());
-        OptionCheck.requireRange("--replications", replications, fewest, MOST_REPLICATIONS);
+        OptionCheck.requireRange("--replications", replications, fewest, MAX_REPLICATIONS);
         if (!FairnessStudy.hasSeatsToChange(scenario.event())) {
             throw CommandFailure.wrongUse("The scenario has a single bowler, and fairness needs two to change seats.");
         }

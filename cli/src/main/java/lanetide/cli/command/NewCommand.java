@@ -81,7 +81,7 @@ public final class NewCommand implements Callable<Integer> {
         StarterDraft draft = input.isPresent() && !yes
                 ? new Interview(input.get(), command.commandLine().getErr()).complete(given)
                 : given;
-        if (draft.starts() > Starter.MOST_SQUADS) {
+        if (draft.starts() > Starter.MAX_SQUADS) {
             throw CommandFailure.wrongUse("--starts: " + Interview.tooManySquads());
         }
         Reading reading = draft.reading();

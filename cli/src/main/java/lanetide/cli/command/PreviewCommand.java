@@ -48,7 +48,7 @@ public final class PreviewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        OptionCheck.requireRange("--replications", replications, 1, SimulateCommand.MOST_REPLICATIONS);
+        OptionCheck.requireReplications(replications, 1);
         int threads = options.threads();
         return options.answer((reading, scenario) -> {
             SeatOptions.Chosen chosen = seats.choose(scenario);

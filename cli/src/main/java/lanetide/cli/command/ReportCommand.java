@@ -82,12 +82,12 @@ public final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        OptionCheck.requireRange("--fairness", fairness, 0, SimulateCommand.MOST_REPLICATIONS);
-        OptionCheck.requireRange("--remedies", remedies, 0, SimulateCommand.MOST_REPLICATIONS);
+        OptionCheck.requireRange("--fairness", fairness, 0, OptionCheck.MAX_REPLICATIONS);
+        OptionCheck.requireRange("--remedies", remedies, 0, OptionCheck.MAX_REPLICATIONS);
         if (reoil != 0) {
-            OptionCheck.requireRange("--reoil", reoil, ReoilPlan.MIN_REPLICATIONS, SimulateCommand.MOST_REPLICATIONS);
+            OptionCheck.requireRange("--reoil", reoil, ReoilPlan.MIN_REPLICATIONS, OptionCheck.MAX_REPLICATIONS);
         }
-        OptionCheck.requireRange("--replications", replications, 1, SimulateCommand.MOST_REPLICATIONS);
+        OptionCheck.requireReplications(replications, 1);
         if (options.format() != Format.TEXT) {
             throw CommandFailure.wrongUse(
                     "report writes a page; for json or csv use `lanetide simulate " + options.scenario() + "`.");

@@ -59,7 +59,7 @@ import picocli.CommandLine.Option;
             "  lanetide rotate scenarios/club-final.yaml --dot rotation.dot"
         })
 public final class RotateCommand implements Callable<Integer> {
-    private static final int MOST = 100;
+    private static final int MAX_GAMES_OR_PAIRS = 100;
 
     @Mixin
     private CommonOptions options;
@@ -183,7 +183,7 @@ public final class RotateCommand implements Callable<Integer> {
         if (value == null) {
             return otherwise;
         }
-        OptionCheck.requireRange(option, value, 1, MOST);
+        OptionCheck.requireRange(option, value, 1, MAX_GAMES_OR_PAIRS);
         return value;
     }
 

@@ -82,7 +82,7 @@ public final class SheetsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        OptionCheck.requireRange("--replications", replications, 1, SimulateCommand.MOST_REPLICATIONS);
+        OptionCheck.requireReplications(replications, 1);
         if (options.format() != Format.TEXT) {
             throw CommandFailure.wrongUse("sheets writes files of its own forms; leave --format out.");
         }

@@ -56,10 +56,9 @@ import picocli.CommandLine.Option;
             "  lanetide simulate scenarios/one-pair.yaml --shot-log shots.csv"
         })
 public final class SimulateCommand implements Callable<Integer> {
-    static final int MOST_REPLICATIONS = 100_000;
-    private static final int USUAL_REPLICATIONS = 20;
-    private static final int USUAL_CAP = 1_000;
-    private static final double MOST_PINS = 300;
+    private static final int DEFAULT_REPLICATIONS = 20;
+    private static final int DEFAULT_CAP = 1_000;
+    private static final double MAX_PINS = 300;
 
     @Mixin
     private CommonOptions options;
@@ -120,14 +119,14 @@ public final class SimulateCommand implements Callable<Integer> {
 
     private Playings playings() {
         if (halfWidthPins == null) {
-            int number = replications == null ? USUAL_REPLICATIONS : replications;
-            OptionCheck.requireRange("--replications", number, 1, MOST_REPLICATIONS);
+            int number = replications == null ? DEFAULT_REPLICATIONS : replications;
+            OptionCheck.requireReplications(number, 1);
             return Playings.fixed(number);
         }
-        int most = replications == null ? USUAL_CAP : replications;
-        OptionCheck.requireRange("--replications", most, Playings.FLOOR, MOST_REPLICATIONS);
+        int most = replications == null ? DEFAULT_CAP : replications;
+        OptionCheck.requireReplications(most, Playings.FLOOR);
         OptionCheck.requirePositive(
-                "--until-halfwidth", halfWidthPins, MOST_PINS, (int) MOST_PINS + " pins, such as 0.5.");
+                "--until-halfwidth", halfWidthPins, MAX_PINS, (int) MAX_PINS + " pins, such as 0.5.");
         return new Playings(most, OptionalDouble.of(halfWidthPins));
     }
 

@@ -4,6 +4,9 @@ import lanetide.cli.output.CommandFailure;
 
 /** What is said of an option whose value cannot be used. */
 public final class OptionCheck {
+    /** How often an event may be asked to be played. */
+    public static final int MAX_REPLICATIONS = 100_000;
+
     private OptionCheck() {}
 
     /**
@@ -16,6 +19,15 @@ public final class OptionCheck {
             throw CommandFailure.wrongUse(
                     option + " is " + value + "; it must be a whole number from " + low + " to " + high + ".");
         }
+    }
+
+    /**
+     * Looks whether an event can be played so often.
+     *
+     * @throws CommandFailure if {@code value < low} or {@code value > MAX_REPLICATIONS}
+     */
+    public static void requireReplications(int value, int low) {
+        requireRange("--replications", value, low, MAX_REPLICATIONS);
     }
 
     /**

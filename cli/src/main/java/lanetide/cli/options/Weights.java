@@ -7,7 +7,7 @@ import lanetide.squads.rotation.design.SearchObjective;
 
 /** The weights of an objective by their names. */
 public final class Weights {
-    private static final double MOST = 1_000_000;
+    private static final double MAX = 1_000_000;
 
     private Weights() {}
 
@@ -16,7 +16,7 @@ public final class Weights {
         Map<String, Double> weights = usual();
         given.forEach((name, weight) -> {
             NamedOption.of("--weights", name, weights);
-            if (!(weight >= 0 && weight <= MOST)) {
+            if (!(weight >= 0 && weight <= MAX)) {
                 throw CommandFailure.wrongUse("--weights has " + name + "=" + weight
                         + "; a weight must be from 0 to 1000000." + " Write 0 for what does not matter.");
             }

@@ -21,7 +21,7 @@ import lanetide.squads.fairness.Verdict;
 /** Whether the event is fair, and to whom not. */
 final class FairnessSection {
     /** More than these are counted in short, and named below. */
-    private static final int MOST_NAMED = 3;
+    private static final int MAX_NAMED = 3;
 
     private FairnessSection() {}
 
@@ -49,7 +49,7 @@ final class FairnessSection {
     static List<String> inShort(FairnessResult result, List<Remedy> remedies, String currency) {
         List<String> sentences = new ArrayList<>(List.of(verdict(result)));
         List<Effect> unfair = EffectWords.unfair(result);
-        if (unfair.size() <= MOST_NAMED) {
+        if (unfair.size() <= MAX_NAMED) {
             unfair.forEach(effect -> sentences.add(EffectWords.sentence(effect)));
         } else {
             sentences.add("That is shown for " + unfair.size() + " of "

@@ -11,7 +11,7 @@ import java.util.List;
  */
 final class FilmCode {
     /** The largest film of an event is written as this. */
-    static final int MOST = 250;
+    static final int MAX = 250;
 
     /** Steps of a path in a board. */
     static final double STEPS_A_BOARD = 6;
@@ -63,7 +63,7 @@ final class FilmCode {
     }
 
     private static int step(double value, double size) {
-        return (int) Math.max(0, Math.min(MOST, Math.rint(value / size)));
+        return (int) Math.max(0, Math.min(MAX, Math.rint(value / size)));
     }
 
     private static String packed(byte[] bytes) {

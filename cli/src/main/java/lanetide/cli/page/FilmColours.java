@@ -19,7 +19,7 @@ public final class FilmColours {
     private static final double FIRST_HUE_DEG = 95;
     private static final double LAST_HUE_DEG = 275;
     /** Chroma rises to this in the middle and is small at both ends, where few chromas can be shown. */
-    private static final double MOST_CHROMA = 0.105;
+    private static final double MAX_CHROMA = 0.105;
 
     private static final double END_CHROMA = 0.03;
 
@@ -53,7 +53,7 @@ public final class FilmColours {
     /** Lightness, and the two axes of hue, at a place from 0 to 1. */
     private static double[] curve(double place) {
         double hue = StrictMath.toRadians(FIRST_HUE_DEG + (LAST_HUE_DEG - FIRST_HUE_DEG) * place);
-        double chroma = END_CHROMA + (MOST_CHROMA - END_CHROMA) * StrictMath.sin(Math.PI * place);
+        double chroma = END_CHROMA + (MAX_CHROMA - END_CHROMA) * StrictMath.sin(Math.PI * place);
         return new double[] {LIGHT + (DARK - LIGHT) * place, chroma * StrictMath.cos(hue), chroma * StrictMath.sin(hue)
         };
     }

@@ -9,7 +9,7 @@ import java.io.ByteArrayOutputStream;
  * <p>Source: TIFF Revision 6.0, Adobe, 1992, section 9, PackBits compression.
  */
 final class PackBits {
-    private static final int MOST = 128;
+    private static final int MAX = 128;
 
     private PackBits() {}
 
@@ -41,7 +41,7 @@ final class PackBits {
     /** How often the byte stands here in a row. */
     private static int runAt(byte[] bytes, int from) {
         int to = from + 1;
-        while (to < bytes.length && to - from < MOST && bytes[to] == bytes[from]) {
+        while (to < bytes.length && to - from < MAX && bytes[to] == bytes[from]) {
             to++;
         }
         return to - from;
@@ -50,7 +50,7 @@ final class PackBits {
     /** How many bytes follow before three of a kind: a pair inside plain bytes costs less than a run of its own. */
     private static int plainAt(byte[] bytes, int from) {
         int to = from + 1;
-        while (to < bytes.length && to - from < MOST && runAt(bytes, to) < 3) {
+        while (to < bytes.length && to - from < MAX && runAt(bytes, to) < 3) {
             to++;
         }
         return to - from;

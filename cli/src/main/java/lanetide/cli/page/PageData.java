@@ -30,13 +30,13 @@ public final class PageData {
 
     private static void film(ObjectNode film, FilmReel reel, Event event, OilUnits units) {
         Collection<List<FilmReel.Frame>> lanes = reel.frames().values();
-        double unitsAStep = FilmCode.mostUnits(lanes) / FilmCode.MOST;
+        double unitsAStep = FilmCode.mostUnits(lanes) / FilmCode.MAX;
         film.put("boards", LaneGeometry.BOARDS);
         film.put("feet", FilmReel.FEET);
         film.put("pathPoints", FilmReel.PATH_POINTS);
         film.put("stepsABoard", FilmCode.STEPS_A_BOARD);
         film.put("noPath", FilmCode.NONE);
-        film.put("steps", FilmCode.MOST);
+        film.put("steps", FilmCode.MAX);
         film.put("most", FilmCode.mostUnits(lanes) * (units.metric() ? OilFilm.UNIT_UM : 1));
         film.put("unit", units.name());
         film.put("shownPerUnit", units.metric() ? OilFilm.UNIT_UM : 1);

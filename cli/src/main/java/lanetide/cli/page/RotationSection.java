@@ -11,7 +11,7 @@ import lanetide.squads.rotation.RotationReport;
 
 /** Who bowls where, plan by plan. */
 final class RotationSection {
-    private static final int MOST_FINDINGS = 4;
+    private static final int MAX_FINDINGS = 4;
 
     private RotationSection() {}
 
@@ -49,9 +49,9 @@ final class RotationSection {
                 pair -> "pair " + plan.pairs().get(pair));
         List<RotationFinding> all = RotationReport.of(plan.rotation()).findings();
         List<String> sentences = new ArrayList<>(
-                all.stream().limit(MOST_FINDINGS).map(words::sentence).toList());
-        if (all.size() > MOST_FINDINGS) {
-            sentences.add("And " + (all.size() - MOST_FINDINGS) + " more of this kind.");
+                all.stream().limit(MAX_FINDINGS).map(words::sentence).toList());
+        if (all.size() > MAX_FINDINGS) {
+            sentences.add("And " + (all.size() - MAX_FINDINGS) + " more of this kind.");
         }
         return sentences;
     }

@@ -17,7 +17,7 @@ import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 /** Brings together what the playings tell. */
 final class Summary {
     /** A line that meets the pocket on fewer lanes is no advice. */
-    private static final double LEAST_FOUND = 0.5;
+    private static final double MIN_FOUND = 0.5;
 
     private static final double TENTH = 10;
     private static final double MEDIAN = 50;
@@ -70,7 +70,7 @@ final class Summary {
         List<PlayedLine> lines =
                 met.stream().flatMap(lane -> lane.line().stream()).toList();
         double found = (double) lines.size() / met.size();
-        List<PlayedLine> told = found < LEAST_FOUND ? List.of() : lines;
+        List<PlayedLine> told = found < MIN_FOUND ? List.of() : lines;
         double laydown = percentile(MEDIAN, told, line -> line.line().laydownBoard());
         return new GameForecast(
                 game,

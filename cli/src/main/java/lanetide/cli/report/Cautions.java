@@ -6,7 +6,7 @@ import java.util.List;
 public final class Cautions {
     /** One sentence each. */
     public static final List<String> ALL = List.of(
-            "These are estimates of a model. They are no lane inspection and no ruling.",
+            "These are estimates of a model, not a lane inspection and not a ruling.",
             "The event's rules, the governing body and the centre's procedures come first.",
             "Oiled lanes and approaches are slippery, and lane machines have moving parts and chemicals: trained staff only.");
 

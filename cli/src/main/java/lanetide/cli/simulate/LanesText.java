@@ -18,9 +18,9 @@ final class LanesText {
     private static final int WINDOW_COLUMN = 9;
 
     /** The lane as found and eight games: the commonest length of a squad in one row. */
-    private static final int MOST_COLUMNS = 9;
+    private static final int MAX_COLUMNS = 9;
 
-    private static final int MOST_WORN = 4;
+    private static final int MAX_WORN = 4;
 
     /** Squads whose three columns fit beside each other. */
     private static final int SQUADS_ABREAST = 3;
@@ -70,7 +70,7 @@ final class LanesText {
         states.forEach(state -> last.put(state.lane(), state));
         String worn = last.values().stream()
                 .sorted(Comparator.comparingDouble(LaneState::headUnitsLow))
-                .limit(MOST_WORN)
+                .limit(MAX_WORN)
                 .map(state -> state.lane() + " (" + units.film(state.headUnitsLow()) + ")")
                 .collect(Collectors.joining(", "));
         return "Most worn at the end, by the oil left on the most worn board of the heads in " + units.name()
@@ -96,7 +96,7 @@ final class LanesText {
                 .mapToInt(kind -> kind.words().length())
                 .max()
                 .orElse(0);
-        return Math.min(MOST_COLUMNS, (Page.WIDTH - names - 2) / WINDOW_COLUMN);
+        return Math.min(MAX_COLUMNS, (Page.WIDTH - names - 2) / WINDOW_COLUMN);
     }
 
     /** Every lane at the end of each squad, a few squads side by side. */

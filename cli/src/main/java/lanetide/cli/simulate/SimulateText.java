@@ -18,7 +18,7 @@ import lanetide.squads.study.StudyResult;
 /** What {@code simulate} answers, for people: a page that can be read aloud from top to bottom. */
 public final class SimulateText {
     /** Stops of lanes that a page lists. */
-    private static final int MOST_STOPS = 20;
+    private static final int MAX_STOPS = 20;
 
     private final Scenario scenario;
     private final StudyResult study;
@@ -79,15 +79,15 @@ public final class SimulateText {
         rows.add(List.of("Lane", "What", "From", "To"));
         all.stream()
                 .sorted(Comparator.comparingLong(LaneStop::startMs))
-                .limit(MOST_STOPS)
+                .limit(MAX_STOPS)
                 .forEach(stop -> rows.add(List.of(
                         String.valueOf(stop.lane()),
                         ConstantName.of(stop.kind()),
                         TimeOfDay.write(stop.startMs()),
                         TimeOfDay.write(stop.endMs()))));
         page.table(rows, 4);
-        if (all.size() > MOST_STOPS) {
-            page.paragraph("And " + (all.size() - MOST_STOPS) + " more; --format json lists them all.");
+        if (all.size() > MAX_STOPS) {
+            page.paragraph("And " + (all.size() - MAX_STOPS) + " more; --format json lists them all.");
         }
     }
 

@@ -75,7 +75,7 @@ public final class Interview {
 
     /** What is wrong now and was not wrong before. */
     private static List<String> faults(StarterDraft before, StarterDraft now) {
-        if (now.starts() > Starter.MOST_SQUADS) {
+        if (now.starts() > Starter.MAX_SQUADS) {
             return List.of(tooManySquads());
         }
         Set<String> known = before.errors().stream().map(Interview::kind).collect(Collectors.toSet());
@@ -87,7 +87,7 @@ public final class Interview {
     }
 
     public static String tooManySquads() {
-        return "There are more than " + Starter.MOST_SQUADS + " times; add further squads to the file by hand.";
+        return "There are more than " + Starter.MAX_SQUADS + " times; add further squads to the file by hand.";
     }
 
     private static String kind(Notice notice) {

@@ -14,7 +14,7 @@ public final class Starter {
     private static final List<String> SQUADS = List.of("A", "B", "C", "D", "E", "F", "G", "H");
 
     /** The most squads that it can name. */
-    public static final int MOST_SQUADS = SQUADS.size();
+    public static final int MAX_SQUADS = SQUADS.size();
 
     private final Map<String, String> answers;
     private final StringBuilder text = new StringBuilder();
@@ -70,7 +70,7 @@ public final class Starter {
         for (int i = 0; i < starts.size(); i++) {
             String oil = i == 0 ? "fresh" : answers.get("oil");
             text.append("  - {id: ")
-                    .append(SQUADS.get(i % MOST_SQUADS))
+                    .append(SQUADS.get(i % MAX_SQUADS))
                     .append(", start: ")
                     .append(quoted(starts.get(i).strip()))
                     .append(", oil: ")

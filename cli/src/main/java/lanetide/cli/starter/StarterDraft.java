@@ -16,7 +16,7 @@ public final class StarterDraft {
     /** The answer of those who have no table of bowlers. */
     static final String NO_TABLE = "none";
 
-    private static final int USUAL_BOWLERS_ON_A_PAIR = 6;
+    private static final int DEFAULT_BOWLERS_ON_A_PAIR = 6;
 
     private final Map<StarterQuestion, String> answers;
     private final String file;
@@ -53,7 +53,7 @@ public final class StarterDraft {
     /** What was answered, else the usual. */
     String answer(StarterQuestion question) {
         String usual = question == StarterQuestion.BOWLERS && !answers.containsKey(question)
-                ? String.valueOf(USUAL_BOWLERS_ON_A_PAIR * pairs())
+                ? String.valueOf(DEFAULT_BOWLERS_ON_A_PAIR * pairs())
                 : question.otherwise();
         return answers.getOrDefault(question, usual);
     }

@@ -32,7 +32,7 @@ class CompareCommandTest {
                 .startsWith("A: Practice night (" + first + ")\nB: Practice night (" + second + ")\n")
                 .contains("What really differs, B against A:", "oil laid: +20.0 mL")
                 .contains("How the plans differ", "23 mL", "28 mL")
-                .contains("no lane inspection and no ruling");
+                .contains("not a lane inspection and not a ruling");
         assertThat(outcome.out().lines().skip(2))
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }

@@ -101,7 +101,7 @@ class FairnessCommandTest {
                 .contains("if up to 2 pins a game count as fair")
                 .contains("Squads: what playing in one is worth", "90 % interval")
                 .contains("What would mend it", "as it is", "fresh oil for every squad")
-                .contains("How it was found, and how sure it is", "no lane inspection and no ruling");
+                .contains("How it was found, and how sure it is", "not a lane inspection and not a ruling");
         assertThat(text.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }
 

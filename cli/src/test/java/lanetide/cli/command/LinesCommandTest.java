@@ -143,7 +143,7 @@ class LinesCommandTest {
                         "Room to miss at the arrows",
                         "Another ball",
                         "How to read it",
-                        "no lane inspection and no ruling");
+                        "not a lane inspection and not a ruling");
         assertThat(outcome.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }
 

@@ -96,7 +96,7 @@ class PatternCommandTest {
                 .contains("Length 40 ft, medium:", "Volume 23 mL, medium:", "Ratio 8:1, house tier:")
                 .contains("Surface textured-synthetic, dry friction 0.24: more than hard-synthetic (0.20).")
                 .contains("By the length rule, board 9: the length in feet less 31.")
-                .contains("no lane inspection and no ruling", "trained staff only")
+                .contains("not a lane inspection and not a ruling", "trained staff only")
                 .contains("style power: natural launch angle 2.2 degrees")
                 .doesNotContain("pace.pinsetter");
         assertThat(outcome.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));

@@ -62,7 +62,7 @@ class ReoilCommandTest {
         assertThat(text).startsWith("Two bowlers on one pair\nOil all lanes again after ");
         assertThat(text)
                 .contains("Strip and oil, or oil over", "The curve behind it", "costs.pin: 0.1 (assumption)")
-                .contains("no lane inspection and no ruling");
+                .contains("not a lane inspection and not a ruling");
         assertThat(text.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }
 

@@ -133,7 +133,7 @@ class SheetsCommandTest {
         assertThat(sheet.select(".card h2").eachText()).containsExactly("Anchor", "Leadoff");
         assertThat(sheet.select("#card-1 tbody tr")).hasSize(6);
         assertThat(sheet.select("#card-1 tbody tr").get(0).text()).matches("1 1-2 \\d+ \\d+-\\d+ \\d+ \\d+-\\d+");
-        assertThat(sheet.text()).contains("no lane inspection and no ruling");
+        assertThat(sheet.text()).contains("not a lane inspection and not a ruling");
     }
 
     @Test

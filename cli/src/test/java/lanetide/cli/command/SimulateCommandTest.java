@@ -108,7 +108,7 @@ class SimulateCommandTest {
                 .startsWith("Two bowlers on one pair\n")
                 .contains("Timetable", "Scores", "95 % interval", "What changes", "Where the oil went")
                 .contains("counted from the bowler's own gutter")
-                .contains("no lane inspection and no ruling", "trained staff only")
+                .contains("not a lane inspection and not a ruling", "trained staff only")
                 .doesNotContain("Lane 1\n");
         assertThat(outcome.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }
