@@ -5,6 +5,7 @@ import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
@@ -24,10 +25,14 @@ import lanetide.cli.command.RotateCommand;
 import lanetide.cli.command.SchemaCommand;
 import lanetide.cli.command.SheetsCommand;
 import lanetide.cli.command.SimulateCommand;
+import lanetide.cli.options.Format;
+import lanetide.cli.options.Units;
 import lanetide.cli.output.ExitCode;
 import lanetide.cli.output.StandardOutput;
 import lanetide.cli.output.Terminal;
+import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.ProgramVersion;
+import lanetide.cli.sheets.Paper;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -175,6 +180,9 @@ public final class Lanetide {
         line.registerConverter(Integer.class, text -> whole(text, Integer::valueOf));
         line.registerConverter(int.class, text -> whole(text, Integer::valueOf));
         line.registerConverter(Double.class, text -> number(text, Double::valueOf, "a number"));
+        registerConstants(line, Format.class);
+        registerConstants(line, Units.class);
+        registerConstants(line, Paper.class);
         CautionsSection.addTo(line);
         return line;
     }
@@ -184,6 +192,18 @@ public final class Lanetide {
         CommandLine line = new CommandLine(new Lanetide(), new CommandFactory(input));
         HelpText.explainHelp(line.getSubcommands().get("help").getCommandSpec());
         return line;
+    }
+
+    /** One of a few constants, each written as its text, in capitals or not. */
+    private static <T extends Enum<T>> void registerConstants(CommandLine line, Class<T> kind) {
+        T[] constants = kind.getEnumConstants();
+        line.registerConverter(
+                kind,
+                text -> Arrays.stream(constants)
+                        .filter(value -> ConstantName.of(value).equalsIgnoreCase(text))
+                        .findFirst()
+                        .orElseThrow(() -> new CommandLine.TypeConversionException("`" + text + "` must be one of "
+                                + Arrays.stream(constants).map(ConstantName::of).toList())));
     }
 
     private static <T> T whole(String text, Function<String, T> parse) {

@@ -3,9 +3,7 @@ package lanetide.cli.check;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.scenario.Reading;
-import lanetide.cli.scenario.notice.Notice;
 import lanetide.cli.scenario.notice.Severity;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What {@code check} answers, for programs. */
@@ -22,9 +20,7 @@ public final class CheckJson {
         ObjectNode answer = JsonAnswer.opening(reading);
         answer.put("errors", reading.count(Severity.ERROR));
         answer.put("warnings", reading.count(Severity.WARNING));
-        ArrayNode notices = answer.putArray("notices");
-        for (Notice notice : reading.notices()) {
-            ObjectNode node = notices.addObject();
+        JsonAnswer.putAll(answer, "notices", reading.notices(), (node, notice) -> {
             node.put("code", notice.code().code());
             node.put("severity", ConstantName.of(notice.severity()));
             node.put("file", notice.file());
@@ -34,7 +30,7 @@ public final class CheckJson {
             node.put("value", notice.value());
             node.put("limit", notice.limit());
             node.put("message", notice.message());
-        }
+        });
         return JsonAnswer.write(answer);
     }
 }

@@ -3,7 +3,6 @@ package lanetide.cli.command;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -60,7 +59,6 @@ public final class SheetsCommand implements Callable<Integer> {
             names = "--paper",
             paramLabel = "SIZE",
             defaultValue = "a4",
-            converter = PaperConverter.class,
             description = "Size of the paper: a4 or letter (default: a4).")
     private Paper paper;
 
@@ -110,17 +108,6 @@ public final class SheetsCommand implements Callable<Integer> {
                         progress,
                         starts::observers));
         return Sheets.write(scenario, study, starts.forecasts(), paper, Optional.ofNullable(firstDay));
-    }
-
-    /** Reads a size of paper. */
-    static final class PaperConverter implements ITypeConverter<Paper> {
-        @Override
-        public Paper convert(String text) {
-            return Arrays.stream(Paper.values())
-                    .filter(size -> size.toString().equalsIgnoreCase(text))
-                    .findFirst()
-                    .orElseThrow(() -> new TypeConversionException("`" + text + "` must be one of [a4, letter]"));
-        }
     }
 
     /** Reads a date (ISO 8601). */

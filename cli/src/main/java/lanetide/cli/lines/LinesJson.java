@@ -11,7 +11,6 @@ import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.PlayedLine;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What {@code lines} answers, for programs. Where no line meets the pocket, its numbers are null. */
@@ -29,11 +28,8 @@ public final class LinesJson {
     public static String write(Reading reading, List<StartLine> lines) {
         Scenario scenario = reading.scenario().orElseThrow();
         ObjectNode answer = JsonAnswer.opening(reading);
-        ArrayNode array = answer.putArray("lines");
-        lines.forEach(line -> line(array.addObject(), scenario, line));
-        JsonAnswer.putAssumptions(answer, LinesAssumptions.of(scenario, lines));
-        JsonAnswer.putCautions(answer);
-        return JsonAnswer.write(answer);
+        JsonAnswer.putAll(answer, "lines", lines, (node, line) -> line(node, scenario, line));
+        return JsonAnswer.write(answer, LinesAssumptions.of(scenario, lines));
     }
 
     private static void line(ObjectNode node, Scenario scenario, StartLine start) {

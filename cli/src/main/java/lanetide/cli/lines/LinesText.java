@@ -1,6 +1,5 @@
 package lanetide.cli.lines;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -9,6 +8,7 @@ import lanetide.cli.report.Figures;
 import lanetide.cli.report.LengthRule;
 import lanetide.cli.report.Page;
 import lanetide.cli.report.PatternWords;
+import lanetide.cli.report.Table;
 import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.lane.LaneGeometry;
@@ -80,27 +80,25 @@ public final class LinesText {
     private void natural(String surface) {
         boolean own = surface.equals(scenario.event().centre().surface().id());
         page.heading("On " + surface + (own ? ", the surface of this scenario" : ""));
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of(
-                "Style", "Laydown", "Arrows", "Leaves", "Window", "Turns at", "Enters", "Pocket", "Strike", "Room"));
-        labels.shown(surface, LineBasis.NATURAL).forEach(line -> rows.add(row(line)));
-        page.table(rows, 1);
+        List<String> head = List.of(
+                "Style", "Laydown", "Arrows", "Leaves", "Window", "Turns at", "Enters", "Pocket", "Strike", "Room");
+        page.table(Table.rows(head, labels.shown(surface, LineBasis.NATURAL), this::row), 1);
     }
 
     private List<String> row(StartLine start) {
-        List<String> row = new ArrayList<>();
-        row.add(labels.of(start.kind()));
-        row.add(cell(start, line -> Figures.fixed(line.line().laydownBoard(), 1)));
-        row.add(cell(start, line -> Figures.fixed(line.line().arrowsBoard(), 1)));
-        row.add(cell(start, line -> Figures.fixed(line.path().exitBoard(), 1)));
-        row.add(cell(start, LinesText::window));
-        row.add(cell(start, this::breakpoint));
-        row.add(cell(
-                start, line -> Figures.fixed(StrictMath.toDegrees(line.path().entryAngleRad()), 1)));
-        row.add(cell(start, line -> percent(line.quality().pocketShare())));
-        row.add(cell(start, line -> percent(line.quality().strikeShare())));
-        row.add(cell(start, LinesText::room));
-        return row;
+        return List.of(
+                labels.of(start.kind()),
+                cell(start, line -> Figures.fixed(line.line().laydownBoard(), 1)),
+                cell(start, line -> Figures.fixed(line.line().arrowsBoard(), 1)),
+                cell(start, line -> Figures.fixed(line.path().exitBoard(), 1)),
+                cell(start, LinesText::window),
+                cell(start, this::breakpoint),
+                cell(
+                        start,
+                        line -> Figures.fixed(StrictMath.toDegrees(line.path().entryAngleRad()), 1)),
+                cell(start, line -> percent(line.quality().pocketShare())),
+                cell(start, line -> percent(line.quality().strikeShare())),
+                cell(start, LinesText::room));
     }
 
     private static String cell(StartLine start, Function<PlayedLine, String> of) {
@@ -136,36 +134,35 @@ public final class LinesText {
 
     private void free() {
         page.heading("Best line, for those who can change their launch angle");
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Surface", "Style", "Laydown", "Arrows", "Turn by", "Leaves", "Strikes", "More in 100"));
-        for (String surface : labels.surfaces()) {
-            for (StartLine start : labels.shown(surface, LineBasis.FREE)) {
-                rows.add(List.of(
-                        surface,
-                        labels.of(start.kind()),
-                        cell(start, line -> Figures.fixed(line.line().laydownBoard(), 1)),
-                        cell(start, line -> Figures.fixed(line.line().arrowsBoard(), 1)),
-                        cell(start, line -> turn(start, line)),
-                        cell(start, line -> Figures.fixed(line.path().exitBoard(), 1)),
-                        cell(start, line -> percent(line.quality().strikeShare())),
-                        gain(start)));
-            }
-        }
-        page.table(rows, 2);
+        List<StartLine> free = labels.surfaces().stream()
+                .flatMap(surface -> labels.shown(surface, LineBasis.FREE).stream())
+                .toList();
+        List<String> head =
+                List.of("Surface", "Style", "Laydown", "Arrows", "Turn by", "Leaves", "Strikes", "More in 100");
+        page.table(Table.rows(head, free, this::freeRow), 2);
+    }
+
+    private List<String> freeRow(StartLine start) {
+        return List.of(
+                start.surface().id(),
+                labels.of(start.kind()),
+                cell(start, line -> Figures.fixed(line.line().laydownBoard(), 1)),
+                cell(start, line -> Figures.fixed(line.line().arrowsBoard(), 1)),
+                cell(start, line -> turn(start, line)),
+                cell(start, line -> Figures.fixed(line.path().exitBoard(), 1)),
+                cell(start, line -> percent(line.quality().strikeShare())),
+                gain(start));
     }
 
     /** How far the free line is turned from the natural one; positive toward the own gutter. */
     private String turn(StartLine start, PlayedLine line) {
         return labels.natural(start)
-                .map(natural -> signed(StrictMath.toDegrees(
-                                line.line().launchRad() - natural.line().launchRad()))
+                .map(natural -> Figures.signed(
+                                StrictMath.toDegrees(
+                                        line.line().launchRad() - natural.line().launchRad()),
+                                1)
                         + " deg")
                 .orElse("-");
-    }
-
-    private static String signed(double value) {
-        String figure = Figures.fixed(value, 1);
-        return value > 0 && !figure.equals("0.0") ? "+" + figure : figure;
     }
 
     /** The shares carry an error, so that a free line can seem a little worse than the natural one it equals. */

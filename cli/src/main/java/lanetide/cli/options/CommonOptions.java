@@ -41,7 +41,6 @@ public final class CommonOptions {
             names = "--format",
             paramLabel = "FORM",
             defaultValue = "text",
-            converter = Format.Converter.class,
             description = "Form of the answer: text, json or csv (default: text).")
     private Format format;
 
@@ -70,7 +69,6 @@ public final class CommonOptions {
             names = "--units",
             paramLabel = "SYSTEM",
             defaultValue = "trade",
-            converter = Units.Converter.class,
             description =
                     "Units of text answers: trade (feet, units of oil) or metric (metres, micrometres). JSON and CSV name their units in the fields (default: trade).")
     private Units units;

@@ -16,11 +16,4 @@ public enum Format {
     public String toString() {
         return ConstantName.of(this);
     }
-
-    /** Reads a form from the command line. */
-    static final class Converter extends ConstantConverter<Format> {
-        Converter() {
-            super(values());
-        }
-    }
 }

@@ -14,11 +14,4 @@ public enum Units {
     public String toString() {
         return ConstantName.of(this);
     }
-
-    /** Reads a system from the command line. */
-    static final class Converter extends ConstantConverter<Units> {
-        Converter() {
-            super(values());
-        }
-    }
 }

@@ -95,17 +95,16 @@ final class FairnessSection {
     }
 
     private static List<List<String>> rows(FairnessResult result, EffectKind kind) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(
-                List.of(English.capital(EffectWords.kind(kind)), "Bowlers", "Pins a game", "90 % interval", "Verdict"));
-        result.effects().stream()
-                .filter(effect -> effect.kind() == kind)
-                .forEach(effect -> rows.add(List.of(
+        return Table.rows(
+                List.of(English.capital(EffectWords.kind(kind)), "Bowlers", "Pins a game", "90 % interval", "Verdict"),
+                result.effects().stream()
+                        .filter(effect -> effect.kind() == kind)
+                        .toList(),
+                effect -> List.of(
                         effect.id(),
                         String.valueOf(effect.bowlers()),
                         EffectWords.signed(effect.advantagePins()),
                         EffectWords.interval(effect),
-                        EffectWords.verdict(effect.verdict()))));
-        return rows;
+                        EffectWords.verdict(effect.verdict())));
     }
 }

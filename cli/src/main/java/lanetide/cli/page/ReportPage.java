@@ -5,6 +5,7 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import lanetide.cli.fairness.FairnessJson;
 import lanetide.cli.reoil.ReoilJson;
 import lanetide.cli.report.Cautions;
@@ -127,23 +128,20 @@ public final class ReportPage {
     }
 
     private List<List<String>> scoresByGame() {
-        List<List<String>> rows = new ArrayList<>();
-        List<String> head = new ArrayList<>(List.of("Game"));
-        study.squads().forEach(squad -> head.add("Squad " + squad.squad()));
-        rows.add(head);
         int games = study.squads().stream()
                 .mapToInt(squad -> squad.meanByGame().size())
                 .max()
                 .orElse(0);
-        for (int game = 0; game < games; game++) {
-            List<String> row = new ArrayList<>(List.of(String.valueOf(game + 1)));
-            for (SquadStatistics squad : study.squads()) {
-                boolean played = game < squad.meanByGame().size();
-                row.add(played ? Figures.fixed(squad.meanByGame().get(game), 1) : "");
-            }
-            rows.add(row);
-        }
-        return rows;
+        return Table.rows(
+                Table.row("Game", study.squads(), squad -> "Squad " + squad.squad()),
+                IntStream.range(0, games).boxed().toList(),
+                game -> Table.row(String.valueOf(game + 1), study.squads(), squad -> meanIn(squad, game)));
+    }
+
+    private static String meanIn(SquadStatistics squad, int game) {
+        return game < squad.meanByGame().size()
+                ? Figures.fixed(squad.meanByGame().get(game), 1)
+                : "";
     }
 
     private PageModel.Lane lane() {
@@ -181,9 +179,10 @@ public final class ReportPage {
     }
 
     private PageModel.Basis basis() {
-        List<List<String>> assumptions = new ArrayList<>();
-        assumptions.add(List.of("What", "Value", "Source"));
-        scenario.assumptions().forEach(taken -> assumptions.add(List.of(taken.name(), taken.value(), taken.source())));
+        List<List<String>> assumptions = Table.rows(
+                List.of("What", "Value", "Source"),
+                scenario.assumptions(),
+                taken -> List.of(taken.name(), taken.value(), taken.source()));
         List<List<String>> marks = new ArrayList<>();
         marks.add(List.of("Mark", "Value"));
         marks.add(List.of("Program", "Lanetide " + ProgramVersion.text()));

@@ -2,6 +2,7 @@ package lanetide.cli.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import lanetide.cli.report.Table;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.words.DesignWords;
@@ -26,19 +27,12 @@ final class RotationSection {
     }
 
     private static PageModel.SquadRotation plan(RotationPlan plan, String id) {
-        List<List<String>> rows = new ArrayList<>();
-        List<String> head = new ArrayList<>(List.of("Group"));
-        for (int game = 1; game <= plan.rotation().games(); game++) {
-            head.add("Game " + game);
-        }
-        rows.add(head);
-        for (int group = 0; group < plan.groups().size(); group++) {
-            List<String> row = new ArrayList<>(List.of(plan.groups().get(group)));
-            for (int game = 0; game < plan.rotation().games(); game++) {
-                row.add(plan.pairOf(game, group));
-            }
-            rows.add(row);
-        }
+        List<Integer> games =
+                IntStream.range(0, plan.rotation().games()).boxed().toList();
+        List<List<String>> rows = Table.rows(
+                Table.row("Group", games, game -> "Game " + (game + 1)),
+                IntStream.range(0, plan.groups().size()).boxed().toList(),
+                group -> Table.row(plan.groups().get(group), games, game -> plan.pairOf(game, group)));
         String caption = plan.heading() + ": pair of lanes of each group, game by game";
         return new PageModel.SquadRotation(plan.heading(), Table.of(id, caption, rows, 1), findings(plan));
     }

@@ -7,9 +7,9 @@ import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.film.PatternBands;
 import lanetide.oilflow.film.PatternMeasures;
 import lanetide.oilflow.film.SheetPattern;
+import lanetide.oilflow.film.TapeReading;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.line.ExitWindow;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What {@code pattern} answers, for programs. */
@@ -27,9 +27,7 @@ public final class PatternJson {
         Scenario scenario = reading.scenario().orElseThrow();
         ObjectNode answer = JsonAnswer.opening(reading);
         pattern(answer.putArray("patterns").addObject(), facts);
-        JsonAnswer.putAssumptions(answer, PatternAssumptions.of(scenario));
-        JsonAnswer.putCautions(answer);
-        return JsonAnswer.write(answer);
+        return JsonAnswer.write(answer, PatternAssumptions.of(scenario));
     }
 
     private static void pattern(ObjectNode node, PatternFacts facts) {
@@ -53,8 +51,8 @@ public final class PatternJson {
         finite(node, "insideOutsideRatio", measures.insideOutsideRatio());
         JsonAnswer.put(node, "meanUnits", measures.meanUnits(), 2);
         bands(node.putObject("bands"), facts.bands());
-        tapes(node.putArray("tapes"), facts);
-        exits(node.putArray("exits"), facts);
+        JsonAnswer.putAll(node, "tapes", facts.tapes(), PatternJson::tape);
+        JsonAnswer.putAll(node, "exits", facts.exits(), PatternJson::exit);
     }
 
     /** A ratio over a dry outside is infinite, which JSON cannot say: null. */
@@ -71,24 +69,18 @@ public final class PatternJson {
         JsonAnswer.put(node, "houseFrom", bands.houseFrom(), 2);
     }
 
-    private static void tapes(ArrayNode tapes, PatternFacts facts) {
-        facts.tapes().forEach(tape -> {
-            ObjectNode node = tapes.addObject();
-            JsonAnswer.put(node, "distanceFt", tape.distanceM() / LaneGeometry.FOOT_M, 2);
-            node.put("board", tape.board());
-            JsonAnswer.put(node, "units", tape.units(), 2);
-        });
+    private static void tape(ObjectNode node, TapeReading tape) {
+        JsonAnswer.put(node, "distanceFt", tape.distanceM() / LaneGeometry.FOOT_M, 2);
+        node.put("board", tape.board());
+        JsonAnswer.put(node, "units", tape.units(), 2);
     }
 
-    private static void exits(ArrayNode exits, PatternFacts facts) {
-        facts.exits().forEach(exit -> {
-            ObjectNode node = exits.addObject();
-            node.put("style", exit.style());
-            node.put("hand", ConstantName.of(exit.hand()));
-            node.put("cover", PatternFacts.COVER);
-            JsonAnswer.put(node, "exitBoard", exit.exitBoard(), 2);
-            JsonAnswer.put(node, "exitWindow", exit.window(), PatternJson::window);
-        });
+    private static void exit(ObjectNode node, PatternFacts.StyleExit exit) {
+        node.put("style", exit.style());
+        node.put("hand", ConstantName.of(exit.hand()));
+        node.put("cover", PatternFacts.COVER);
+        JsonAnswer.put(node, "exitBoard", exit.exitBoard(), 2);
+        JsonAnswer.put(node, "exitWindow", exit.window(), PatternJson::window);
     }
 
     private static void window(ObjectNode node, ExitWindow window) {

@@ -1,14 +1,13 @@
 package lanetide.cli.pattern;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.OilUnits;
 import lanetide.cli.report.Page;
 import lanetide.cli.report.PatternWords;
+import lanetide.cli.report.Table;
 import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.PatternBands;
@@ -66,10 +65,7 @@ public final class PatternText {
                         : "The length rule (length in feet less 31) names no board for a pattern of this length.");
         page.item(
                 "By the model, for each style on " + facts.surface().id() + " with a " + PatternFacts.COVER + " ball:");
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Style", "Exit board", "Window"));
-        facts.exits().forEach(exit -> rows.add(row(exit)));
-        page.table(rows, 1);
+        page.table(Table.rows(List.of("Style", "Exit board", "Window"), facts.exits(), this::row), 1);
         page.paragraph(
                 "Exit board: on the line the style plays at its natural launch angle. Window: the exit boards of the lines"
                         + " around it that are nearly as good as the best of them, for a bowler of the level "
@@ -109,20 +105,18 @@ public final class PatternText {
         page.heading("What tapes would read on fresh oil (" + new OilUnits(metric).name() + ")");
         List<Double> distances =
                 facts.tapes().stream().map(TapeReading::distanceM).distinct().toList();
-        List<List<String>> rows = new ArrayList<>();
-        List<String> head = new ArrayList<>(List.of("Board"));
-        distances.forEach(distanceM -> head.add(PatternWords.distance(distanceM, metric)));
-        rows.add(head);
-        boards().forEach(board -> {
-            List<String> row = new ArrayList<>(List.of(String.valueOf(board)));
-            facts.tapes().stream().filter(tape -> tape.board() == board).forEach(tape -> row.add(film(tape.units())));
-            rows.add(row);
-        });
-        page.table(rows, 0);
+        List<String> head = Table.row("Board", distances, distanceM -> PatternWords.distance(distanceM, metric));
+        page.table(Table.rows(head, boards(), this::tapesOn), 0);
         page.paragraph("Boards from the right-hand gutter"
                 + (facts.pattern().isSymmetric() ? "; the left half is the mirror image" : "")
                 + ". Standard positions are 8 ft, 22 ft and 2 ft before the end (from memory); an association's inspector"
                 + " named 15 ft, 25 to 30 ft and 2 ft past the end (2004).");
+    }
+
+    private List<String> tapesOn(int board) {
+        List<TapeReading> tapes =
+                facts.tapes().stream().filter(tape -> tape.board() == board).toList();
+        return Table.row(String.valueOf(board), tapes, tape -> film(tape.units()));
     }
 
     private List<Integer> boards() {
@@ -130,7 +124,7 @@ public final class PatternText {
         return IntStream.rangeClosed(1, last)
                 .filter(board -> TAPED_BOARDS.contains(Math.min(board, 40 - board)))
                 .boxed()
-                .collect(Collectors.toList());
+                .toList();
     }
 
     private void sources() {

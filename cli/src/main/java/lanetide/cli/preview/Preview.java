@@ -2,6 +2,8 @@ package lanetide.cli.preview;
 
 import java.util.List;
 import lanetide.cli.lines.Kind;
+import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.line.BallChange;
 
 /**
  * What a bowler will meet, game by game.
@@ -22,6 +24,16 @@ public record Preview(
      * @param boardsHigh how far past the best hit it then meets the pins (boards), negative toward his own gutter
      */
     public record Sign(int asGame, double boardsHigh) {}
+
+    /**
+     * The ball to throw in a game.
+     *
+     * @param game one of his games
+     * @return another one where that helps more than a move, else his own
+     */
+    public Coverstock coverIn(GameForecast game) {
+        return game.change().map(BallChange::cover).orElse(kind.cover());
+    }
 
     /** Copies the lists. */
     public Preview {

@@ -1,24 +1,10 @@
 package lanetide.cli.preview;
 
-import java.util.List;
+import lanetide.cli.report.CsvColumns;
 import lanetide.cli.report.CsvRows;
 
 /** What {@code preview} answers, as a table: one row for each game. */
 public final class PreviewCsv {
-    private static final List<String> HEAD = List.of(
-            "game",
-            "pair",
-            "laydownBoard",
-            "laydownLow",
-            "laydownHigh",
-            "arrowsBoard",
-            "exitBoard",
-            "exitLow",
-            "exitHigh",
-            "pocketShare",
-            "moveBoards",
-            "cover");
-
     private PreviewCsv() {}
 
     /**
@@ -28,24 +14,19 @@ public final class PreviewCsv {
      * @return the table with its head
      */
     public static String write(Preview preview) {
-        return CsvRows.table(HEAD, rows -> {
-            for (GameForecast game : preview.games()) {
-                rows.row(
-                        game.game(),
-                        CsvRows.pair(game.pair()),
-                        CsvRows.number(game.laydownBoard(), 2),
-                        CsvRows.number(game.laydownSpread().low(), 2),
-                        CsvRows.number(game.laydownSpread().high(), 2),
-                        CsvRows.number(game.arrowsBoard(), 2),
-                        CsvRows.number(game.exitBoard(), 2),
-                        CsvRows.number(game.lowBoard(), 2),
-                        CsvRows.number(game.highBoard(), 2),
-                        CsvRows.number(game.pocketShare(), 3),
-                        CsvRows.number(game.moveBoards(), 1),
-                        game.change()
-                                .map(change -> change.cover().id())
-                                .orElse(preview.kind().cover().id()));
-            }
-        });
+        return new CsvColumns<GameForecast>()
+                .add("game", GameForecast::game)
+                .add("pair", game -> CsvRows.pair(game.pair()))
+                .add("laydownBoard", GameForecast::laydownBoard, 2)
+                .add("laydownLow", game -> game.laydownSpread().low(), 2)
+                .add("laydownHigh", game -> game.laydownSpread().high(), 2)
+                .add("arrowsBoard", GameForecast::arrowsBoard, 2)
+                .add("exitBoard", GameForecast::exitBoard, 2)
+                .add("exitLow", GameForecast::lowBoard, 2)
+                .add("exitHigh", GameForecast::highBoard, 2)
+                .add("pocketShare", GameForecast::pocketShare, 3)
+                .add("moveBoards", GameForecast::moveBoards, 1)
+                .add("cover", game -> preview.coverIn(game).id())
+                .table(preview.games());
     }
 }

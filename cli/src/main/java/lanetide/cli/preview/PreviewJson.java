@@ -4,7 +4,6 @@ import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What {@code preview} answers, for programs. */
@@ -32,14 +31,11 @@ public final class PreviewJson {
         answer.put("level", preview.kind().level().id());
         answer.put("cover", preview.kind().cover().id());
         numbers(answer.putObject("fresh"), preview.fresh());
-        ArrayNode games = answer.putArray("games");
-        preview.games().forEach(game -> game(games.addObject(), game, preview, words));
-        ArrayNode signs = answer.putArray("signs");
-        for (Preview.Sign sign : preview.signs()) {
-            ObjectNode node = signs.addObject();
+        JsonAnswer.putAll(answer, "games", preview.games(), (node, game) -> game(node, game, preview, words));
+        JsonAnswer.putAll(answer, "signs", preview.signs(), (node, sign) -> {
             node.put("asGame", sign.asGame());
             JsonAnswer.put(node, "boardsHigh", sign.boardsHigh(), 2);
-        }
+        });
         words.signs().forEach(answer.putArray("watch")::add);
         JsonAnswer.putCautions(answer);
         return JsonAnswer.write(answer);
@@ -50,11 +46,7 @@ public final class PreviewJson {
         node.put("pair", game.pair().id());
         numbers(node, game);
         JsonAnswer.put(node, "moveBoards", game.moveBoards(), 1);
-        node.put(
-                "cover",
-                game.change()
-                        .map(change -> change.cover().id())
-                        .orElse(preview.kind().cover().id()));
+        node.put("cover", preview.coverIn(game).id());
         node.put("text", words.game(game));
     }
 

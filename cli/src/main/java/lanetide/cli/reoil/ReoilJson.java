@@ -33,9 +33,8 @@ public final class ReoilJson {
         answer.put("replications", result.plan().replications());
         answer.put("currency", result.plan().costs().currency());
         interval(answer.putObject("recommendation"), result, result.interval(Basis.COST));
-        result.intervals()
-                .forEach(interval -> interval(answer.withArray("policies").addObject(), result, interval));
-        result.curve().forEach(point -> point(answer.withArray("curve").addObject(), point));
+        JsonAnswer.putAll(answer, "policies", result.intervals(), (node, interval) -> interval(node, result, interval));
+        JsonAnswer.putAll(answer, "curve", result.curve(), ReoilJson::point);
         oilOver(answer.putObject("oilOver"), result.oilOver());
         ObjectNode event = answer.putObject("event");
         oiling(event.putObject("asPlanned"), scenario, result.asPlanned());

@@ -3,10 +3,10 @@ package lanetide.cli.reoil;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import lanetide.cli.fairness.EffectWords;
 import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
+import lanetide.cli.report.Table;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.recondition.Basis;
 import lanetide.squads.recondition.CurvePoint;
@@ -53,8 +53,7 @@ public final class ReoilText {
 
     private void recommendation() {
         Interval cost = result.interval(Basis.COST);
-        page.line("Oil all lanes again after " + ReoilWords.games(cost) + " on a pair (90 % interval "
-                + ReoilWords.range(cost) + ").");
+        page.line(ReoilWords.recommendation(cost));
         page.paragraph(ReoilWords.sentence(result, cost) + " A pair's share of the oiling is "
                 + money(result.pairAllAtOnce()) + ", a pair oiled alone " + money(result.pairAlone()) + ".");
         if (cost.beyond()) {
@@ -66,12 +65,7 @@ public final class ReoilText {
 
     private void intervals() {
         page.heading("The interval on other grounds");
-        for (Interval interval : result.intervals()) {
-            if (interval.basis() != Basis.COST) {
-                page.item(
-                        ReoilWords.sentence(result, interval) + " 90 % interval: " + ReoilWords.range(interval) + ".");
-            }
-        }
+        ReoilWords.others(result).forEach(page::item);
     }
 
     private void event() {
@@ -115,19 +109,21 @@ public final class ReoilText {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(
                 "Games", "Windows moved", "Last game", "Wide", "Pocket", "Scores changed", "of it all", "Cost a game"));
-        rows.add(List.of("on a pair", "boards", "boards", "boards", "%", "pins", "pins", currency));
-        for (CurvePoint point : result.curve()) {
-            rows.add(List.of(
-                    String.valueOf(point.games()),
-                    Figures.fixed(point.windowShiftBoards(), 1),
-                    EffectWords.signed(point.paceBoards()),
-                    Figures.fixed(point.windowWidthBoards(), 1),
-                    Figures.fixed(100 * point.pocketShare(), 0),
-                    Figures.fixed(point.spreadPins(), 1),
-                    EffectWords.signed(point.levelPins()),
-                    Figures.fixed(point.costPerGame(), 2)));
-        }
+        List<String> units = List.of("on a pair", "boards", "boards", "boards", "%", "pins", "pins", currency);
+        rows.addAll(Table.rows(units, result.curve(), ReoilText::row));
         page.table(rows, 1);
+    }
+
+    private static List<String> row(CurvePoint point) {
+        return List.of(
+                String.valueOf(point.games()),
+                Figures.fixed(point.windowShiftBoards(), 1),
+                Figures.signed(point.paceBoards(), 1),
+                Figures.fixed(point.windowWidthBoards(), 1),
+                Figures.fixed(100 * point.pocketShare(), 0),
+                Figures.fixed(point.spreadPins(), 1),
+                Figures.signed(point.levelPins(), 1),
+                Figures.fixed(point.costPerGame(), 2));
     }
 
     private void method() {

@@ -1,5 +1,6 @@
 package lanetide.cli.reoil;
 
+import java.util.List;
 import lanetide.cli.report.Figures;
 import lanetide.squads.recondition.Basis;
 import lanetide.squads.recondition.Interval;
@@ -8,6 +9,19 @@ import lanetide.squads.recondition.ReoilResult;
 /** Intervals of oiling in words. */
 public final class ReoilWords {
     private ReoilWords() {}
+
+    /** After how many games to oil again, in one sentence. */
+    public static String recommendation(Interval cost) {
+        return "Oil all lanes again after " + games(cost) + " on a pair (90 % interval " + range(cost) + ").";
+    }
+
+    /** What the intervals on other grounds than cost say, a sentence or two each. */
+    public static List<String> others(ReoilResult result) {
+        return result.intervals().stream()
+                .filter(interval -> interval.basis() != Basis.COST)
+                .map(interval -> sentence(result, interval) + " 90 % interval: " + range(interval) + ".")
+                .toList();
+    }
 
     public static String basis(Basis basis) {
         return switch (basis) {
@@ -19,12 +33,12 @@ public final class ReoilWords {
         };
     }
 
-    public static String games(Interval interval) {
+    static String games(Interval interval) {
         String games = Figures.plain(interval.games(), 1);
         return (interval.beyond() ? "at least " : "") + games + (games.equals("1") ? " game" : " games");
     }
 
-    public static String range(Interval interval) {
+    static String range(Interval interval) {
         return Figures.plain(interval.low(), 1) + " to " + Figures.plain(interval.high(), 1);
     }
 

@@ -17,6 +17,12 @@ public final class Figures {
                 .toPlainString();
     }
 
+    /** A number with so many decimals and its sign; what rounds to nought has none. */
+    public static String signed(double value, int decimals) {
+        String text = fixed(value, decimals);
+        return value > 0 && !text.equals(fixed(0, decimals)) ? "+" + text : text;
+    }
+
     /** A number with at most so many decimals, without trailing zeros. */
     public static String plain(double value, int decimals) {
         return BigDecimal.valueOf(value)

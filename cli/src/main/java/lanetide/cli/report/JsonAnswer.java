@@ -2,6 +2,7 @@ package lanetide.cli.report;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -57,13 +58,11 @@ public final class JsonAnswer {
 
     /** Puts what an answer rests on and the scenario does not state. */
     public static void putAssumptions(ObjectNode answer, List<Assumption> assumptions) {
-        ArrayNode array = answer.putArray("assumptions");
-        for (Assumption taken : assumptions) {
-            ObjectNode node = array.addObject();
+        putAll(answer, "assumptions", assumptions, (node, taken) -> {
             node.put("name", taken.name());
             node.put("value", taken.value());
             node.put("source", taken.source());
-        }
+        });
     }
 
     /** Puts the cautions that stand in every answer about lanes and balls. */
@@ -71,9 +70,23 @@ public final class JsonAnswer {
         Cautions.ALL.forEach(answer.putArray("cautions")::add);
     }
 
+    /** Writes an answer about lanes and balls, with what it rests on and the cautions at its end. */
+    public static String write(ObjectNode answer, List<Assumption> assumptions) {
+        putAssumptions(answer, assumptions);
+        putCautions(answer);
+        return write(answer);
+    }
+
     /** Puts an object, or null where there is nothing to write. */
     public static <T> void put(ObjectNode node, String field, Optional<T> value, BiConsumer<ObjectNode, T> write) {
         value.ifPresentOrElse(known -> write.accept(node.putObject(field), known), () -> node.putNull(field));
+    }
+
+    /** Puts an array with an object for each thing. */
+    public static <T> void putAll(
+            ObjectNode node, String field, Collection<T> things, BiConsumer<ObjectNode, T> write) {
+        ArrayNode array = node.putArray(field);
+        things.forEach(thing -> write.accept(array.addObject(), thing));
     }
 
     /** Puts the ends of an interval, rounded to so many decimals; null for NaN. */

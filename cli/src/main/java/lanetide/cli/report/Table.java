@@ -1,6 +1,9 @@
 package lanetide.cli.report;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * A table of a page.
@@ -37,6 +40,16 @@ public record Table(String id, String caption, List<String> head, List<List<Stri
      */
     public boolean isShort() {
         return rows.size() <= SHORT;
+    }
+
+    /** Rows of cells: a head, and below it a row for each thing. */
+    public static <T> List<List<String>> rows(List<String> head, Collection<T> things, Function<T, List<String>> row) {
+        return Stream.concat(Stream.of(head), things.stream().map(row)).toList();
+    }
+
+    /** A row: its first cell, and behind it a cell for each thing. */
+    public static <T> List<String> row(String first, Collection<T> things, Function<T, String> cell) {
+        return Stream.concat(Stream.of(first), things.stream().map(cell)).toList();
     }
 
     /** A table whose first row is its head. */

@@ -1,8 +1,8 @@
 package lanetide.cli.sheets;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lanetide.cli.report.Table;
 import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.squads.model.Bowler;
@@ -16,11 +16,9 @@ final class Assignments {
     private Assignments() {}
 
     static List<SheetModel.Part> parts(Event event) {
-        List<SheetModel.Part> parts = new ArrayList<>();
-        for (int s = 0; s < event.squads().size(); s++) {
-            parts.add(squad(event, s));
-        }
-        return parts;
+        return IntStream.range(0, event.squads().size())
+                .mapToObj(s -> squad(event, s))
+                .toList();
     }
 
     private static SheetModel.Part squad(Event event, int index) {
@@ -38,30 +36,25 @@ final class Assignments {
 
     private static List<List<String>> pairs(Event event, int index) {
         Rotation rotation = event.rotations().get(index);
-        List<List<String>> rows = new ArrayList<>();
-        List<String> head = new ArrayList<>(List.of("Group"));
-        for (int game = 1; game <= rotation.games(); game++) {
-            head.add("Game " + game);
-        }
-        rows.add(head);
-        for (int g = 0; g < rotation.groups(); g++) {
-            List<String> row = new ArrayList<>(
-                    List.of(event.squads().get(index).groups().get(g).id()));
-            for (int game = 0; game < rotation.games(); game++) {
-                row.add(event.centre().pairs().get(rotation.pairOf(game, g)).id());
-            }
-            rows.add(row);
-        }
-        return rows;
+        List<Group> groups = event.squads().get(index).groups();
+        List<Integer> games = IntStream.range(0, rotation.games()).boxed().toList();
+        return Table.rows(
+                Table.row("Group", games, game -> "Game " + (game + 1)),
+                IntStream.range(0, rotation.groups()).boxed().toList(),
+                g -> Table.row(
+                        groups.get(g).id(),
+                        games,
+                        game -> event.centre()
+                                .pairs()
+                                .get(rotation.pairOf(game, g))
+                                .id()));
     }
 
     private static List<List<String>> groups(Squad squad) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Group", "Bowlers"));
-        for (Group group : squad.groups()) {
-            rows.add(List.of(
-                    group.id(), group.bowlers().stream().map(Bowler::id).collect(Collectors.joining(" \u00b7 "))));
-        }
-        return rows;
+        return Table.rows(
+                List.of("Group", "Bowlers"),
+                squad.groups(),
+                group -> List.of(
+                        group.id(), group.bowlers().stream().map(Bowler::id).collect(Collectors.joining(" \u00b7 "))));
     }
 }

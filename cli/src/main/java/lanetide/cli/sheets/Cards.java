@@ -33,17 +33,16 @@ final class Cards {
     }
 
     private SheetModel.Part card(Seating seating, List<GameForecast> games, int number) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Game", "Lanes", "Lay down", "4 of 5", "Arrows", "Exit"));
-        for (GameForecast game : games) {
-            rows.add(List.of(
-                    String.valueOf(game.game()),
-                    game.pair().id(),
-                    board(game.laydownBoard()),
-                    boards(game.laydownSpread().low(), game.laydownSpread().high()),
-                    board(game.arrowsBoard()),
-                    boards(game.lowBoard(), game.highBoard())));
-        }
+        List<List<String>> rows = Table.rows(
+                List.of("Game", "Lanes", "Lay down", "4 of 5", "Arrows", "Exit"),
+                games,
+                game -> List.of(
+                        String.valueOf(game.game()),
+                        game.pair().id(),
+                        board(game.laydownBoard()),
+                        boards(game.laydownSpread().low(), game.laydownSpread().high()),
+                        board(game.arrowsBoard()),
+                        boards(game.lowBoard(), game.highBoard())));
         return new SheetModel.Part(
                 seating.bowler().id(),
                 List.of(where(seating.seat()), expect(seating.bowler(), games)),

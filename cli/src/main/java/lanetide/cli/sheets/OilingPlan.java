@@ -70,18 +70,17 @@ final class OilingPlan {
     }
 
     private SheetModel.Part part(Oiling oiling, int number) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Lane", "Machine", "From", "To", "Done by (initials)"));
         List<MachinePlan.LaneTimes> lanes =
                 MachinePlan.of(event, oiling.squad()).lanes();
-        for (MachinePlan.LaneTimes lane : lanes) {
-            rows.add(List.of(
-                    String.valueOf(lane.lane()),
-                    String.valueOf(lane.machine()),
-                    seconds(oiling.beginMs() + lane.beganMs()),
-                    seconds(oiling.beginMs() + lane.oiledMs()),
-                    ""));
-        }
+        List<List<String>> rows = Table.rows(
+                List.of("Lane", "Machine", "From", "To", "Done by (initials)"),
+                lanes,
+                lane -> List.of(
+                        String.valueOf(lane.lane()),
+                        String.valueOf(lane.machine()),
+                        seconds(oiling.beginMs() + lane.beganMs()),
+                        seconds(oiling.beginMs() + lane.oiledMs()),
+                        ""));
         long laneMs = lanes.get(0).oiledMs() - lanes.get(0).beganMs();
         return new SheetModel.Part(
                 "Before squad " + oiling.squad().id(),

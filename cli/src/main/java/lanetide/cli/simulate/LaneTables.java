@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.TreeMap;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.OilUnits;
+import lanetide.cli.report.Table;
 import lanetide.squads.result.LaneState;
 
 /** Tables about lanes, as text answers and pages show them: rows of cells, the first of them the head. */
@@ -22,31 +23,23 @@ public final class LaneTables {
 
     /** The oil of a squad's lanes game by game, means over the lanes. */
     public List<List<String>> oil(SquadLanes squad) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("After", "Volume mL", "Heads " + units.shortName(), "Most worn board", "Past the end mL"));
-        for (int game : squad.games()) {
-            rows.add(List.of(
-                    name(game),
-                    Figures.fixed(squad.mean(game, LaneState::volumeMl), 1),
-                    units.film(squad.mean(game, LaneState::headUnits)),
-                    units.film(squad.mean(game, LaneState::headUnitsLow)),
-                    Figures.fixed(squad.mean(game, LaneState::carrydownMl), 2)));
-        }
-        return rows;
+        return Table.rows(
+                List.of("After", "Volume mL", "Heads " + units.shortName(), "Most worn board", "Past the end mL"),
+                squad.games(),
+                game -> List.of(
+                        name(game),
+                        Figures.fixed(squad.mean(game, LaneState::volumeMl), 1),
+                        units.film(squad.mean(game, LaneState::headUnits)),
+                        units.film(squad.mean(game, LaneState::headUnitsLow)),
+                        Figures.fixed(squad.mean(game, LaneState::carrydownMl), 2)));
     }
 
     /** The middle windows over a squad's lanes: a row for each style and hand, a column for each game. */
     public static List<List<String>> windows(SquadLanes squad, List<Integer> games) {
-        List<List<String>> rows = new ArrayList<>();
-        List<String> head = new ArrayList<>(List.of("Exit board"));
-        games.forEach(game -> head.add(game == 0 ? "start" : "game " + game));
-        rows.add(head);
-        for (SquadLanes.Kind kind : squad.kinds()) {
-            List<String> row = new ArrayList<>(List.of(kind.words()));
-            games.forEach(game -> row.add(span(squad.window(game, kind))));
-            rows.add(row);
-        }
-        return rows;
+        return Table.rows(
+                Table.row("Exit board", games, game -> game == 0 ? "start" : "game " + game),
+                squad.kinds(),
+                kind -> Table.row(kind.words(), games, game -> span(squad.window(game, kind))));
     }
 
     /** Every lane when each squad has left: a row for each lane, three columns for each squad. */

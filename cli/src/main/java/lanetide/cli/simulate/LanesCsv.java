@@ -1,30 +1,30 @@
 package lanetide.cli.simulate;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import lanetide.cli.report.ConstantName;
-import lanetide.cli.report.CsvRows;
+import lanetide.cli.report.CsvColumns;
 import lanetide.squads.result.LaneState;
 import lanetide.squads.result.StyleWindow;
 
 /** The lanes game by game as a table: one row for each lane, game, style and hand. */
 public final class LanesCsv {
-    private static final List<String> HEAD = List.of(
-            "lane",
-            "squad",
-            "afterGame",
-            "gamesOnOil",
-            "volumeMl",
-            "headUnits",
-            "headUnitsLow",
-            "carrydownMl",
-            "style",
-            "hand",
-            "low",
-            "high",
-            "best");
-
     private LanesCsv() {}
+
+    /** A lane after a game, and one of its windows; none where it has no window. */
+    private record Row(LaneState lane, Optional<StyleWindow> window) {
+        static Stream<Row> of(LaneState lane) {
+            return lane.windows().isEmpty()
+                    ? Stream.of(new Row(lane, Optional.empty()))
+                    : lane.windows().stream().map(window -> new Row(lane, Optional.of(window)));
+        }
+
+        static ToDoubleFunction<Row> board(ToDoubleFunction<StyleWindow> of) {
+            return row -> row.window().map(of::applyAsDouble).orElse(Double.NaN);
+        }
+    }
 
     /**
      * Writes the table; a window that does not exist leaves its cells empty.
@@ -33,39 +33,24 @@ public final class LanesCsv {
      * @return the table with its head
      */
     public static String write(List<LaneState> states) {
-        return CsvRows.table(HEAD, rows -> {
-            for (LaneState state : states) {
-                write(rows, state);
-            }
-        });
-    }
-
-    private static void write(CsvRows rows, LaneState state) {
-        List<Object> lane = List.of(
-                state.lane(),
-                state.squad(),
-                state.afterGame(),
-                state.gamesOnOil(),
-                CsvRows.number(state.volumeMl(), 3),
-                CsvRows.number(state.headUnits(), 2),
-                CsvRows.number(state.headUnitsLow(), 2),
-                CsvRows.number(state.carrydownMl(), 4));
-        if (state.windows().isEmpty()) {
-            rows.row(joined(lane, List.of("", "", "", "", "")));
-        }
-        for (StyleWindow window : state.windows()) {
-            rows.row(joined(
-                    lane,
-                    List.of(
-                            window.style(),
-                            ConstantName.of(window.hand()),
-                            CsvRows.number(window.low(), 2),
-                            CsvRows.number(window.high(), 2),
-                            CsvRows.number(window.best(), 2))));
-        }
-    }
-
-    private static List<Object> joined(List<Object> lane, List<?> window) {
-        return Stream.concat(lane.stream(), window.stream()).toList();
+        return new CsvColumns<Row>()
+                .add("lane", row -> row.lane().lane())
+                .add("squad", row -> row.lane().squad())
+                .add("afterGame", row -> row.lane().afterGame())
+                .add("gamesOnOil", row -> row.lane().gamesOnOil())
+                .add("volumeMl", row -> row.lane().volumeMl(), 3)
+                .add("headUnits", row -> row.lane().headUnits(), 2)
+                .add("headUnitsLow", row -> row.lane().headUnitsLow(), 2)
+                .add("carrydownMl", row -> row.lane().carrydownMl(), 4)
+                .add("style", row -> row.window().map(StyleWindow::style).orElse(""))
+                .add(
+                        "hand",
+                        row -> row.window()
+                                .map(window -> ConstantName.of(window.hand()))
+                                .orElse(""))
+                .add("low", Row.board(StyleWindow::low), 2)
+                .add("high", Row.board(StyleWindow::high), 2)
+                .add("best", Row.board(StyleWindow::best), 2)
+                .table(states.stream().flatMap(Row::of).toList());
     }
 }

@@ -1,6 +1,5 @@
 package lanetide.cli.simulate;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
@@ -9,6 +8,7 @@ import lanetide.cli.report.Figures;
 import lanetide.cli.report.OilUnits;
 import lanetide.cli.report.Page;
 import lanetide.cli.report.PatternWords;
+import lanetide.cli.report.Table;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.squads.result.LaneState;
 
@@ -129,24 +129,24 @@ final class LanesText {
 
     private void lane(int lane, List<LaneState> games) {
         page.heading("Lane " + lane);
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of(
-                "Squad", "After", "Games on oil", "Volume mL", "Heads " + units.shortName(), "Worn", "Past mL"));
-        for (LaneState state : games) {
-            rows.add(List.of(
-                    state.squad(),
-                    LaneTables.name(state.afterGame()),
-                    String.valueOf(state.gamesOnOil()),
-                    Figures.fixed(state.volumeMl(), 1),
-                    units.film(state.headUnits()),
-                    units.film(state.headUnitsLow()),
-                    Figures.fixed(state.carrydownMl(), 2)));
-        }
-        page.table(rows, 2);
+        List<String> head =
+                List.of("Squad", "After", "Games on oil", "Volume mL", "Heads " + units.shortName(), "Worn", "Past mL");
+        page.table(Table.rows(head, games, this::row), 2);
         for (SquadLanes squad : SquadLanes.of(games)) {
             page.line("");
             page.line("  Squad " + squad.squad() + " on lane " + lane);
             windows(squad);
         }
+    }
+
+    private List<String> row(LaneState state) {
+        return List.of(
+                state.squad(),
+                LaneTables.name(state.afterGame()),
+                String.valueOf(state.gamesOnOil()),
+                Figures.fixed(state.volumeMl(), 1),
+                units.film(state.headUnits()),
+                units.film(state.headUnitsLow()),
+                Figures.fixed(state.carrydownMl(), 2));
     }
 }

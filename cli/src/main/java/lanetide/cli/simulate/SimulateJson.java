@@ -56,8 +56,8 @@ public final class SimulateJson {
         answer.put("shots", study.first().shots());
         JsonAnswer.put(answer, "untilHalfWidth", study.precision(), SimulateJson::precision);
         squads(answer.putArray("squads"), study);
-        timetable(answer.putArray("timetable"), study.timetable());
-        stops(answer.putArray("stops"), study.first().stops());
+        JsonAnswer.putAll(answer, "timetable", study.timetable(), SimulateJson::entry);
+        JsonAnswer.putAll(answer, "stops", study.first().stops(), SimulateJson::stop);
         lanes(answer.putArray("lanes"), study.first().lanes());
         oil(answer.putObject("oil"), study.first().oil());
         JsonAnswer.putAssumptions(answer, scenario.assumptions());
@@ -77,7 +77,7 @@ public final class SimulateJson {
             node.put("latestEnd", TimeOfDay.write(statistics.latestEndMs()));
             node.put("games", statistics.meanByGame().size());
             node.put("bowlers", first.bowlers().size());
-            results(node.putArray("results"), first);
+            JsonAnswer.putAll(node, "results", first.bowlers(), SimulateJson::result);
             JsonAnswer.put(node, "meanScore", statistics.meanScore(), 2);
             JsonAnswer.put(node, "meanScoreCi95", statistics.meanScoreCi95(), SimulateJson::interval);
             ArrayNode byGame = node.putArray("meanScoreByGame");
@@ -86,18 +86,15 @@ public final class SimulateJson {
         }
     }
 
-    /** One node a bowler, with the score sheet of each game. */
-    private static void results(ArrayNode results, SquadResult squad) {
-        for (BowlerResult bowler : squad.bowlers()) {
-            ObjectNode node = results.addObject();
-            node.put("id", bowler.bowler().id());
-            node.put("group", bowler.group());
-            node.put("level", bowler.bowler().level().id());
-            node.put("handicapPins", bowler.bowler().handicapPins());
-            bowler.scores().forEach(node.putArray("scores")::add);
-            bowler.sheets().forEach(node.putArray("sheets")::add);
-            node.put("ballChanges", bowler.ballChanges());
-        }
+    /** A bowler, with the score sheet of each game. */
+    private static void result(ObjectNode node, BowlerResult bowler) {
+        node.put("id", bowler.bowler().id());
+        node.put("group", bowler.group());
+        node.put("level", bowler.bowler().level().id());
+        node.put("handicapPins", bowler.bowler().handicapPins());
+        bowler.scores().forEach(node.putArray("scores")::add);
+        bowler.sheets().forEach(node.putArray("sheets")::add);
+        node.put("ballChanges", bowler.ballChanges());
     }
 
     private static void precision(ObjectNode node, Precision precision) {
@@ -107,14 +104,11 @@ public final class SimulateJson {
         node.put("projectedReplications", precision.projected());
     }
 
-    private static void stops(ArrayNode stops, List<LaneStop> all) {
-        for (LaneStop stop : all) {
-            ObjectNode node = stops.addObject();
-            node.put("lane", stop.lane());
-            node.put("kind", ConstantName.of(stop.kind()));
-            node.put("start", TimeOfDay.write(stop.startMs()));
-            node.put("end", TimeOfDay.write(stop.endMs()));
-        }
+    private static void stop(ObjectNode node, LaneStop stop) {
+        node.put("lane", stop.lane());
+        node.put("kind", ConstantName.of(stop.kind()));
+        node.put("start", TimeOfDay.write(stop.startMs()));
+        node.put("end", TimeOfDay.write(stop.endMs()));
     }
 
     private static void pace(ObjectNode node, PaceKept pace) {
@@ -139,15 +133,12 @@ public final class SimulateJson {
         JsonAnswer.put(node, "high", interval.high(), 2);
     }
 
-    private static void timetable(ArrayNode timetable, List<TimetableStatistics> entries) {
-        for (TimetableStatistics entry : entries) {
-            ObjectNode node = timetable.addObject();
-            node.put("squad", entry.squad());
-            node.put("what", ConstantName.of(entry.what()));
-            node.put("game", entry.game());
-            time(node, "start", entry.start());
-            time(node, "end", entry.end());
-        }
+    private static void entry(ObjectNode node, TimetableStatistics entry) {
+        node.put("squad", entry.squad());
+        node.put("what", ConstantName.of(entry.what()));
+        node.put("game", entry.game());
+        time(node, "start", entry.start());
+        time(node, "end", entry.end());
     }
 
     private static void time(ObjectNode node, String field, TimeSpread time) {
@@ -163,8 +154,7 @@ public final class SimulateJson {
         byLane.forEach((lane, games) -> {
             ObjectNode node = lanes.addObject();
             node.put("lane", lane);
-            ArrayNode list = node.putArray("games");
-            games.forEach(game -> game(list.addObject(), game));
+            JsonAnswer.putAll(node, "games", games, SimulateJson::game);
         });
     }
 
@@ -176,15 +166,15 @@ public final class SimulateJson {
         JsonAnswer.put(node, "headUnits", state.headUnits(), 2);
         JsonAnswer.put(node, "headUnitsLow", state.headUnitsLow(), 2);
         JsonAnswer.put(node, "carrydownMl", state.carrydownMl(), 4);
-        ArrayNode windows = node.putArray("windows");
-        for (StyleWindow window : state.windows()) {
-            ObjectNode entry = windows.addObject();
-            entry.put("style", window.style());
-            entry.put("hand", ConstantName.of(window.hand()));
-            JsonAnswer.put(entry, "low", window.low(), 2);
-            JsonAnswer.put(entry, "high", window.high(), 2);
-            JsonAnswer.put(entry, "best", window.best(), 2);
-        }
+        JsonAnswer.putAll(node, "windows", state.windows(), SimulateJson::window);
+    }
+
+    private static void window(ObjectNode node, StyleWindow window) {
+        node.put("style", window.style());
+        node.put("hand", ConstantName.of(window.hand()));
+        JsonAnswer.put(node, "low", window.low(), 2);
+        JsonAnswer.put(node, "high", window.high(), 2);
+        JsonAnswer.put(node, "best", window.best(), 2);
     }
 
     private static void oil(ObjectNode node, OilAccount oil) {

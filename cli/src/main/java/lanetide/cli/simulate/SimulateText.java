@@ -1,6 +1,5 @@
 package lanetide.cli.simulate;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import lanetide.cli.report.ConstantName;
@@ -8,6 +7,7 @@ import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.OilUnits;
 import lanetide.cli.report.Page;
+import lanetide.cli.report.Table;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.oilflow.film.OilAccount;
@@ -75,17 +75,20 @@ public final class SimulateText {
             return;
         }
         page.heading("Lanes out of order" + (study.replications() == 1 ? "" : " (first playing)"));
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Lane", "What", "From", "To"));
-        all.stream()
+        List<LaneStop> shown = all.stream()
                 .sorted(Comparator.comparingLong(LaneStop::startMs))
                 .limit(MAX_STOPS)
-                .forEach(stop -> rows.add(List.of(
-                        String.valueOf(stop.lane()),
-                        ConstantName.of(stop.kind()),
-                        TimeOfDay.write(stop.startMs()),
-                        TimeOfDay.write(stop.endMs()))));
-        page.table(rows, 4);
+                .toList();
+        page.table(
+                Table.rows(
+                        List.of("Lane", "What", "From", "To"),
+                        shown,
+                        stop -> List.of(
+                                String.valueOf(stop.lane()),
+                                ConstantName.of(stop.kind()),
+                                TimeOfDay.write(stop.startMs()),
+                                TimeOfDay.write(stop.endMs()))),
+                4);
         if (all.size() > MAX_STOPS) {
             page.paragraph("And " + (all.size() - MAX_STOPS) + " more; --format json lists them all.");
         }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.Figures;
+import lanetide.cli.report.Table;
 import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.oilflow.film.OilAccount;
@@ -31,18 +32,15 @@ public final class StudyTables {
     /** What happens when: mean times and, for several playings, between which nine of ten lie. */
     public static List<List<String>> timetable(StudyResult study) {
         boolean several = study.replications() > 1;
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(
-                several
-                        ? List.of("Squad", "What", "From", "between", "To", "between")
-                        : List.of("Squad", "What", "From", "To"));
-        for (TimetableStatistics entry : study.timetable()) {
+        List<String> head = several
+                ? List.of("Squad", "What", "From", "between", "To", "between")
+                : List.of("Squad", "What", "From", "To");
+        return Table.rows(head, study.timetable(), entry -> {
             List<String> row = new ArrayList<>(List.of(entry.squad(), what(entry)));
             row.addAll(several ? spread(entry.start()) : mean(entry.start()));
             row.addAll(several ? spread(entry.end()) : mean(entry.end()));
-            rows.add(row);
-        }
-        return rows;
+            return row;
+        });
     }
 
     private static List<String> mean(TimeSpread time) {
@@ -62,17 +60,14 @@ public final class StudyTables {
                 .filter(cause -> study.squads().stream()
                         .anyMatch(squad -> squad.pace().waitedMs().containsKey(cause)))
                 .toList();
-        List<List<String>> rows = new ArrayList<>();
         List<String> head = new ArrayList<>(List.of("Squad", "Pace"));
         causes.forEach(cause -> head.add(ConstantName.of(cause).replace('_', ' ')));
-        rows.add(head);
-        for (SquadStatistics squad : study.squads()) {
+        return Table.rows(head, study.squads(), squad -> {
             List<String> row = new ArrayList<>(
                     List.of(squad.squad(), Figures.fixed(squad.pace().minutesPerBowlerGame(), 2)));
             causes.forEach(cause -> row.add(Figures.fixed(squad.pace().minutesWaited(cause), 2)));
-            rows.add(row);
-        }
-        return rows;
+            return row;
+        });
     }
 
     /** When a squad is done over all playings, in a sentence. */
@@ -99,28 +94,25 @@ public final class StudyTables {
 
     /** What squads score. */
     public static List<List<String>> scores(StudyResult study) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Squad", "Mean", "95 % interval"));
-        for (SquadStatistics squad : study.squads()) {
-            rows.add(List.of(
-                    squad.squad(),
-                    Figures.fixed(squad.meanScore(), 1),
-                    squad.meanScoreCi95().map(StudyTables::words).orElse("not known from one playing")));
-        }
-        return rows;
+        return Table.rows(
+                List.of("Squad", "Mean", "95 % interval"),
+                study.squads(),
+                squad -> List.of(
+                        squad.squad(),
+                        Figures.fixed(squad.meanScore(), 1),
+                        squad.meanScoreCi95().map(StudyTables::words).orElse("not known from one playing")));
     }
 
     /** Where the oil went. */
     public static List<List<String>> oil(OilAccount oil) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("", "mL", "share"));
-        entry(rows, "laid by the lane machines", oil.appliedMl(), oil);
-        entry(rows, "still on the lanes", oil.onLanesMl(), oil);
-        entry(rows, "wiped off balls", oil.wipedMl(), oil);
-        entry(rows, "taken in by ball covers", oil.absorbedMl(), oil);
-        entry(rows, "on balls", oil.onBallsMl(), oil);
-        entry(rows, "cleaned off the lanes", oil.strippedMl(), oil);
-        return rows;
+        return List.of(
+                List.of("", "mL", "share"),
+                entry("laid by the lane machines", oil.appliedMl(), oil),
+                entry("still on the lanes", oil.onLanesMl(), oil),
+                entry("wiped off balls", oil.wipedMl(), oil),
+                entry("taken in by ball covers", oil.absorbedMl(), oil),
+                entry("on balls", oil.onBallsMl(), oil),
+                entry("cleaned off the lanes", oil.strippedMl(), oil));
     }
 
     /** Whether the oil account closes, in a sentence. */
@@ -145,7 +137,7 @@ public final class StudyTables {
         return Figures.fixed(interval.low(), 1) + " to " + Figures.fixed(interval.high(), 1);
     }
 
-    private static void entry(List<List<String>> rows, String what, double ml, OilAccount oil) {
-        rows.add(List.of(what, Figures.fixed(ml, 1), Figures.fixed(100 * ml / oil.appliedMl(), 1) + " %"));
+    private static List<String> entry(String what, double ml, OilAccount oil) {
+        return List.of(what, Figures.fixed(ml, 1), Figures.fixed(100 * ml / oil.appliedMl(), 1) + " %");
     }
 }
