@@ -79,7 +79,7 @@ class CheckCommandTest {
         assertThat(answer.get("scenarioSha256").asString()).matches("[0-9a-f]{64}");
         JsonNode notice = answer.get("notices").get(0);
         assertThat(notice.propertyNames())
-                .containsExactly("code", "severity", "file", "line", "column", "field", "value", "message");
+                .containsExactly("code", "severity", "file", "line", "column", "field", "value", "limit", "message");
         assertThat(notice.get("code").asString()).isEqualTo("out_of_range");
         assertThat(notice.get("severity").asString()).isEqualTo("error");
         assertThat(notice.get("line").asInt()).isEqualTo(12);

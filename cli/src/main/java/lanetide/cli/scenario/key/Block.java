@@ -62,24 +62,9 @@ public final class Block {
         return keys.stream().filter(key -> key.name().equals(name)).findFirst();
     }
 
-    /** Declares a key that must be there. */
-    <T> Key<T> required(String name, Form<T> form, String meaning, String typical) {
-        return add(new Key<>(name, form, meaning, typical, Key.REQUIRED, Optional.empty(), Optional.empty()));
-    }
-
-    /** Declares a key that may be left out; what holds then is in words only. */
-    <T> Key<T> optional(String name, Form<T> form, String meaning, String typical, String otherwise) {
-        return add(new Key<>(name, form, meaning, typical, otherwise, Optional.empty(), Optional.empty()));
-    }
-
-    /** Declares a key for which a value holds where it is left out; without typical values that is the typical one. */
-    <T> Key<T> usual(String name, Form<T> form, String meaning, String typical, T value) {
-        return add(withDefault(name, form, meaning, typical, value, Optional.empty()));
-    }
-
-    /** Declares such a key of which answers say that they rest on it, and where its value comes from. */
-    <T> Key<T> assumed(String name, Form<T> form, String meaning, String typical, T value, String source) {
-        return add(withDefault(name, form, meaning, typical, value, Optional.of(source)));
+    /** Begins to declare a key; what holds where it is left out ends it. */
+    <T> Declared<T> key(String name, Form<T> form, String meaning) {
+        return new Declared<>(this, name, form, meaning);
     }
 
     /** Declares a key of another block here too. */
@@ -88,9 +73,40 @@ public final class Block {
         return key;
     }
 
-    private static <T> Key<T> withDefault(
-            String name, Form<T> form, String meaning, String typical, T value, Optional<String> source) {
-        String text = form.write(value);
-        return new Key<>(name, form, meaning, typical.isEmpty() ? text : typical, text, Optional.of(value), source);
+    /** A key of which is still to be said what holds where it is left out. */
+    record Declared<T>(Block block, String name, Form<T> form, String meaning) {
+        /** It must be there. */
+        Key<T> required(String typical) {
+            return optional(typical, Key.REQUIRED);
+        }
+
+        /** It may be left out; what holds then is in words only. */
+        Key<T> optional(String typical, String otherwise) {
+            return key(typical, otherwise, Optional.empty(), Optional.empty());
+        }
+
+        /** A value holds where it is left out, which is the typical one too. */
+        Key<T> usual(T value) {
+            return usual(form.write(value), value);
+        }
+
+        /** A value holds where it is left out. */
+        Key<T> usual(String typical, T value) {
+            return key(typical, form.write(value), Optional.of(value), Optional.empty());
+        }
+
+        /** The typical value holds where it is left out, and answers say that they rest on it. */
+        Key<T> assumed(T value, String source) {
+            return assumed(form.write(value), value, source);
+        }
+
+        /** A value holds where it is left out, and answers say that they rest on it. */
+        Key<T> assumed(String typical, T value, String source) {
+            return key(typical, form.write(value), Optional.of(value), Optional.of(source));
+        }
+
+        private Key<T> key(String typical, String otherwise, Optional<T> usual, Optional<String> source) {
+            return block.add(new Key<>(name, form, meaning, typical, otherwise, usual, source));
+        }
     }
 }

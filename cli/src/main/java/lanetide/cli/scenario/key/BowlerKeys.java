@@ -32,96 +32,90 @@ public final class BowlerKeys {
     /** Bowlers by shares. */
     public static final Block FIELD = new Block("field");
 
-    public static final Key<Integer> PER_SQUAD = FIELD.required(
-            "perSquad",
-            Form.whole(1, MAX_BOWLERS),
-            "bowlers in a squad, spread evenly over the pairs",
-            "4 to 6 a pair");
+    public static final Key<Integer> PER_SQUAD = FIELD.key(
+                    "perSquad", Form.whole(1, MAX_BOWLERS), "bowlers in a squad, spread evenly over the pairs")
+            .required("4 to 6 a pair");
     public static final Key<Map<String, Double>> HANDS =
-            FIELD.required("hands", PARTS, "share of right and left", "{right: 85 %, left: 15 %}");
+            FIELD.key("hands", PARTS, "share of right and left").required("{right: 85 %, left: 15 %}");
     public static final Key<Map<String, Double>> STYLES =
-            FIELD.required("styles", PARTS, "share of each playing style", "{stroker: 60 %, tweener: 40 %}");
+            FIELD.key("styles", PARTS, "share of each playing style").required("{stroker: 60 %, tweener: 40 %}");
     public static final Key<Map<String, Double>> LEVELS =
-            FIELD.required("levels", PARTS, "share of each level of skill", "{scratch: 60 %, league: 40 %}");
-    public static final Key<Map<String, Double>> COVERS = FIELD.required(
-            "covers", PARTS, "share of each strike ball cover", "{urethane: 20 %, medium-reactive: 80 %}");
-    public static final Key<String> FIELD_SPARE_COVER =
-            FIELD.optional("spareCover", COVERS_BY_NAME, "cover of everybody's spare ball", SPARE_BALL, SPARE_BALL);
-    public static final Key<Double> SLOW = FIELD.usual("slow", SHARE, "share of slow bowlers", "0 % to 20 %", 0.0);
-    public static final Key<Double> SLOW_TEMPO =
-            FIELD.usual("slowTempo", TEMPOS, "time slow bowlers take over a shot, of the usual", "", 1.5);
-    public static final Key<String> FIELD_SECOND_COVER = FIELD.optional(
-            "secondCover", COVERS_BY_NAME, "cover of everybody's second ball for full racks", "weak-reactive", "none");
+            FIELD.key("levels", PARTS, "share of each level of skill").required("{scratch: 60 %, league: 40 %}");
+    public static final Key<Map<String, Double>> COVERS = FIELD.key("covers", PARTS, "share of each strike ball cover")
+            .required("{urethane: 20 %, medium-reactive: 80 %}");
+    public static final Key<String> FIELD_SPARE_COVER = FIELD.key(
+                    "spareCover", COVERS_BY_NAME, "cover of everybody's spare ball")
+            .optional(SPARE_BALL, SPARE_BALL);
+    public static final Key<Double> SLOW =
+            FIELD.key("slow", SHARE, "share of slow bowlers").usual("0 % to 20 %", 0.0);
+    public static final Key<Double> SLOW_TEMPO = FIELD.key(
+                    "slowTempo", TEMPOS, "time slow bowlers take over a shot, of the usual")
+            .usual(1.5);
+    public static final Key<String> FIELD_SECOND_COVER = FIELD.key(
+                    "secondCover", COVERS_BY_NAME, "cover of everybody's second ball for full racks")
+            .optional("weak-reactive", "none");
 
     /** One bowler. */
     public static final Block ENTRY = new Block("entries");
 
-    public static final Key<String> ID =
-            ENTRY.required("id", new Text(false), "name or number, alone in the event", "Anchor");
-    public static final Key<Hand> HAND =
-            ENTRY.required("hand", new Choice<>("hand", Names.HANDS), "right or left", "right");
-    public static final Key<String> STYLE = ENTRY.required("style", new Name("style", ""), "playing style", "tweener");
-    public static final Key<String> LEVEL = ENTRY.required("level", new Name("level", ""), "level of skill", "league");
+    public static final Key<String> ID = ENTRY.key("id", new Text(false), "name or number, alone in the event")
+            .required("Anchor");
+    public static final Key<Hand> HAND = ENTRY.key("hand", new Choice<>("hand", Names.HANDS), "right or left")
+            .required("right");
+    public static final Key<String> STYLE =
+            ENTRY.key("style", new Name("style", ""), "playing style").required("tweener");
+    public static final Key<String> LEVEL =
+            ENTRY.key("level", new Name("level", ""), "level of skill").required("league");
     public static final Key<String> COVER =
-            ENTRY.required("cover", COVERS_BY_NAME, "cover of the strike ball", "medium-reactive");
+            ENTRY.key("cover", COVERS_BY_NAME, "cover of the strike ball").required("medium-reactive");
     public static final Key<String> SPARE_COVER =
-            ENTRY.optional("spareCover", COVERS_BY_NAME, "cover of the spare ball", SPARE_BALL, SPARE_BALL);
-    public static final Key<Double> TEMPO = ENTRY.usual(
-            "tempo", TEMPOS, "time he takes over a shot, of the usual", "80 % to 150 %", Bowler.DEFAULT_TEMPO);
-    public static final Key<String> SECOND_COVER = ENTRY.optional(
-            "secondCover", COVERS_BY_NAME, "cover of a second ball for full racks", "weak-reactive", "none");
+            ENTRY.key("spareCover", COVERS_BY_NAME, "cover of the spare ball").optional(SPARE_BALL, SPARE_BALL);
+    public static final Key<Double> TEMPO = ENTRY.key("tempo", TEMPOS, "time he takes over a shot, of the usual")
+            .usual("80 % to 150 %", Bowler.DEFAULT_TEMPO);
+    public static final Key<String> SECOND_COVER = ENTRY.key(
+                    "secondCover", COVERS_BY_NAME, "cover of a second ball for full racks")
+            .optional("weak-reactive", "none");
 
     /** A substitute: what an entry says of the bowler alone. */
     public static final Block SUBSTITUTE = new Block("changes.substitute");
 
-    public static final Key<Integer> AVERAGE = ENTRY.optional(
-            "average",
-            Form.count(Measure.PINS, "pins", 0, ScoreCard.PERFECT),
-            "the bowler's average, for the handicap",
-            "187 pins",
-            "the level's");
-    public static final Key<String> SQUAD =
-            ENTRY.optional("squad", new Name("squad", ""), "id of the bowler's squad", "A", "the only squad");
-    public static final Key<Integer> GROUP = ENTRY.optional(
-            "group",
-            Form.whole(1, CentreKeys.MAX_LANE / 2),
-            "who shares a pair, by starting pair",
-            "1",
-            "the list fills the pairs");
+    public static final Key<Integer> AVERAGE = ENTRY.key(
+                    "average",
+                    Form.count(Measure.PINS, "pins", 0, ScoreCard.PERFECT),
+                    "the bowler's average, for the handicap")
+            .optional("187 pins", "the level's");
+    public static final Key<String> SQUAD = ENTRY.key("squad", new Name("squad", ""), "id of the bowler's squad")
+            .optional("A", "the only squad");
+    public static final Key<Integer> GROUP = ENTRY.key(
+                    "group", Form.whole(1, CentreKeys.MAX_LANE / 2), "who shares a pair, by starting pair")
+            .optional("1", "the list fills the pairs");
 
     /** A change of who bowls. */
     public static final Block CHANGE = new Block("changes");
 
-    public static final Key<String> BOWLER =
-            CHANGE.required("bowler", new Text(false), "name of a bowler, listed or drawn", "A-07");
-    public static final Key<Integer> FROM =
-            CHANGE.optional("from", Form.whole(1, EventKeys.MAX_GAMES), "first game that he does not bowl", "3", "1");
-    public static final Key<Long> ARRIVES = CHANGE.optional(
-            "arrives",
-            new Clock(),
-            "when a late bowler is there; he joins at his group's next game",
-            "\"08:40\"",
-            "in time");
-    public static final Key<Void> REPLACED_BY = CHANGE.optional(
-            "substitute", Structure.BLOCK, "who bowls in his place", "{id: Guest, hand: right}", "nobody");
+    public static final Key<String> BOWLER = CHANGE.key("bowler", new Text(false), "name of a bowler, listed or drawn")
+            .required("A-07");
+    public static final Key<Integer> FROM = CHANGE.key(
+                    "from", Form.whole(1, EventKeys.MAX_GAMES), "first game that he does not bowl")
+            .optional("3", "1");
+    public static final Key<Long> ARRIVES = CHANGE.key(
+                    "arrives", new Clock(), "when a late bowler is there; he joins at his group's next game")
+            .optional("\"08:40\"", "in time");
+    public static final Key<Void> REPLACED_BY = CHANGE.key("substitute", Structure.BLOCK, "who bowls in his place")
+            .optional("{id: Guest, hand: right}", "nobody");
 
     /** What all bowlers have in common. */
     public static final Block BOWLERS = new Block("bowlers");
 
-    public static final Key<Knowledge> KNOWLEDGE = BOWLERS.assumed(
-            "knowledge",
-            new Choice<>("knowledge", ByName.of(Knowledge.values(), Knowledge::id)),
-            "what they choose lines by: own-balls, everything (they see the oil) or nothing (they never move)",
-            "",
-            Bowling.USUAL.knowledge(),
-            "bowlers see their own balls, not the oil; squads/README.md says how");
-    public static final Key<Double> TIRING = BOWLERS.assumed(
-            "tiring",
-            Form.share(0, 0.1),
-            "share of his speed a bowler loses over 72 balls at full racks",
-            "0 % to 2 %",
-            Bowling.USUAL.tiringShare(),
-            "nobody tires; how much elite bowlers do was not found");
+    public static final Key<Knowledge> KNOWLEDGE = BOWLERS.key(
+                    "knowledge",
+                    new Choice<>("knowledge", ByName.of(Knowledge.values(), Knowledge::id)),
+                    "what they choose lines by: own-balls, everything (they see the oil) or nothing (they never move)")
+            .assumed(Bowling.USUAL.knowledge(), "bowlers see their own balls, not the oil; squads/README.md says how");
+    public static final Key<Double> TIRING = BOWLERS.key(
+                    "tiring", Form.share(0, 0.1), "share of his speed a bowler loses over 72 balls at full racks")
+            .assumed(
+                    "0 % to 2 %", Bowling.USUAL.tiringShare(), "nobody tires; how much elite bowlers do was not found");
 
     static {
         for (Key<?> key : ENTRY.keys().subList(0, ENTRY.keys().indexOf(AVERAGE))) {

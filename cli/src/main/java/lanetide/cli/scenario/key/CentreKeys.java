@@ -24,75 +24,63 @@ public final class CentreKeys {
     /** The lanes. */
     public static final Block CENTRE = new Block("centre");
 
-    public static final Key<Void> LANES =
-            CENTRE.optional("lanes", Structure.LANES, "lanes in use, paired from the left", "1 to 24", "pairs");
-    public static final Key<Void> PAIRS =
-            CENTRE.optional("pairs", Structure.PAIRS, "pairs in use, from left to right", "[1-2, 5-6]", "lanes");
-    public static final Key<Void> CLOSED =
-            CENTRE.optional("closed", Structure.PAIRS, "pairs of `lanes` that are not in use", "[3-4]", "none");
-    public static final Key<Void> SPARE = CENTRE.optional(
-            "spare",
-            Structure.PAIRS,
-            "pairs in use that no group is sent to, for groups whose lane fails",
-            "[23-24]",
-            "none");
-    public static final Key<String> SURFACE =
-            CENTRE.required("surface", new Name("surface", ""), "what the lanes are made of", "hard-synthetic");
-    public static final Key<Integer> MACHINES = CENTRE.assumed(
-            "machines",
-            FLEET,
-            "lane machines that clean and oil, side by side",
-            "",
-            USUAL.combined(),
-            Sources.ASSUMPTION);
-    public static final Key<Integer> CLEANERS =
-            CENTRE.optional("cleaners", FLEET, "machines that only clean, in place of machines", "1", "machines");
-    public static final Key<Integer> OILERS =
-            CENTRE.optional("oilers", FLEET, "machines that only oil, beside cleaners", "1", "machines");
-    public static final Key<Long> STRIP_TIME = CENTRE.assumed(
-            "stripTime", LANE_TIMES, "to clean one lane", "30 s to 60 s", USUAL.stripMsPerLane(), Sources.TRADE);
-    public static final Key<Long> OIL_TIME = CENTRE.assumed(
-            "oilTime", LANE_TIMES, "to oil one lane", "30 s to 60 s", USUAL.oilMsPerLane(), Sources.TRADE);
-    public static final Key<Long> MACHINE_WALK = CENTRE.assumed(
-            "machineWalk",
-            Form.time("s", 30 * Sources.MINUTE_MS),
-            "to move a machine to the next pair",
-            "5 s to 20 s",
-            USUAL.walkMsPerPair(),
-            Sources.ASSUMPTION);
-    public static final Key<Void> LEVEL = CENTRE.optional(
-            "topography", Structure.BLOCK, "how far the lanes are from level", "{spread: 0.01 in}", "level lanes");
+    public static final Key<Void> LANES = CENTRE.key("lanes", Structure.LANES, "lanes in use, paired from the left")
+            .optional("1 to 24", "pairs");
+    public static final Key<Void> PAIRS = CENTRE.key("pairs", Structure.PAIRS, "pairs in use, from left to right")
+            .optional("[1-2, 5-6]", "lanes");
+    public static final Key<Void> CLOSED = CENTRE.key("closed", Structure.PAIRS, "pairs of `lanes` that are not in use")
+            .optional("[3-4]", "none");
+    public static final Key<Void> SPARE = CENTRE.key(
+                    "spare", Structure.PAIRS, "pairs in use that no group is sent to, for groups whose lane fails")
+            .optional("[23-24]", "none");
+    public static final Key<String> SURFACE = CENTRE.key(
+                    "surface", new Name("surface", ""), "what the lanes are made of")
+            .required("hard-synthetic");
+    public static final Key<Integer> MACHINES = CENTRE.key(
+                    "machines", FLEET, "lane machines that clean and oil, side by side")
+            .assumed(USUAL.combined(), Sources.ASSUMPTION);
+    public static final Key<Integer> CLEANERS = CENTRE.key(
+                    "cleaners", FLEET, "machines that only clean, in place of machines")
+            .optional("1", "machines");
+    public static final Key<Integer> OILERS = CENTRE.key("oilers", FLEET, "machines that only oil, beside cleaners")
+            .optional("1", "machines");
+    public static final Key<Long> STRIP_TIME = CENTRE.key("stripTime", LANE_TIMES, "to clean one lane")
+            .assumed("30 s to 60 s", USUAL.stripMsPerLane(), Sources.TRADE);
+    public static final Key<Long> OIL_TIME = CENTRE.key("oilTime", LANE_TIMES, "to oil one lane")
+            .assumed("30 s to 60 s", USUAL.oilMsPerLane(), Sources.TRADE);
+    public static final Key<Long> MACHINE_WALK = CENTRE.key(
+                    "machineWalk", Form.time("s", 30 * Sources.MINUTE_MS), "to move a machine to the next pair")
+            .assumed("5 s to 20 s", USUAL.walkMsPerPair(), Sources.ASSUMPTION);
+    public static final Key<Void> LEVEL = CENTRE.key("topography", Structure.BLOCK, "how far the lanes are from level")
+            .optional("{spread: 0.01 in}", "level lanes");
 
     /** How far the lanes are from level. */
     public static final Block TOPOGRAPHY = new Block("centre.topography");
 
-    public static final Key<Double> LIMIT = TOPOGRAPHY.assumed(
-            "limit",
-            Form.length("in or cm", 0, MAX_LIMIT_M),
-            "most that a tilt, crown or depression may be",
-            "0.040 in (the rules) or 0.050 in (an inspector, for tilt)",
-            LaneSurvey.LIMIT_M,
-            "USBC, as quoted by several pages");
-    public static final Key<Double> SPREAD = TOPOGRAPHY.assumed(
-            "spread",
-            Form.length("in or cm", 0, MAX_LIMIT_M),
-            "standard deviation of tilt and crown on lanes without readings, drawn by the seed; 0 is level",
-            "0.005 in to 0.02 in",
-            0.0,
-            Sources.ASSUMPTION);
-    public static final Key<Void> READINGS = TOPOGRAPHY.optional(
-            "readings", Structure.LIST, "what was measured", "- {lane: 1, at: 20 ft, tilt: 0.01 in}", "none");
+    public static final Key<Double> LIMIT = TOPOGRAPHY
+            .key("limit", Form.length("in or cm", 0, MAX_LIMIT_M), "most that a tilt, crown or depression may be")
+            .assumed(
+                    "0.040 in (the rules) or 0.050 in (an inspector, for tilt)",
+                    LaneSurvey.LIMIT_M,
+                    "USBC, as quoted by several pages");
+    public static final Key<Double> SPREAD = TOPOGRAPHY
+            .key(
+                    "spread",
+                    Form.length("in or cm", 0, MAX_LIMIT_M),
+                    "standard deviation of tilt and crown on lanes without readings, drawn by the seed; 0 is level")
+            .assumed("0.005 in to 0.02 in", 0.0, Sources.ASSUMPTION);
+    public static final Key<Void> READINGS = TOPOGRAPHY
+            .key("readings", Structure.LIST, "what was measured")
+            .optional("- {lane: 1, at: 20 ft, tilt: 0.01 in}", "none");
 
     /** One reading of a lane's shape. */
     public static final Block SHAPE = new Block("centre.topography.readings");
 
-    public static final Key<Integer> LANE = SHAPE.required("lane", Form.whole(1, MAX_LANE), "the lane", "1");
-    public static final Key<Double> AT = SHAPE.optional(
-            "at",
-            Form.length("ft or m", 0, LaneGeometry.HEAD_PIN_M),
-            "distance from the foul line",
-            "0 ft to 60 ft",
-            "the whole lane");
+    public static final Key<Integer> LANE =
+            SHAPE.key("lane", Form.whole(1, MAX_LANE), "the lane").required("1");
+    public static final Key<Double> AT = SHAPE.key(
+                    "at", Form.length("ft or m", 0, LaneGeometry.HEAD_PIN_M), "distance from the foul line")
+            .optional("0 ft to 60 ft", "the whole lane");
     public static final Key<Double> TILT = shape("tilt", "left edge above the right one; below 0 under it");
     public static final Key<Double> CROWN = shape("crown", "middle above the edges; below 0 a depression");
 
@@ -100,7 +88,7 @@ public final class CentreKeys {
 
     /** Readings are held to the limit that the scenario sets; the limits here are those that it can set. */
     private static Key<Double> shape(String name, String meaning) {
-        return SHAPE.usual(
-                name, Form.length("in or cm", -MAX_LIMIT_M, MAX_LIMIT_M), meaning, "-0.02 in to 0.02 in", 0.0);
+        return SHAPE.key(name, Form.length("in or cm", -MAX_LIMIT_M, MAX_LIMIT_M), meaning)
+                .usual("-0.02 in to 0.02 in", 0.0);
     }
 }

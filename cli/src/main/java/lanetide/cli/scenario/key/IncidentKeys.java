@@ -14,31 +14,27 @@ public final class IncidentKeys {
     /** What can go wrong with lanes. */
     public static final Block INCIDENTS = new Block("incidents");
 
-    public static final Key<Void> JAMS_KEY = INCIDENTS.optional(
-            "jams", Structure.BLOCK, "short stops of pinsetters by chance", "{every: 150 games, work: 2 min}", "none");
-    public static final Key<Void> FAULTS_KEY = INCIDENTS.optional(
-            "faults", Structure.BLOCK, "faults of lanes by chance", "{every: 2000 games, work: 25 min}", "none");
-    public static final Key<Void> PLANNED_KEY = INCIDENTS.optional(
-            "planned", Structure.LIST, "faults at given times", "- {lane: 7, at: \"09:15\", work: 30 min}", "none");
-    public static final Key<Integer> CREWS = INCIDENTS.usual(
-            "crews",
-            Form.whole(1, 100),
-            "people who put lanes in order, one lane each at a time",
-            "",
-            Incidents.NONE.crews());
-    public static final Key<FaultResponse> REMEDY = INCIDENTS.usual(
-            "remedy",
-            new Choice<>("remedy", Names.REMEDIES),
-            "wait, spare (move to a spare pair) or split (over other groups)",
-            "",
-            FaultResponse.WAIT);
-    public static final Key<Long> PATIENCE = INCIDENTS.assumed(
-            "patience",
-            Form.time("min", 24 * Sources.HOUR_MS),
-            "longest work that is waited for in any case",
-            "5 min to 15 min",
-            Incidents.NONE.patienceMs(),
-            Sources.ASSUMPTION);
+    public static final Key<Void> JAMS_KEY = INCIDENTS
+            .key("jams", Structure.BLOCK, "short stops of pinsetters by chance")
+            .optional("{every: 150 games, work: 2 min}", "none");
+    public static final Key<Void> FAULTS_KEY = INCIDENTS
+            .key("faults", Structure.BLOCK, "faults of lanes by chance")
+            .optional("{every: 2000 games, work: 25 min}", "none");
+    public static final Key<Void> PLANNED_KEY = INCIDENTS
+            .key("planned", Structure.LIST, "faults at given times")
+            .optional("- {lane: 7, at: \"09:15\", work: 30 min}", "none");
+    public static final Key<Integer> CREWS = INCIDENTS
+            .key("crews", Form.whole(1, 100), "people who put lanes in order, one lane each at a time")
+            .usual(Incidents.NONE.crews());
+    public static final Key<FaultResponse> REMEDY = INCIDENTS
+            .key(
+                    "remedy",
+                    new Choice<>("remedy", Names.REMEDIES),
+                    "wait, spare (move to a spare pair) or split (over other groups)")
+            .usual(FaultResponse.WAIT);
+    public static final Key<Long> PATIENCE = INCIDENTS
+            .key("patience", Form.time("min", 24 * Sources.HOUR_MS), "longest work that is waited for in any case")
+            .assumed("5 min to 15 min", Incidents.NONE.patienceMs(), Sources.ASSUMPTION);
 
     /** Short stops. */
     public static final Stoppages JAMS = Stoppages.of("incidents.jams", "50 games to 500 games", "1 min to 5 min");
@@ -51,9 +47,11 @@ public final class IncidentKeys {
     public static final Block PLANNED = new Block("incidents.planned");
 
     public static final Key<Integer> LANE =
-            PLANNED.required("lane", Form.whole(1, CentreKeys.MAX_LANE), "the lane", "7");
-    public static final Key<Long> AT = PLANNED.required("at", new Clock(), "when it fails", "\"09:15\"");
-    public static final Key<Long> WORK = PLANNED.required("work", WORK_TIMES, "time of the work", "10 min to 60 min");
+            PLANNED.key("lane", Form.whole(1, CentreKeys.MAX_LANE), "the lane").required("7");
+    public static final Key<Long> AT =
+            PLANNED.key("at", new Clock(), "when it fails").required("\"09:15\"");
+    public static final Key<Long> WORK =
+            PLANNED.key("work", WORK_TIMES, "time of the work").required("10 min to 60 min");
 
     private IncidentKeys() {}
 
@@ -70,19 +68,14 @@ public final class IncidentKeys {
             Block block = new Block(path);
             return new Stoppages(
                     block,
-                    block.required(
-                            "every",
-                            Form.quantity(Measure.GAMES, "games", Range.between(0.1, 1_000_000)),
-                            "mean bowlers' games (ten frames) on a lane from one to the next",
-                            typicalGames),
-                    block.required("work", WORK_TIMES, "mean time of the work", typicalWork),
-                    block.assumed(
-                            "spread",
-                            Form.share(0, 3),
-                            "standard deviation of the work, of its mean",
-                            "30 % to 100 %",
-                            0.5,
-                            Sources.ASSUMPTION));
+                    block.key(
+                                    "every",
+                                    Form.quantity(Measure.GAMES, "games", Range.between(0.1, 1_000_000)),
+                                    "mean bowlers' games (ten frames) on a lane from one to the next")
+                            .required(typicalGames),
+                    block.key("work", WORK_TIMES, "mean time of the work").required(typicalWork),
+                    block.key("spread", Form.share(0, 3), "standard deviation of the work, of its mean")
+                            .assumed("30 % to 100 %", 0.5, Sources.ASSUMPTION));
         }
     }
 }

@@ -33,64 +33,42 @@ public final class PatternKeys {
     public static final Block PATTERN = new Block("pattern");
 
     public static final Key<String> NAME =
-            PATTERN.usual("name", new Text(false), "what the pattern is called", "House", "pattern");
+            PATTERN.key("name", new Text(false), "what the pattern is called").usual("House", "pattern");
     public static final Key<Double> LENGTH =
-            PATTERN.required("length", LENGTHS, "where the oil ends", "36 ft to 44 ft");
-    public static final Key<Double> VOLUME = PATTERN.optional(
-            "volume", VOLUMES, "oil on one lane", "20 mL to 30 mL", "required; with tapes, what they hold");
-    public static final Key<Double> RATIO = PATTERN.optional(
-            "ratio",
-            RATIOS,
-            "middle five boards over boards 3 to 7",
-            "2:1 (hard) to 10:1 (house)",
-            "required; not beside tapes");
-    public static final Key<Double> TAPER_FROM = PATTERN.assumed(
-            "taperFrom",
-            STARTS,
-            "from either gutter, where the film starts to rise",
-            "",
-            OilPattern.DEFAULT_TAPER_FROM_BOARD,
-            Sources.PATTERNS);
-    public static final Key<Double> TAPER_TO = PATTERN.assumed(
-            "taperTo",
-            ENDS,
-            "from either gutter, where it stops rising",
-            "",
-            OilPattern.DEFAULT_TAPER_TO_BOARD,
-            Sources.PATTERNS);
-    public static final Key<Double> DECAY = PATTERN.assumed(
-            "decay",
-            Form.number(0, 6),
-            "exponent of the fall along the lane",
-            "",
-            OilPattern.DEFAULT_DECAY,
-            Sources.CHOSEN);
-    public static final Key<Double> FLOOR = PATTERN.assumed(
-            "floor",
-            Form.share(0, 1),
-            "share of the foul-line film left where the applied oil ends",
-            "",
-            OilPattern.DEFAULT_FLOOR,
-            Sources.CHOSEN);
-    public static final Key<Double> BUFF_FROM = PATTERN.optional(
-            "buffFrom",
-            Form.length("ft or m", 3, OilPattern.MAX_LENGTH_M),
-            "where the applied oil ends and is only buffed on",
-            "25 ft to 30 ft",
-            "length");
-    public static final Key<Double> BUFF_TO = PATTERN.assumed(
-            "buffTo",
-            Form.share(0, 1),
-            "with buffFrom, share of the foul-line film left at the end of the buffed part",
-            "",
-            OilPattern.DEFAULT_BUFF_TO,
-            Sources.ASSUMPTION);
-    public static final Key<Void> LEFT_HALF = PATTERN.optional(
-            "left", Structure.BLOCK, "the half at the left-hand gutter, if it differs", "{ratio: 2:1}", "the same");
-    public static final Key<Void> BY_TAPES = PATTERN.optional(
-            "tapes", Structure.BLOCK, "the pattern by tape readings", "a block", "by ratio, taper and fall");
-    public static final Key<Void> OWN_BANDS = PATTERN.optional(
-            "bands", Structure.BLOCK, "your own limits of short, low, sport and so on", "a block", "published ones");
+            PATTERN.key("length", LENGTHS, "where the oil ends").required("36 ft to 44 ft");
+    public static final Key<Double> VOLUME = PATTERN.key("volume", VOLUMES, "oil on one lane")
+            .optional("20 mL to 30 mL", "required; with tapes, what they hold");
+    public static final Key<Double> RATIO = PATTERN.key("ratio", RATIOS, "middle five boards over boards 3 to 7")
+            .optional("2:1 (hard) to 10:1 (house)", "required; not beside tapes");
+    public static final Key<Double> TAPER_FROM = PATTERN.key(
+                    "taperFrom", STARTS, "from either gutter, where the film starts to rise")
+            .assumed(OilPattern.DEFAULT_TAPER_FROM_BOARD, Sources.PATTERNS);
+    public static final Key<Double> TAPER_TO = PATTERN.key("taperTo", ENDS, "from either gutter, where it stops rising")
+            .assumed(OilPattern.DEFAULT_TAPER_TO_BOARD, Sources.PATTERNS);
+    public static final Key<Double> DECAY = PATTERN.key(
+                    "decay", Form.number(0, 6), "exponent of the fall along the lane")
+            .assumed(OilPattern.DEFAULT_DECAY, Sources.CHOSEN);
+    public static final Key<Double> FLOOR = PATTERN.key(
+                    "floor", Form.share(0, 1), "share of the foul-line film left where the applied oil ends")
+            .assumed(OilPattern.DEFAULT_FLOOR, Sources.CHOSEN);
+    public static final Key<Double> BUFF_FROM = PATTERN.key(
+                    "buffFrom",
+                    Form.length("ft or m", 3, OilPattern.MAX_LENGTH_M),
+                    "where the applied oil ends and is only buffed on")
+            .optional("25 ft to 30 ft", "length");
+    public static final Key<Double> BUFF_TO = PATTERN.key(
+                    "buffTo",
+                    Form.share(0, 1),
+                    "with buffFrom, share of the foul-line film left at the end of the buffed part")
+            .assumed(OilPattern.DEFAULT_BUFF_TO, Sources.ASSUMPTION);
+    public static final Key<Void> LEFT_HALF = PATTERN.key(
+                    "left", Structure.BLOCK, "the half at the left-hand gutter, if it differs")
+            .optional("{ratio: 2:1}", "the same");
+    public static final Key<Void> BY_TAPES = PATTERN.key("tapes", Structure.BLOCK, "the pattern by tape readings")
+            .optional("a block", "by ratio, taper and fall");
+    public static final Key<Void> OWN_BANDS = PATTERN.key(
+                    "bands", Structure.BLOCK, "your own limits of short, low, sport and so on")
+            .optional("a block", "published ones");
 
     /** The left half of a pattern. */
     public static final Block LEFT = new Block("pattern.left");
@@ -105,84 +83,48 @@ public final class PatternKeys {
     /** A pattern by tape readings. */
     public static final Block TAPES = new Block("pattern.tapes");
 
-    public static final Key<Double> ERROR = TAPES.assumed(
-            "error",
-            Form.quantity(Measure.FILM, "units or um", Range.between(0, 20)),
-            "error bar of every reading",
-            "",
-            2.0,
-            Sources.ASSUMPTION);
-    public static final Key<List<Integer>> BOARDS = TAPES.optional(
-            "boards",
-            new Each<>("list of boards", BOARD),
-            "boards read, from the right-hand gutter; to 20 at most if both halves are alike",
-            "[3, 5, 8, 11, 14, 20]",
-            "file");
-    public static final Key<Void> READINGS = TAPES.optional(
-            "readings", Structure.LIST, "one row a distance", "- {at: 8 ft, units: [9, 12, 17, 24, 30, 33]}", "file");
-    public static final Key<Void> FILE = TAPES.optional(
-            "file",
-            Structure.FILE,
-            "a CSV table beside the scenario with the columns distance, board, units",
-            "tapes.csv",
-            "boards and readings");
+    public static final Key<Double> ERROR = TAPES.key(
+                    "error",
+                    Form.quantity(Measure.FILM, "units or um", Range.between(0, 20)),
+                    "error bar of every reading")
+            .assumed(2.0, Sources.ASSUMPTION);
+    public static final Key<List<Integer>> BOARDS = TAPES.key(
+                    "boards",
+                    new Each<>("list of boards", BOARD),
+                    "boards read, from the right-hand gutter; to 20 at most if both halves are alike")
+            .optional("[3, 5, 8, 11, 14, 20]", "file");
+    public static final Key<Void> READINGS = TAPES.key("readings", Structure.LIST, "one row a distance")
+            .optional("- {at: 8 ft, units: [9, 12, 17, 24, 30, 33]}", "file");
+    public static final Key<Void> FILE = TAPES.key(
+                    "file", Structure.FILE, "a CSV table beside the scenario with the columns distance, board, units")
+            .optional("tapes.csv", "boards and readings");
 
     /** The readings at one distance. */
     public static final Block TAPE = new Block("pattern.tapes.readings");
 
-    public static final Key<Double> AT = TAPE.required(
-            "at",
-            Form.length("ft or m", 0, LaneGeometry.HEAD_PIN_M),
-            "distance from the foul line",
-            "8 ft, 15 ft, 22 ft or 2 ft before the end");
-    public static final Key<List<Double>> UNITS = TAPE.required(
-            "units", new Each<>("list of numbers", FILM), "units of oil, one a board", "[9, 12, 17, 24, 30, 33]");
+    public static final Key<Double> AT = TAPE.key(
+                    "at", Form.length("ft or m", 0, LaneGeometry.HEAD_PIN_M), "distance from the foul line")
+            .required("8 ft, 15 ft, 22 ft or 2 ft before the end");
+    public static final Key<List<Double>> UNITS = TAPE.key(
+                    "units", new Each<>("list of numbers", FILM), "units of oil, one a board")
+            .required("[9, 12, 17, 24, 30, 33]");
 
     /** Limits of bands and tiers. */
     public static final Block BANDS = new Block("pattern.bands");
 
-    public static final Key<Double> SHORT_TO = BANDS.assumed(
-            "shortTo",
-            LENGTHS,
-            "longest short pattern",
-            "35 ft to 37 ft",
-            PUBLISHED.shortToM(),
-            PatternBands.LENGTH_SOURCE);
-    public static final Key<Double> LONG_FROM = BANDS.assumed(
-            "longFrom",
-            LENGTHS,
-            "shortest long pattern",
-            "41 ft to 43 ft",
-            PUBLISHED.longFromM(),
-            PatternBands.LENGTH_SOURCE);
-    public static final Key<Double> LOW_BELOW = BANDS.assumed(
-            "lowBelow",
-            VOLUMES,
-            "less is low volume",
-            "20 mL to 21 mL",
-            PUBLISHED.lowBelowMl(),
-            PatternBands.VOLUME_SOURCE);
-    public static final Key<Double> HIGH_ABOVE = BANDS.assumed(
-            "highAbove",
-            VOLUMES,
-            "more is high volume",
-            "23 mL to 24 mL",
-            PUBLISHED.highAboveMl(),
-            PatternBands.VOLUME_SOURCE);
-    public static final Key<Double> SPORT_TO = BANDS.assumed(
-            "sportTo",
-            ratios(100),
-            "largest ratio of a sport pattern",
-            "3:1 to 4:1",
-            PUBLISHED.sportTo(),
-            PatternBands.RATIO_SOURCE);
-    public static final Key<Double> HOUSE_FROM = BANDS.assumed(
-            "houseFrom",
-            ratios(100),
-            "smallest ratio of a house pattern",
-            "6:1 to 8:1",
-            PUBLISHED.houseFrom(),
-            PatternBands.RATIO_SOURCE);
+    public static final Key<Double> SHORT_TO = BANDS.key("shortTo", LENGTHS, "longest short pattern")
+            .assumed("35 ft to 37 ft", PUBLISHED.shortToM(), PatternBands.LENGTH_SOURCE);
+    public static final Key<Double> LONG_FROM = BANDS.key("longFrom", LENGTHS, "shortest long pattern")
+            .assumed("41 ft to 43 ft", PUBLISHED.longFromM(), PatternBands.LENGTH_SOURCE);
+    public static final Key<Double> LOW_BELOW = BANDS.key("lowBelow", VOLUMES, "less is low volume")
+            .assumed("20 mL to 21 mL", PUBLISHED.lowBelowMl(), PatternBands.VOLUME_SOURCE);
+    public static final Key<Double> HIGH_ABOVE = BANDS.key("highAbove", VOLUMES, "more is high volume")
+            .assumed("23 mL to 24 mL", PUBLISHED.highAboveMl(), PatternBands.VOLUME_SOURCE);
+    public static final Key<Double> SPORT_TO = BANDS.key("sportTo", ratios(100), "largest ratio of a sport pattern")
+            .assumed("3:1 to 4:1", PUBLISHED.sportTo(), PatternBands.RATIO_SOURCE);
+    public static final Key<Double> HOUSE_FROM = BANDS.key(
+                    "houseFrom", ratios(100), "smallest ratio of a house pattern")
+            .assumed("6:1 to 8:1", PUBLISHED.houseFrom(), PatternBands.RATIO_SOURCE);
 
     private PatternKeys() {}
 
@@ -191,6 +133,6 @@ public final class PatternKeys {
     }
 
     private static Key<Double> left(String name, Form<Double> form, String meaning, String typical) {
-        return LEFT.optional(name, form, meaning, typical, "as on the right");
+        return LEFT.key(name, form, meaning).optional(typical, "as on the right");
     }
 }
