@@ -82,6 +82,7 @@ class CheckCommandTest {
                 .containsExactly("code", "severity", "file", "line", "column", "field", "value", "limit", "message");
         assertThat(notice.get("code").asString()).isEqualTo("out_of_range");
         assertThat(notice.get("severity").asString()).isEqualTo("error");
+        assertThat(notice.get("limit").asString()).startsWith("from ").endsWith(" ft");
         assertThat(notice.get("line").asInt()).isEqualTo(12);
     }
 

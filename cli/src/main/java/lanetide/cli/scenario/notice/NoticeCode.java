@@ -22,7 +22,7 @@ public enum NoticeCode {
     TAG_REFUSED(Severity.ERROR),
     /** More than one YAML document in the file. */
     SEVERAL_DOCUMENTS(Severity.ERROR),
-    /** A key stands twice in one block. */
+    /** A key appears twice in one block. */
     DUPLICATE_KEY(Severity.ERROR),
     /** A key that does not exist, or not here. */
     UNKNOWN_KEY(Severity.ERROR),
@@ -58,7 +58,7 @@ public enum NoticeCode {
     BAD_LANES(Severity.ERROR),
     /** A name that is neither shipped nor defined in the scenario. */
     UNKNOWN_NAME(Severity.ERROR),
-    /** A name that must stand alone stands twice. */
+    /** A name that must be unique appears twice. */
     DUPLICATE_NAME(Severity.ERROR),
     /** Shares that are not 100 % together. */
     SHARES_NOT_100(Severity.ERROR),

@@ -46,11 +46,11 @@ final class ArrangementsReader {
 
     private static Optional<Break> pause(Section section, SquadDraft squad) {
         if (section.has(EventKeys.AFTER) && section.has(EventKeys.AT)) {
-            section.value(EventKeys.AT)
-                    .ifPresent(value -> value.refuse(
-                            NoticeCode.CONFLICTING_KEYS,
-                            ", but `after` is given too; a break must come either after a game or at a time. Remove one of"
-                                    + " the two."));
+            section.refuse(
+                    EventKeys.AT,
+                    NoticeCode.CONFLICTING_KEYS,
+                    ", but `after` is given too; a break must come either after a game or at a time. Remove one of"
+                            + " the two.");
         } else if (!section.has(EventKeys.AT) && !section.has(EventKeys.AFTER)) {
             section.missing(EventKeys.AFTER);
         }
@@ -65,21 +65,21 @@ final class ArrangementsReader {
     private static void checkGame(Section section, int game, SquadDraft squad) {
         squad.games()
                 .filter(games -> game >= games)
-                .ifPresent(games -> section.value(EventKeys.AFTER)
-                        .ifPresent(value -> value.refuse(
-                                NoticeCode.OUT_OF_RANGE,
-                                ", but squad " + squad.id() + " plays " + games + (games == 1 ? " game" : " games")
-                                        + "; a break must come before the last of them. Choose an earlier game, or leave"
-                                        + " the break out.")));
+                .ifPresent(games -> section.refuse(
+                        EventKeys.AFTER,
+                        NoticeCode.OUT_OF_RANGE,
+                        ", but squad " + squad.id() + " plays " + games + (games == 1 ? " game" : " games")
+                                + "; a break must come before the last of them. Choose an earlier game, or leave"
+                                + " the break out."));
     }
 
     private static void checkTime(Section section, long atMs, SquadDraft squad) {
         squad.startMs()
                 .filter(startMs -> atMs < startMs)
-                .ifPresent(startMs -> section.value(EventKeys.AT)
-                        .ifPresent(value -> value.refuse(
-                                NoticeCode.OUT_OF_RANGE,
-                                ", but squad " + squad.id() + " starts at " + TimeOfDay.write(startMs)
-                                        + "; a break must come after that. Correct the time.")));
+                .ifPresent(startMs -> section.refuse(
+                        EventKeys.AT,
+                        NoticeCode.OUT_OF_RANGE,
+                        ", but squad " + squad.id() + " starts at " + TimeOfDay.write(startMs)
+                                + "; a break must come after that. Correct the time."));
     }
 }

@@ -54,11 +54,11 @@ final class IncidentsReader {
                 && section.find(IncidentKeys.REMEDY)
                         .filter(FaultResponse.SPARE::equals)
                         .isPresent()) {
-            section.value(IncidentKeys.REMEDY)
-                    .ifPresent(value -> value.refuse(
-                            NoticeCode.NO_SPARE_PAIR,
-                            ", but a group whose lane fails would have no pair to go to; the centre must keep one spare. Name"
-                                    + " a pair under `spare` in `centre`, or write `wait` or `split`."));
+            section.refuse(
+                    IncidentKeys.REMEDY,
+                    NoticeCode.NO_SPARE_PAIR,
+                    ", but a group whose lane fails would have no pair to go to; the centre must keep one spare. Name"
+                            + " a pair under `spare` in `centre`, or write `wait` or `split`.");
         }
     }
 
@@ -81,11 +81,11 @@ final class IncidentsReader {
     }
 
     private static void unknown(Section section, Centre centre) {
-        section.value(IncidentKeys.LANE)
-                .ifPresent(value -> value.refuse(
-                        NoticeCode.UNKNOWN_LANE,
-                        ", but the centre's lanes are "
-                                + centre.pairs().stream().map(pair -> pair.id()).collect(Collectors.joining(", "))
-                                + "; a fault must be on one of them. Correct the number."));
+        section.refuse(
+                IncidentKeys.LANE,
+                NoticeCode.UNKNOWN_LANE,
+                ", but the centre's lanes are "
+                        + centre.pairs().stream().map(pair -> pair.id()).collect(Collectors.joining(", "))
+                        + "; a fault must be on one of them. Correct the number.");
     }
 }

@@ -35,15 +35,13 @@ final class MachinesReader {
 
     private static void requireBoth(Section centre) {
         for (Key<Integer> kind : List.of(CentreKeys.CLEANERS, CentreKeys.OILERS)) {
-            if (!centre.has(kind)) {
-                centre.missing(kind);
-            }
+            centre.require(kind);
         }
-        centre.value(CentreKeys.MACHINES)
-                .ifPresent(value -> value.refuse(
-                        NoticeCode.CONFLICTING_KEYS,
-                        ", machines that clean and oil, but `cleaners` or `oilers` are given too; only one kind of fleet"
-                                + " may be given. Remove one."));
+        centre.refuse(
+                CentreKeys.MACHINES,
+                NoticeCode.CONFLICTING_KEYS,
+                ", machines that clean and oil, but `cleaners` or `oilers` are given too; only one kind of fleet"
+                        + " may be given. Remove one.");
     }
 
     private static void slow(Section centre, LaneMachines machines) {

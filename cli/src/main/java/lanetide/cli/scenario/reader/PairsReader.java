@@ -32,9 +32,7 @@ final class PairsReader {
     private List<LanePair> inUse() {
         Optional<Value> listed = section.value(CentreKeys.PAIRS);
         if (listed.isEmpty()) {
-            if (!section.has(CentreKeys.LANES)) {
-                section.missing(CentreKeys.LANES);
-            }
+            section.require(CentreKeys.LANES);
             return section.value(CentreKeys.LANES).map(this::ofRange).orElse(List.of());
         }
         if (section.has(CentreKeys.LANES)) {

@@ -22,10 +22,10 @@ public record PlayEstimate(PaceOfPlay pace) {
     private static final int FRAMES = 10;
 
     /** Balls beyond the first that no bowler can avoid: the two fill balls after a strike in the tenth frame. */
-    private static final int FEWEST_FURTHER = 2;
+    private static final int MIN_FURTHER = 2;
 
     /** Balls beyond the first in a usual game of about 17 balls (common practice, no source). */
-    private static final int USUAL_FURTHER = 7;
+    private static final int TYPICAL_FURTHER = 7;
 
     /** Time from release to the pins (ms): 2.0 to 2.6 s is published for usual speeds; the middle. */
     private static final long RIDE_MS = 2_300;
@@ -41,7 +41,7 @@ public record PlayEstimate(PaceOfPlay pace) {
     public long fastestMs(Squad squad, int games) {
         return squad.practiceMs()
                 + breaksMs(squad)
-                + games * slowest(squad, group -> gameMs(group, FEWEST_FURTHER, 2, 0, 1 - pace.spread(), 0));
+                + games * slowest(squad, group -> gameMs(group, MIN_FURTHER, 2, 0, 1 - pace.spread(), 0));
     }
 
     /**
@@ -63,7 +63,7 @@ public record PlayEstimate(PaceOfPlay pace) {
 
     private long usualGameMs(Group group) {
         int lanesInUse = Math.min(group.bowlers().size(), 2);
-        return gameMs(group, USUAL_FURTHER, lanesInUse, RIDE_MS, 1, neighbourMs());
+        return gameMs(group, TYPICAL_FURTHER, lanesInUse, RIDE_MS, 1, neighbourMs());
     }
 
     /**

@@ -102,18 +102,16 @@ final class RotationReader {
 
     private static void refuseUnless(boolean applies, Section section, Key<?> key, String design) {
         if (!applies) {
-            section.value(key)
-                    .ifPresent(value -> value.refuse(
-                            NoticeCode.CONFLICTING_KEYS,
-                            ", but `" + key.name() + "` means nothing in the design " + design
-                                    + ". Leave it out or choose another design."));
+            section.refuse(
+                    key,
+                    NoticeCode.CONFLICTING_KEYS,
+                    ", but `" + key.name() + "` means nothing in the design " + design
+                            + ". Leave it out or choose another design.");
         }
     }
 
     private List<List<Integer>> table(Section section) {
-        if (!section.has(EventKeys.TABLE)) {
-            section.missing(EventKeys.TABLE);
-        }
+        section.require(EventKeys.TABLE);
         return section.list(EventKeys.TABLE).stream().map(this::row).toList();
     }
 

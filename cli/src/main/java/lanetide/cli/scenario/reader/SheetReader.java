@@ -46,9 +46,7 @@ final class SheetReader {
     /** Without tapes the sheet must state them. */
     private static void requireStated(Section section) {
         for (Key<Double> key : List.of(PatternKeys.VOLUME, PatternKeys.RATIO)) {
-            if (!section.has(key)) {
-                section.missing(key);
-            }
+            section.require(key);
         }
     }
 

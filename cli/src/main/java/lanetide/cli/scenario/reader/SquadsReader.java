@@ -96,12 +96,12 @@ final class SquadsReader {
                 String previous = squads.get(i - 1).id();
                 squads.get(i)
                         .section()
-                        .value(EventKeys.START)
-                        .ifPresent(value -> value.refuse(
+                        .refuse(
+                                EventKeys.START,
                                 NoticeCode.SQUADS_OUT_OF_ORDER,
                                 ", before squad " + previous + " at " + TimeOfDay.write(before.get())
                                         + "; squads must be listed in order of start. Reorder them, or write \"day 2 08:00\" for the"
-                                        + " next day."));
+                                        + " next day.");
             }
         }
     }

@@ -49,9 +49,7 @@ final class TapesReader {
 
     private static void fromTable(Section section, TapeReadings readings) {
         for (Key<?> key : List.of(PatternKeys.BOARDS, PatternKeys.READINGS)) {
-            if (!section.has(key)) {
-                section.missing(key);
-            }
+            section.require(key);
         }
         List<Optional<Integer>> boards = new ArrayList<>();
         section.list(PatternKeys.BOARDS).forEach(item -> boards.add(board(item, boards)));

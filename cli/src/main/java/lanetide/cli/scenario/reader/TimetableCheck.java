@@ -130,6 +130,6 @@ final class TimetableCheck {
     }
 
     private static void refuse(SquadDraft draft, NoticeCode code, String problem) {
-        draft.section().value(EventKeys.START).ifPresent(start -> start.refuse(code, problem));
+        draft.section().refuse(EventKeys.START, code, problem);
     }
 }

@@ -60,10 +60,10 @@ final class TopographyReader {
 
     private void add(Section reading, int lane, Station station) {
         if (pairs.stream().noneMatch(pair -> pair.left() == lane || pair.right() == lane)) {
-            reading.value(CentreKeys.LANE)
-                    .ifPresent(value -> value.refuse(
-                            NoticeCode.UNKNOWN_LANE,
-                            ", which is no lane in use. Change it, or add the lane to the centre."));
+            reading.refuse(
+                    CentreKeys.LANE,
+                    NoticeCode.UNKNOWN_LANE,
+                    ", which is not a lane in use. Change it, or add the lane to the centre.");
             return;
         }
         Station other =

@@ -96,7 +96,7 @@ public final class CsvTable {
         }
     }
 
-    /** Where each known column stands; columns that are not known, or stand twice, are told and passed over. */
+    /** Where each known column stands; columns that are not known, or appear twice, are told and passed over. */
     public <T> Map<T, Integer> places(Map<String, T> known, Notices notices, String read) {
         Map<T, Integer> places = new LinkedHashMap<>();
         for (int i = 0; i < header.cells().size(); i++) {

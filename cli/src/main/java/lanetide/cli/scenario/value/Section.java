@@ -197,6 +197,18 @@ public final class Section {
                         + ":`, typical: " + key.typical() + ".");
     }
 
+    /** Says that a key is missing if it is. */
+    public void require(Key<?> key) {
+        if (!has(key)) {
+            missing(key);
+        }
+    }
+
+    /** Adds a notice about what is written under a key, if anything is; the problem follows {@code PATH is VALUE}. */
+    public void refuse(Key<?> key, NoticeCode code, String problem) {
+        value(key).ifPresent(value -> value.refuse(code, problem));
+    }
+
     /** Says what answers rest on where a key is left out. */
     public void assume(Key<?> key, String value, String source) {
         notices.assumptions().add(pathOf(key), value, source);

@@ -160,7 +160,7 @@ public final class Value {
         String nearest = Nearest.to(name, known)
                 .map(near -> " Did you mean " + near + "?")
                 .orElse("");
-        return ", which is no known " + kind + "." + nearest + " Known: " + String.join(", ", known) + ".";
+        return ", which is not a known " + kind + "." + nearest + " Known: " + String.join(", ", known) + ".";
     }
 
     /** The block that stands here, opened. */
