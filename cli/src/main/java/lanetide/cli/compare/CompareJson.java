@@ -5,7 +5,6 @@ import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.Difference;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What {@code compare} answers, for programs. */
@@ -25,8 +24,7 @@ public final class CompareJson {
         ObjectNode answer = JsonAnswer.opening(reading);
         answer.put("otherScenarioSha256", second.sha256());
         answer.put("replications", replications);
-        ArrayNode list = answer.putArray("differences");
-        differences.forEach(difference -> difference(list.addObject(), difference));
+        JsonAnswer.putAll(answer, "differences", differences, CompareJson::difference);
         JsonAnswer.putCautions(answer);
         return JsonAnswer.write(answer);
     }

@@ -12,7 +12,6 @@ import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.model.Event;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What {@code fairness} answers, for programs. */
@@ -60,16 +59,16 @@ public final class FairnessJson {
         result.playingsToDecide()
                 .ifPresentOrElse(
                         more -> answer.put("replicationsToDecide", more), () -> answer.putNull("replicationsToDecide"));
-        result.effects().forEach(effect -> effect(answer.withArray("effects").addObject(), effect));
+        JsonAnswer.putAll(answer, "effects", result.effects(), FairnessJson::effect);
         JsonAnswer.put(answer, "evenness", result.evenness(), FairnessJson::evenness);
         StructureJson.checks(answer.putObject("structure"), event);
         JsonAnswer.put(answer, "lateChanges", late, FairnessJson::lateChanges);
-        ArrayNode reasons = answer.putArray("reasons");
-        result.reasons()
-                .forEach(
-                        reason -> reasons.addObject().put("code", reason.code()).put("text", ReasonWords.of(reason)));
-        ArrayNode changes = answer.putArray("remedies");
-        remedies.forEach(remedy -> remedy(changes.addObject(), remedy));
+        JsonAnswer.putAll(
+                answer,
+                "reasons",
+                result.reasons(),
+                (node, reason) -> node.put("code", reason.code()).put("text", ReasonWords.of(reason)));
+        JsonAnswer.putAll(answer, "remedies", remedies, FairnessJson::remedy);
         JsonAnswer.putAssumptions(answer, scenario.assumptions());
         JsonAnswer.putCautions(answer);
         return answer;
@@ -90,9 +89,7 @@ public final class FairnessJson {
         JsonAnswer.put(node, "spreadBeforePins", change.spreadBeforePins(), 3);
         JsonAnswer.put(node, "spreadAfterPins", change.spreadAfterPins(), 3);
         JsonAnswer.put(node, "gainErrorPins", change.gainErrorPins(), 3);
-        ArrayNode groups = node.putArray("groups");
-        for (FairnessComparison.GroupChange group : change.groups()) {
-            ObjectNode row = groups.addObject();
+        JsonAnswer.putAll(node, "groups", change.groups(), (row, group) -> {
             row.put("id", group.id());
             JsonAnswer.put(row, "beforePins", group.beforePins(), 3);
             JsonAnswer.put(row, "afterPins", group.afterPins(), 3);
@@ -102,7 +99,7 @@ public final class FairnessJson {
                     group.changeCi90().low(),
                     group.changeCi90().high(),
                     3);
-        }
+        });
     }
 
     private static void remedy(ObjectNode node, Remedy remedy) {

@@ -7,7 +7,6 @@ import java.util.stream.IntStream;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.design.Explicit;
 
 /**
  * The pairs of a centre in their row.
@@ -68,10 +67,11 @@ public record PairRow(List<LanePair> pairs, Set<Integer> spare) {
     /** A rotation over all pairs, none of them spare, as one over the pairs in use. */
     Rotation overUsed(Rotation rotation) {
         List<Integer> used = used();
-        return new Explicit(Explicit.of(rotation).pairByGameAndGroup().stream()
-                        .map(row -> row.stream().map(used::indexOf).toList())
-                        .toList())
-                .plan(rotation.groups(), used.size(), rotation.games());
+        return Rotation.tabulate(
+                rotation.groups(),
+                used.size(),
+                rotation.games(),
+                (game, group) -> used.indexOf(rotation.pairOf(game, group)));
     }
 
     private List<Integer> used() {

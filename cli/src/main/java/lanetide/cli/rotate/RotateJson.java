@@ -6,7 +6,6 @@ import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.key.RotationDesigns;
 import lanetide.cli.scenario.value.TimeOfDay;
-import lanetide.squads.change.Change;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.CarryOver;
 import lanetide.squads.rotation.Rotation;
@@ -32,8 +31,8 @@ public final class RotateJson {
         rotation(node.putArray("rotation"), answer);
         ObjectNode checks = node.putObject("checks");
         StructureJson.checks(checks, answer.event());
-        StructureJson.named(checks.putArray("named"), answer.checks());
-        squads(node.putArray("squads"), answer);
+        StructureJson.named(checks, "named", answer.checks());
+        JsonAnswer.putAll(node, "squads", answer.squads(), RotateJson::squad);
         alternatives(node.putArray("alternatives"), answer);
         StructureJson.exposure(
                 node.putArray("exposure"), answer.event(), answer.wear().groups());
@@ -49,38 +48,34 @@ public final class RotateJson {
     }
 
     private static void changes(ObjectNode node, LateChanges late, PairRow pairs) {
-        ArrayNode visits = node.putArray("visits");
-        for (Change.Visit visit : late.change().visits()) {
-            ObjectNode entry = visits.addObject();
+        JsonAnswer.putAll(node, "visits", late.change().visits(), (entry, visit) -> {
             entry.put("squad", visit.squad());
             entry.put("group", visit.group());
             entry.put("game", visit.game() + 1);
             entry.put("plannedPair", pairs.name(visit.planned()));
             entry.put("pair", pairs.name(visit.now()));
-        }
-        ArrayNode moved = node.putArray("movedBowlers");
-        for (Change.Mover mover : late.change().moved()) {
-            ObjectNode entry = moved.addObject();
+        });
+        JsonAnswer.putAll(node, "movedBowlers", late.change().moved(), (entry, mover) -> {
             entry.put("squad", mover.squad());
             entry.put("bowler", mover.bowler());
             entry.put("plannedGroup", mover.from());
             entry.put("group", mover.to());
-        }
-        ArrayNode dissolved = node.putArray("dissolvedGroups");
-        for (Change.Dissolved group : late.change().dissolved()) {
-            dissolved.addObject().put("squad", group.squad()).put("group", group.group());
-        }
-        ArrayNode absent = node.putArray("absentBowlers");
-        for (Change.Absent bowler : late.change().absent()) {
-            absent.addObject().put("squad", bowler.squad()).put("bowler", bowler.bowler());
-        }
-        ArrayNode starts = node.putArray("starts");
-        for (Change.Start start : late.change().starts()) {
-            ObjectNode entry = starts.addObject();
+        });
+        JsonAnswer.putAll(
+                node,
+                "dissolvedGroups",
+                late.change().dissolved(),
+                (entry, group) -> entry.put("squad", group.squad()).put("group", group.group()));
+        JsonAnswer.putAll(
+                node,
+                "absentBowlers",
+                late.change().absent(),
+                (entry, bowler) -> entry.put("squad", bowler.squad()).put("bowler", bowler.bowler()));
+        JsonAnswer.putAll(node, "starts", late.change().starts(), (entry, start) -> {
             entry.put("squad", start.squad());
             entry.put("plannedStart", TimeOfDay.write(start.plannedMs()));
             entry.put("start", TimeOfDay.write(start.nowMs()));
-        }
+        });
         StructureJson.checks(node.putObject("plannedChecks"), late.planned());
         ChangeWords.of(late, pairs).forEach(node.putArray("text")::add);
     }
@@ -104,21 +99,18 @@ public final class RotateJson {
         }
     }
 
-    private static void squads(ArrayNode array, RotationAnswer answer) {
-        for (SquadRotation squad : answer.squads()) {
-            ObjectNode node = array.addObject();
-            squad.squads().forEach(node.putArray("ids")::add);
-            RotateWords.verdict(squad).forEach(node.putArray("verdict")::add);
-            StructureJson.named(node.putArray("checks"), squad.checks());
-            squad.search().ifPresent(found -> {
-                ObjectNode search = node.putObject("search");
-                search.put("start", RotationDesigns.labelOf(found.start()).name());
-                JsonAnswer.put(search, "startCost", found.startCost(), 6);
-                JsonAnswer.put(search, "cost", found.cost(), 6);
-                search.put("tries", found.tries());
-                search.put("stoppedBecause", RotateWords.reason(found.reason()));
-            });
-        }
+    private static void squad(ObjectNode node, SquadRotation squad) {
+        squad.squads().forEach(node.putArray("ids")::add);
+        RotateWords.verdict(squad).forEach(node.putArray("verdict")::add);
+        StructureJson.named(node, "checks", squad.checks());
+        squad.search().ifPresent(found -> {
+            ObjectNode search = node.putObject("search");
+            search.put("start", RotationDesigns.labelOf(found.start()).name());
+            JsonAnswer.put(search, "startCost", found.startCost(), 6);
+            JsonAnswer.put(search, "cost", found.cost(), 6);
+            search.put("tries", found.tries());
+            search.put("stoppedBecause", RotateWords.reason(found.reason()));
+        });
     }
 
     private static void alternatives(ArrayNode array, RotationAnswer answer) {

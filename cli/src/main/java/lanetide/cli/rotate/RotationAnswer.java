@@ -1,10 +1,16 @@
 package lanetide.cli.rotate;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lanetide.cli.scenario.key.RotationDesigns;
 import lanetide.cli.words.DesignWords;
 import lanetide.cli.words.FindingWords;
@@ -78,21 +84,16 @@ public record RotationAnswer(
     }
 
     /** Squads that share rotation and group names, by their place in the event. */
-    private static List<List<Integer>> alike(Event event) {
-        List<List<Integer>> classes = new ArrayList<>();
-        for (int squad = 0; squad < event.squads().size(); squad++) {
-            int here = squad;
-            classes.stream()
-                    .filter(known -> isAlike(event, known.get(0), here))
-                    .findFirst()
-                    .ifPresentOrElse(known -> known.add(here), () -> classes.add(new ArrayList<>(List.of(here))));
-        }
-        return classes;
-    }
-
-    private static boolean isAlike(Event event, int one, int other) {
-        return event.rotations().get(one).equals(event.rotations().get(other))
-                && names(event.squads().get(one)).equals(names(event.squads().get(other)));
+    private static Collection<List<Integer>> alike(Event event) {
+        return IntStream.range(0, event.squads().size())
+                .boxed()
+                .collect(Collectors.groupingBy(
+                        squad -> List.of(
+                                event.rotations().get(squad),
+                                names(event.squads().get(squad))),
+                        LinkedHashMap::new,
+                        Collectors.toList()))
+                .values();
     }
 
     private static List<String> names(Squad squad) {
@@ -168,30 +169,12 @@ public record RotationAnswer(
      * @throws lanetide.squads.rotation.ImpossibleRotationException if the design cannot serve a squad
      */
     public static Event redesigned(Event event, RotationDesign design) {
-        List<Rotation> rotations = new ArrayList<>();
-        for (int i = 0; i < event.squads().size(); i++) {
-            int earlier = sameSize(event, i);
-            rotations.add(
-                    earlier < i
-                            ? rotations.get(earlier)
-                            : event.centre()
-                                    .plan(
-                                            design,
-                                            event.squads().get(i).groups().size(),
-                                            event.rotations().get(i).games()));
-        }
-        return event.withRotations(rotations);
-    }
-
-    /** The first squad with as many groups and games, so that nothing is planned twice. */
-    private static int sameSize(Event event, int squad) {
-        int first = 0;
-        while (event.rotations().get(first).groups()
-                        != event.rotations().get(squad).groups()
-                || event.rotations().get(first).games()
-                        != event.rotations().get(squad).games()) {
-            first++;
-        }
-        return first;
+        // Squads of one size share a rotation: a search need not be made twice.
+        Map<List<Integer>, Rotation> planned = new HashMap<>();
+        return event.withRotations(event.rotations().stream()
+                .map(old -> planned.computeIfAbsent(
+                        List.of(old.groups(), old.games()),
+                        size -> event.centre().plan(design, old.groups(), old.games())))
+                .toList());
     }
 }

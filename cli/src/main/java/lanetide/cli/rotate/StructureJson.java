@@ -1,6 +1,5 @@
 package lanetide.cli.rotate;
 
-import java.util.Collection;
 import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -60,13 +59,12 @@ public final class StructureJson {
                 1);
     }
 
-    static void named(ArrayNode array, Collection<CheckLine> checks) {
-        for (CheckLine check : checks) {
-            ObjectNode node = array.addObject();
-            node.put("code", check.code());
-            node.put("outcome", ConstantName.of(check.outcome()));
-            node.put("text", check.text());
-        }
+    static void named(ObjectNode node, String field, List<CheckLine> checks) {
+        JsonAnswer.putAll(node, field, checks, (line, check) -> {
+            line.put("code", check.code());
+            line.put("outcome", ConstantName.of(check.outcome()));
+            line.put("text", check.text());
+        });
     }
 
     static void exposure(ArrayNode array, Event event, List<GroupExposure> exposures) {

@@ -7,7 +7,6 @@ import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;
 import lanetide.squads.model.SquadPlan;
 import lanetide.squads.rotation.Rotation;
-import lanetide.squads.rotation.design.Explicit;
 
 /** Parts of events and rotations put together anew. */
 final class Plans {
@@ -16,16 +15,17 @@ final class Plans {
 
     /** The rotation of some of the groups. */
     static Rotation ofGroups(Rotation rotation, List<Integer> groups) {
-        return new Explicit(Explicit.of(rotation).pairByGameAndGroup().stream()
-                        .map(row -> groups.stream().map(row::get).toList())
-                        .toList())
-                .plan(groups.size(), rotation.pairs(), rotation.games());
+        return Rotation.tabulate(
+                groups.size(),
+                rotation.pairs(),
+                rotation.games(),
+                (game, group) -> rotation.pairOf(game, groups.get(group)));
     }
 
     /** Some games of a rotation. */
     static Rotation ofGames(Rotation rotation, int from, int to) {
-        return new Explicit(Explicit.of(rotation).pairByGameAndGroup().subList(from, to))
-                .plan(rotation.groups(), rotation.pairs(), to - from);
+        return Rotation.tabulate(
+                rotation.groups(), rotation.pairs(), to - from, (game, group) -> rotation.pairOf(from + game, group));
     }
 
     /** The event with one squad replaced by others, which play on its oil. */

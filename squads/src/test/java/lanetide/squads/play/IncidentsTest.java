@@ -239,7 +239,7 @@ class IncidentsTest {
                 .mapToObj(i -> new LanePair(101 + 2 * i, 102 + 2 * i))
                 .toList();
         Centre centre = Events.withSparePairs(Events.centre(pairs), spare);
-        Rotation rotation = centre.plan(Explicit.of(planned), sizes.length, planned.games());
+        Rotation rotation = centre.plan(written(planned), sizes.length, planned.games());
         Squad[] squads = IntStream.range(0, 1 + random.nextInt(2))
                 .mapToObj(s -> Events.squad(
                         String.valueOf((char) ('A' + s)),
@@ -267,5 +267,14 @@ class IncidentsTest {
         });
         assertThat(result.oil().relativeError()).as("seed %d", seed).isLessThan(1e-9);
         assertThat(Events.play(event, seed)).isEqualTo(result);
+    }
+
+    private static Explicit written(Rotation rotation) {
+        return new Explicit(IntStream.range(0, rotation.games())
+                .mapToObj(game -> IntStream.range(0, rotation.groups())
+                        .map(group -> rotation.pairOf(game, group))
+                        .boxed()
+                        .toList())
+                .toList());
     }
 }

@@ -2,7 +2,6 @@ package lanetide.squads.rotation.design;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.IntStream;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.PlanSize;
 import lanetide.squads.rotation.Rotation;
@@ -34,21 +33,6 @@ public record Explicit(List<List<Integer>> pairByGameAndGroup) implements Rotati
                     pairByGameAndGroup.get(0).size(),
                     "as many as in game 1 (%d)");
         }
-    }
-
-    /**
-     * A rotation as a table, so that it can be planned again or written into a scenario.
-     *
-     * @param rotation any rotation
-     * @return its table
-     */
-    public static Explicit of(Rotation rotation) {
-        return new Explicit(IntStream.range(0, rotation.games())
-                .mapToObj(game -> IntStream.range(0, rotation.groups())
-                        .map(group -> rotation.pairOf(game, group))
-                        .boxed()
-                        .toList())
-                .toList());
     }
 
     /**
