@@ -3,7 +3,7 @@ package lanetide.cli.command;
 import java.util.concurrent.Callable;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.OptionCheck;
-import lanetide.cli.options.SeatOptions;
+import lanetide.cli.options.PlaceOptions;
 import lanetide.cli.preview.Preview;
 import lanetide.cli.preview.PreviewCsv;
 import lanetide.cli.preview.PreviewJson;
@@ -36,7 +36,7 @@ public final class PreviewCommand implements Callable<Integer> {
     private CommonOptions options;
 
     @Mixin
-    private SeatOptions seats;
+    private PlaceOptions places;
 
     @Option(
             names = "--replications",
@@ -51,16 +51,16 @@ public final class PreviewCommand implements Callable<Integer> {
         OptionCheck.requireReplications(replications, 1);
         int threads = options.threads();
         return options.answer((reading, scenario) -> {
-            SeatOptions.Chosen chosen = seats.choose(scenario);
+            PlaceOptions.Chosen chosen = places.choose(scenario);
             return render(reading, scenario, play(scenario, chosen, threads));
         });
     }
 
-    private Preview play(Scenario scenario, SeatOptions.Chosen chosen, int threads) {
+    private Preview play(Scenario scenario, PlaceOptions.Chosen chosen, int threads) {
         return options.progressing(
                 "playings",
                 replications,
-                progress -> PreviewStudy.run(scenario, chosen.seat(), chosen.kind(), replications, threads, progress));
+                progress -> PreviewStudy.run(scenario, chosen.place(), chosen.kind(), replications, threads, progress));
     }
 
     private String render(Reading reading, Scenario scenario, Preview preview) {

@@ -49,7 +49,7 @@ public final class PageData {
     }
 
     private static void windows(ArrayNode windows, List<SquadLanes> squads) {
-        for (SquadLanes.Kind kind : squads.get(0).kinds()) {
+        for (SquadLanes.StyleHand kind : squads.get(0).kinds()) {
             ObjectNode node = windows.addObject();
             node.put("style", kind.style());
             node.put("hand", ConstantName.of(kind.hand()));

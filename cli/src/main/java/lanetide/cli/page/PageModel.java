@@ -31,7 +31,7 @@ public record PageModel(
         Lane lane,
         Windows windows,
         Rotations rotation,
-        Basis basis,
+        Grounds basis,
         Assets assets) {
     /**
      * When what happens.
@@ -126,7 +126,7 @@ public record PageModel(
      * @param marks seed, version, hash and playings
      * @param cautions what every reader must keep in mind
      */
-    public record Basis(Table assumptions, Table oil, Table marks, List<String> cautions) {}
+    public record Grounds(Table assumptions, Table oil, Table marks, List<String> cautions) {}
 
     /**
      * Style, scripts and data.

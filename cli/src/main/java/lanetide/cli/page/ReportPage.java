@@ -178,7 +178,7 @@ public final class ReportPage {
         return new PageModel.Windows(all);
     }
 
-    private PageModel.Basis basis() {
+    private PageModel.Grounds basis() {
         List<List<String>> assumptions = Table.rows(
                 List.of("What", "Value", "Source"),
                 scenario.assumptions(),
@@ -191,7 +191,7 @@ public final class ReportPage {
         reading.namedFiles().forEach((file, hash) -> marks.add(List.of("SHA-256 of " + file, hash)));
         marks.add(List.of("Seed", String.valueOf(scenario.seed())));
         marks.add(List.of("Playings", String.valueOf(study.replications())));
-        return new PageModel.Basis(
+        return new PageModel.Grounds(
                 Table.of("assumptions", "Values the scenario does not state", assumptions, 3),
                 Table.of(
                         "oil-account",

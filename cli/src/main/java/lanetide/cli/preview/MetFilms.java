@@ -21,12 +21,12 @@ final class MetFilms implements LaneObserver {
 
     private record Key(int lane, int afterGame) {}
 
-    MetFilms(Event event, Seat seat) {
-        squad = event.squads().get(seat.squad()).id();
-        for (int game = 0; game < seat.rotation(event).games(); game++) {
+    MetFilms(Event event, Place place) {
+        squad = event.squads().get(place.squad()).id();
+        for (int game = 0; game < place.rotation(event).games(); game++) {
             byGame.add(new ArrayList<>());
-            LanePair pair = seat.pair(event, game);
-            int before = seat.lastPlayed(event, game);
+            LanePair pair = place.pair(event, game);
+            int before = place.lastPlayed(event, game);
             for (int lane : List.of(pair.left(), pair.right())) {
                 wanted.computeIfAbsent(new Key(lane, before), key -> new ArrayList<>())
                         .add(game);

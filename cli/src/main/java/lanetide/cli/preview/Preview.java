@@ -8,7 +8,7 @@ import lanetide.oilflow.line.BallChange;
 /**
  * What a bowler will meet, game by game.
  *
- * @param seat where he sits
+ * @param place where he sits
  * @param kind how he plays
  * @param fresh the same on the fresh pattern, as game 0
  * @param games his games, in order
@@ -16,7 +16,7 @@ import lanetide.oilflow.line.BallChange;
  * @param replications playings it rests on
  */
 public record Preview(
-        Seat seat, Kind kind, GameForecast fresh, List<GameForecast> games, List<Sign> signs, int replications) {
+        Place place, Kind kind, GameForecast fresh, List<GameForecast> games, List<Sign> signs, int replications) {
     /**
      * What a good shot on the line of the first game would do on other lanes than the forecast ones.
      *

@@ -23,9 +23,9 @@ public final class PreviewJson {
         ObjectNode answer = JsonAnswer.opening(reading);
         answer.put("replications", preview.replications());
         answer.put(
-                "squad", scenario.event().squads().get(preview.seat().squad()).id());
+                "squad", scenario.event().squads().get(preview.place().squad()).id());
         answer.put("pair", preview.games().get(0).pair().id());
-        answer.put("bowler", preview.seat().bowler().orElse(null));
+        answer.put("bowler", preview.place().bowler().orElse(null));
         answer.put("style", preview.kind().style().id());
         answer.put("hand", ConstantName.of(preview.kind().hand()));
         answer.put("level", preview.kind().level().id());

@@ -22,14 +22,14 @@ public final class PreviewStudy {
 
     private final Scenario scenario;
     private final Event event;
-    private final Seat seat;
+    private final Place place;
     private final Kind kind;
     private final Physics physics;
 
-    private PreviewStudy(Scenario scenario, Seat seat, Kind kind) {
+    private PreviewStudy(Scenario scenario, Place place, Kind kind) {
         this.scenario = scenario;
         this.event = scenario.event();
-        this.seat = seat;
+        this.place = place;
         this.kind = kind;
         this.physics = Physics.under(event.laws());
     }
@@ -38,7 +38,7 @@ public final class PreviewStudy {
      * Looks ahead for a bowler.
      *
      * @param scenario the scenario
-     * @param seat where he sits
+     * @param place where he sits
      * @param kind how he plays
      * @param replications how often the event is played, at least 1
      * @param threads threads to play on, at least 1
@@ -47,8 +47,8 @@ public final class PreviewStudy {
      * @throws IllegalArgumentException if {@code replications < 1} or {@code threads < 1}
      */
     public static Preview run(
-            Scenario scenario, Seat seat, Kind kind, int replications, int threads, IntConsumer onDone) {
-        return new PreviewStudy(scenario, seat, kind).run(replications, threads, onDone);
+            Scenario scenario, Place place, Kind kind, int replications, int threads, IntConsumer onDone) {
+        return new PreviewStudy(scenario, place, kind).run(replications, threads, onDone);
     }
 
     /** What one playing tells of one lane before one game; whether balls were compared there too. */
@@ -60,13 +60,13 @@ public final class PreviewStudy {
     private Preview run(int replications, int threads, IntConsumer onDone) {
         List<Playing> playings = new Study(Repeated.of(event, scenario.seed()))
                 .play(Part.first(replications), threads, this::watch, onDone);
-        Summary summary = new Summary(event, seat);
+        Summary summary = new Summary(event, place);
         GameForecast sheet = summary.fresh(new LaneReading(scenario, physics, kind).fresh(true));
-        return new Preview(seat, kind, sheet, summary.games(sheet, playings), summary.signs(playings), replications);
+        return new Preview(place, kind, sheet, summary.games(sheet, playings), summary.signs(playings), replications);
     }
 
     private Watch<Playing> watch(int number) {
-        MetFilms films = new MetFilms(event, seat);
+        MetFilms films = new MetFilms(event, place);
         return Watch.by(
                 Observers.of(films),
                 summary ->

@@ -21,11 +21,11 @@ public final class PreviewText {
     public static String write(Scenario scenario, Preview preview) {
         Page page = new Page();
         PreviewWords words = new PreviewWords(preview);
-        String squad = scenario.event().squads().get(preview.seat().squad()).id();
+        String squad = scenario.event().squads().get(preview.place().squad()).id();
         page.line(scenario.event().name());
         page.line("Squad " + squad + " from pair "
                 + preview.games().get(0).pair().id()
-                + preview.seat().bowler().map(name -> ", " + name).orElse("") + ": "
+                + preview.place().bowler().map(name -> ", " + name).orElse("") + ": "
                 + preview.kind().style().id() + ", "
                 + PreviewWords.hand(preview.kind().hand()) + ", "
                 + preview.kind().level().id() + ", " + preview.kind().cover().id() + ".");

@@ -10,10 +10,10 @@ import lanetide.squads.model.Group;
 /**
  * A bowler where he sits.
  *
- * @param seat where he sits
+ * @param place where he sits
  * @param bowler who he is
  */
-public record Seating(Seat seat, Bowler bowler) {
+public record Seating(Place place, Bowler bowler) {
     /**
      * All bowlers of an event.
      *
@@ -26,7 +26,7 @@ public record Seating(Seat seat, Bowler bowler) {
             List<Group> groups = event.squads().get(s).groups();
             for (int g = 0; g < groups.size(); g++) {
                 for (Bowler bowler : groups.get(g).bowlers()) {
-                    all.add(new Seating(new Seat(s, g, Optional.of(bowler.id())), bowler));
+                    all.add(new Seating(new Place(s, g, Optional.of(bowler.id())), bowler));
                 }
             }
         }

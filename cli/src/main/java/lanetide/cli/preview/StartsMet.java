@@ -37,19 +37,19 @@ final class StartsMet implements LaneObserver {
      */
     StartsMet(Event event, List<Seating> seatings, Function<Kind, LaneReading> readings) {
         this.readings = readings;
-        Map<Seat, Set<Kind>> groups = new HashMap<>();
+        Map<Place, Set<Kind>> groups = new HashMap<>();
         for (Seating seating : seatings) {
-            groups.computeIfAbsent(seating.seat().ofGroup(), seat -> new LinkedHashSet<>())
+            groups.computeIfAbsent(seating.place().ofGroup(), place -> new LinkedHashSet<>())
                     .add(Kind.of(seating.bowler()));
         }
-        groups.forEach((seat, kinds) -> {
-            for (int game = 0; game < seat.rotation(event).games(); game++) {
-                Visit visit = new Visit(seat.squad(), seat.group(), game, kinds);
-                String squad = event.squads().get(seat.squad()).id();
-                LanePair pair = seat.pair(event, game);
+        groups.forEach((place, kinds) -> {
+            for (int game = 0; game < place.rotation(event).games(); game++) {
+                Visit visit = new Visit(place.squad(), place.group(), game, kinds);
+                String squad = event.squads().get(place.squad()).id();
+                LanePair pair = place.pair(event, game);
                 for (int lane : List.of(pair.left(), pair.right())) {
                     visits.computeIfAbsent(
-                                    new Time(lane, squad, seat.lastPlayed(event, game)), time -> new ArrayList<>())
+                                    new Time(lane, squad, place.lastPlayed(event, game)), time -> new ArrayList<>())
                             .add(visit);
                 }
             }
@@ -71,11 +71,11 @@ final class StartsMet implements LaneObserver {
 
     /** What this playing tells one of the bowlers. */
     PreviewStudy.Playing playing(Event event, Seating seating) {
-        Seat seat = seating.seat();
+        Place place = seating.place();
         List<List<PreviewStudy.Met>> games = new ArrayList<>();
-        for (int game = 0; game < seat.rotation(event).games(); game++) {
+        for (int game = 0; game < place.rotation(event).games(); game++) {
             games.add(met.getOrDefault(
-                    new Start(seat.squad(), seat.group(), game, Kind.of(seating.bowler())), List.of()));
+                    new Start(place.squad(), place.group(), game, Kind.of(seating.bowler())), List.of()));
         }
         return new PreviewStudy.Playing(games, List.of());
     }

@@ -63,7 +63,7 @@ public final class StartsStudy {
         Map<Kind, GameForecast> fresh = new HashMap<>();
         for (Seating seating : seatings) {
             Kind kind = Kind.of(seating.bowler());
-            Summary summary = new Summary(event, seating.seat());
+            Summary summary = new Summary(event, seating.place());
             GameForecast sheet = fresh.computeIfAbsent(
                     kind, each -> summary.fresh(new LaneReading(scenario, physics, each).fresh(false)));
             forecasts.put(

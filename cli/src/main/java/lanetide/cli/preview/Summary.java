@@ -23,11 +23,11 @@ final class Summary {
     private static final double MEDIAN = 50;
 
     private final Event event;
-    private final Seat seat;
+    private final Place place;
 
-    Summary(Event event, Seat seat) {
+    Summary(Event event, Place place) {
         this.event = event;
-        this.seat = seat;
+        this.place = place;
     }
 
     GameForecast fresh(PreviewStudy.Met met) {
@@ -37,7 +37,7 @@ final class Summary {
     List<GameForecast> games(GameForecast fresh, List<PreviewStudy.Playing> playings) {
         List<GameForecast> games = new ArrayList<>();
         double before = fresh.laydownBoard();
-        for (int game = 0; game < seat.rotation(event).games(); game++) {
+        for (int game = 0; game < place.rotation(event).games(); game++) {
             int g = game;
             List<PreviewStudy.Met> met = playings.stream()
                     .flatMap(playing -> playing.games().get(g).stream())
@@ -74,7 +74,7 @@ final class Summary {
         double laydown = percentile(MEDIAN, told, line -> line.line().laydownBoard());
         return new GameForecast(
                 game,
-                seat.pair(event, Math.max(0, game - 1)),
+                place.pair(event, Math.max(0, game - 1)),
                 percentile(MEDIAN, told, line -> line.window().lowBoard()),
                 percentile(MEDIAN, told, line -> line.window().highBoard()),
                 percentile(MEDIAN, told, line -> line.path().exitBoard()),

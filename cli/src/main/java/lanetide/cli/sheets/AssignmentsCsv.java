@@ -1,7 +1,7 @@
 package lanetide.cli.sheets;
 
 import java.util.List;
-import lanetide.cli.preview.Seat;
+import lanetide.cli.preview.Place;
 import lanetide.cli.preview.Seating;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.CsvRows;
@@ -20,24 +20,24 @@ final class AssignmentsCsv {
     static String write(Event event) {
         return CsvRows.table(HEAD, rows -> {
             for (Seating seating : Seating.of(event)) {
-                bowler(rows, event, seating.seat(), seating.bowler());
+                bowler(rows, event, seating.place(), seating.bowler());
             }
         });
     }
 
-    private static void bowler(CsvRows rows, Event event, Seat seat, Bowler bowler) {
-        Squad squad = event.squads().get(seat.squad());
-        for (int game = 0; game < seat.rotation(event).games(); game++) {
+    private static void bowler(CsvRows rows, Event event, Place place, Bowler bowler) {
+        Squad squad = event.squads().get(place.squad());
+        for (int game = 0; game < place.rotation(event).games(); game++) {
             rows.row(
                     event.name(),
                     squad.id(),
                     TimeOfDay.write(squad.startMs()),
-                    squad.groups().get(seat.group()).id(),
+                    squad.groups().get(place.group()).id(),
                     bowler.id(),
                     ConstantName.of(bowler.hand()),
                     bowler.style().id(),
                     game + 1,
-                    CsvRows.pair(seat.pair(event, game)));
+                    CsvRows.pair(place.pair(event, game)));
         }
     }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import lanetide.cli.preview.GameForecast;
-import lanetide.cli.preview.Seat;
+import lanetide.cli.preview.Place;
 import lanetide.cli.preview.Seating;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.Figures;
@@ -45,16 +45,16 @@ final class Cards {
                         boards(game.lowBoard(), game.highBoard())));
         return new SheetModel.Part(
                 seating.bowler().id(),
-                List.of(where(seating.seat()), expect(seating.bowler(), games)),
+                List.of(where(seating.place()), expect(seating.bowler(), games)),
                 List.of(Table.of("card-" + number, CAPTION, rows, 2)));
     }
 
-    private String where(Seat seat) {
-        Squad squad = event.squads().get(seat.squad());
+    private String where(Place place) {
+        Squad squad = event.squads().get(place.squad());
         return "Squad " + squad.id() + ", group "
-                + squad.groups().get(seat.group()).id() + ", practice from "
+                + squad.groups().get(place.group()).id() + ", practice from "
                 + TimeOfDay.write(squad.startMs()) + " on "
-                + seat.pair(event, 0).id() + ".";
+                + place.pair(event, 0).id() + ".";
     }
 
     private static String board(double board) {

@@ -51,7 +51,7 @@ public final class LaneChanges {
         List<String> inward = new ArrayList<>();
         List<String> outward = new ArrayList<>();
         List<String> gone = new ArrayList<>();
-        for (SquadLanes.Kind kind : squad.kinds()) {
+        for (SquadLanes.StyleHand kind : squad.kinds()) {
             SquadLanes.Window after = squad.window(squad.lastGame(), kind);
             double move = after.middle() - squad.window(0, kind).middle();
             if (!after.exists()) {

@@ -32,7 +32,7 @@ public final class SquadLanes {
     }
 
     /** A style and the side it is thrown from. */
-    public record Kind(String style, Hand hand) {
+    public record StyleHand(String style, Hand hand) {
         /** For example {@code tweener (right)}. */
         public String words() {
             return style + (hand == Hand.RIGHT ? " (right)" : " (left)");
@@ -85,14 +85,14 @@ public final class SquadLanes {
     }
 
     /** The styles and hands whose windows are known. */
-    public List<Kind> kinds() {
+    public List<StyleHand> kinds() {
         return byGame.values().iterator().next().get(0).windows().stream()
-                .map(window -> new Kind(window.style(), window.hand()))
+                .map(window -> new StyleHand(window.style(), window.hand()))
                 .toList();
     }
 
     /** The middle window: medians over the lanes on which the style can meet the pocket. */
-    public Window window(int game, Kind kind) {
+    public Window window(int game, StyleHand kind) {
         List<StyleWindow> found = after(game).stream()
                 .flatMap(state -> state.windows().stream())
                 .filter(window -> window.style().equals(kind.style()) && window.hand() == kind.hand())

@@ -44,9 +44,9 @@ class MetFilmsTest {
     }
 
     private static void check(Event event, int group) {
-        Seat seat = new Seat(0, group, Optional.empty());
+        Place place = new Place(0, group, Optional.empty());
         Physics physics = Physics.under(event.laws());
-        MetFilms films = new MetFilms(event, seat);
+        MetFilms films = new MetFilms(event, place);
         List<LaneState> states = new TournamentSimulation(Setup.of(
                                 event,
                                 physics,
@@ -56,8 +56,8 @@ class MetFilmsTest {
                 .play()
                 .lanes();
 
-        for (int game = 0; game < seat.rotation(event).games(); game++) {
-            LanePair pair = seat.pair(event, game);
+        for (int game = 0; game < place.rotation(event).games(); game++) {
+            LanePair pair = place.pair(event, game);
             List<Double> met = films.byGame().get(game).stream()
                     .map(OilFilm::volumeMl)
                     .sorted()

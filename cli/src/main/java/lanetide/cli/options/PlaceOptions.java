@@ -8,7 +8,7 @@ import lanetide.cli.lines.Kind;
 import lanetide.cli.lines.Kinds;
 import lanetide.cli.lines.Question;
 import lanetide.cli.output.CommandFailure;
-import lanetide.cli.preview.Seat;
+import lanetide.cli.preview.Place;
 import lanetide.cli.preview.Seating;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.key.Names;
@@ -18,7 +18,7 @@ import lanetide.squads.model.Squad;
 import picocli.CommandLine.Option;
 
 /** Whose way through an event is asked for: a bowler by name, or a pair to start on and a way to play. */
-public final class SeatOptions {
+public final class PlaceOptions {
     @Option(
             names = "--squad",
             paramLabel = "ID",
@@ -69,7 +69,7 @@ public final class SeatOptions {
     private String level;
 
     /** A place, and a bowler who stands for those who sit there. */
-    public record Chosen(Seat seat, Kind kind) {}
+    public record Chosen(Place place, Kind kind) {}
 
     /**
      * Finds the place, and how he plays there: as the options say, else as the bowler named, else as is commonest for the style
@@ -79,10 +79,10 @@ public final class SeatOptions {
         Map<String, Seating> all = seatings(scenario.event());
         if (bowler == null) {
             Seating found = onPair(scenario.event(), all);
-            return new Chosen(found.seat(), commonest(scenario, found.bowler()));
+            return new Chosen(found.place(), commonest(scenario, found.bowler()));
         }
         Seating found = NamedOption.of("--bowler", bowler, all);
-        return new Chosen(found.seat(), kind(scenario.names(), found.bowler()));
+        return new Chosen(found.place(), kind(scenario.names(), found.bowler()));
     }
 
     private Kind kind(Names names, Bowler who) {
@@ -111,7 +111,7 @@ public final class SeatOptions {
         Map<String, Integer> squads = NamedOption.places(event.squads(), Squad::id);
         int only = squad == null ? -1 : NamedOption.of("--squad", squad, squads);
         for (Seating each : Seating.of(event)) {
-            if (only < 0 || only == each.seat().squad()) {
+            if (only < 0 || only == each.place().squad()) {
                 all.putIfAbsent(each.bowler().id(), each);
             }
         }
@@ -125,7 +125,7 @@ public final class SeatOptions {
         }
         Map<String, Seating> byPair = new LinkedHashMap<>();
         for (Seating each : all.values()) {
-            String start = each.seat().pair(event, 0).id();
+            String start = each.place().pair(event, 0).id();
             if (!byPair.containsKey(start)
                     || (plays(each.bowler()) && !plays(byPair.get(start).bowler()))) {
                 byPair.put(start, each);
@@ -136,7 +136,7 @@ public final class SeatOptions {
                     + String.join(", ", byPair.keySet()) + ".");
         }
         Seating found = NamedOption.of("--pair", pair, byPair);
-        return new Seating(found.seat().ofGroup(), found.bowler());
+        return new Seating(found.place().ofGroup(), found.bowler());
     }
 
     private boolean plays(Bowler each) {

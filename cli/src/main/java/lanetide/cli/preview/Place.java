@@ -12,7 +12,7 @@ import lanetide.squads.rotation.Rotation;
  * @param group his group, counted from zero
  * @param bowler his name; empty if any bowler of the group is meant
  */
-public record Seat(int squad, int group, Optional<String> bowler) {
+public record Place(int squad, int group, Optional<String> bowler) {
     /**
      * Where he bowls.
      *
@@ -46,8 +46,8 @@ public record Seat(int squad, int group, Optional<String> bowler) {
      *
      * @return the same place, whoever sits there
      */
-    public Seat ofGroup() {
-        return new Seat(squad, group, Optional.empty());
+    public Place ofGroup() {
+        return new Place(squad, group, Optional.empty());
     }
 
     /**
