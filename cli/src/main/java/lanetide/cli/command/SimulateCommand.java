@@ -124,7 +124,7 @@ public final class SimulateCommand implements Callable<Integer> {
             return Playings.fixed(number);
         }
         int most = replications == null ? DEFAULT_CAP : replications;
-        OptionCheck.requireReplications(most, Playings.FLOOR);
+        OptionCheck.requireReplications(most, Playings.MIN_UNTIL);
         OptionCheck.requirePositive(
                 "--until-halfwidth", halfWidthPins, MAX_PINS, (int) MAX_PINS + " pins, such as 0.5.");
         return new Playings(most, OptionalDouble.of(halfWidthPins));

@@ -69,16 +69,16 @@ final class PairBelief {
      */
     void see(int side, double missBoards, double variance) {
         passHalfARound();
-        double surprise = missBoards - mean[side];
-        double[] with = {covariance[0][side], covariance[1][side], covariance[DRIFT][side]};
-        double expected = with[side] + variance;
-        if (expected == 0) {
+        double innovation = missBoards - mean[side];
+        double[] crossCovariance = {covariance[0][side], covariance[1][side], covariance[DRIFT][side]};
+        double innovationVariance = crossCovariance[side] + variance;
+        if (innovationVariance == 0) {
             return;
         }
         for (int i = 0; i < UNKNOWNS; i++) {
-            mean[i] += with[i] / expected * surprise;
+            mean[i] += crossCovariance[i] / innovationVariance * innovation;
             for (int j = 0; j < UNKNOWNS; j++) {
-                covariance[i][j] -= with[i] * with[j] / expected;
+                covariance[i][j] -= crossCovariance[i] * crossCovariance[j] / innovationVariance;
             }
         }
     }

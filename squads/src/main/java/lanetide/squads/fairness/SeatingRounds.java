@@ -74,7 +74,7 @@ final class SeatingRounds {
 
     Playing playing(int number) {
         int perRound = seatings + BESIDE_SEATINGS;
-        return new Playing(number, number / perRound, Playing.USUAL_SET, number % perRound);
+        return new Playing(number, number / perRound, Playing.DEFAULT_SET, number % perRound);
     }
 
     /** The luck of a playing, which is that of its round. */

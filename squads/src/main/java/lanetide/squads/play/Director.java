@@ -13,7 +13,7 @@ import lanetide.squads.model.Incidents;
 /** Decides where bowlers go whose lane is out of order. */
 final class Director {
     /** Most bowlers on a pair: two teams of five (common practice, no source). */
-    private static final int MOST_ON_A_PAIR = 10;
+    private static final int MAX_ON_A_PAIR = 10;
 
     private final Incidents incidents;
     private final Faults faults;
@@ -49,7 +49,7 @@ final class Director {
             case SPARE -> freeSpare(from).isPresent();
             case SPLIT ->
                 hosts(games, from)
-                                .mapToInt(game -> MOST_ON_A_PAIR - game.players())
+                                .mapToInt(game -> MAX_ON_A_PAIR - game.players())
                                 .sum()
                         >= players;
         };
@@ -80,7 +80,7 @@ final class Director {
 
     private Stream<PairGame> hosts(Collection<PairGame> games, PairLanes from) {
         return games.stream()
-                .filter(game -> game.isGoingOn() && game.players() < MOST_ON_A_PAIR && !isAsked(game.lanes()))
+                .filter(game -> game.isGoingOn() && game.players() < MAX_ON_A_PAIR && !isAsked(game.lanes()))
                 .filter(game -> !game.lanes().equals(from));
     }
 

@@ -21,7 +21,7 @@ final class GroupInPlay {
     private final List<Member> members;
     private final List<Break> breaks;
     private final Set<Integer> breaksTaken = new HashSet<>();
-    private List<Player> players = List.of();
+    private List<BowlerInGame> players = List.of();
     private int cardsOut;
     private int game;
     private long arrivedMs;
@@ -92,7 +92,7 @@ final class GroupInPlay {
     }
 
     /** These members bowl the game. */
-    void begin(List<Player> those) {
+    void begin(List<BowlerInGame> those) {
         players = those;
         cardsOut = those.size();
     }

@@ -19,7 +19,7 @@ import lanetide.squads.bowler.PlayedLines;
  */
 final class KnowingAgent implements BowlerAgent {
     private static final int BALLS_BETWEEN_LOOKS = 6;
-    private static final double LEAST_GAIN = 0.005;
+    private static final double MIN_GAIN = 0.005;
 
     private final Player player;
     private final LineFinder finder;
@@ -57,7 +57,7 @@ final class KnowingAgent implements BowlerAgent {
         Optional<Line> moved = finder.moveToPocket(player, film, present);
         Optional<Line> near = search.near(player, film, moved.orElse(present));
         Line best = present;
-        double share = strikeShare(film, present) + LEAST_GAIN;
+        double share = strikeShare(film, present) + MIN_GAIN;
         for (Line line : Stream.concat(moved.stream(), near.stream()).toList()) {
             double other = strikeShare(film, line);
             if (other > share) {

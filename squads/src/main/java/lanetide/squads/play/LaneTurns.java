@@ -26,7 +26,7 @@ final class LaneTurns {
      * @param frame his frame, from 1
      * @param round when it comes: turns of lower rounds come before it
      */
-    record Turn(Player player, int frame, int round) {}
+    record Turn(BowlerInGame player, int frame, int round) {}
 
     LaneInPlay lane() {
         return lane;

@@ -26,19 +26,19 @@ final class PairGame {
     private final Watcher watcher;
     private final LaneTurns left;
     private final LaneTurns right;
-    private final List<Player> players = new ArrayList<>();
+    private final List<BowlerInGame> players = new ArrayList<>();
     private final long startMs;
-    private Consumer<List<Player>> whenStopped;
+    private Consumer<List<BowlerInGame>> whenStopped;
     private int expected;
     private boolean over;
 
     /** Is told what happens in the game. */
     interface Watcher {
         /** A ball has been thrown. */
-        void thrown(Player player, LaneInPlay lane, int frame, int ball, int standing, int left);
+        void thrown(BowlerInGame player, LaneInPlay lane, int frame, int ball, int standing, int left);
 
         /** A bowler has played his last frame. */
-        void finished(Player player);
+        void finished(BowlerInGame player);
 
         /** All turns are played. */
         void over(PairGame game);
@@ -73,11 +73,11 @@ final class PairGame {
     }
 
     /** Plays what the players have still to play. */
-    void play(List<Player> group) {
+    void play(List<BowlerInGame> group) {
         players.addAll(group);
         for (int frame = 1; frame <= TenpinScore.FRAMES; frame++) {
             for (int i = 0; i < group.size(); i++) {
-                Player player = group.get(i);
+                BowlerInGame player = group.get(i);
                 boolean startsLeft = i < (group.size() + 1) / 2;
                 if (frame > player.framesDone()) {
                     (startsLeft == (frame % 2 == 1) ? left : right).add(new Turn(player, frame, frame));
@@ -93,7 +93,7 @@ final class PairGame {
     }
 
     /** Lets an expected player play what he has still to play, a frame a round from the next round on. */
-    void join(Player player) {
+    void join(BowlerInGame player) {
         expected--;
         players.add(player);
         int round = Math.max(left.round(), right.round()) + 1;
@@ -106,7 +106,7 @@ final class PairGame {
     }
 
     /** Ends the game as soon as no frame is being played; {@code whenStopped} is then told who has frames left. */
-    void stop(Consumer<List<Player>> then) {
+    void stop(Consumer<List<BowlerInGame>> then) {
         whenStopped = then;
         stopIfIdle();
     }

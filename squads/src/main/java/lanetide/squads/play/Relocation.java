@@ -30,7 +30,7 @@ final class Relocation {
     }
 
     /** Sends players to where there is a place, which must be. */
-    void send(List<Player> players, PairLanes from, int game) {
+    void send(List<BowlerInGame> players, PairLanes from, int game) {
         if (director.remedy() == FaultResponse.SPARE) {
             moveToSpare(players, from, game);
         } else {
@@ -39,7 +39,7 @@ final class Relocation {
     }
 
     /** A group that has stayed on a spare pair since its last game goes on there. */
-    private void moveToSpare(List<Player> players, PairLanes from, int game) {
+    private void moveToSpare(List<BowlerInGame> players, PairLanes from, int game) {
         PairLanes standsAt = groups.get(players.get(0).group())
                 .at()
                 .filter(director::isSpare)
@@ -54,7 +54,7 @@ final class Relocation {
                 () -> running.play(players, spare, new RunningGames.Place(RunningGames.ELSEWHERE, game)));
     }
 
-    private void joinOthers(Player player, PairLanes from) {
+    private void joinOthers(BowlerInGame player, PairLanes from) {
         PairGame host = director.host(running.all(), from).orElseThrow();
         groups.get(player.group()).stands(from);
         host.expect();

@@ -34,10 +34,10 @@ final class RunningGames {
     }
 
     /** Lets players play what they have still to play of a game. */
-    void play(List<Player> players, PairLanes lanes, Place place) {
+    void play(List<BowlerInGame> players, PairLanes lanes, Place place) {
         PairGame game = new PairGame(day, lanes, stopwatch, watcher);
         places.put(game, place);
-        for (Player player : players) {
+        for (BowlerInGame player : players) {
             groups.get(player.group()).stands(lanes);
             player.member().goesTo(lanes);
         }

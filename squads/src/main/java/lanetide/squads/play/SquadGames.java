@@ -60,7 +60,7 @@ final class SquadGames implements PairGame.Watcher {
     }
 
     @Override
-    public void thrown(Player player, LaneInPlay lane, int frame, int ball, int standing, int left) {
+    public void thrown(BowlerInGame player, LaneInPlay lane, int frame, int ball, int standing, int left) {
         reporter.report(
                 groups.get(player.group()).id(),
                 player.member().bowler(),
@@ -71,7 +71,7 @@ final class SquadGames implements PairGame.Watcher {
     }
 
     @Override
-    public void finished(Player player) {
+    public void finished(BowlerInGame player) {
         int group = player.group();
         stopwatch.bowled();
         times.inGame(groups.get(group).game(), simulator.nowMs());
@@ -122,10 +122,10 @@ final class SquadGames implements PairGame.Watcher {
                     firstThereMs.getAsLong(), Phase.MOVE, "first of group there", () -> begin(group, place));
             return;
         }
-        List<Player> players = groups.get(group).playing(place.game(), nowMs).stream()
-                .map(member -> new Player(group, member))
+        List<BowlerInGame> players = groups.get(group).playing(place.game(), nowMs).stream()
+                .map(member -> new BowlerInGame(group, member))
                 .toList();
-        for (Player player : players) {
+        for (BowlerInGame player : players) {
             player.member().begins(place.game());
             player.member().bowler().beginGame();
         }
@@ -143,7 +143,7 @@ final class SquadGames implements PairGame.Watcher {
     }
 
     /** Lets players go on elsewhere if there is a place, else where they are. */
-    private void relocate(List<Player> players, PairLanes from, Place place) {
+    private void relocate(List<BowlerInGame> players, PairLanes from, Place place) {
         if (relocation.hasPlace(from, players.size())) {
             relocation.send(players, from, place.game());
             leave(from, place.pair());

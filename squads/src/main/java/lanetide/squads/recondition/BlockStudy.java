@@ -49,7 +49,7 @@ final class BlockStudy implements Design {
     /** Every luck is met twice, on lanes that change and then on those that do not. */
     @Override
     public Playing playing(int number) {
-        return new Playing(number, number / 2, Playing.USUAL_SET, number % 2);
+        return new Playing(number, number / 2, Playing.DEFAULT_SET, number % 2);
     }
 
     @Override

@@ -64,7 +64,7 @@ public final class EventStudy {
             return result(study.play(Part.first(playings.most()), threads, watches, onDone), Optional.empty());
         }
         double wantedPins = playings.halfWidthPins().getAsDouble();
-        StoppingRule rule = new StoppingRule(wantedPins, LEVEL, Playings.FLOOR, playings.most());
+        StoppingRule rule = new StoppingRule(wantedPins, LEVEL, Playings.MIN_UNTIL, playings.most());
         StoppedRun<Kept> run = study.playUntil(rule, threads, watches, Kept::meanScores, onDone);
         Precision precision = new Precision(wantedPins, run.halfWidth(), run.isNarrowEnough(), run.projected());
         return result(run.results(), Optional.of(precision));

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  */
 public record Playings(int most, OptionalDouble halfWidthPins) {
     /** Fewest playings after which one may stop; with fewer, an interval that is narrow by chance would stop too soon. */
-    public static final int FLOOR = 10;
+    public static final int MIN_UNTIL = 10;
 
     /**
      * Checks the ranges above.
@@ -27,8 +27,8 @@ public record Playings(int most, OptionalDouble halfWidthPins) {
         if (!(halfWidth > 0 && halfWidth < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("half-width is " + halfWidth + " pins, but must be finite and above 0");
         }
-        if (halfWidthPins.isPresent() && most < FLOOR) {
-            throw new IllegalArgumentException("a half-width needs at least " + FLOOR + " playings, not " + most);
+        if (halfWidthPins.isPresent() && most < MIN_UNTIL) {
+            throw new IllegalArgumentException("a half-width needs at least " + MIN_UNTIL + " playings, not " + most);
         }
     }
 

@@ -28,7 +28,7 @@ public record Repeated(Playable playable, RandomStreams streams, Function<Random
 
     @Override
     public Playing playing(int number) {
-        return new Playing(number, number, Playing.USUAL_SET, 0);
+        return new Playing(number, number, Playing.DEFAULT_SET, 0);
     }
 
     @Override

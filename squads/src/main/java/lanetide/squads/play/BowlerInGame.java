@@ -3,12 +3,12 @@ package lanetide.squads.play;
 import lanetide.squads.score.TenpinScore;
 
 /** A bowler in a game, which he may play on several pairs if a lane fails. */
-final class Player {
+final class BowlerInGame {
     private final int group;
     private final Member member;
     private int framesDone;
 
-    Player(int group, Member member) {
+    BowlerInGame(int group, Member member) {
         this.group = group;
         this.member = member;
     }
