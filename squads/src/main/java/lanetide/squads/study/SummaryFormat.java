@@ -28,12 +28,12 @@ import lanetide.squads.result.WaitCause;
  *
  * <p>The form is that of {@link java.io.DataOutput}: big-endian integers, doubles by their 64 bits, strings as modified UTF-8 with
  * their length before them; a list is its size as an int and its items, an enum its name. First comes the string
- * {@code lanetide playings 1}, then the list of playings. A playing is its number, then the components of
+ * {@code lanetide-playings 1}, then the list of playings. A playing is its number, then the components of
  * {@link EventResult} in the order of their declaration, and so on with the records inside. A bowler is his name alone: who he is
  * stands in the event that the design gives for that number.
  */
 public final class SummaryFormat {
-    private static final String HEADER = "lanetide playings 1";
+    private static final String HEADER = "lanetide-playings 1";
 
     private SummaryFormat() {}
 
