@@ -10,6 +10,7 @@ import java.util.function.Function;
 public final class ByName {
     private ByName() {}
 
+    /** Things by their names, in the order they are in. */
     public static <T> Map<String, T> of(T[] things, Function<T, String> name) {
         return of(List.of(things), name);
     }

@@ -51,14 +51,17 @@ public enum Measure {
         this.units = List.of(units);
     }
 
+    /** Whether a number of this kind needs a unit. */
     public boolean hasUnit() {
         return this != NUMBER;
     }
 
+    /** The unit that reports write. */
     public Unit usualUnit() {
         return units.get(0);
     }
 
+    /** The unit that is spelled so; empty if this kind has none. */
     public Optional<Unit> unit(String spelling) {
         return units.stream()
                 .filter(unit -> unit.spellings().contains(spelling))

@@ -39,6 +39,7 @@ public record Names(
     /** What is done with a group whose lane is out of order, by name. */
     public static final Map<String, FaultResponse> REMEDIES = remedies();
 
+    /** What ships with the program, in maps that a scenario may add to. */
     public static Names shipped() {
         Catalogue catalogue = Catalogue.shipped();
         return new Names(

@@ -15,14 +15,17 @@ public record Range(double low, boolean lowAllowed, double high) {
     private static final MathContext THREE_DIGITS_UP = new MathContext(3, RoundingMode.CEILING);
     private static final MathContext THREE_DIGITS_DOWN = new MathContext(3, RoundingMode.FLOOR);
 
+    /** From {@code low} to {@code high}, both allowed. */
     public static Range between(double low, double high) {
         return new Range(low, true, high);
     }
 
+    /** Above {@code low}, which is not allowed, to {@code high}, which is. */
     public static Range above(double low, double high) {
         return new Range(low, false, high);
     }
 
+    /** Whether a value in the base unit lies within the limits. */
     public boolean contains(double value) {
         return (lowAllowed ? value >= low : value > low) && value <= high;
     }

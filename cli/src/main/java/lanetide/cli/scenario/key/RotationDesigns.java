@@ -56,16 +56,19 @@ public final class RotationDesigns {
                 "stay", "right", "left", "turning", "apart", "balanced", "part-balanced", "drawn", "searched")));
     }
 
+    /** Every name, the one that needs a table too. */
     public static Map<String, String> all() {
         Map<String, String> names = new LinkedHashMap<>(byRule());
         names.put(LISTED, LISTED);
         return names;
     }
 
+    /** Whether a design moves by a number of pairs. */
     public static boolean moves(String name) {
         return MOVING.contains(name);
     }
 
+    /** Whether a design can stay for some games before it moves. */
     public static boolean waits(String name) {
         return WAITING.contains(name);
     }

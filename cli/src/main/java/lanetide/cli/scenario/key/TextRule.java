@@ -17,6 +17,7 @@ public final class TextRule {
 
     private TextRule() {}
 
+    /** Whether a text can be printed: not blank, not too long, no control characters. */
     public static boolean isText(String text) {
         return text.length() <= MAX_TEXT && isPrintable(text) && !text.isBlank();
     }

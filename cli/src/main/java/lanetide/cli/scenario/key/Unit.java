@@ -10,6 +10,7 @@ import java.util.List;
  * @param spellings every way a file may write it
  */
 public record Unit(String symbol, double toBase, List<String> spellings) {
+    /** A unit with its symbol, which is a spelling too, and other spellings. */
     public static Unit of(String symbol, double toBase, String... otherSpellings) {
         List<String> spellings = new java.util.ArrayList<>(List.of(otherSpellings));
         spellings.add(symbol);

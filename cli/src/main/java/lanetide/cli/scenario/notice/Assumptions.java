@@ -24,8 +24,10 @@ import lanetide.squads.model.Level;
 public final class Assumptions {
     private final Set<Assumption> assumptions = new LinkedHashSet<>();
 
+    /** None yet. */
     public Assumptions() {}
 
+    /** Adds an assumption; the same one is told once. */
     public void add(String name, String value, String source) {
         assumptions.add(new Assumption(name, value, source));
     }
@@ -104,6 +106,7 @@ public final class Assumptions {
         return atArrowsM / LaneGeometry.BOARD_M;
     }
 
+    /** All of them, in the order in which they came. */
     public List<Assumption> list() {
         return new ArrayList<>(assumptions);
     }

@@ -52,10 +52,12 @@ public final class CsvTable {
         }
     }
 
+    /** The first row, with the titles. */
     public Row header() {
         return header;
     }
 
+    /** The rows below the header. */
     public List<Row> rows() {
         return rows;
     }
@@ -114,6 +116,7 @@ public final class CsvTable {
         return places;
     }
 
+    /** Says that a column is missing that the table must have. */
     public void columnMissing(Notices notices, String wanted, String rule) {
         String found = Notices.quote(String.join(",", header.cells()));
         notices.add(

@@ -25,6 +25,7 @@ public final class NamedFiles {
     private final Map<String, String> sha256 = new TreeMap<>();
     private final Set<Path> looked = new LinkedHashSet<>();
 
+    /** Files beside a scenario, given by its own path. */
     public NamedFiles(String scenario) {
         this.scenario = Path.of(scenario);
     }

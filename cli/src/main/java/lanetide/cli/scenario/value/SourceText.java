@@ -24,10 +24,12 @@ public final class SourceText {
 
     private final Notices notices;
 
+    /** A reader of bytes; what is wrong with them goes to the notices. */
     public SourceText(Notices notices) {
         this.notices = notices;
     }
 
+    /** The text without a byte order mark; empty, with a notice, if the bytes are none. */
     public Optional<String> read(byte[] bytes) {
         if (bytes.length > MAX_BYTES) {
             return refuse(

@@ -39,14 +39,17 @@ public final class Value {
         this.notices = notices;
     }
 
+    /** Where the value stands, such as {@code squads[2].start}. */
     public String path() {
         return path;
     }
 
+    /** Line and column at which it begins. */
     public Place place() {
         return Place.of(node);
     }
 
+    /** Whether it is a block of keys. */
     public boolean isBlock() {
         return node instanceof MappingNode;
     }
@@ -176,6 +179,7 @@ public final class Value {
         return Optional.of(new Section(block, path, mapping, around));
     }
 
+    /** The items of the list that stands here; empty, with a notice, if it is none. */
     public Optional<List<Value>> list() {
         if (!(node instanceof SequenceNode sequence)) {
             refuseKind("a list");

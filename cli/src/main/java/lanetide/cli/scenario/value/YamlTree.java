@@ -33,10 +33,12 @@ public final class YamlTree {
 
     private final Notices notices;
 
+    /** A reader of YAML; what is wrong with it goes to the notices. */
     public YamlTree(Notices notices) {
         this.notices = notices;
     }
 
+    /** The root of the text; empty, with a notice, if it is not safe or not YAML. */
     public Optional<Node> compose(String text) {
         try {
             if (!isSafe(text)) {
