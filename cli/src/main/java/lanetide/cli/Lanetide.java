@@ -180,9 +180,6 @@ public final class Lanetide {
         line.registerConverter(Integer.class, text -> whole(text, Integer::valueOf));
         line.registerConverter(int.class, text -> whole(text, Integer::valueOf));
         line.registerConverter(Double.class, text -> number(text, Double::valueOf, "a number"));
-        registerConstants(line, Format.class);
-        registerConstants(line, Units.class);
-        registerConstants(line, Paper.class);
         CautionsSection.addTo(line);
         return line;
     }
@@ -191,6 +188,9 @@ public final class Lanetide {
     static CommandLine commands(Optional<Reader> input) {
         CommandLine line = new CommandLine(new Lanetide(), new CommandFactory(input));
         HelpText.explainHelp(line.getSubcommands().get("help").getCommandSpec());
+        registerConstants(line, Format.class);
+        registerConstants(line, Units.class);
+        registerConstants(line, Paper.class);
         return line;
     }
 

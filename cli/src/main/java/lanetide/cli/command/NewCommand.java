@@ -85,7 +85,7 @@ public final class NewCommand implements Callable<Integer> {
             throw CommandFailure.wrongUse("--starts: " + Interview.tooManySquads());
         }
         Reading reading = draft.reading();
-        outputs.keepNamed(reading);
+        outputs.keep(reading);
         if (reading.scenario().isEmpty()) {
             tell(where, draft.errors());
             return ExitCode.CANNOT_RUN;

@@ -47,23 +47,10 @@ public final class Outputs {
      * @throws CommandFailure if a file to be written is one of them
      */
     public void keep(Reading reading) {
-        keep(reading.inputs(), reading.inputs());
-    }
-
-    /**
-     * Keeps what a scenario names from being written over by the scenario itself, which is yet to be written.
-     *
-     * @param reading a scenario with the files that it names
-     * @throws CommandFailure if a file to be written is one of them
-     */
-    public void keepNamed(Reading reading) {
-        keep(reading.inputs(), reading.inputs().subList(1, reading.inputs().size()));
-    }
-
-    private void keep(List<Path> inputs, List<Path> kept) {
+        List<Path> inputs = reading.inputs();
         for (Path output : files.values()) {
-            for (Path input : kept) {
-                if (!AnswerFile.isDevice(input) && isSame(output, input)) {
+            for (Path input : inputs) {
+                if (Files.isRegularFile(input) && isSame(output, input)) {
                     boolean isScenario = input.equals(inputs.get(0));
                     throw CommandFailure.wrongUse("The answer would replace "
                             + (isScenario ? "the scenario " + input : input + ", which the scenario reads")
