@@ -69,7 +69,7 @@ public final class DataFile {
      * @param id block
      * @param field field in the block
      * @return the value
-     * @throws IllegalArgumentException if the file does not have it or it is no number
+     * @throws IllegalArgumentException if the file does not have it or it is not a number
      */
     public double number(String id, String field) {
         return Double.parseDouble(text(id, field));

@@ -23,7 +23,7 @@ public record PatternMeasures(
         double ratioLeft,
         double insideOutsideRatio,
         double meanUnits) {
-    /** Less is no oil that anybody could find (units). */
+    /** Less oil than this nobody could find (units). */
     private static final double MIN_UNITS = 0.01;
 
     /**

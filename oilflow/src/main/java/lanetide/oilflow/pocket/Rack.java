@@ -100,7 +100,7 @@ public final class Rack {
      *
      * @param text such as {@code 3-6-10}
      * @return the set
-     * @throws IllegalArgumentException if a part is no pin from 1 to 10
+     * @throws IllegalArgumentException if a part is not a pin from 1 to 10
      */
     public static int parse(String text) {
         int pins = 0;

@@ -36,9 +36,9 @@ public record Event(
     /**
      * Copies the lists and checks that they fit together.
      *
-     * @throws IllegalArgumentException if there is no squad, a squad's name stands twice, squads are not in order of start,
+     * @throws IllegalArgumentException if there is no squad, a squad's name appears twice, squads are not in order of start,
      *     a rotation does not fit its squad or the centre, sends two groups to one pair or one to a spare pair, the first squad
-     *     finds bare lanes, a group's or a bowler's name stands twice in a squad, a squad has nobody for its last game or uses
+     *     finds bare lanes, a group's or a bowler's name appears twice in a squad, a squad has nobody for its last game or uses
      *     more machines than there are, or a planned fault or a pattern is on a lane that is not there
      */
     public Event {
@@ -267,7 +267,7 @@ public record Event(
     private static void requireDistinct(Stream<String> names, String what, String where) {
         Set<String> seen = new HashSet<>();
         names.filter(name -> !seen.add(name)).findFirst().ifPresent(name -> {
-            throw new IllegalArgumentException(what + " " + name + " stands twice in " + where);
+            throw new IllegalArgumentException(what + " " + name + " appears twice in " + where);
         });
     }
 }

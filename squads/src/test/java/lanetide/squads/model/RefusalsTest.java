@@ -193,7 +193,7 @@ class RefusalsTest {
     void twoSquadsOfOneNameWouldShareTheirLuck() {
         assertRefused(
                 () -> event(List.of(squad("A", 0), squad("A", 1)), List.of(ROTATION, ROTATION)),
-                "squad A stands twice in the event");
+                "squad A appears twice in the event");
     }
 
     @Test
@@ -201,8 +201,8 @@ class RefusalsTest {
         Squad groups = squad("A", 0, Conditioning.OIL_OVER, group("1", "a"), group("1", "b"));
         Squad bowlers = squad("A", 0, Conditioning.OIL_OVER, group("1", "a"), group("2", "a"));
 
-        assertRefused(() -> event(List.of(groups), List.of(ROTATION)), "group 1 stands twice in squad A");
-        assertRefused(() -> event(List.of(bowlers), List.of(ROTATION)), "bowler a stands twice in squad A");
+        assertRefused(() -> event(List.of(groups), List.of(ROTATION)), "group 1 appears twice in squad A");
+        assertRefused(() -> event(List.of(bowlers), List.of(ROTATION)), "bowler a appears twice in squad A");
     }
 
     @Test
