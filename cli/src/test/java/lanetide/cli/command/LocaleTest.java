@@ -56,16 +56,14 @@ class LocaleTest {
     private static final List<String> ALL =
             Stream.concat(FEW.stream(), FURTHER.stream()).toList();
 
-    private final Locale own = Locale.getDefault();
-    private final TimeZone ownZone = TimeZone.getDefault();
-
     @TempDir
     Path folder;
 
+    /** Any locale will do for the tests that follow, since nothing hangs on it. */
     @AfterEach
-    void takeOwnLocaleAgain() {
-        Locale.setDefault(own);
-        TimeZone.setDefault(ownZone);
+    void leaveTheMachine() {
+        Locale.setDefault(Locale.ROOT);
+        TimeZone.setDefault(null);
     }
 
     @ParameterizedTest
