@@ -11,7 +11,9 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.codegen.docgen.manpage.ManPageGenerator;
 
-/** Writes the manual of the program, one page a command, in the form that a processor of AsciiDoc turns into man pages. */
+/**
+ * Writes the manual of the program, one page a command, in the form that a processor of AsciiDoc turns into man pages.
+ */
 final class ManPages {
     private ManPages() {}
 
@@ -34,7 +36,9 @@ final class ManPages {
         }
     }
 
-    /** Headings as manuals have them, the cautions as a section of their own, and the way back to the program's page. */
+    /**
+     * Headings as manuals have them, the cautions as a section of their own, and the way back to the program's page.
+     */
     private static void suitPaper(CommandSpec command) {
         var page = command.usageMessage();
         page.exitCodeListHeading("Exit status").footerHeading("Examples");

@@ -21,11 +21,12 @@ import umontreal.ssj.simevents.eventlist.SplayTree;
 
 /**
  * Cost of an event at a constant number of pending events, in the simulator as it is used, in what one would otherwise
- * write with the JDK's priority queue, and in the simulator of SSJ with two of its event lists. Whether SSJ's objects for
- * events are used again is up to its user; here they are.
+ * write with the JDK's priority queue, and in the simulator of SSJ with two of its event lists. Whether SSJ's objects
+ * for events are used again is up to its user; here they are.
  *
  * <p>Hold: the first event runs, and its action schedules another (hold model, D. W. Jones, "An empirical comparison of
- * priority-queue and event-set implementations", Communications of the ACM 29, 1986). Increments of time are exponential with a mean of 1000 s, so that ties are rare.
+ * priority-queue and event-set implementations", Communications of the ACM 29, 1986). Increments of time are
+ * exponential with a mean of 1000 s, so that ties are rare.
  */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)

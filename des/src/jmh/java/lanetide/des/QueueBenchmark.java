@@ -18,11 +18,11 @@ import umontreal.ssj.simevents.eventlist.Henriksen;
 import umontreal.ssj.simevents.eventlist.SplayTree;
 
 /**
- * A million customers through M/M/1 at rho 0.8: the mean wait. All sides draw the same numbers from the same generator, keep
- * the times of arrival in the same ring and add up the waits in the same way, so that what differs is the kernel. The floor
- * is Lindley's recursion, which needs no events at all (D. V. Lindley, Proceedings of the Cambridge Philosophical Society
- * 48, 1952). The peers are the JDK's priority queue, as one would write without this module, and the simulator of SSJ with
- * two of its event lists.
+ * A million customers through M/M/1 at rho 0.8: the mean wait. All sides draw the same numbers from the same generator,
+ * keep the times of arrival in the same ring and add up the waits in the same way, so that what differs is the kernel.
+ * The floor is Lindley's recursion, which needs no events at all (D. V. Lindley, Proceedings of the Cambridge
+ * Philosophical Society 48, 1952). The peers are the JDK's priority queue, as one would write without this module, and
+ * the simulator of SSJ with two of its event lists.
  */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)

@@ -3,12 +3,12 @@ package lanetide.des;
 import java.util.Arrays;
 
 /**
- * Pending events in an implicit heap in which every slot has up to four children: those of slot i stand in slots 4i+1 to
- * 4i+4, and none of them {@linkplain ScheduledEvent#precedes precedes} the event of slot i. Adding an event and removing the
- * first cost O(log n); four children halve the depth of a binary heap.
+ * Pending events in an implicit heap in which every slot has up to four children: those of slot i stand in slots 4i+1
+ * to 4i+4, and none of them {@linkplain ScheduledEvent#precedes precedes} the event of slot i. Adding an event and
+ * removing the first cost O(log n); four children halve the depth of a binary heap.
  *
- * <p>After the first event was removed its slot stays open: in most simulations the next call adds an event, which sinks into
- * the heap from there, so that one pass does for two.
+ * <p>After the first event was removed its slot stays open: in most simulations the next call adds an event, which
+ * sinks into the heap from there, so that one pass does for two.
  *
  * <p>Source: D. B. Johnson, "Priority queues with update and finding minimum spanning trees", Information Processing
  * Letters 4 (1975), for heaps with more than two children.

@@ -28,9 +28,9 @@ public final class Replications {
      * Runs the model for the numbers 0 to {@code replications - 1} and returns when all threads have ended.
      *
      * <p>If a replication fails, no further one is started, the threads of those still running are interrupted, and
-     * after all have ended the failure is rethrown. If several fail, the one with the lowest number counts, whatever the
-     * number of threads; those with lower numbers than a failed one are always run to their end. If the calling thread
-     * is interrupted, all replications are stopped in the same way and its interrupt status is set again.
+     * after all have ended the failure is rethrown. If several fail, the one with the lowest number counts, whatever
+     * the number of threads; those with lower numbers than a failed one are always run to their end. If the calling
+     * thread is interrupted, all replications are stopped in the same way and its interrupt status is set again.
      *
      * @param replications how often to run the model, at least 1
      * @param threads how many replications to run at a time at most, at least 1
@@ -53,8 +53,8 @@ public final class Replications {
     }
 
     /**
-     * Runs the model for the numbers 0, 1, 2 and so on until the mean of every measure is known well enough. Results and
-     * failures do not depend on the number of threads; a few more replications may be run than are kept.
+     * Runs the model for the numbers 0, 1, 2 and so on until the mean of every measure is known well enough. Results
+     * and failures do not depend on the number of threads; a few more replications may be run than are kept.
      *
      * @param rule when it is enough
      * @param threads how many replications to run at a time at most, at least 1

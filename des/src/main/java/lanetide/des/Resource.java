@@ -5,8 +5,8 @@ import java.util.Objects;
 import java.util.Queue;
 
 /**
- * Units of which there are few, such as lane machines, and the queue before them: first come, first served. Whoever gets a
- * unit keeps it until it is released.
+ * Units of which there are few, such as lane machines, and the queue before them: first come, first served. Whoever
+ * gets a unit keeps it until it is released.
  *
  * <p>Actions run one at a time and never within each other: what is asked for or released within one of them is granted
  * when that has returned, so that nothing nests, however long the chain. An action that throws ends the call and its
@@ -39,8 +39,8 @@ public final class Resource {
     /**
      * Asks for a unit.
      *
-     * @param whenGranted run when the unit is there: before this method returns if one is free, else as soon as everybody
-     *     who asked before has been served and a unit is released
+     * @param whenGranted run when the unit is there: before this method returns if one is free, else as soon as
+     *     everybody who asked before has been served and a unit is released
      */
     public void acquire(Runnable whenGranted) {
         waiting.add(Objects.requireNonNull(whenGranted, "whenGranted"));

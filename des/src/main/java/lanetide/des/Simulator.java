@@ -9,12 +9,13 @@ import org.apache.commons.rng.UniformRandomProvider;
 
 /**
  * A clock and a list of events to come. Running means: take the first event, set the clock to its time, run its action,
- * which may schedule other events; and so on. What is scheduled runs: an action that may have become pointless looks when it
- * runs.
+ * which may schedule other events; and so on. What is scheduled runs: an action that may have become pointless looks
+ * when it runs.
  *
  * <p><b>Order of events.</b> Events run by time; at the same time by phase, the lower first; at the same time and phase
- * in the order of scheduling. This order is total: the same calls give the same run, always. An event scheduled during an action for the present time runs at the present time, even if its
- * phase is lower than that of the event now running.
+ * in the order of scheduling. This order is total: the same calls give the same run, always. An event scheduled during
+ * an action for the present time runs at the present time, even if its phase is lower than that of the event now
+ * running.
  *
  * <p><b>Time</b> is a whole number of milliseconds and starts at 0. It never goes back and has nothing to do with the
  * wall clock.
@@ -45,7 +46,8 @@ public final class Simulator {
 
     /**
      * A simulator in which events of the same time and phase run in random order instead of the order of scheduling. A
-     * result that holds only for one order of ties is an accident of the program; run the model in both kinds and compare.
+     * result that holds only for one order of ties is an accident of the program; run the model in both kinds and
+     * compare.
      *
      * @param random draws the order; give it a stream of its own, so that nothing else changes
      */

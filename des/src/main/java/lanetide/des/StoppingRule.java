@@ -1,9 +1,9 @@
 package lanetide.des;
 
 /**
- * When enough replications have been run: as soon as the confidence interval of every mean is narrow enough. Stopping at
- * the first such moment makes the interval a little too narrow, the more so the fewer replications there are; the floor
- * keeps that small (Y. S. Chow and H. Robbins, Annals of Mathematical Statistics 36, 1965).
+ * When enough replications have been run: as soon as the confidence interval of every mean is narrow enough. Stopping
+ * at the first such moment makes the interval a little too narrow, the more so the fewer replications there are; the
+ * floor keeps that small (Y. S. Chow and H. Robbins, Annals of Mathematical Statistics 36, 1965).
  *
  * @param halfWidth half the width that is wanted, in the unit of the measure, greater than 0
  * @param level probability of covering, between 0 and 1, such as 0.95

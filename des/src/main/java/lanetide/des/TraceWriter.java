@@ -6,8 +6,8 @@ import java.util.Objects;
 import java.util.function.Function;
 
 /**
- * Writes a trace, one line for each happening: as text for people, or as JSON Lines (one object a line, UTF-8, each line
- * ended by a line feed) for programs. An {@link UncheckedIOException} ends the run if the lines cannot be written.
+ * Writes a trace, one line for each happening: as text for people, or as JSON Lines (one object a line, UTF-8, each
+ * line ended by a line feed) for programs. An {@link UncheckedIOException} ends the run if the lines cannot be written.
  */
 public final class TraceWriter implements TraceListener {
 
@@ -24,7 +24,9 @@ public final class TraceWriter implements TraceListener {
         return new TraceWriter(out, TraceEntry::toString);
     }
 
-    /** Lines such as {@code {"clockMs":40,"happening":"scheduled","label":"release","timeMs":65,"phase":1,"number":7}}. */
+    /**
+     * Lines such as {@code {"clockMs":40,"happening":"scheduled","label":"release","timeMs":65,"phase":1,"number":7}}.
+     */
     public static TraceWriter jsonLines(Appendable out) {
         return new TraceWriter(out, TraceEntry::toJson);
     }

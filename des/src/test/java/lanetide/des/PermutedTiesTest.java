@@ -25,7 +25,9 @@ class PermutedTiesTest {
         return order.toString();
     }
 
-    /** Chi-square of the 120 orders of five events over 12 000 runs; 99.9 % quantile with 119 degrees of freedom: 173. */
+    /**
+     * Chi-square of the 120 orders of five events over 12 000 runs; 99.9 % quantile with 119 degrees of freedom: 173.
+     */
     @Test
     void allOrdersOfSimultaneousEventsAreEquallyLikely() {
         int[] first = new int[5];
@@ -65,8 +67,8 @@ class PermutedTiesTest {
     }
 
     /**
-     * Ten customers arrive together before one server: whoever comes first, the mean wait of all is the same; the wait of
-     * the one who was scheduled first is not, and a result that hangs on it is exposed.
+     * Ten customers arrive together before one server: whoever comes first, the mean wait of all is the same; the wait
+     * of the one who was scheduled first is not, and a result that hangs on it is exposed.
      */
     @Test
     void whatDoesNotHangOnTheOrderOfTiesStaysAndWhatDoesMoves() {

@@ -7,8 +7,8 @@ import lanetide.des.stats.Tally;
 import org.apache.commons.rng.UniformRandomProvider;
 
 /**
- * A queue of the textbooks: customers who arrive at random, or machines that fail and come back, before equal servers. It
- * is built on the module's own resource.
+ * A queue of the textbooks: customers who arrive at random, or machines that fail and come back, before equal servers.
+ * It is built on the module's own resource.
  *
  * @param name what it is called; its streams have the same name
  * @param servers number of servers
@@ -49,9 +49,7 @@ record QueueModel(
                 name, repairmen, Integer.MAX_VALUE, meanLife, machines, ServiceLaw.EXPONENTIAL, meanRepair);
     }
 
-    /**
-     * @param streams gives the generator of a name
-     */
+    /** @param streams gives the generator of a name */
     Seen replicate(Function<String, UniformRandomProvider> streams, int warmUp, int customers) {
         return new Run(streams, warmUp, customers).run();
     }

@@ -20,9 +20,9 @@ import lanetide.des.stats.Tally;
 /**
  * Closed forms of queueing theory, and what the kernel makes of them.
  *
- * <p>Sources: D. Gross and C. M. Harris, "Fundamentals of Queueing Theory" (3rd ed. 1998), chapters from memory: M/M/1 and
- * M/M/c, Erlang's formulas B and C, machine repair, Little's formula (chapter 2); the formula of Pollaczek and Khinchine for
- * M/G/1 (chapter 5). Six digits computed from the formulas by a separate program.
+ * <p>Sources: D. Gross and C. M. Harris, "Fundamentals of Queueing Theory" (3rd ed. 1998), chapters from memory: M/M/1
+ * and M/M/c, Erlang's formulas B and C, machine repair, Little's formula (chapter 2); the formula of Pollaczek and
+ * Khinchine for M/G/1 (chapter 5). Six digits computed from the formulas by a separate program.
  */
 final class QueueTable {
 

@@ -19,8 +19,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * The kernel, its streams, resources and statistics together, against closed forms of queueing theory: the mean of 20
- * independent replications must lie within three standard errors of the exact value, and the standard error must be small
- * enough for this to mean something.
+ * independent replications must lie within three standard errors of the exact value, and the standard error must be
+ * small enough for this to mean something.
  */
 class QueueTableTest {
 

@@ -13,8 +13,9 @@ import java.util.Locale;
 import java.util.stream.DoubleStream;
 
 /**
- * A row of a table of checks in the README, held by the test that computes its figure. After a change that moves figures, run
- * the tests with {@code -Dlanetide.writeReadme=true}, which writes them there, and read what changed before committing it.
+ * A row of a table of checks in the README, held by the test that computes its figure. After a change that moves
+ * figures, run the tests with {@code -Dlanetide.writeReadme=true}, which writes them there, and read what changed
+ * before committing it.
  */
 public final class ReadmeRow {
     private static final Path README = Path.of("README.md");

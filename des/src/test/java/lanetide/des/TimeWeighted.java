@@ -1,8 +1,8 @@
 package lanetide.des;
 
 /**
- * A value that holds from one change to the next, such as the length of a queue, and its average over simulated time: each
- * value counts for as long as it holds.
+ * A value that holds from one change to the next, such as the length of a queue, and its average over simulated time:
+ * each value counts for as long as it holds.
  */
 final class TimeWeighted {
 

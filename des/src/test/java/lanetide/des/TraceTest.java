@@ -64,8 +64,8 @@ class TraceTest {
     }
 
     /**
-     * D/D/1, worked by hand: arrivals at 0, 10 and 20 ms, service 15 ms, so that departures fall at 15, 30 and 45 ms and
-     * the waits are 0, 5 and 10 ms.
+     * D/D/1, worked by hand: arrivals at 0, 10 and 20 ms, service 15 ms, so that departures fall at 15, 30 and 45 ms
+     * and the waits are 0, 5 and 10 ms.
      */
     @Test
     void aDeterministicQueueRunsExactlyAsWorkedByHand() {

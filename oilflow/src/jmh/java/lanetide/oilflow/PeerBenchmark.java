@@ -30,9 +30,10 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * The same shots over the same film by the march and by the adaptive integrators of Commons Math (Dormand and Prince 8(5,3) and
- * 5(4)), each at the loosest tolerance at which all of these shots still arrive within 0.01 board of its own tight integration; the
- * march is held to as much by a test. Samples, because their median holds on a machine that has other things to do.
+ * The same shots over the same film by the march and by the adaptive integrators of Commons Math (Dormand and Prince
+ * 8(5,3) and 5(4)), each at the loosest tolerance at which all of these shots still arrive within 0.01 board of its own
+ * tight integration; the march is held to as much by a test. Samples, because their median holds on a machine that has
+ * other things to do.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.SampleTime)

@@ -8,10 +8,10 @@ import org.apache.commons.math3.ode.AbstractIntegrator;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 
 /**
- * A shot by a general integrator, put as kindly to it as can be: over distance instead of time, so that it need not look for the
- * pins; two unknowns, place across and size of the slip, because the slip keeps its direction on a level lane; and no search for
- * the moment the ball begins to roll; and over a film drawn smooth along the lane, because steps from row to row would cost it most
- * of its time. A right-hander's dry ball that moves no oil.
+ * A shot by a general integrator, put as kindly to it as can be: over distance instead of time, so that it need not
+ * look for the pins; two unknowns, place across and size of the slip, because the slip keeps its direction on a level
+ * lane; and no search for the moment the ball begins to roll; and over a film drawn smooth along the lane, because
+ * steps from row to row would cost it most of its time. A right-hander's dry ball that moves no oil.
  */
 final class PeerPath implements FirstOrderDifferentialEquations {
     private static final double GRAVITY_MPS2 = 9.80665;

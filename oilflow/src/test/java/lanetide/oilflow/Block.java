@@ -20,7 +20,10 @@ import org.apache.commons.math3.random.Well19937c;
 
 /** First balls of a few players who take turns on one lane, and move by "two and one" before every game. */
 final class Block {
-    /** First balls of one bowler in a game of ten frames, half of them on each lane of a pair; twelve with the fill balls. */
+    /**
+     * First balls of one bowler in a game of ten frames, half of them on each lane of a pair; twelve with the fill
+     * balls.
+     */
     static final int FIRST_BALLS_A_GAME = 12;
 
     private static final double BETWEEN_SHOTS_S = 120;

@@ -28,8 +28,9 @@ final class Lanes {
     static final String DEFAULT_SURFACE = "hard-synthetic";
 
     /**
-     * Scatter of a good player: half a board at the foul line and 0.17 degrees are 0.65 boards at the arrows, the spread of
-     * averages above 220 (O'Keefe, US Bowler, July 2012: ten shots within two boards); the parts are assumptions.
+     * Scatter of a good player: half a board at the foul line and 0.17 degrees are 0.65 boards at the arrows, the
+     * spread of averages above 220 (O'Keefe, US Bowler, July 2012: ten shots within two boards); the parts are
+     * assumptions.
      */
     static final ReleaseSpread GOOD_SPREAD =
             new ReleaseSpread(0.5 * LaneGeometry.BOARD_M, Math.toRadians(0.17), 0.012, 0.03);

@@ -185,7 +185,9 @@ class LineAdvisorTest {
         }
     }
 
-    /** On long heavy oil a cover with half the friction still slides at the pins and enters flat; stronger ones do not. */
+    /**
+     * On long heavy oil a cover with half the friction still slides at the pins and enters flat; stronger ones do not.
+     */
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"straight", "stroker", "tweener"})
     void aBallTooWeakForTheOilIsExchangedForAStrongerOne(String style) {

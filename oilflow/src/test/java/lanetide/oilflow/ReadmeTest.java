@@ -8,9 +8,9 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
 /**
- * The README's tables are computed, so they cannot drift. After a change of the model, write them anew with
- * {@code mvn -pl oilflow -am test -Dtest=ReadmeTest -Dsurefire.failIfNoSpecifiedTests=false -Dlanetide.writeReadme=true} and
- * read what changed before committing it.
+ * The README's tables are computed, so they cannot drift. After a change of the model, write them anew with {@code mvn
+ * -pl oilflow -am test -Dtest=ReadmeTest -Dsurefire.failIfNoSpecifiedTests=false -Dlanetide.writeReadme=true} and read
+ * what changed before committing it.
  */
 class ReadmeTest {
     private static final Path README = Path.of("README.md");

@@ -20,7 +20,9 @@ import lanetide.oilflow.lane.LaneSurvey.Station;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Contact;
 
-/** What the uncertain values of the model do to what it says: each moved over its range by itself, the others as usual. */
+/**
+ * What the uncertain values of the model do to what it says: each moved over its range by itself, the others as usual.
+ */
 final class SensitivityTable {
     private static final int GAMES = 15;
     private static final int BLOCKS = 3;
@@ -43,7 +45,10 @@ final class SensitivityTable {
         return head + Arrays.stream(Uncertain.values()).map(Uncertain::row).collect(Collectors.joining());
     }
 
-    /** A value that is not known well, with the range it may lie in: published where the README names a source, else assumed. */
+    /**
+     * A value that is not known well, with the range it may lie in: published where the README names a source, else
+     * assumed.
+     */
     private enum Uncertain {
         DRY("dry friction", SURFACE.dryFriction(), 0.16, 0.24),
         FLUID("friction under a thick film", MixedLubrication.DEFAULT_FLUID, 0.008, 0.02),

@@ -16,8 +16,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * This module answers with numbers; words for people are the program's. Read statement by statement, no text of several words may
- * stand in the code but in what an exception says, in the name of a quantity that is checked, and in published limits and sources.
+ * This module answers with numbers; words for people are the program's. Read statement by statement, no text of several
+ * words may stand in the code but in what an exception says, in the name of a quantity that is checked, and in
+ * published limits and sources.
  */
 class SentencesTest {
 

@@ -183,7 +183,10 @@ final class ShotRows {
                 Use.CALIBRATION);
     }
 
-    /** Speeds, rev rates and results as printed; axis and scatter are not, so the styles' axis and the good player's scatter. */
+    /**
+     * Speeds, rev rates and results as printed; axis and scatter are not, so the styles' axis and the good player's
+     * scatter.
+     */
     private void houseVersusSport() {
         houseVersusSport("220 rpm at 19 mph", Release.ofTradeUnits(19, 220, 45, 10), "stroker", 50, 1.45);
         houseVersusSport("325 rpm at 18 mph", Release.ofTradeUnits(18, 325, 48, 12), "tweener", 55, 1.59);

@@ -36,7 +36,10 @@ final class TopographyRows {
                 Use.CHECK);
     }
 
-    /** The widest that two legal lanes can differ: leaning and bulging one way over their whole length, against the other way. */
+    /**
+     * The widest that two legal lanes can differ: leaning and bulging one way over their whole length, against the
+     * other way.
+     */
     private static ValidationRow oppositeLanes() {
         LineFinder finder = Lanes.finder();
         OilFilm fresh = Lanes.fresh(Lanes.pattern(39));

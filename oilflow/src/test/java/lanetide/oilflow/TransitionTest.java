@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * What the trade knows of a lane in play. None of it is written into the model: it must follow from the film. What does not
- * follow stands as open in the validation table instead.
+ * What the trade knows of a lane in play. None of it is written into the model: it must follow from the film. What does
+ * not follow stands as open in the validation table instead.
  */
 class TransitionTest {
     private final LineFinder finder = Lanes.finder();

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The validation table of the module's README: what is published, what the model gives, and whether that is within the stated
- * limits. Nothing here is tuned; a row that is out stays in the table as open.
+ * The validation table of the module's README: what is published, what the model gives, and whether that is within the
+ * stated limits. Nothing here is tuned; a row that is out stays in the table as open.
  */
 final class ValidationTable {
     private ValidationTable() {}

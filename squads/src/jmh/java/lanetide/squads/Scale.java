@@ -47,7 +47,8 @@ import lanetide.squads.rotation.design.Ring;
  * gone, with the event, its playing and the result held. Groups of four play three games; lanes are oiled before every
  * squad.
  *
- * <p>Each argument is a case of lanes and squads, such as {@code 64x600}; it prints a row of the table in des/README.md.
+ * <p>Each argument is a case of lanes and squads, such as {@code 64x600}; it prints a row of the table in
+ * des/README.md.
  */
 public final class Scale {
 

@@ -14,9 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * This module answers with facts; words for people are the program's. Read statement by statement, no text of several words may stand
- * in the code, but in three places: what an exception says, the name of an event in the kernel's trace, and the name of a
- * kernel's statistic or resource.
+ * This module answers with facts; words for people are the program's. Read statement by statement, no text of several
+ * words may stand in the code, but in three places: what an exception says, the name of an event in the kernel's trace,
+ * and the name of a kernel's statistic or resource.
  */
 class SentencesTest {
     private static final Pattern COMMENT = Pattern.compile("/\\*(?s:.*?)\\*/|(?m:^\\s*//.*$)");

@@ -42,7 +42,9 @@ import picocli.CommandLine.TypeConversionException;
             "  lanetide sheets my-event.yaml --into print --first-day 2027-03-06"
         })
 public final class SheetsCommand implements Callable<Integer> {
-    /** Playings in which every bowler's lanes are read for his card, which takes long: ten lanes for each of his games. */
+    /**
+     * Playings in which every bowler's lanes are read for his card, which takes long: ten lanes for each of his games.
+     */
     private static final int PLAYINGS_FOR_CARDS = 5;
 
     @Mixin

@@ -15,7 +15,9 @@ import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.Verdict;
 
-/** What {@code fairness} answers, for people: the verdict first, then to whom not, by how many pins, how sure, and why. */
+/**
+ * What {@code fairness} answers, for people: the verdict first, then to whom not, by how many pins, how sure, and why.
+ */
 public final class FairnessText {
     private final Scenario scenario;
     private final FairnessResult result;

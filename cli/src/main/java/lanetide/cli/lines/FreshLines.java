@@ -44,8 +44,8 @@ public final class FreshLines {
      *
      * @param scenario the scenario
      * @param question whose lines
-     * @return by surface, the scenario's own first; then by style, from the fewest revs to the most; then by hand; the natural
-     *     line before the free one
+     * @return by surface, the scenario's own first; then by style, from the fewest revs to the most; then by hand; the
+     *     natural line before the free one
      */
     public static List<StartLine> of(Scenario scenario, Question question) {
         return new FreshLines(scenario, question).list();

@@ -11,8 +11,8 @@ import lanetide.oilflow.line.LineBasis;
 import lanetide.oilflow.line.PlayedLine;
 
 /**
- * How a page names the kinds of bowlers: by style alone, if both hands play the same numbers everywhere and each style has one
- * ball.
+ * How a page names the kinds of bowlers: by style alone, if both hands play the same numbers everywhere and each style
+ * has one ball.
  */
 final class KindLabels {
     private final List<StartLine> lines;

@@ -9,7 +9,10 @@ import lanetide.cli.schema.Schemas;
 import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.squads.model.Levels;
 
-/** Names that ship with the program, for its help and for a shell that completes them. They are looked up only when asked for. */
+/**
+ * Names that ship with the program, for its help and for a shell that completes them. They are looked up only when
+ * asked for.
+ */
 public abstract class Candidates implements Iterable<String> {
     private final Supplier<Collection<String>> names;
 

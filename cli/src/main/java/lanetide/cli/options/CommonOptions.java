@@ -119,8 +119,8 @@ public final class CommonOptions {
     }
 
     /**
-     * Reads the scenario, tells what was found in it, and writes an answer to it if it can be played. Where the answer goes is
-     * checked first, before a long run.
+     * Reads the scenario, tells what was found in it, and writes an answer to it if it can be played. Where the answer
+     * goes is checked first, before a long run.
      */
     public int answer(BiFunction<Reading, Scenario, String> answer) {
         Optional<AnswerFile> file = answerFile();

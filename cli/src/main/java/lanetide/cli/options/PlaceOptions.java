@@ -72,8 +72,8 @@ public final class PlaceOptions {
     public record Chosen(Place place, Kind kind) {}
 
     /**
-     * Finds the place, and how he plays there: as the options say, else as the bowler named, else as is commonest for the style
-     * in the event.
+     * Finds the place, and how he plays there: as the options say, else as the bowler named, else as is commonest for
+     * the style in the event.
      */
     public Chosen choose(Scenario scenario) {
         Map<String, Seating> all = seatings(scenario.event());

@@ -8,7 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** A folder that several answers go to, each as an {@link AnswerFile}. They come to their places when all are written. */
+/**
+ * A folder that several answers go to, each as an {@link AnswerFile}. They come to their places when all are written.
+ */
 public final class AnswerFolder {
     private final Path folder;
     private final List<String> names;

@@ -11,8 +11,8 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 
 /**
- * A file while it is written. It grows beside its final place and is moved there in one step when it is committed; a run that
- * fails or is interrupted leaves an older file as it was, and nothing beside it.
+ * A file while it is written. It grows beside its final place and is moved there in one step when it is committed; a
+ * run that fails or is interrupted leaves an older file as it was, and nothing beside it.
  */
 public final class AnswerStream implements AutoCloseable {
     private final Path target;

@@ -9,9 +9,9 @@ import java.util.Map;
 import lanetide.cli.scenario.Reading;
 
 /**
- * All files that a run writes. Each is looked at before the run begins: it can be written, it is no second name of another
- * one, and it is none of the files that the run reads. Files are told apart by what they are, not by how they are spelled:
- * links and roundabout paths lead to the same file.
+ * All files that a run writes. Each is looked at before the run begins: it can be written, it is no second name of
+ * another one, and it is none of the files that the run reads. Files are told apart by what they are, not by how they
+ * are spelled: links and roundabout paths lead to the same file.
  */
 public final class Outputs {
     private final Map<String, Path> files = new LinkedHashMap<>();

@@ -10,8 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
 /**
- * Standard output. A reader at the other end of a pipe who has seen enough, such as {@code head}, is no fault: what it does not
- * read is dropped. Every other failure stays one.
+ * Standard output. A reader at the other end of a pipe who has seen enough, such as {@code head}, is no fault: what it
+ * does not read is dropped. Every other failure stays one.
  */
 public final class StandardOutput extends FilterOutputStream {
     private boolean open = true;

@@ -71,8 +71,8 @@ final class FairnessSection {
     }
 
     /**
-     * The cheapest and then quickest of the changes that are shown to gain, by two standard errors, and gain as much as the best of
-     * them within its standard error.
+     * The cheapest and then quickest of the changes that are shown to gain, by two standard errors, and gain as much as
+     * the best of them within its standard error.
      */
     static String mended(List<Remedy> remedies, String currency) {
         List<Remedy> shown = remedies.stream()

@@ -6,8 +6,8 @@ import java.util.Collection;
 import java.util.List;
 
 /**
- * Films and paths as text that a page can carry: one byte a value, each frame after a lane's first as its difference from the
- * one before (modulo 256), in runs ({@link PackBits}), in base 64 (RFC 4648).
+ * Films and paths as text that a page can carry: one byte a value, each frame after a lane's first as its difference
+ * from the one before (modulo 256), in runs ({@link PackBits}), in base 64 (RFC 4648).
  */
 final class FilmCode {
     /** The largest film of an event is written as this. */

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * The colours of a film from none to the thickest: equal steps of oil are equal steps to the eye. Computed in OKLab
- * (B. Ottosson, A perceptual color space for image processing, 2020), whose distances follow seen differences. Lightness falls
- * steadily, so that the map holds in grey print and for people who see few colours (P. Kovesi, Good colour maps: how to design
- * them, 2015); the hue turns from sand to deep blue, so that single values can be read off.
+ * The colours of a film from none to the thickest: equal steps of oil are equal steps to the eye. Computed in OKLab (B.
+ * Ottosson, A perceptual color space for image processing, 2020), whose distances follow seen differences. Lightness
+ * falls steadily, so that the map holds in grey print and for people who see few colours (P. Kovesi, Good colour maps:
+ * how to design them, 2015); the hue turns from sand to deep blue, so that single values can be read off.
  */
 public final class FilmColours {
     /** Number of colours. */

@@ -14,7 +14,10 @@ import lanetide.squads.play.LaneObserver;
 import lanetide.squads.result.LaneState;
 import lanetide.squads.result.TypicalLine;
 
-/** Keeps what the picture of a lane needs: the film by board and foot, and the way of a ball on the best line of each style. */
+/**
+ * Keeps what the picture of a lane needs: the film by board and foot, and the way of a ball on the best line of each
+ * style.
+ */
 public final class FilmReel implements LaneObserver {
     /** Rows of a kept film: one foot each. */
     static final int FEET = 60;
@@ -30,10 +33,10 @@ public final class FilmReel implements LaneObserver {
     /**
      * A lane at one time.
      *
-     * @param filmUnits mean film on each board and foot (units of oil): board by board from the right-hand gutter, each from
-     *     the foul line
-     * @param paths boards of each style's best line at every point of its way, counted from its own gutter; empty if no line
-     *     meets the pocket
+     * @param filmUnits mean film on each board and foot (units of oil): board by board from the right-hand gutter, each
+     *     from the foul line
+     * @param paths boards of each style's best line at every point of its way, counted from its own gutter; empty if no
+     *     line meets the pocket
      */
     @SuppressWarnings("ArrayRecordComponent") // frames are never compared
     record Frame(double[] filmUnits, List<double[]> paths) {}

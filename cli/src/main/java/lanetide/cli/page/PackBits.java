@@ -3,8 +3,8 @@ package lanetide.cli.page;
 import java.io.ByteArrayOutputStream;
 
 /**
- * Run-length coding of bytes: a head byte n from 0 to 127 comes before n + 1 bytes as they are, one from 129 to 255 before a byte
- * that stands 257 - n times. Unlike a compressor of the system it gives the same bytes on every machine.
+ * Run-length coding of bytes: a head byte n from 0 to 127 comes before n + 1 bytes as they are, one from 129 to 255
+ * before a byte that stands 257 - n times. Unlike a compressor of the system it gives the same bytes on every machine.
  *
  * <p>Source: TIFF Revision 6.0, Adobe, 1992, section 9, PackBits compression.
  */

@@ -26,7 +26,9 @@ import lanetide.cli.simulate.StudyTables;
 import lanetide.squads.study.SquadStatistics;
 import lanetide.squads.study.StudyResult;
 
-/** The whole answer as one page for a browser, which needs nothing else: it can be sent, opened from a mail and printed. */
+/**
+ * The whole answer as one page for a browser, which needs nothing else: it can be sent, opened from a mail and printed.
+ */
 public final class ReportPage {
     private final Reading reading;
     private final Scenario scenario;

@@ -10,7 +10,10 @@ import lanetide.oilflow.ball.PlayingStyle;
 import lanetide.squads.model.Level;
 import lanetide.squads.model.Levels;
 
-/** What an answer about a pattern rests on: the pattern, its surface, and the styles, cover and level it is looked at with. */
+/**
+ * What an answer about a pattern rests on: the pattern, its surface, and the styles, cover and level it is looked at
+ * with.
+ */
 final class PatternAssumptions {
     private PatternAssumptions() {}
 

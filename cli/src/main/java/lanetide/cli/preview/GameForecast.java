@@ -5,8 +5,8 @@ import lanetide.oilflow.line.BallChange;
 import lanetide.squads.model.LanePair;
 
 /**
- * What a bowler will meet in one game: medians over the playings and both lanes. Boards are counted from his own gutter; NaN
- * where no line meets the pocket in most playings.
+ * What a bowler will meet in one game: medians over the playings and both lanes. Boards are counted from his own
+ * gutter; NaN where no line meets the pocket in most playings.
  *
  * @param game game, from 1
  * @param pair where
@@ -19,8 +19,8 @@ import lanetide.squads.model.LanePair;
  * @param pocketShare share of pocket hits over the scatter of his release, 0 to 1
  * @param strikeShare share of strikes likewise, 0 to 1
  * @param foundShare share of lanes and playings on which a line meets the pocket, 0 to 1
- * @param moveBoards boards to move the feet since the game before, or since the fresh pattern in the first; positive away from
- *     his gutter, in half boards
+ * @param moveBoards boards to move the feet since the game before, or since the fresh pattern in the first; positive
+ *     away from his gutter, in half boards
  * @param change another ball that would help more than a move; empty if none does on most lanes
  */
 public record GameForecast(

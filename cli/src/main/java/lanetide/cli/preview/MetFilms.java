@@ -11,7 +11,10 @@ import lanetide.squads.play.LaneObserver;
 import lanetide.squads.result.LaneState;
 import lanetide.squads.result.TypicalLine;
 
-/** Keeps the films that a group finds on its pair before each of its games, both lanes; before the first game as before practice. */
+/**
+ * Keeps the films that a group finds on its pair before each of its games, both lanes; before the first game as before
+ * practice.
+ */
 final class MetFilms implements LaneObserver {
     private final String squad;
     /** The game before which a lane is met as it is after some game of the squad. */

@@ -13,7 +13,9 @@ import lanetide.squads.equipment.Physics;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.Observers;
 
-/** Asks in the first playings of a study what every bowler would start with on the lanes he meets, with his own ball. */
+/**
+ * Asks in the first playings of a study what every bowler would start with on the lanes he meets, with his own ball.
+ */
 public final class StartsStudy {
     private final Scenario scenario;
     private final Event event;

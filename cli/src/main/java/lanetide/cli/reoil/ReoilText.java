@@ -15,7 +15,9 @@ import lanetide.squads.recondition.Interval;
 import lanetide.squads.recondition.OilOver;
 import lanetide.squads.recondition.ReoilResult;
 
-/** What {@code reoil} answers, for people: the interval first, then how sure, at what price, and the curve behind it. */
+/**
+ * What {@code reoil} answers, for people: the interval first, then how sure, at what price, and the curve behind it.
+ */
 public final class ReoilText {
     private final Scenario scenario;
     private final ReoilResult result;

@@ -9,7 +9,10 @@ import lanetide.squads.model.LanePair;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
-/** A table that programs and spreadsheets read: RFC 4180, UTF-8, every text safe from being taken for a formula or a date. */
+/**
+ * A table that programs and spreadsheets read: RFC 4180, UTF-8, every text safe from being taken for a formula or a
+ * date.
+ */
 public final class CsvRows {
     private final CSVPrinter printer;
 

@@ -27,7 +27,10 @@ public final class JsonAnswer {
 
     private JsonAnswer() {}
 
-    /** What every answer opens with: versions, the seed of a scenario that can be played, and the hashes of what was read. */
+    /**
+     * What every answer opens with: versions, the seed of a scenario that can be played, and the hashes of what was
+     * read.
+     */
     public static ObjectNode opening(Reading reading) {
         ObjectNode answer = JsonNodeFactory.instance.objectNode();
         answer.put("schemaVersion", SCHEMA_VERSION);
@@ -49,8 +52,8 @@ public final class JsonAnswer {
     }
 
     /**
-     * The text of an answer on one line, which can stand in a script element of a page: nothing in it ends the element (HTML
-     * Living Standard, restrictions for contents of script elements).
+     * The text of an answer on one line, which can stand in a script element of a page: nothing in it ends the element
+     * (HTML Living Standard, restrictions for contents of script elements).
      */
     public static String inPage(ObjectNode answer) {
         return MAPPER.writeValueAsString(answer).replace("<", "\\u003c");

@@ -4,7 +4,10 @@ import java.util.OptionalDouble;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.LaneGeometry;
 
-/** The length rule: a ball should leave the pattern at its length in feet less 31 (USBC technique page, US Bowler, July 2011). */
+/**
+ * The length rule: a ball should leave the pattern at its length in feet less 31 (USBC technique page, US Bowler, July
+ * 2011).
+ */
 public final class LengthRule {
     private static final double LESS_FT = 31;
 

@@ -14,7 +14,8 @@ import lanetide.cli.scenario.notice.Severity;
  *
  * @param sha256 SHA-256 of the file's bytes in lower-case hexadecimal; empty if the file is too large to be a scenario
  * @param namedFiles SHA-256 of every file beside it that it names and that was read, by name in alphabetical order
- * @param inputs every file that was read or looked for to be read, the scenario first: nothing a run writes may go there
+ * @param inputs every file that was read or looked for to be read, the scenario first: nothing a run writes may go
+ *     there
  * @param scenario the scenario; empty if a notice is an error
  * @param notices everything found, in the order of the file
  */

@@ -33,8 +33,8 @@ public record Scenario(
         Policy policy,
         List<Assumption> assumptions) {
     /**
-     * The file without its folder, for what is sent and hung up: where somebody keeps his files is nobody else's business, and the
-     * same scenario makes the same page wherever it lies.
+     * The file without its folder, for what is sent and hung up: where somebody keeps his files is nobody else's
+     * business, and the same scenario makes the same page wherever it lies.
      *
      * @return the name of the file
      */

@@ -6,9 +6,9 @@ import java.util.stream.Stream;
 import lanetide.cli.report.ProgramFiles;
 
 /**
- * The fields of a command's answer in JSON, from the table {@code COMMAND.fields} beside this class: {@code path type meaning},
- * as {@link AnswerSchema} reads them. In place of a type may stand the name of a piece that several answers share; the fields
- * of its own table then stand below the path.
+ * The fields of a command's answer in JSON, from the table {@code COMMAND.fields} beside this class: {@code path type
+ * meaning}, as {@link AnswerSchema} reads them. In place of a type may stand the name of a piece that several answers
+ * share; the fields of its own table then stand below the path.
  *
  * @param command the command
  * @param fields the fields in order, those first with which every answer opens

@@ -5,9 +5,9 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * Turns the list of an answer's fields into a schema. A field is written {@code path type meaning}; {@code []} after a name
- * stands for each item of a list, {@code *} for any name, {@code ~} before a name for a field that may be missing, {@code ?}
- * after a type for a value that may be null.
+ * Turns the list of an answer's fields into a schema. A field is written {@code path type meaning}; {@code []} after a
+ * name stands for each item of a list, {@code *} for any name, {@code ~} before a name for a field that may be missing,
+ * {@code ?} after a type for a value that may be null.
  */
 final class AnswerSchema {
     static final String DRAFT = "https://json-schema.org/draft/2020-12/schema";
@@ -42,7 +42,9 @@ final class AnswerSchema {
         }
     }
 
-    /** The schema of a named field, made if it is new; each is required unless it is marked as one that may be missing. */
+    /**
+     * The schema of a named field, made if it is new; each is required unless it is marked as one that may be missing.
+     */
     private static ObjectNode child(ObjectNode parent, String name, boolean optional) {
         if (name.equals("*")) {
             return parent.withObject("/additionalProperties");

@@ -13,7 +13,10 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
-/** The schema of scenarios, from the blocks and keys that the reader knows. Editors complete and check a scenario with it. */
+/**
+ * The schema of scenarios, from the blocks and keys that the reader knows. Editors complete and check a scenario with
+ * it.
+ */
 final class ScenarioSchema {
     private static final String NUMBER = "[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?";
     private static final String FILE = "^[A-Za-z0-9].*\\.[A-Za-z0-9]{1,5}$";

@@ -14,7 +14,10 @@ import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;
 
-/** A card for every bowler: where he bowls, where he starts there with his own ball, how sure that is, and what to expect. */
+/**
+ * A card for every bowler: where he bowls, where he starts there with his own ball, how sure that is, and what to
+ * expect.
+ */
 final class Cards {
     private static final String CAPTION = "Boards from your own gutter; 4 of 5: there lie four starts of five";
 

@@ -12,7 +12,10 @@ import lanetide.cli.report.Table;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.squads.result.LaneState;
 
-/** The lanes game by game: each squad's lanes together, what changed in words, and single lanes where they are asked for. */
+/**
+ * The lanes game by game: each squad's lanes together, what changed in words, and single lanes where they are asked
+ * for.
+ */
 final class LanesText {
     /** Columns of "game 12" with the gap before it. */
     private static final int WINDOW_COLUMN = 9;

@@ -114,7 +114,10 @@ public final class ShotCsv implements ShotObserver {
         rows.row(COLUMNS.stream().map(column -> column.of().apply(shot)).toList());
     }
 
-    /** Pins as they are numbered in the house, from the right-hander's side; with hyphens they could be taken for a date. */
+    /**
+     * Pins as they are numbered in the house, from the right-hander's side; with hyphens they could be taken for a
+     * date.
+     */
     private static String pins(ShotBowled shot, int bits) {
         boolean left = shot.bowler().hand() == Hand.LEFT;
         return Rack.format(left ? Rack.mirrored(bits) : bits).replace('-', ' ');

@@ -12,7 +12,10 @@ import lanetide.cli.output.ScenarioFile;
 import lanetide.cli.report.Page;
 import lanetide.cli.scenario.notice.Notice;
 
-/** Asks a person for what a scenario to begin with lacks. An answer that makes no scenario is told why, and asked for again. */
+/**
+ * Asks a person for what a scenario to begin with lacks. An answer that makes no scenario is told why, and asked for
+ * again.
+ */
 public final class Interview {
     private final BufferedReader in;
     private final PrintWriter out;

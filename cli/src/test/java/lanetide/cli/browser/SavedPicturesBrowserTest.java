@@ -121,7 +121,10 @@ class SavedPicturesBrowserTest {
         }
     }
 
-    /** Of the dots that are not paper on the page, the share that looks otherwise in the picture; letters may lie a dot aside. */
+    /**
+     * Of the dots that are not paper on the page, the share that looks otherwise in the picture; letters may lie a dot
+     * aside.
+     */
     private static double differing(BufferedImage picture, BufferedImage seen) {
         int paper = picture.getRGB(2, 2);
         int height = Math.min(seen.getHeight(), picture.getHeight() - (2 * EDGE + HEAD) * SHARPNESS);

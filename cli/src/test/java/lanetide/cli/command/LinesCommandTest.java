@@ -99,7 +99,10 @@ class LinesCommandTest {
         assertThat(shown).isEqualTo(expected);
     }
 
-    /** Order of friction: Bowlers Journal, November 2012, p. 25; that feet go deeper with it: common practice, no source. */
+    /**
+     * Order of friction: Bowlers Journal, November 2012, p. 25; that feet go deeper with it: common practice, no
+     * source.
+     */
     @Test
     void theMoreFrictionTheDeeperTheFeet() {
         JsonNode answer = json.answer().get("lines");

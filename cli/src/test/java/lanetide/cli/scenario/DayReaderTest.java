@@ -167,7 +167,9 @@ class DayReaderTest {
                 });
     }
 
-    /** A squad that cannot be done in time is told the minute and what would mend it; every fault of the file at once. */
+    /**
+     * A squad that cannot be done in time is told the minute and what would mend it; every fault of the file at once.
+     */
     @Test
     void aTimetableThatCannotFitNamesTheMinuteAndTheRemedies() {
         Reading reading = Scenarios.readWith(

@@ -30,7 +30,10 @@ import org.snakeyaml.engine.v2.api.DumpSettings;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 
-/** Each key of each block in turn is wrong, beside all others as they should be: the reader says so, whatever hangs on it. */
+/**
+ * Each key of each block in turn is wrong, beside all others as they should be: the reader says so, whatever hangs on
+ * it.
+ */
 class FaultyKeyTest {
     private static final String NAMED = ".NAME";
 

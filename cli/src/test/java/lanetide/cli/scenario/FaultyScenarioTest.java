@@ -16,7 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every file in {@code scenarios/faulty} holds one fault and says, in its first lines or beside it, how it is reported. */
+/**
+ * Every file in {@code scenarios/faulty} holds one fault and says, in its first lines or beside it, how it is reported.
+ */
 class FaultyScenarioTest {
     private static final String NONE = "-";
 

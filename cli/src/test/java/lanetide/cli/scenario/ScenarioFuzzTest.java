@@ -82,7 +82,9 @@ class ScenarioFuzzTest {
         return LongStream.range(0, 20);
     }
 
-    /** A sound scenario after one to four changes: a line left out, doubled or moved, a piece put in or a stretch cut. */
+    /**
+     * A sound scenario after one to four changes: a line left out, doubled or moved, a piece put in or a stretch cut.
+     */
     private static String spoilt(String sound, UniformRandomProvider luck) {
         String text = sound.strip();
         for (int change = luck.nextInt(4); change >= 0; change--) {

@@ -404,7 +404,10 @@ class ScenarioReaderTest {
         assertThat(reading.notices()).extracting(Notice::code).containsExactly(NoticeCode.SQUAD_MAY_OVERLAP);
     }
 
-    /** USBC: Ra 1.27 um for the mean of a model and 1.65 um for a ball (2009), friction 0.32 (2012), absorption 135 s (2020). */
+    /**
+     * USBC: Ra 1.27 um for the mean of a model and 1.65 um for a ball (2009), friction 0.32 (2012), absorption 135 s
+     * (2020).
+     */
     @ParameterizedTest(name = "{0}")
     @CsvSource(
             delimiter = '|',

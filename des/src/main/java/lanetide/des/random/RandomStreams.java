@@ -16,10 +16,10 @@ import org.apache.commons.rng.core.source64.XoShiRo256PlusPlus;
  *
  * <p>Generator: xoshiro256++, period 2<sup>256</sup> - 1 (D. Blackman and S. Vigna, "Scrambled linear pseudorandom
  * number generators", ACM Transactions on Mathematical Software 47, 2021). Its four state words are the SHA-256 digest
- * (FIPS 180-4), read as big-endian 64-bit numbers, of: the master seed as 8 bytes big-endian, the replication as 4 bytes
- * big-endian (-1 outside any replication), the purpose key in UTF-8. Distinct keys thus start at points of the period
- * that are as good as drawn at random; that two of a million streams of 2<sup>40</sup> draws overlap has a probability
- * below 2<sup>-170</sup>.
+ * (FIPS 180-4), read as big-endian 64-bit numbers, of: the master seed as 8 bytes big-endian, the replication as 4
+ * bytes big-endian (-1 outside any replication), the purpose key in UTF-8. Distinct keys thus start at points of the
+ * period that are as good as drawn at random; that two of a million streams of 2<sup>40</sup> draws overlap has a
+ * probability below 2<sup>-170</sup>.
  *
  * <p>Immutable, and safe to share between threads. The generators it hands out are not.
  */
@@ -55,8 +55,8 @@ public final class RandomStreams {
     }
 
     /**
-     * A new generator at the start of the stream with this purpose. Asking twice gives two generators that draw the same
-     * numbers, so ask once for each purpose.
+     * A new generator at the start of the stream with this purpose. Asking twice gives two generators that draw the
+     * same numbers, so ask once for each purpose.
      *
      * @param purposeKey what the stream is for, not blank
      * @throws IllegalArgumentException if {@code purposeKey} is blank

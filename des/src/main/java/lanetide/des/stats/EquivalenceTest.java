@@ -1,9 +1,9 @@
 package lanetide.des.stats;
 
 /**
- * Two one-sided tests: whether a mean lies between two bounds that are drawn where a difference begins to matter. Absence
- * of evidence is not enough for it: with too few observations nothing is equivalent. Source: D. J. Schuirmann, "A
- * comparison of the two one-sided tests procedure and the power approach for assessing the equivalence of average
+ * Two one-sided tests: whether a mean lies between two bounds that are drawn where a difference begins to matter.
+ * Absence of evidence is not enough for it: with too few observations nothing is equivalent. Source: D. J. Schuirmann,
+ * "A comparison of the two one-sided tests procedure and the power approach for assessing the equivalence of average
  * bioavailability", Journal of Pharmacokinetics and Biopharmaceutics 15, 1987.
  *
  * @param estimate what was found
@@ -12,9 +12,7 @@ package lanetide.des.stats;
  */
 public record EquivalenceTest(MeanEstimate estimate, double low, double high) {
 
-    /**
-     * @throws IllegalArgumentException if {@code low} or {@code high} is not finite, or unless {@code low < high}
-     */
+    /** @throws IllegalArgumentException if {@code low} or {@code high} is not finite, or unless {@code low < high} */
     public EquivalenceTest {
         Checks.finite(low, "low");
         Checks.finite(high, "high");

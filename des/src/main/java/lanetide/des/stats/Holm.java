@@ -4,8 +4,8 @@ import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /**
- * Probabilities of several tests, adjusted so that the chance of even one false alarm among them stays at the level of a
- * single test. Source: S. Holm, "A simple sequentially rejective multiple test procedure", Scandinavian Journal of
+ * Probabilities of several tests, adjusted so that the chance of even one false alarm among them stays at the level of
+ * a single test. Source: S. Holm, "A simple sequentially rejective multiple test procedure", Scandinavian Journal of
  * Statistics 6, 1979.
  */
 public final class Holm {

@@ -3,11 +3,13 @@ package lanetide.des.stats;
 import java.util.Arrays;
 
 /**
- * How unequally a good is shared. Both indices want amounts that are not negative and not all 0, and do not change if all are
- * multiplied by the same number. Apply them to advantages, not to scores of about 200: a common level hides what differs.
+ * How unequally a good is shared. Both indices want amounts that are not negative and not all 0, and do not change if
+ * all are multiplied by the same number. Apply them to advantages, not to scores of about 200: a common level hides
+ * what differs.
  *
- * <p>Sources: R. Jain, D. Chiu and W. Hawe, "A quantitative measure of fairness and discrimination for resource allocation
- * in shared computer systems", DEC Research Report TR-301, 1984; F. A. Cowell, "Measuring Inequality", 3rd ed. 2011.
+ * <p>Sources: R. Jain, D. Chiu and W. Hawe, "A quantitative measure of fairness and discrimination for resource
+ * allocation in shared computer systems", DEC Research Report TR-301, 1984; F. A. Cowell, "Measuring Inequality", 3rd
+ * ed. 2011.
  */
 public final class Inequality {
 

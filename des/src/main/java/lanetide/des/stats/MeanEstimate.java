@@ -13,8 +13,8 @@ import org.apache.commons.math3.distribution.TDistribution;
 public record MeanEstimate(double value, double standardError, double degreesOfFreedom) {
 
     /**
-     * @throws IllegalArgumentException if {@code value} or {@code standardError} is not finite, if
-     *     {@code standardError < 0}, or unless {@code 0 < degreesOfFreedom}
+     * @throws IllegalArgumentException if {@code value} or {@code standardError} is not finite, if {@code standardError
+     *     < 0}, or unless {@code 0 < degreesOfFreedom}
      */
     public MeanEstimate {
         Checks.finite(value, "value");
@@ -37,8 +37,8 @@ public record MeanEstimate(double value, double standardError, double degreesOfF
     }
 
     /**
-     * The mean of the differences {@code a[i] - b[i]}, such as of two schedules that met the same luck in replication i.
-     * With common random numbers the differences vary less than either side (A. M. Law, "Simulation Modeling and
+     * The mean of the differences {@code a[i] - b[i]}, such as of two schedules that met the same luck in replication
+     * i. With common random numbers the differences vary less than either side (A. M. Law, "Simulation Modeling and
      * Analysis", 5th ed. 2015, sections 10.2 and 11.2).
      *
      * @throws IllegalArgumentException if the lengths differ or are less than 2, or if a value is NaN or infinite

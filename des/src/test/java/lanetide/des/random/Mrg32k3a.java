@@ -3,10 +3,11 @@ package lanetide.des.random;
 import org.apache.commons.rng.UniformRandomProvider;
 
 /**
- * The combined multiple recursive generator MRG32k3a, for tests: a generator of another family than the one in use, with
- * published draws and streams. Sources: P. L'Ecuyer, "Good parameters and implementations for combined multiple recursive
- * random number generators", Operations Research 47, 1999; P. L'Ecuyer, R. Simard, E. J. Chen and W. D. Kelton, "An
- * object-oriented random-number package with many long streams and substreams", Operations Research 50, 2002.
+ * The combined multiple recursive generator MRG32k3a, for tests: a generator of another family than the one in use,
+ * with published draws and streams. Sources: P. L'Ecuyer, "Good parameters and implementations for combined multiple
+ * recursive random number generators", Operations Research 47, 1999; P. L'Ecuyer, R. Simard, E. J. Chen and W. D.
+ * Kelton, "An object-oriented random-number package with many long streams and substreams", Operations Research 50,
+ * 2002.
  */
 public final class Mrg32k3a implements UniformRandomProvider {
 

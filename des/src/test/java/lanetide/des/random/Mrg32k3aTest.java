@@ -7,8 +7,8 @@ import lanetide.des.ReadmeRow;
 import org.junit.jupiter.api.Test;
 
 /**
- * Published draws and seeds: of several public ports of the authors' package, of a test of one port that cites RngStream.c,
- * of JaamSim's test of the generator, and of M. D. Rossetti's open text on simulation.
+ * Published draws and seeds: of several public ports of the authors' package, of a test of one port that cites
+ * RngStream.c, of JaamSim's test of the generator, and of M. D. Rossetti's open text on simulation.
  */
 class Mrg32k3aTest {
 

@@ -20,8 +20,8 @@ class RandomStreamsTest {
     private final RandomStreams streams = new RandomStreams(20261125);
 
     /**
-     * First ten outputs from state {1, 2, 3, 4}. Source: reference implementation xoshiro256plusplus.c by D. Blackman and
-     * S. Vigna (2019), as recorded in the tests of public ports of it, among them the Rust project's rand library.
+     * First ten outputs from state {1, 2, 3, 4}. Source: reference implementation xoshiro256plusplus.c by D. Blackman
+     * and S. Vigna (2019), as recorded in the tests of public ports of it, among them the Rust project's rand library.
      */
     @Test
     void theGeneratorIsTheOnePublished() {
@@ -136,7 +136,9 @@ class RandomStreamsTest {
                         .toArray());
     }
 
-    /** For independent streams the correlation has standard deviation 1 / sqrt(n); 66 pairs stay within four of them. */
+    /**
+     * For independent streams the correlation has standard deviation 1 / sqrt(n); 66 pairs stay within four of them.
+     */
     @Test
     void streamsDoNotFollowEachOther() {
         double[][] draws = IntStream.range(0, 12)
@@ -155,7 +157,9 @@ class RandomStreamsTest {
         ReadmeRow.says("correlation of 66 pairs of streams", String.format(Locale.ROOT, "%.1f", most));
     }
 
-    /** Pearson's chi-square over a hundred classes, between its 0.1 % and 99.9 % points: neither too rough nor too even. */
+    /**
+     * Pearson's chi-square over a hundred classes, between its 0.1 % and 99.9 % points: neither too rough nor too even.
+     */
     private static void assertUniform(String what, double[] draws) {
         int classes = 100;
         int[] counts = new int[classes];

@@ -15,9 +15,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Sources: Jain from teaching slides after R. Jain, D. Chiu and W. Hawe 1984, two decimals; Gini
- * from the recorded test output of the R package ineq (C. Damgaard and J. Weiner, "Describing inequality in plant size or
- * fecundity", Ecology 81, 2000, figure 2; the ten numbers of its help page); the rest computed from the definitions by a separate program.
+ * Sources: Jain from teaching slides after R. Jain, D. Chiu and W. Hawe 1984, two decimals; Gini from the recorded test
+ * output of the R package ineq (C. Damgaard and J. Weiner, "Describing inequality in plant size or fecundity", Ecology
+ * 81, 2000, figure 2; the ten numbers of its help page); the rest computed from the definitions by a separate program.
  */
 class InequalityTest {
 

@@ -63,7 +63,8 @@ class TallyTest {
 
     /**
      * Two inventory policies under common random numbers, compared by their paired differences. Source: A. M. Law,
-     * "Simulation Modeling and Analysis", chapter on comparing systems (data from memory); mean 4.978, 90 % interval 1.649 to 8.307.
+     * "Simulation Modeling and Analysis", chapter on comparing systems (data from memory); mean 4.978, 90 % interval
+     * 1.649 to 8.307.
      */
     @Test
     void theIntervalOfPairedDifferencesIsThatOfTheTextbook() {
@@ -100,8 +101,8 @@ class TallyTest {
 
     /**
      * Large values that differ in their last digits. Source: NIST Statistical Reference Datasets, univariate summary
-     * statistics, NumAcc1 to NumAcc4; mean and standard deviation are exact by construction. The tolerance is a relative
-     * error in the deviations that the rounding of the data themselves to double precision allows.
+     * statistics, NumAcc1 to NumAcc4; mean and standard deviation are exact by construction. The tolerance is a
+     * relative error in the deviations that the rounding of the data themselves to double precision allows.
      */
     @ParameterizedTest(name = "{0}")
     @CsvSource({

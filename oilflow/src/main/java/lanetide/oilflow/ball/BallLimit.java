@@ -1,7 +1,8 @@
 package lanetide.oilflow.ball;
 
 /**
- * What the governing body lets a ball be when it is made. A bowler may sand a ball later; everything else stays with it.
+ * What the governing body lets a ball be when it is made. A bowler may sand a ball later; everything else stays with
+ * it.
  */
 public enum BallLimit {
     /** Diameter (m). */

@@ -7,10 +7,10 @@ import lanetide.oilflow.Require;
  *
  * @param id name by which scenarios choose it
  * @param frictionFactor dry friction relative to a medium cover, 0.3 to 1.6
- * @param roughnessUm roughness Ra (um), 0.05 to 4. {@link BallLimit#ROUGHNESS} holds for a ball as it is made; a bowler may
- *     sand it later, and 4 um is what a grain of 100 um leaves, rougher than any pad for balls
- * @param flareOverlap share of a revolution's contact strip that the next revolution runs over again, 0 (full flare) to 1
- *     (none)
+ * @param roughnessUm roughness Ra (um), 0.05 to 4. {@link BallLimit#ROUGHNESS} holds for a ball as it is made; a bowler
+ *     may sand it later, and 4 um is what a grain of 100 um leaves, rougher than any pad for balls
+ * @param flareOverlap share of a revolution's contact strip that the next revolution runs over again, 0 (full flare) to
+ *     1 (none)
  * @param absorptionS time in which the cover takes in 63 % of the oil on it (s), above 0; {@code Double.MAX_VALUE} for
  *     none. See {@link BallLimit#ABSORPTION}
  * @param source where the values come from, or {@code assumption}

@@ -19,8 +19,8 @@ import lanetide.oilflow.lane.LaneSurface;
 public record Catalogue(
         Map<String, LaneSurface> surfaces, Map<String, Coverstock> covers, Map<String, PlayingStyle> styles) {
     /**
-     * Shipped surface that bowlers know their natural lines from (assumption): about 85 % of lanes were synthetic (governing
-     * body's count of 72,800 lanes, 2018-19), and a hard one is the smoothest.
+     * Shipped surface that bowlers know their natural lines from (assumption): about 85 % of lanes were synthetic
+     * (governing body's count of 72,800 lanes, 2018-19), and a hard one is the smoothest.
      */
     public static final String REFERENCE_SURFACE = "hard-synthetic";
 

@@ -9,8 +9,8 @@ import lanetide.oilflow.ball.Coverstock;
 /**
  * The roughness that an abrasive leaves on a ball, by its grit number, from the data file beside this class. Immutable.
  *
- * <p>Roughness is a share of the abrasive's median grain. The grains are those of a standard, the share is an assumption; each
- * value's source stands in the file.
+ * <p>Roughness is a share of the abrasive's median grain. The grains are those of a standard, the share is an
+ * assumption; each value's source stands in the file.
  */
 public final class Grits {
     /** What the relation rests on, in words. */

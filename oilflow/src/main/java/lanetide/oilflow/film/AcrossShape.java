@@ -6,8 +6,8 @@ import lanetide.oilflow.Require;
 
 /**
  * One half of a pattern across the lane: flat outside {@code taperFromBoard}, rising in a straight line to
- * {@code taperToBoard}, flat inside. The ratio is the mean of the middle five boards over the mean of boards 3 to 7 (USBC,
- * sport bowling rule as published in 2005), each board taken over its whole width, as a tape reads it.
+ * {@code taperToBoard}, flat inside. The ratio is the mean of the middle five boards over the mean of boards 3 to 7
+ * (USBC, sport bowling rule as published in 2005), each board taken over its whole width, as a tape reads it.
  *
  * @param ratio inside over outside, 1 to 14
  * @param taperFromBoard board from the gutter at which the film starts to rise, 2 to 12

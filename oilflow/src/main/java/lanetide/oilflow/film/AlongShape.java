@@ -4,8 +4,8 @@ import lanetide.oilflow.Require;
 
 /**
  * A pattern along the lane, relative to the foul line. Where oil is applied, to {@code appliedToM}, the film falls as
- * {@code floor + (1 - floor)(1 - y/appliedToM)^decay}. What lies beyond is buffed, carried on by the machine's brush: there
- * it falls in a straight line from {@code floor} to {@code buffTo} at the pattern's end.
+ * {@code floor + (1 - floor)(1 - y/appliedToM)^decay}. What lies beyond is buffed, carried on by the machine's brush:
+ * there it falls in a straight line from {@code floor} to {@code buffTo} at the pattern's end.
  *
  * @param decay exponent of the fall, 0 to 6
  * @param floor share of the foul-line film left where the applied oil ends, 0 to 1

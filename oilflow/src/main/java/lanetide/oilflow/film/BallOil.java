@@ -4,13 +4,14 @@ import lanetide.oilflow.Require;
 import lanetide.oilflow.ball.Coverstock;
 
 /**
- * The oil on one ball between shots. It is taken in by the cover as time goes by and wiped off by the bowler; what is left
- * lies on the band of strips that the track has run over. Mutable, one owner.
+ * The oil on one ball between shots. It is taken in by the cover as time goes by and wiped off by the bowler; what is
+ * left lies on the band of strips that the track has run over. Mutable, one owner.
  */
 public final class BallOil {
     /**
-     * Share of the oil on a ball that a bowler wipes off before a shot. An assumption: a dry towel is allowed, a cleaner is not,
-     * and a bowler wipes until the ball plays like a clean one. With 0.7, ten shots would move a power player's hit by seven boards.
+     * Share of the oil on a ball that a bowler wipes off before a shot. An assumption: a dry towel is allowed, a
+     * cleaner is not, and a bowler wipes until the ball plays like a clean one. With 0.7, ten shots would move a power
+     * player's hit by seven boards.
      */
     public static final double DEFAULT_WIPED_SHARE = 0.98;
 

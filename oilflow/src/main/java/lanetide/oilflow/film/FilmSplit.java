@@ -1,8 +1,8 @@
 package lanetide.oilflow.film;
 
 /**
- * How the oil in a contact parts between lane and ball. One law serves both thinning and carrydown: it lifts oil where the
- * lane is wet and the ball dry, and lays it where the ball is wet and the lane dry.
+ * How the oil in a contact parts between lane and ball. One law serves both thinning and carrydown: it lifts oil where
+ * the lane is wet and the ball dry, and lays it where the ball is wet and the lane dry.
  */
 @FunctionalInterface
 public interface FilmSplit {

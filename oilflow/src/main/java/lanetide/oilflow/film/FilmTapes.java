@@ -5,15 +5,18 @@ import java.util.List;
 import java.util.TreeSet;
 import lanetide.oilflow.lane.LaneGeometry;
 
-/** What tapes would read on a film: the mean over a board's width, between the middles of the two rows of the grid around it. */
+/**
+ * What tapes would read on a film: the mean over a board's width, between the middles of the two rows of the grid
+ * around it.
+ */
 public final class FilmTapes {
     private static final double FOOT_M = LaneGeometry.FOOT_M;
 
     private FilmTapes() {}
 
     /**
-     * Where inspectors take tapes: 8 ft, 22 ft and 2 ft before the end (standard positions, from memory); 15 ft, 25 to 30 ft,
-     * here its middle, and 2 ft past the end (an association's inspector, May 2004).
+     * Where inspectors take tapes: 8 ft, 22 ft and 2 ft before the end (standard positions, from memory); 15 ft, 25 to
+     * 30 ft, here its middle, and 2 ft past the end (an association's inspector, May 2004).
      *
      * @param lengthM the pattern's length (m)
      * @return distances from the foul line (m), ascending, each once

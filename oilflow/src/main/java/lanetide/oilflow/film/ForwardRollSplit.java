@@ -6,13 +6,13 @@ import lanetide.oilflow.Require;
  * The split of forward roll coating: films leave two rolls in the ratio of their surface speeds to the power 0.65.
  *
  * <p>With lane speed 1 and ball surface speed r, the oil that enters is {@code T = h + r hb} and the lane keeps
- * {@code T / (1 + r^1.65)}. Source: Coyle, Macosko and Scriven, Film-splitting flows in forward roll coating, Journal of
- * Fluid Mechanics 171 (1986). A film thinner than the roughness is only partly reached; of the move towards that split the
- * share {@code 1 - exp(-k T)} happens, the coverage term of Walker and Fetsko, A concept of ink transfer in printing, TAGA
- * (1955).
+ * {@code T / (1 + r^1.65)}. Source: Coyle, Macosko and Scriven, Film-splitting flows in forward roll coating, Journal
+ * of Fluid Mechanics 171 (1986). A film thinner than the roughness is only partly reached; of the move towards that
+ * split the share {@code 1 - exp(-k T)} happens, the coverage term of Walker and Fetsko, A concept of ink transfer in
+ * printing, TAGA (1955).
  *
- * <p>Limits: the law is for smooth parallel surfaces with an attached meniscus; an axis at an angle to the travel and films
- * below the roughness lie outside it.
+ * <p>Limits: the law is for smooth parallel surfaces with an attached meniscus; an axis at an angle to the travel and
+ * films below the roughness lie outside it.
  */
 public final class ForwardRollSplit implements FilmSplit {
     /** Coverage constant (1/um) of a usual cover: an assumption, the films of three units being just reached. */

@@ -5,15 +5,15 @@ import lanetide.oilflow.Require;
 /**
  * The levelling of an oil film at rest: surface tension and weight close the grooves that balls have drawn.
  *
- * <p>A ripple of wavelength {@code 2 pi / k} on a film h dies as {@code exp(-t/tau)} with
- * {@code 1/tau = (h^3 / (3 eta)) (rho g k^2 + sigma k^4)}. Source: Orchard, On surface levelling in viscous liquids and gels,
- * Applied Scientific Research A 11 (1962); the term with g is that of a thin film on a level plane and outweighs the other
- * above 12 mm. In a film of 20 um a track 4 mm wide, half a wave of 8 mm, closes in a quarter of an hour, in one of 5 um
- * within a day; a wave one board long takes hours even in thick heads and days in all else.
+ * <p>A ripple of wavelength {@code 2 pi / k} on a film h dies as {@code exp(-t/tau)} with {@code 1/tau = (h^3 / (3
+ * eta)) (rho g k^2 + sigma k^4)}. Source: Orchard, On surface levelling in viscous liquids and gels, Applied Scientific
+ * Research A 11 (1962); the term with g is that of a thin film on a level plane and outweighs the other above 12 mm. In
+ * a film of 20 um a track 4 mm wide, half a wave of 8 mm, closes in a quarter of an hour, in one of 5 um within a day;
+ * a wave one board long takes hours even in thick heads and days in all else.
  *
- * <p>Limits: ripples low against the film and long against it; one Newtonian oil; no drying, no roughness that holds the oil
- * fast. In a film of a few micrometres the roughness is no longer small, so films thinner than {@code leastFilmUm} stay as
- * they are.
+ * <p>Limits: ripples low against the film and long against it; one Newtonian oil; no drying, no roughness that holds
+ * the oil fast. In a film of a few micrometres the roughness is no longer small, so films thinner than
+ * {@code leastFilmUm} stay as they are.
  *
  * @param surfaceTensionNpm surface tension of the oil sigma (N/m), 0.01 to 0.08
  * @param densityKgpm3 density rho (kg/m^3), 700 to 1200
@@ -40,8 +40,8 @@ public record Levelling(double surfaceTensionNpm, double densityKgpm3, double vi
     }
 
     /**
-     * A usual lane oil: 35 mPa s, the mean of one maker's range (34.68 cP; UC Davis Sports Biomechanics Laboratory, Bowling
-     * dynamics); surface tension 30 mN/m and density 850 kg/m^3 of a mineral oil are assumptions.
+     * A usual lane oil: 35 mPa s, the mean of one maker's range (34.68 cP; UC Davis Sports Biomechanics Laboratory,
+     * Bowling dynamics); surface tension 30 mN/m and density 850 kg/m^3 of a mineral oil are assumptions.
      *
      * @return levelling of that oil
      */
@@ -65,9 +65,9 @@ public record Levelling(double surfaceTensionNpm, double densityKgpm3, double vi
     /**
      * Lets a lane rest. Oil moves across the lane only, row by row; none is lost.
      *
-     * <p>Each row is taken apart into cosines from gutter to gutter. Across every edge between two columns each ripple drives
-     * what it would at the mean film of the board to either side, so ripples on an even film die exactly as above; where the film changes
-     * within a board this is an approximation. No column gives more than it holds.
+     * <p>Each row is taken apart into cosines from gutter to gutter. Across every edge between two columns each ripple
+     * drives what it would at the mean film of the board to either side, so ripples on an even film die exactly as
+     * above; where the film changes within a board this is an approximation. No column gives more than it holds.
      *
      * @param film the lane's film, changed
      * @param dwellS how long it rests (s), at least 0

@@ -6,11 +6,11 @@ import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.lane.Topography;
 
 /**
- * The oil on one lane: a film thickness in every cell of a grid. It changes as balls run over it, so it is the one mutable
- * value of this module; it belongs to one lane and is not safe for use by several threads.
+ * The oil on one lane: a film thickness in every cell of a grid. It changes as balls run over it, so it is the one
+ * mutable value of this module; it belongs to one lane and is not safe for use by several threads.
  *
- * <p>Cells of a column lie side by side in memory, because a ball runs along a column much more than across. Column 0 is at
- * the right-hand gutter, row 0 at the foul line.
+ * <p>Cells of a column lie side by side in memory, because a ball runs along a column much more than across. Column 0
+ * is at the right-hand gutter, row 0 at the foul line.
  */
 public final class OilFilm {
     /** Thickness of one unit of oil (um): 0.0167 mL on a square foot (trade definition, from memory). */

@@ -22,7 +22,9 @@ public sealed interface OilPattern permits SheetPattern, TapePattern {
     /** Board from which it is flat. */
     double DEFAULT_TAPER_TO_BOARD = 14;
 
-    /** Exponent of the lengthwise fall that fits the length rule best (chosen, not measured: see the module's README). */
+    /**
+     * Exponent of the lengthwise fall that fits the length rule best (chosen, not measured: see the module's README).
+     */
     double DEFAULT_DECAY = 1.2;
 
     /** Share left where the applied oil ends that fits the length rule best (chosen, not measured). */

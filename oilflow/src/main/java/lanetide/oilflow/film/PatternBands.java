@@ -4,8 +4,8 @@ import lanetide.oilflow.Require;
 import lanetide.oilflow.lane.LaneGeometry;
 
 /**
- * Where a short pattern ends and a long one begins, and the same for volume and ratio. Publications differ, so every limit
- * can be set.
+ * Where a short pattern ends and a long one begins, and the same for volume and ratio. Publications differ, so every
+ * limit can be set.
  *
  * @param shortToM longest short pattern (m)
  * @param longFromM shortest long pattern (m), above {@code shortToM}
@@ -33,8 +33,8 @@ public record PatternBands(
     /**
      * Checks the limits.
      *
-     * @throws IllegalArgumentException if a limit is not a finite number above 0, or an upper one is not above its lower one
-     *     (volume: not at least it)
+     * @throws IllegalArgumentException if a limit is not a finite number above 0, or an upper one is not above its
+     *     lower one (volume: not at least it)
      */
     public PatternBands {
         requireOrder(shortToM, longFromM, shortToM < longFromM, "length (m)");

@@ -8,8 +8,8 @@ final class PatternCells {
     private PatternCells() {}
 
     /**
-     * The share of oil in each cell, relative to the pattern's own scale: that at the middle of its row; the row in which the
-     * pattern ends counts by the share of it that is oiled.
+     * The share of oil in each cell, relative to the pattern's own scale: that at the middle of its row; the row in
+     * which the pattern ends counts by the share of it that is oiled.
      *
      * @return by {@code column * rows + row}, as a film has its cells
      */

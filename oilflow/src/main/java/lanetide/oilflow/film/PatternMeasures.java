@@ -7,12 +7,12 @@ import lanetide.oilflow.lane.LaneGeometry;
  *
  * @param lengthM end of the last row of the grid that holds oil (m from the foul line): the length, rounded up to a row
  * @param volumeMl oil on the lane (mL)
- * @param ratio mean film of the middle five boards over that of boards 3 to 7 on both sides (USBC, sport bowling rule as
- *     published in 2005); infinite where the outside is dry
+ * @param ratio mean film of the middle five boards over that of boards 3 to 7 on both sides (USBC, sport bowling rule
+ *     as published in 2005); infinite where the outside is dry
  * @param ratioRight the same over the right side's boards 3 to 7 alone
  * @param ratioLeft the same over the left side's
- * @param insideOutsideRatio mean film from second arrow to second arrow (boards 10 to 30) over that between there and the
- *     gutters (USBC, Lane conditioning, about 2007)
+ * @param insideOutsideRatio mean film from second arrow to second arrow (boards 10 to 30) over that between there and
+ *     the gutters (USBC, Lane conditioning, about 2007)
  * @param meanUnits mean film over the oiled length and the whole width (units of oil)
  */
 public record PatternMeasures(

@@ -5,13 +5,13 @@ import lanetide.oilflow.lane.LaneGrid;
 /**
  * Levels the rows of a film for one length of rest.
  *
- * <p>A row of N columns is a sum of cosines {@code c_q cos(q pi (i + 1/2) / N)}, whose slopes vanish at the gutters. For a
- * share {@code 1 - exp(-t/tau_q)} of each to vanish, the oil that crosses the edge before column j while the lane rests must
- * be the sum of {@code (1 - exp(-t/tau_q)) c_q sin(q pi j / N) / (2 sin(q pi / 2N))}; tau_q is taken at the film about that
- * edge. What crosses an edge leaves one column and enters the other, so no oil is lost.
+ * <p>A row of N columns is a sum of cosines {@code c_q cos(q pi (i + 1/2) / N)}, whose slopes vanish at the gutters.
+ * For a share {@code 1 - exp(-t/tau_q)} of each to vanish, the oil that crosses the edge before column j while the lane
+ * rests must be the sum of {@code (1 - exp(-t/tau_q)) c_q sin(q pi j / N) / (2 sin(q pi / 2N))}; tau_q is taken at the
+ * film about that edge. What crosses an edge leaves one column and enters the other, so no oil is lost.
  *
- * <p>Waves alike from both gutters and waves unlike are summed apart, so that a mirrored film levels to the mirror image to
- * the last bit.
+ * <p>Waves alike from both gutters and waves unlike are summed apart, so that a mirrored film levels to the mirror
+ * image to the last bit.
  */
 final class RowLevelling {
     /** Boards to either side of an edge that tell its film, with weights that fall off in a straight line. */

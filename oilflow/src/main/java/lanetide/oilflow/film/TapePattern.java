@@ -23,8 +23,8 @@ public record TapePattern(String id, double lengthM, double volumeMl, TapeTable 
     /**
      * Checks the ranges above, and that the readings do not contradict the volume.
      *
-     * @throws IllegalArgumentException if a value lies outside its range, or if the film could not hold {@code volumeMl}
-     *     were every reading off by its error bar
+     * @throws IllegalArgumentException if a value lies outside its range, or if the film could not hold
+     *     {@code volumeMl} were every reading off by its error bar
      */
     public TapePattern {
         Require.named(id, "pattern");

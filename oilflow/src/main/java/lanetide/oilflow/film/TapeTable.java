@@ -8,8 +8,8 @@ import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
 
 /**
- * What tapes read on a freshly oiled lane: units of oil on the same boards at several distances. Between readings the film
- * is interpolated in straight lines both ways; beyond the outermost readings the nearest one holds.
+ * What tapes read on a freshly oiled lane: units of oil on the same boards at several distances. Between readings the
+ * film is interpolated in straight lines both ways; beyond the outermost readings the nearest one holds.
  *
  * @param boards boards from the right-hand gutter, ascending, 1 to 39; at least {@link #MIN_BOARDS}
  * @param distancesM distances from the foul line (m), ascending, 0 to the head pin; at least {@link #MIN_DISTANCES}
@@ -34,8 +34,8 @@ public record TapeTable(List<Integer> boards, List<Double> distancesM, List<List
     /**
      * Copies the lists and checks the ranges above.
      *
-     * @throws IllegalArgumentException if a value lies outside its range, a list is too short or not ascending, or a row has
-     *     not one reading a board
+     * @throws IllegalArgumentException if a value lies outside its range, a list is too short or not ascending, or a
+     *     row has not one reading a board
      */
     public TapeTable {
         boards = List.copyOf(boards);
@@ -79,8 +79,8 @@ public record TapeTable(List<Integer> boards, List<Double> distancesM, List<List
     }
 
     /**
-     * The same readings over the whole lane. If no board lies beyond the middle, the left half is taken for the mirror image
-     * of the right one; if none lies before it, the right half for that of the left.
+     * The same readings over the whole lane. If no board lies beyond the middle, the left half is taken for the mirror
+     * image of the right one; if none lies before it, the right half for that of the left.
      *
      * @return a table whose boards lie on both sides
      */

@@ -7,20 +7,21 @@ import lanetide.oilflow.lane.LaneSurface;
 /**
  * The exponential passage from dry to fluid friction along a Stribeck curve.
  *
- * <p>{@code mu = mu_fluid + (mu_dry - mu_fluid) exp(-(h / sigma)^n)}. Source: Bo and Pavelescu, The friction-speed relation
- * and its influence on the critical velocity of stick-slip motion, Wear 82 (1982), whose exponent lies between 0.5 and 1, and
- * 2 for a bell curve; reviewed in Andersson, Soderberg and Bjorklund, Friction models for sliding dry, boundary and mixed
- * lubricated contacts, Tribology International 40 (2007); form from memory. They write it over the sliding speed, which
- * carries the film into the contact. A lane is starved: its film is what was laid there, whatever the speed, so the film
- * itself stands in the speed's place. With the exponent 1 it is also the load on peaks whose heights are distributed
- * exponentially (Greenwood and Williamson, Contact of nominally flat surfaces, Proceedings of the Royal Society A 295, 1966).
+ * <p>{@code mu = mu_fluid + (mu_dry - mu_fluid) exp(-(h / sigma)^n)}. Source: Bo and Pavelescu, The friction-speed
+ * relation and its influence on the critical velocity of stick-slip motion, Wear 82 (1982), whose exponent lies between
+ * 0.5 and 1, and 2 for a bell curve; reviewed in Andersson, Soderberg and Bjorklund, Friction models for sliding dry,
+ * boundary and mixed lubricated contacts, Tribology International 40 (2007); form from memory. They write it over the
+ * sliding speed, which carries the film into the contact. A lane is starved: its film is what was laid there, whatever
+ * the speed, so the film itself stands in the speed's place. With the exponent 1 it is also the load on peaks whose
+ * heights are distributed exponentially (Greenwood and Williamson, Contact of nominally flat surfaces, Proceedings of
+ * the Royal Society A 295, 1966).
  *
- * <p>Not the usual law, for two reasons. Its tail is too short: a few roughnesses of oil are as good as any more, so thinned
- * heads would move no ball until they were nearly bare, against the trade's experience; {@link MixedLubrication} falls with
- * the square of the film and keeps a thick film worth something. And exponential heights are a rough picture of real
- * surfaces (Polycarpou and Etsion, Analytical approximations in modeling contacting rough surfaces, Journal of Tribology 121,
- * 1999). It serves to see which results hang on the shape of the passage. Limits: films of a starved contact; it costs an
- * exponential in each row, so shots run slower by more than half.
+ * <p>Not the usual law, for two reasons. Its tail is too short: a few roughnesses of oil are as good as any more, so
+ * thinned heads would move no ball until they were nearly bare, against the trade's experience;
+ * {@link MixedLubrication} falls with the square of the film and keeps a thick film worth something. And exponential
+ * heights are a rough picture of real surfaces (Polycarpou and Etsion, Analytical approximations in modeling contacting
+ * rough surfaces, Journal of Tribology 121, 1999). It serves to see which results hang on the shape of the passage.
+ * Limits: films of a starved contact; it costs an exponential in each row, so shots run slower by more than half.
  *
  * @param dry coefficient on a clean lane, 0.02 to 0.5
  * @param fluid coefficient under a thick film, 0 to {@code dry}

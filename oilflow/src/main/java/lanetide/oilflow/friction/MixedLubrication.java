@@ -18,7 +18,10 @@ import lanetide.oilflow.lane.LaneSurface;
  * @param sigmaUm composite roughness that the film is measured against (um), above 0
  */
 public record MixedLubrication(double dry, double fluid, double sigmaUm) implements FrictionLaw {
-    /** Coefficient under a thick film (chosen against the length rule; published oiled values are 0.02 to 0.06 on average). */
+    /**
+     * Coefficient under a thick film (chosen against the length rule; published oiled values are 0.02 to 0.06 on
+     * average).
+     */
     public static final double DEFAULT_FLUID = 0.012;
 
     /** Share of the measured roughness that stands up under the ball's pressure (chosen against the length rule). */

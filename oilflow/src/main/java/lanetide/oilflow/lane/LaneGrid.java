@@ -3,8 +3,8 @@ package lanetide.oilflow.lane;
 /**
  * The grid on which a film is kept: columns across the lane, rows from the foul line to the head pin.
  *
- * <p>A ball's contact is 3 to 4 mm wide and a board 27 mm, so a column must be a fraction of a board for a track to look
- * like a track. Eight columns a board are 3.4 mm each, which is the contact itself.
+ * <p>A ball's contact is 3 to 4 mm wide and a board 27 mm, so a column must be a fraction of a board for a track to
+ * look like a track. Eight columns a board are 3.4 mm each, which is the contact itself.
  *
  * @param columnsPerBoard columns in a board, 1 to 64
  * @param rowsPerFoot rows in a foot, 1 to 8

@@ -6,12 +6,12 @@ import java.util.stream.DoubleStream;
 import lanetide.oilflow.Require;
 
 /**
- * The shape of a lane as an inspector measures it: how far it leans and bulges at some distances. Straight lines between them,
- * the nearest beyond the outermost; across, the bulge is a parabola.
+ * The shape of a lane as an inspector measures it: how far it leans and bulges at some distances. Straight lines
+ * between them, the nearest beyond the outermost; across, the bulge is a parabola.
  *
- * <p>Limits: a lane may be out of level, crowned or depressed by at most 40/1000 in (USBC, as quoted by several pages); an
- * inspector quotes 50/1000 in for cross tilt (Bassi, Annual bowling lane certifications, 2019). Heights along the middle of the
- * lane are left out: the same limit over its length would change a ball's speed by a thousandth.
+ * <p>Limits: a lane may be out of level, crowned or depressed by at most 40/1000 in (USBC, as quoted by several pages);
+ * an inspector quotes 50/1000 in for cross tilt (Bassi, Annual bowling lane certifications, 2019). Heights along the
+ * middle of the lane are left out: the same limit over its length would change a ball's speed by a thousandth.
  *
  * @param stations what was measured, by rising distance, at least one
  */
@@ -66,7 +66,8 @@ public record LaneSurvey(List<Station> stations) implements Topography {
     }
 
     /**
-     * A lane as chance makes it: tilt and crown at the foul line, 20, 40 and 60 ft independent and normal, held within a limit.
+     * A lane as chance makes it: tilt and crown at the foul line, 20, 40 and 60 ft independent and normal, held within
+     * a limit.
      *
      * @param spreadM standard deviation of tilt and of crown (m), at least 0
      * @param limitM most of either (m)

@@ -38,8 +38,8 @@ final class Crossing {
     /**
      * Illinois false position: bracketed like bisection, fast like the secant.
      *
-     * @return the root; empty if the sign does not change, or changes by a jump, as between a ball that falls into one gutter
-     *     and its neighbour that does not
+     * @return the root; empty if the sign does not change, or changes by a jump, as between a ball that falls into one
+     *     gutter and its neighbour that does not
      */
     static OptionalDouble between(DoubleUnaryOperator miss, double a, double missA, double b, double missB) {
         if (missA <= 0 == missB <= 0) {

@@ -7,24 +7,25 @@ import lanetide.oilflow.motion.Contact;
 import lanetide.oilflow.pocket.PinCarry;
 
 /**
- * Says where a player would start on a lane, where he could start if he were free to change his angle, where the best line
- * within his reach is, and when another ball would help more than a move.
+ * Says where a player would start on a lane, where he could start if he were free to change his angle, where the best
+ * line within his reach is, and when another ball would help more than a move.
  *
- * <p>The natural line is one mechanism for two facts of the trade: a constant launch angle for a style gives the length rule,
- * and moves of two boards with the feet to one at the arrows run along the valley of good lines (common practice, no source).
- * The natural angles themselves are assumptions. One object serves one thread.
+ * <p>The natural line is one mechanism for two facts of the trade: a constant launch angle for a style gives the length
+ * rule, and moves of two boards with the feet to one at the arrows run along the valley of good lines (common practice,
+ * no source). The natural angles themselves are assumptions. One object serves one thread.
  */
 public final class LineAdvisor {
     /**
-     * Gain in the share of strikes from which a change of ball is advised: a third of a strike in a game of eleven first balls,
-     * three to four pins (assumption).
+     * Gain in the share of strikes from which a change of ball is advised: a third of a strike in a game of eleven
+     * first balls, three to four pins (assumption).
      */
     public static final double MIN_GAIN = 0.03;
 
     /**
-     * Balls flare alike if their overlaps lie on the same side of this. Only such balls are compared: the pins of this model do
-     * not know what hits them, and the gain it sees in balls that do not flare is larger than the 7.2 pins a game that a
-     * choice of balls was worth to elite players (World Bowling, limited-ball test, 2014; see the module's README).
+     * Balls flare alike if their overlaps lie on the same side of this. Only such balls are compared: the pins of this
+     * model do not know what hits them, and the gain it sees in balls that do not flare is larger than the 7.2 pins a
+     * game that a choice of balls was worth to elite players (World Bowling, limited-ball test, 2014; see the module's
+     * README).
      */
     static final double FLARES_BELOW_OVERLAP = 0.5;
 
@@ -45,7 +46,8 @@ public final class LineAdvisor {
     }
 
     /**
-     * Where a player would start: his natural line on the lane he knows, moved two and one until it meets the pocket here.
+     * Where a player would start: his natural line on the lane he knows, moved two and one until it meets the pocket
+     * here.
      *
      * @param player who throws, with his ball on the lane at hand
      * @param film the lane at hand
@@ -72,16 +74,16 @@ public final class LineAdvisor {
     }
 
     /**
-     * Whether another ball would help more than a move. Each ball is moved two and one from the present line to the pocket and
-     * then played on the best line within two boards of there, and so is the present one. Only balls that flare as the present
-     * one does are compared.
+     * Whether another ball would help more than a move. Each ball is moved two and one from the present line to the
+     * pocket and then played on the best line within two boards of there, and so is the present one. Only balls that
+     * flare as the present one does are compared.
      *
      * @param player who throws, with his present ball
      * @param film the lane
      * @param present the line he plays
      * @param others the other balls on this lane
-     * @return the best of them, if it gains at least {@link #MIN_GAIN} on the best line of the present one, or on no strikes at
-     *     all where that finds no line to the pocket; empty if none does
+     * @return the best of them, if it gains at least {@link #MIN_GAIN} on the best line of the present one, or on no
+     *     strikes at all where that finds no line to the pocket; empty if none does
      */
     public Optional<BallChange> ballChange(Player player, OilFilm film, Line present, List<Contact> others) {
         double byMoving = movedBest(player, film, present)

@@ -16,9 +16,10 @@ import lanetide.oilflow.pocket.PinCarry;
 /**
  * Finds lines that meet the pocket and says how good they are.
  *
- * <p>The landscape of lines is a long flat valley: many pairs of laydown and launch angle are within a few per cent of the
- * best. Which one a bowler plays is decided by habit and by moves, so the finder starts from the style's natural launch
- * angle and moves two boards with the feet to one at the arrows (common practice, no source). One object serves one thread.
+ * <p>The landscape of lines is a long flat valley: many pairs of laydown and launch angle are within a few per cent of
+ * the best. Which one a bowler plays is decided by habit and by moves, so the finder starts from the style's natural
+ * launch angle and moves two boards with the feet to one at the arrows (common practice, no source). One object serves
+ * one thread.
  */
 public final class LineFinder {
     /** A line belongs to the window if it is at least this share as good as the best. */
@@ -89,8 +90,8 @@ public final class LineFinder {
     }
 
     /**
-     * The line at one launch angle that meets the pocket. Where several do, a bowler keeps away from the gutter: it is the
-     * innermost of those at least {@link #GOOD_SHARE} times as good as the best (assumption).
+     * The line at one launch angle that meets the pocket. Where several do, a bowler keeps away from the gutter: it is
+     * the innermost of those at least {@link #GOOD_SHARE} times as good as the best (assumption).
      *
      * @param player who throws
      * @param film the lane
@@ -130,8 +131,8 @@ public final class LineFinder {
     }
 
     /**
-     * The line a bowler starts with on the lane he expects. He plays his natural angle; only if its line is not half as good
-     * as the best at angles up to two degrees from his own does he take the nearest angle that is.
+     * The line a bowler starts with on the lane he expects. He plays his natural angle; only if its line is not half as
+     * good as the best at angles up to two degrees from his own does he take the nearest angle that is.
      *
      * @param player who throws
      * @param film the lane he expects
@@ -202,8 +203,8 @@ public final class LineFinder {
     }
 
     /**
-     * The window of exit boards: along the valley of lines that meet the pocket, the stretch around the bowler's own angle on
-     * which lines are at least {@link #GOOD_SHARE} times as good as the best within 0.9 degrees.
+     * The window of exit boards: along the valley of lines that meet the pocket, the stretch around the bowler's own
+     * angle on which lines are at least {@link #GOOD_SHARE} times as good as the best within 0.9 degrees.
      *
      * @param player who throws
      * @param film the lane

@@ -15,8 +15,8 @@ final class LineScatter {
     static final int COARSE = 32;
 
     /**
-     * Points for a line that is described: strikes are then within 0.005 and pocket hits within 0.03 of the average over 8192
-     * points; the 32 points that serve the searches give 0.04 and 0.12.
+     * Points for a line that is described: strikes are then within 0.005 and pocket hits within 0.03 of the average
+     * over 8192 points; the 32 points that serve the searches give 0.04 and 0.12.
      */
     static final int FINE = 256;
 

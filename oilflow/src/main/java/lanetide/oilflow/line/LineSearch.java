@@ -11,9 +11,9 @@ import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.pocket.PinCarry;
 
 /**
- * Looks for the line that strikes most often among those whose average shot meets the pocket: over all launch angles a player
- * could learn, or within reach of the line he plays. The landscape is flat, so lines far apart may be nearly as good; of
- * equally good ones the first looked at is taken, which is the nearest to home. One object serves one thread.
+ * Looks for the line that strikes most often among those whose average shot meets the pocket: over all launch angles a
+ * player could learn, or within reach of the line he plays. The landscape is flat, so lines far apart may be nearly as
+ * good; of equally good ones the first looked at is taken, which is the nearest to home. One object serves one thread.
  */
 public final class LineSearch {
     /** How far from his natural angle a player could go (assumption). */
@@ -46,9 +46,9 @@ public final class LineSearch {
     private record Rated(Line line, double strikeShare) {}
 
     /**
-     * The best line at angles up to three degrees from the natural one. Every quarter degree is looked at over few points of
-     * the scatter; the best five of these lines, and then neighbours an eighth and a sixteenth of a degree away, are compared
-     * over many.
+     * The best line at angles up to three degrees from the natural one. Every quarter degree is looked at over few
+     * points of the scatter; the best five of these lines, and then neighbours an eighth and a sixteenth of a degree
+     * away, are compared over many.
      *
      * @param player who throws
      * @param film the lane
@@ -64,9 +64,9 @@ public final class LineSearch {
     }
 
     /**
-     * The best line within two boards of the feet and half a degree of the line he plays: for each whole board the nearest
-     * angle that meets the pocket. Strikes are compared over few points of the scatter, so that a line two strikes in a
-     * hundred better may be missed.
+     * The best line within two boards of the feet and half a degree of the line he plays: for each whole board the
+     * nearest angle that meets the pocket. Strikes are compared over few points of the scatter, so that a line two
+     * strikes in a hundred better may be missed.
      *
      * @param player who throws
      * @param film the lane

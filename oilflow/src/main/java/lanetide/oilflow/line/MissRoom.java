@@ -4,9 +4,9 @@ import java.util.function.DoublePredicate;
 import java.util.function.Predicate;
 
 /**
- * Room to miss the target: how far an average shot may miss its board at the arrows, from the line's own laydown board, and
- * still hit the pocket. To each side it is the smallest miss that does not, found by steps of a quarter board and then
- * narrowed down to a sixty-fourth; so a gap narrower than a quarter board may be stepped over.
+ * Room to miss the target: how far an average shot may miss its board at the arrows, from the line's own laydown board,
+ * and still hit the pocket. To each side it is the smallest miss that does not, found by steps of a quarter board and
+ * then narrowed down to a sixty-fourth; so a gap narrower than a quarter board may be stepped over.
  *
  * <p>On a lane without friction a miss at 15 ft is four times as large at 60 ft, so a pocket of 1.25 boards either side
  * leaves 0.31 boards: what lies above that is the lane's help.

@@ -4,11 +4,12 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.random.SobolSequenceGenerator;
 
 /**
- * Points at which a player's scatter is sampled: a low-discrepancy sequence in four dimensions (laydown, angle, speed, rev
- * rate) turned into standard normal values. The same points serve every line, so that lines are compared fairly. Immutable.
+ * Points at which a player's scatter is sampled: a low-discrepancy sequence in four dimensions (laydown, angle, speed,
+ * rev rate) turned into standard normal values. The same points serve every line, so that lines are compared fairly.
+ * Immutable.
  *
- * <p>Source: Joe and Kuo, Constructing Sobol sequences with better two-dimensional projections, SIAM Journal on Scientific
- * Computing 30 (2008), as implemented in Apache Commons Math.
+ * <p>Source: Joe and Kuo, Constructing Sobol sequences with better two-dimensional projections, SIAM Journal on
+ * Scientific Computing 30 (2008), as implemented in Apache Commons Math.
  */
 final class ReleaseNodes {
     static final int DIMENSIONS = 4;

@@ -14,8 +14,9 @@ record Valley(List<ValleyLine> lines, Line played) {
     }
 
     /**
-     * The window: around the good line nearest to the played angle, as far as lines stay good. A line is good if it strikes at
-     * least a share as often as the best; between a good line and a worse neighbour the edge is interpolated.
+     * The window: around the good line nearest to the played angle, as far as lines stay good. A line is good if it
+     * strikes at least a share as often as the best; between a good line and a worse neighbour the edge is
+     * interpolated.
      */
     ExitWindow window(double goodShare) {
         double enough = goodShare

@@ -16,8 +16,8 @@ final class ValleyFinder {
     private static final int SCANS_TO_NEIGHBOUR = 4;
 
     /**
-     * How far the laydown moves for each change of angle along the valley: sixty feet of angle, of which a board of laydown
-     * takes back about 0.8. It only says where a search starts.
+     * How far the laydown moves for each change of angle along the valley: sixty feet of angle, of which a board of
+     * laydown takes back about 0.8. It only says where a search starts.
      */
     private static final double BOARDS_PER_RAD = LaneGeometry.HEAD_PIN_M / LaneGeometry.BOARD_M / 0.8;
 

@@ -5,9 +5,9 @@ import lanetide.oilflow.ball.BallSpec;
 /**
  * Oil on the strip of a ball that runs over the lane during one shot.
  *
- * <p>The track is a thread unrolled row by row. A point of it meets the lane again one turn later; by then the flare has moved
- * it aside, so that only the overlapping share of what it carries is met. The rest of the contact is surface that has not
- * touched the lane in this shot and carries the oil left from earlier ones, as far as that reaches.
+ * <p>The track is a thread unrolled row by row. A point of it meets the lane again one turn later; by then the flare
+ * has moved it aside, so that only the overlapping share of what it carries is met. The rest of the contact is surface
+ * that has not touched the lane in this shot and carries the oil left from earlier ones, as far as that reaches.
  */
 final class BallTrack {
     /** Most revolutions of a ball between foul line and pins; sizes the band of strips that old oil lies on. */
@@ -49,7 +49,9 @@ final class BallTrack {
         metRow = 0;
     }
 
-    /** Oil that the ball brings to a row, for each length of lane (um), when its surface runs at a ratio of its speed. */
+    /**
+     * Oil that the ball brings to a row, for each length of lane (um), when its surface runs at a ratio of its speed.
+     */
     double broughtUm(int row, double ratio) {
         double endM = lengthM[row] + ratio * rowM;
         lengthM[row + 1] = endM;

@@ -3,7 +3,8 @@ package lanetide.oilflow.motion;
 import lanetide.oilflow.ball.Release;
 
 /**
- * A ball at the foul line, in the bowler's own axes: x across from the lane edge on his delivery side, y toward the pins.
+ * A ball at the foul line, in the bowler's own axes: x across from the lane edge on his delivery side, y toward the
+ * pins.
  *
  * @param xM where the ball touches the lane (m from that edge)
  * @param vxMps speed across (m/s), positive away from that edge

@@ -8,9 +8,9 @@ import lanetide.oilflow.lane.LaneGrid;
 /**
  * Rolls a few balls side by side over a film that stays as it is, all of them over one row before any over the next.
  *
- * <p>A shot is one chain of rows, each waiting for the speed of the row before; a processor works on several such chains at once
- * and is done sooner than with one after the other. Each ball does exactly what {@link RowMarch#read} lets it do. One object serves
- * one thread and allocates nothing per shot.
+ * <p>A shot is one chain of rows, each waiting for the speed of the row before; a processor works on several such
+ * chains at once and is done sooner than with one after the other. Each ball does exactly what {@link RowMarch#read}
+ * lets it do. One object serves one thread and allocates nothing per shot.
  */
 public final class MarchTogether {
     /** Balls that keep a processor busy; more gain nothing. */

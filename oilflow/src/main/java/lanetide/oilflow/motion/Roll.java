@@ -9,13 +9,15 @@ import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.lane.Topography;
 
 /**
- * One ball on its way, row after row of the film's grid. It is used again for the next ball, and allocates nothing per shot.
+ * One ball on its way, row after row of the film's grid. It is used again for the next ball, and allocates nothing per
+ * shot.
  *
- * <p>With u the slip and w the velocity at which the ball will roll, v = w + kappa/(1+kappa) u. On a level lane w stays as it is
- * and u keeps its direction. On another, gravity pulls the ball's centre down the slope by b and does not touch its spin, so that
- * dw/dt = b/(1+kappa) always, and du/dt = b - mu g (1+1/kappa) u/|u| while the ball slides: a uniform sphere feels all of the
- * pull while it slides and 5/7 of it once it rolls. Textbook mechanics of a sphere on an incline; the pressure on the lane is
- * taken as on a level one, which the rules' slopes change by a hundred-thousandth.
+ * <p>With u the slip and w the velocity at which the ball will roll, v = w + kappa/(1+kappa) u. On a level lane w stays
+ * as it is and u keeps its direction. On another, gravity pulls the ball's centre down the slope by b and does not
+ * touch its spin, so that dw/dt = b/(1+kappa) always, and du/dt = b - mu g (1+1/kappa) u/|u| while the ball slides: a
+ * uniform sphere feels all of the pull while it slides and 5/7 of it once it rolls. Textbook mechanics of a sphere on
+ * an incline; the pressure on the lane is taken as on a level one, which the rules' slopes change by a
+ * hundred-thousandth.
  */
 final class Roll {
     private static final double GRAVITY_MPS2 = 9.80665;
@@ -246,7 +248,9 @@ final class Roll {
         }
     }
 
-    /** Slides for a time and returns the way across (m). The slip turns by what it is pulled at the middle of that time. */
+    /**
+     * Slides for a time and returns the way across (m). The slip turns by what it is pulled at the middle of that time.
+     */
     private double slipOnSlope(double decelerationMps2, double pullXMps2, double pullYMps2, double slideS) {
         double halfXMps = slipMps * dirX + 0.5 * slideS * (pullXMps2 - decelerationMps2 * dirX);
         double halfYMps = slipMps * dirY + 0.5 * slideS * (pullYMps2 - decelerationMps2 * dirY);

@@ -12,18 +12,18 @@ import lanetide.oilflow.lane.LaneGrid;
  * Rolls a ball down a lane, row by row of the film's grid, and wears the film under it.
  *
  * <p>A sliding sphere under Coulomb friction: the slip {@code u = v - S} keeps its direction and only its size U falls,
- * {@code dU/dt = -mu g (1 + 1/kappa)}, and {@code v = v_roll + kappa/(1 + kappa) u}; so inside a row only U and x change.
- * With U at 0 the ball rolls straight on. Source: textbook mechanics of a sphere that slides, then rolls; Frohlich, What
- * makes bowling balls hook?, American Journal of Physics 72 (2004). The final direction does not depend on the oil; where
- * the ball turns does. On a lane that is not level the slip turns a little and the ball goes on being pulled aside while it
- * rolls: see {@link Roll}.
+ * {@code dU/dt = -mu g (1 + 1/kappa)}, and {@code v = v_roll + kappa/(1 + kappa) u}; so inside a row only U and x
+ * change. With U at 0 the ball rolls straight on. Source: textbook mechanics of a sphere that slides, then rolls;
+ * Frohlich, What makes bowling balls hook?, American Journal of Physics 72 (2004). The final direction does not depend
+ * on the oil; where the ball turns does. On a lane that is not level the slip turns a little and the ball goes on being
+ * pulled aside while it rolls: see {@link Roll}.
  *
- * <p>In every row the contact strip meets the film of the columns under it and the ball's own film one revolution old, and
- * {@link FilmSplit} parts the sum. Each revolution the track steps aside by the flare, so that only the overlapping share of
- * what was taken up one turn ago is met again.
+ * <p>In every row the contact strip meets the film of the columns under it and the ball's own film one revolution old,
+ * and {@link FilmSplit} parts the sum. Each revolution the track steps aside by the flare, so that only the overlapping
+ * share of what was taken up one turn ago is met again.
  *
- * <p>One object serves one thread, shot after shot, and allocates nothing per shot. The results of the last shot are read
- * from its getters or taken away by {@link #path}.
+ * <p>One object serves one thread, shot after shot, and allocates nothing per shot. The results of the last shot are
+ * read from its getters or taken away by {@link #path}.
  */
 public final class RowMarch {
     private final LaneGrid grid;

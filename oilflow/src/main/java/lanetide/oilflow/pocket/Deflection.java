@@ -3,14 +3,15 @@ package lanetide.oilflow.pocket;
 import lanetide.oilflow.lane.LaneGeometry;
 
 /**
- * How far the pins turn a ball aside: it gives each pin it runs into a blow along the line between their centres, and goes on
- * straight until it meets the next.
+ * How far the pins turn a ball aside: it gives each pin it runs into a blow along the line between their centres, and
+ * goes on straight until it meets the next.
  *
- * <p>Textbook mechanics of smooth bodies that collide; the ball's speed cancels out, so that its mass against a pin's and the way
- * it comes in decide. Pins: 3 lb 6 oz to 3 lb 10 oz, 4.76 in thick (USBC, as printed by several pages), the mean taken. The share
- * of the speed with which they part is chosen so that a flush hit leaves the pins near board 19 (Ridenour, USBC, Is that the 3 pin
- * carrying the 10 pin?). That the best hit then touches pins 1, 3, 5 and 9 itself (USBC study) and a light hit leaves near board 14
- * (Ridenour) is not chosen. Limits: pins that knock each other over are left out, as is what spin does among the pins.
+ * <p>Textbook mechanics of smooth bodies that collide; the ball's speed cancels out, so that its mass against a pin's
+ * and the way it comes in decide. Pins: 3 lb 6 oz to 3 lb 10 oz, 4.76 in thick (USBC, as printed by several pages), the
+ * mean taken. The share of the speed with which they part is chosen so that a flush hit leaves the pins near board 19
+ * (Ridenour, USBC, Is that the 3 pin carrying the 10 pin?). That the best hit then touches pins 1, 3, 5 and 9 itself
+ * (USBC study) and a light hit leaves near board 14 (Ridenour) is not chosen. Limits: pins that knock each other over
+ * are left out, as is what spin does among the pins.
  */
 public final class Deflection {
     private static final double BALL_RADIUS_M = 0.1085;

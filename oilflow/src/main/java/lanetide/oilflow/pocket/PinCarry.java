@@ -4,17 +4,17 @@ import lanetide.oilflow.ball.BallCore;
 import lanetide.oilflow.lane.LaneGeometry;
 
 /**
- * What the pins do, given where, at which angle and how fast a ball of some mass meets them. It draws nothing itself: callers
- * hand in a uniform number, so that the luck of the pins has a stream of its own.
+ * What the pins do, given where, at which angle and how fast a ball of some mass meets them. It draws nothing itself:
+ * callers hand in a uniform number, so that the luck of the pins has a stream of its own.
  *
- * <p>Constants whose names begin with FITTED are held to published aggregates: the best place is board 17.5 at 4 to 6 degrees
- * (USBC research as reported by Ridenour; Hooper, Physics Today 78(10), 2025); professionals carried 74 % of pocket hits (40 of
- * 54, Thomas); the 3-10 split was made 17 times in 35, the 7-10 never in 53 (ESPN study of televised finals, 2005-06 to 2009-10).
- * Those that begin with GUESS are guesses: the fall of the chance away from that place, what speed and deflection do, and the
- * chance that one pin takes out another ({@link PinChain}); so are the leaves by zone. How far a ball is deflected is mechanics
- * ({@link Deflection}); that position at the back row and little deflection widen the pocket, speed and angle less, is published
- * (Hooper, International Journal of Sports Science and Coaching, 2024). A ball of 15 lb at the speeds that professionals bring to
- * the pins keeps the fitted chances.
+ * <p>Constants whose names begin with FITTED are held to published aggregates: the best place is board 17.5 at 4 to 6
+ * degrees (USBC research as reported by Ridenour; Hooper, Physics Today 78(10), 2025); professionals carried 74 % of
+ * pocket hits (40 of 54, Thomas); the 3-10 split was made 17 times in 35, the 7-10 never in 53 (ESPN study of televised
+ * finals, 2005-06 to 2009-10). Those that begin with GUESS are guesses: the fall of the chance away from that place,
+ * what speed and deflection do, and the chance that one pin takes out another ({@link PinChain}); so are the leaves by
+ * zone. How far a ball is deflected is mechanics ({@link Deflection}); that position at the back row and little
+ * deflection widen the pocket, speed and angle less, is published (Hooper, International Journal of Sports Science and
+ * Coaching, 2024). A ball of 15 lb at the speeds that professionals bring to the pins keeps the fitted chances.
  */
 public final class PinCarry {
     /** Board at which the ball's centre meets the pins for the best hit. */
@@ -26,8 +26,9 @@ public final class PinCarry {
     private static final double FITTED_BEST_CHANCE = 0.88;
     private static final double GUESS_FALL_BOARDS = 2.0;
     /**
-     * Speeds at the pins (m/s) within which speed does nothing: 13 to 20 mph. Balls thrown at 18 to 21 mph come in at 16 to 18
-     * (Bowling This Month and two coaching pages), so that the fitted chances hold for those they were fitted to.
+     * Speeds at the pins (m/s) within which speed does nothing: 13 to 20 mph. Balls thrown at 18 to 21 mph come in at
+     * 16 to 18 (Bowling This Month and two coaching pages), so that the fitted chances hold for those they were fitted
+     * to.
      */
     private static final double GUESS_SLOWEST_MPS = 13 * 0.44704;
 
@@ -140,8 +141,8 @@ public final class PinCarry {
     }
 
     /**
-     * What a ball leaves of the pins that stand. Pins whose centre the ball's path comes within reach of fall; each of the
-     * others falls with a chance set by the nearest fallen pin in front of it.
+     * What a ball leaves of the pins that stand. Pins whose centre the ball's path comes within reach of fall; each of
+     * the others falls with a chance set by the nearest fallen pin in front of it.
      *
      * @param standing pins that stand, at least one
      * @param arrivalBoard where the ball's centre crosses the head pin's row

@@ -3,8 +3,8 @@ package lanetide.oilflow.pocket;
 import lanetide.oilflow.lane.LaneGeometry;
 
 /**
- * Which pins a ball takes out on its way, and which pins those take out. Constants whose names begin with FITTED are held to
- * published aggregates, those that begin with GUESS are guesses: see {@link PinCarry}.
+ * Which pins a ball takes out on its way, and which pins those take out. Constants whose names begin with FITTED are
+ * held to published aggregates, those that begin with GUESS are guesses: see {@link PinCarry}.
  */
 final class PinChain {
     private static final double BALL_RADIUS_M = 0.1085;

@@ -6,8 +6,9 @@ import lanetide.oilflow.lane.LaneGeometry;
 /**
  * Where the ten pins stand, and sets of them as bits: bit 0 is pin 1.
  *
- * <p>Pins are named from the bowler's delivery side, so that a left-hander's corner pin is his 10: pins 3, 6, 9 and 10 lie
- * toward his own gutter. Centres are 12 in apart, in rows 12 sin 60 in deep (USBC, Equipment Specifications Manual).
+ * <p>Pins are named from the bowler's delivery side, so that a left-hander's corner pin is his 10: pins 3, 6, 9 and 10
+ * lie toward his own gutter. Centres are 12 in apart, in rows 12 sin 60 in deep (USBC, Equipment Specifications
+ * Manual).
  */
 public final class Rack {
     /** All ten pins. */

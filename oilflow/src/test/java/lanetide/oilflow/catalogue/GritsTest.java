@@ -12,7 +12,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 class GritsTest {
     private final Grits grits = Grits.shipped();
 
-    /** The limits are USBC's, from April 2009; that the coarsest pads just keep them is how the share of the grain was chosen. */
+    /**
+     * The limits are USBC's, from April 2009; that the coarsest pads just keep them is how the share of the grain was
+     * chosen.
+     */
     @Test
     void theCoarsestPadsInCommonUseJustKeepTheLimitsOfRoughness() {
         assertThat(BallLimit.ROUGHNESS.allows(grits.roughnessUm(360))).isTrue();
@@ -21,7 +24,9 @@ class GritsTest {
         assertThat(BallLimit.MODEL_ROUGHNESS.allows(grits.roughnessUm(400))).isFalse();
     }
 
-    /** ISO 6344 (from memory): median grain of P1200 15.3 um, P600 25.8 um, which the file leaves to be interpolated. */
+    /**
+     * ISO 6344 (from memory): median grain of P1200 15.3 um, P600 25.8 um, which the file leaves to be interpolated.
+     */
     @Test
     void betweenTwoNumbersTheGrainIsTheStandardsWithinAFewPerCent() {
         assertThat(grits.roughnessUm(1200) / grits.roughnessUm(1000)).isCloseTo(15.3 / 18.3, within(0.02));

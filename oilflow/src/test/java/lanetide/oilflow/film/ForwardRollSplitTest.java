@@ -11,7 +11,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Values computed from the law of Coyle, Macosko and Scriven, Journal of Fluid Mechanics 171 (1986): t1/t2 = (V1/V2)^0.65. */
+/**
+ * Values computed from the law of Coyle, Macosko and Scriven, Journal of Fluid Mechanics 171 (1986): t1/t2 =
+ * (V1/V2)^0.65.
+ */
 class ForwardRollSplitTest {
     /** So smooth that the coverage term is 1 for every film met here. */
     private static final ForwardRollSplit SMOOTH = new ForwardRollSplit(1000);
@@ -25,7 +28,9 @@ class ForwardRollSplitTest {
         assertThat(1 - SMOOTH.laneLeftUm(1, 0, speedRatio)).isCloseTo(lifted, within(1e-3));
     }
 
-    /** The ball's film meets the same constant lane film turn after turn: what is left of 1 after turns 1, 2, 3 and 4. */
+    /**
+     * The ball's film meets the same constant lane film turn after turn: what is left of 1 after turns 1, 2, 3 and 4.
+     */
     @Test
     void aBallWithoutFlareIsSaturatedAfterThreeRevolutions() {
         double[] left = {0.758, 0.942, 0.986, 0.997};

@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Orchard's law (Applied Scientific Research A 11, 1962) with the term of gravity. The tables are computed from it by hand for
- * 30 mN/m, 850 kg/m^3 and 40 mPa s; no measured levelling of lane oil was found.
+ * Orchard's law (Applied Scientific Research A 11, 1962) with the term of gravity. The tables are computed from it by
+ * hand for 30 mN/m, 850 kg/m^3 and 40 mPa s; no measured levelling of lane oil was found.
  */
 class LevellingTest {
     private static final double MINUTE_S = 60;
@@ -28,7 +28,10 @@ class LevellingTest {
 
     private static final Levelling TABLE = new Levelling(0.030, 850, 0.040, 0);
 
-    /** Printed to two digits or so, which the limits follow: half a unit of the last digit, or one per cent if that is more. */
+    /**
+     * Printed to two digits or so, which the limits follow: half a unit of the last digit, or one per cent if that is
+     * more.
+     */
     @ParameterizedTest(name = "{0} um, {1} mm: {2} {4}")
     @CsvSource({
         "1, 1, 42, 0.5, min",
@@ -77,7 +80,10 @@ class LevellingTest {
         assertThat(oil.timeConstantS(20, 0.027) / HOUR_S).isCloseTo(hours, withinPercentage(1));
     }
 
-    /** Waves that go evenly into a board, whose mean about any place is therefore the even film: no approximation is left. */
+    /**
+     * Waves that go evenly into a board, whose mean about any place is therefore the even film: no approximation is
+     * left.
+     */
     @ParameterizedTest(name = "{0} waves a board, {1} um, {2} columns a board")
     @CsvSource({"1, 20, 8", "2, 20, 8", "3, 20, 8", "3, 10, 8", "3, 7, 8", "5, 20, 16", "1, 20, 3", "2, 15, 7"})
     void aRippleOnAnEvenFilmDiesAsTheLawSays(int wavesPerBoard, double filmUm, int columnsPerBoard) {
@@ -157,8 +163,9 @@ class LevellingTest {
     }
 
     /**
-     * The quoted quarter of an hour belongs to tracks side by side. A lone track also holds longer waves, which stay: on an endless
-     * even film its depth is the mean of exp(-t/tau) over all waves that the columns can show, computed here as an integral.
+     * The quoted quarter of an hour belongs to tracks side by side. A lone track also holds longer waves, which stay:
+     * on an endless even film its depth is the mean of exp(-t/tau) over all waves that the columns can show, computed
+     * here as an integral.
      */
     @ParameterizedTest(name = "{0} um, {1} min: {2} of the depth left")
     @CsvSource({"20, 15, 0.728", "20, 60, 0.478", "10, 60, 0.835", "10, 240, 0.600"})

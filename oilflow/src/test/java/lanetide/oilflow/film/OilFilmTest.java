@@ -59,8 +59,8 @@ class OilFilmTest {
     }
 
     /**
-     * Volume, length and mean film of a championship series, 2005 to 2019. Source of length and volume: trade press of 2012,
-     * 2015 and 2016 and event sheets; the mean over oiled length and full width is computed from them.
+     * Volume, length and mean film of a championship series, 2005 to 2019. Source of length and volume: trade press of
+     * 2012, 2015 and 2016 and event sheets; the mean over oiled length and full width is computed from them.
      */
     @ParameterizedTest(name = "{0} ft, {1} mL: {2} units, {3} um")
     @CsvSource({

@@ -42,8 +42,8 @@ class PatternMeasuresTest {
     }
 
     /**
-     * Length, volume and ratio of a championship series. Source: trade press of 2012 and 2016 and event sheets. The buffed
-     * part of 2012 and the taper of 2019 are published with them.
+     * Length, volume and ratio of a championship series. Source: trade press of 2012 and 2016 and event sheets. The
+     * buffed part of 2012 and the taper of 2019 are published with them.
      */
     @ParameterizedTest(name = "{0} ft, {1} mL, {2}:1, applied to {3} ft, taper {4} to {5}")
     @CsvSource({
@@ -72,9 +72,9 @@ class PatternMeasuresTest {
     }
 
     /**
-     * Closed form: 10 units to board 9, 30 from board 10, a straight line between their middles. Over their widths board 9
-     * reads 10 + 20/8 and board 10 reads 30 - 20/8, so second arrow to second arrow is (19 * 30 + 2 * 27.5)/21 over
-     * (8 * 10 + 12.5)/9.
+     * Closed form: 10 units to board 9, 30 from board 10, a straight line between their middles. Over their widths
+     * board 9 reads 10 + 20/8 and board 10 reads 30 - 20/8, so second arrow to second arrow is (19 * 30 + 2 * 27.5)/21
+     * over (8 * 10 + 12.5)/9.
      */
     @Test
     void bothDefinitionsOfTheRatioAreMeasured() {

@@ -31,7 +31,9 @@ class WalkerFetskoSplitTest {
         assertThat(liftedShare(new WalkerFetskoSplit(3, 0.5, 0.45), filmUm)).isCloseTo(smoothAndPorous, within(1e-3));
     }
 
-    /** The same equation's parts with the lane dry: (1 - e^-x)(1 - f)(x - B), computed by hand for k = b = 1, f = 0.4. */
+    /**
+     * The same equation's parts with the lane dry: (1 - e^-x)(1 - f)(x - B), computed by hand for k = b = 1, f = 0.4.
+     */
     @ParameterizedTest(name = "{0} um: {1}")
     @CsvSource({"0.5, 0.0252", "1, 0.1395", "2, 0.5890", "5, 2.3878"})
     void aWetBallOnADryLaneKeepsWhatItHoldsFast(double broughtUm, double laid) {

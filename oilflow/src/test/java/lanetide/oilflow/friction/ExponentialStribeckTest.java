@@ -14,9 +14,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class ExponentialStribeckTest {
     /**
-     * The equation of Bo and Pavelescu, Wear 82 (1982), with friction 0.20 dry and 0.02 fluid; the exponentials are handbook
-     * values (Abramowitz and Stegun, Handbook of Mathematical Functions, 1964, table 4.4), from memory: e^-0.5 0.60653,
-     * e^-1 0.36788, e^-2 0.13534, e^-4 0.01832.
+     * The equation of Bo and Pavelescu, Wear 82 (1982), with friction 0.20 dry and 0.02 fluid; the exponentials are
+     * handbook values (Abramowitz and Stegun, Handbook of Mathematical Functions, 1964, table 4.4), from memory: e^-0.5
+     * 0.60653, e^-1 0.36788, e^-2 0.13534, e^-4 0.01832.
      */
     @ParameterizedTest(name = "film {0} roughnesses, exponent {1}: {2}")
     @CsvSource({

@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Values of mu = mu_f + (mu_b - mu_f)/(1 + Lambda)^2, the load-sharing blend used after Olver and Spikes (1998), from memory;
- * the table is computed from the equation by hand, to the printed digits.
+ * Values of mu = mu_f + (mu_b - mu_f)/(1 + Lambda)^2, the load-sharing blend used after Olver and Spikes (1998), from
+ * memory; the table is computed from the equation by hand, to the printed digits.
  */
 class MixedLubricationTest {
     @ParameterizedTest(name = "Lambda {0}: {1}, {2}, {3}")
@@ -48,7 +48,10 @@ class MixedLubricationTest {
         assertThat(rise).isCloseTo(0.0085, within(0.0005));
     }
 
-    /** A ball may have a coefficient of at most 0.32 on the clean lane (USBC specification of 2012); a film only lowers it. */
+    /**
+     * A ball may have a coefficient of at most 0.32 on the clean lane (USBC specification of 2012); a film only lowers
+     * it.
+     */
     @Test
     void everyShippedCoverOnEveryShippedSurfaceStaysWithinTheBallRuleOf32Hundredths() {
         Catalogue catalogue = Catalogue.shipped();

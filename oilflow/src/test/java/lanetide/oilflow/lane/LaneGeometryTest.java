@@ -28,7 +28,9 @@ class LaneGeometryTest {
         assertThat(LaneGeometry.boardToMetres(39.5)).isCloseTo(LaneGeometry.WIDTH_M, within(1e-12));
     }
 
-    /** Hooper, Physics Today 78(10), 2025: the head pin is best hit about 6.5 cm off its centre, which is board 17.60. */
+    /**
+     * Hooper, Physics Today 78(10), 2025: the head pin is best hit about 6.5 cm off its centre, which is board 17.60.
+     */
     @Test
     void sixAndAHalfCentimetresOffTheHeadPinIsBoard17Point60() {
         double metres = LaneGeometry.boardToMetres(LaneGeometry.CENTRE_BOARD) - 0.065;

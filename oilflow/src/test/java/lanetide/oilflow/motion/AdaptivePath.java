@@ -9,13 +9,14 @@ import org.apache.commons.math3.ode.events.EventHandler;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 
 /**
- * The referee of {@link RowMarch}: the equations of motion in full, dv/dt = -mu g u/|u| and dS/dt = (mu g/kappa) u/|u| with
- * u = v - S, integrated over time with an adaptive step (Dormand and Prince 8(5,3), Hairer, Norsett and Wanner, Solving Ordinary
- * Differential Equations I), and with the pull of gravity down a lane that is not level, -g times its rise, on the ball's centre
- * alone; a ball that rolls keeps v = S, which needs friction kappa/(1+kappa) against the pull. It does not use that the slip keeps
- * its direction on a level lane, nor that a row holds one coefficient: friction
- * is read from the film under the ball at every evaluation, as the mean over the width of the contact, while the ball crosses
- * from column to column. The film is constant along a row, so the integration stops at each row's edge and keeps its order.
+ * The referee of {@link RowMarch}: the equations of motion in full, dv/dt = -mu g u/|u| and dS/dt = (mu g/kappa) u/|u|
+ * with u = v - S, integrated over time with an adaptive step (Dormand and Prince 8(5,3), Hairer, Norsett and Wanner,
+ * Solving Ordinary Differential Equations I), and with the pull of gravity down a lane that is not level, -g times its
+ * rise, on the ball's centre alone; a ball that rolls keeps v = S, which needs friction kappa/(1+kappa) against the
+ * pull. It does not use that the slip keeps its direction on a level lane, nor that a row holds one coefficient:
+ * friction is read from the film under the ball at every evaluation, as the mean over the width of the contact, while
+ * the ball crosses from column to column. The film is constant along a row, so the integration stops at each row's edge
+ * and keeps its order.
  *
  * <p>A dry ball that moves no oil.
  */

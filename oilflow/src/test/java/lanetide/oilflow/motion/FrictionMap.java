@@ -11,8 +11,8 @@ import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
 
 /**
- * A lane whose friction is given from place to place, as worked examples give it. The film serves as the map: a cell holds
- * the coefficient itself, the friction law reads it back, and no oil moves.
+ * A lane whose friction is given from place to place, as worked examples give it. The film serves as the map: a cell
+ * holds the coefficient itself, the friction law reads it back, and no oil moves.
  */
 final class FrictionMap {
     private static final FrictionLaw READ_BACK = film -> film;

@@ -35,8 +35,8 @@ class GridConvergenceTest {
     }
 
     /**
-     * The contact is as wide on every grid, so the same shots take off the same oil. A column as wide as a board is left out: it
-     * blurs a track to eight times its width, and differs by 2.1 %.
+     * The contact is as wide on every grid, so the same shots take off the same oil. A column as wide as a board is
+     * left out: it blurs a track to eight times its width, and differs by 2.1 %.
      */
     @ParameterizedTest(name = "{0} columns a board")
     @ValueSource(ints = {2, 4, 6, 12, 16, 24})

@@ -14,9 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The release of Ji, Yang, Dominguez, Hooper and Bester, AIP Advances 15, 045222 (2025): 17.9 mph, 416 rpm, 45 degrees of
- * axis rotation, 1.8 degrees to the right, laid down on board 12. The results are computed from these inputs: the final
- * direction in closed form, the two-zone paths by a fine time march independent of this kernel.
+ * The release of Ji, Yang, Dominguez, Hooper and Bester, AIP Advances 15, 045222 (2025): 17.9 mph, 416 rpm, 45 degrees
+ * of axis rotation, 1.8 degrees to the right, laid down on board 12. The results are computed from these inputs: the
+ * final direction in closed form, the two-zone paths by a fine time march independent of this kernel.
  */
 class HookTest {
     private static final Release RELEASE = Release.ofTradeUnits(17.9, 416, 45, 0);

@@ -24,9 +24,9 @@ import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 
 /**
- * Random shots of {@link RowMarch} beside those of {@link AdaptivePath}: styles, covers, surfaces, cores, hands, speeds, rev
- * rates, laydowns and angles, on fresh patterns and on worn ones. The march also runs over the same film with its rows cut up,
- * which changes nothing but how often it looks at the film.
+ * Random shots of {@link RowMarch} beside those of {@link AdaptivePath}: styles, covers, surfaces, cores, hands,
+ * speeds, rev rates, laydowns and angles, on fresh patterns and on worn ones. The march also runs over the same film
+ * with its rows cut up, which changes nothing but how often it looks at the film.
  */
 public final class RefereeMatch {
     /** Shots on each kind of film; on both together more than a thousand reach the pins. */

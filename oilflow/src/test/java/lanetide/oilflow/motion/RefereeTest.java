@@ -16,7 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The march against an adaptive integration of the full equations of motion, and that integration against closed forms. */
+/**
+ * The march against an adaptive integration of the full equations of motion, and that integration against closed forms.
+ */
 class RefereeTest {
     private static final List<Difference> ON_WORN_FILMS = RefereeMatch.onWornFilms();
     private static final FrictionLaw READ_BACK = film -> film;
@@ -67,9 +69,9 @@ class RefereeTest {
     }
 
     /**
-     * Worn films change from column to column, and a ball crosses several within a row of a foot, where the march looks once.
-     * What is left between them must then vanish with the square of the distance between two looks at the same film; how much
-     * it is with the usual rows stands in the validation table.
+     * Worn films change from column to column, and a ball crosses several within a row of a foot, where the march looks
+     * once. What is left between them must then vanish with the square of the distance between two looks at the same
+     * film; how much it is with the usual rows stands in the validation table.
      */
     @Test
     void onWornFilmsTheDifferenceVanishesAsTheMarchLooksMoreOften() {
@@ -84,7 +86,10 @@ class RefereeTest {
         assertThat(finest.worstDeg()).as(finest.toString()).isLessThan(0.02);
     }
 
-    /** The usual rows scatter shots but push them neither in nor out: the mean stays within three standard errors of nothing. */
+    /**
+     * The usual rows scatter shots but push them neither in nor out: the mean stays within three standard errors of
+     * nothing.
+     */
     @Test
     void onWornFilmsTheUsualRowsFavourNoSide() {
         Difference usual = ON_WORN_FILMS.get(0);

@@ -9,20 +9,25 @@ import lanetide.oilflow.lane.LaneGeometry;
 import org.junit.jupiter.api.Test;
 
 /**
- * Worked examples of a ball that slides, then rolls. Their gravity is 9.81 m/s^2 or 32.2 ft/s^2, the kernel's 9.80665: the
- * coefficient of friction is scaled so that its product with gravity, which is all that the motion depends on, is theirs.
+ * Worked examples of a ball that slides, then rolls. Their gravity is 9.81 m/s^2 or 32.2 ft/s^2, the kernel's 9.80665:
+ * the coefficient of friction is scaled so that its product with gravity, which is all that the motion depends on, is
+ * theirs.
  */
 class SlidingBallTest {
     private static final double KERNEL_GRAVITY = 9.80665;
     private static final double RADIUS_M = 0.1085;
-    /** 2/5 of a uniform sphere. With no spin at the start, the radius itself does not enter the motion of the centre. */
+    /**
+     * 2/5 of a uniform sphere. With no spin at the start, the radius itself does not enter the motion of the centre.
+     */
     private static final double UNIFORM_GYRATION_M = RADIUS_M * Math.sqrt(0.4);
 
     private static final double FOOT_M = LaneGeometry.FOOT_M;
     /** 1e-4 of the value, in per cent. */
     private static final double TENTH_PER_MILLE = 0.01;
 
-    /** Source: Halliday, Resnick and Walker, Fundamentals of Physics, chapter 11 (inputs from memory, results computed). */
+    /**
+     * Source: Halliday, Resnick and Walker, Fundamentals of Physics, chapter 11 (inputs from memory, results computed).
+     */
     @Test
     void aBallThrownWithoutSpinRollsAfter8Metres59() {
         RowMarch march = straight(8.5, 0, 0.21 * 9.81, UNIFORM_GYRATION_M);
@@ -50,9 +55,9 @@ class SlidingBallTest {
     }
 
     /**
-     * Source: a solved textbook problem (circumference 27 in, radius of gyration 3.28 in, 20 ft/s, friction 0.20). No rule
-     * allows that core, so no BallSpec holds it; but the centre of a ball knows its core only by k/(1+k) times the slip it
-     * starts with. A legal ball with the backspin that makes this product the same moves alike.
+     * Source: a solved textbook problem (circumference 27 in, radius of gyration 3.28 in, 20 ft/s, friction 0.20). No
+     * rule allows that core, so no BallSpec holds it; but the centre of a ball knows its core only by k/(1+k) times the
+     * slip it starts with. A legal ball with the backspin that makes this product the same moves alike.
      */
     @Test
     void aCoreOutsideTheRulesSlides18Feet66() {

@@ -22,7 +22,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Balls on lanes that are not level, against textbook mechanics of a sphere on an incline and an adaptive integration. */
+/**
+ * Balls on lanes that are not level, against textbook mechanics of a sphere on an incline and an adaptive integration.
+ */
 class SlopeTest {
     private static final double G = 9.80665;
     private static final double LENGTH_M = LaneGeometry.HEAD_PIN_M;

@@ -17,8 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The split law as the march applies it, turn after turn, under a ball that keeps its speed ratio because nothing brakes it.
- * Expected values are computed from Coyle, Macosko and Scriven (1986) turn by turn.
+ * The split law as the march applies it, turn after turn, under a ball that keeps its speed ratio because nothing
+ * brakes it. Expected values are computed from Coyle, Macosko and Scriven (1986) turn by turn.
  */
 class SplitUnderTheBallTest {
     private static final LaneGrid FINE = new LaneGrid(8, 8);
@@ -45,7 +45,10 @@ class SplitUnderTheBallTest {
         }
     }
 
-    /** The ball leaves the oil saturated, with a film of r^0.65 times the lane's, and lays it down on the dry lane behind. */
+    /**
+     * The ball leaves the oil saturated, with a film of r^0.65 times the lane's, and lays it down on the dry lane
+     * behind.
+     */
     @ParameterizedTest(name = "at {0}: {1}, {2}, {3} of the ball''s film")
     @CsvSource({"0.8, 0.473, 0.193, 0.079", "0.6, 0.419, 0.126, 0.038", "1.0, 0.5, 0.25, 0.125"})
     void carrydownFadesTurnByTurn(double ratio, double first, double second, double third) {

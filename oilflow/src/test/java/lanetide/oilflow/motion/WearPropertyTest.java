@@ -103,7 +103,10 @@ class WearPropertyTest {
         assertThat(account.relativeError()).isLessThan(1e-9);
     }
 
-    /** The hardest case for "a ball lays no more than it has": a wet ball that turns as often as a ball can on a dry lane. */
+    /**
+     * The hardest case for "a ball lays no more than it has": a wet ball that turns as often as a ball can on a dry
+     * lane.
+     */
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {21, 22, 23, 24, 25, 26, 27, 28})
     void aBallNeverLaysMoreOilThanItBrought(long seed) {

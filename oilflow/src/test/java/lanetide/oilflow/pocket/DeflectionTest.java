@@ -12,7 +12,9 @@ class DeflectionTest {
     private static final double POUND_KG = 0.45359237;
     private final Deflection usual = new Deflection(15 * POUND_KG);
 
-    /** USBC study: the best hit, board 17.5 at 6 degrees, touches pins 1, 3, 5 and 9 (bowling checklists, July 2014). */
+    /**
+     * USBC study: the best hit, board 17.5 at 6 degrees, touches pins 1, 3, 5 and 9 (bowling checklists, July 2014).
+     */
     @Test
     void theBestHitTouchesOneThreeFiveAndNine() {
         usual.exitBoard(17.5, Math.toRadians(6));
@@ -27,8 +29,9 @@ class DeflectionTest {
     }
 
     /**
-     * Collision of two smooth bodies (textbook), one blow: a ball that touches the 10 pin alone, its line half of their reach from
-     * the pin's centre, is turned by atan(b sin a cos a/(1 - b cos^2 a)), with sin a = 1/2 and b = 1.5 m/(M + m).
+     * Collision of two smooth bodies (textbook), one blow: a ball that touches the 10 pin alone, its line half of their
+     * reach from the pin's centre, is turned by atan(b sin a cos a/(1 - b cos^2 a)), with sin a = 1/2 and b = 1.5 m/(M
+     * + m).
      */
     @Test
     void oneBlowTurnsABallAsTheTextbookSays() {

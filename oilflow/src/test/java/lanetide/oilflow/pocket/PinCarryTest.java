@@ -14,7 +14,10 @@ class PinCarryTest {
     private static final PinCarry CARRY = new PinCarry();
     private static final double MPH_MPS = 0.44704;
     private static final double DEFAULT_KG = BallCore.DEFAULT.massKg();
-    /** Scatter of a straight spare ball at the pins (boards): between 0.65 board at the arrows and that carried to 60 ft. */
+    /**
+     * Scatter of a straight spare ball at the pins (boards): between 0.65 board at the arrows and that carried to 60
+     * ft.
+     */
     private static final double SPARE_SPREAD_BOARDS = 1.3;
 
     @Test
@@ -47,7 +50,9 @@ class PinCarryTest {
         }
     }
 
-    /** 40 strikes of 54 pocket hits in televised finals (Thomas): ours within the binomial 95 % limits of that count. */
+    /**
+     * 40 strikes of 54 pocket hits in televised finals (Thomas): ours within the binomial 95 % limits of that count.
+     */
     @Test
     void professionalsCarryAsManyPocketHitsAsPublished() {
         double sum = 0;

@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 
 class PinChainTest {
-    /** USBC: the 10 pin stands three half spacings of 12 in from the middle: board 3.1. A straight ball there takes it alone. */
+    /**
+     * USBC: the 10 pin stands three half spacings of 12 in from the middle: board 3.1. A straight ball there takes it
+     * alone.
+     */
     @Test
     void aBallAtThePinItAimsAtTakesItWhateverTheLuck() {
         int ten = Rack.bit(10);

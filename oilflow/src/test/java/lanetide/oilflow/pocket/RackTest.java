@@ -9,7 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Source of the measures: USBC, Equipment Specifications and Certifications Manual: 12 in between pins, 36 in triangle. */
+/**
+ * Source of the measures: USBC, Equipment Specifications and Certifications Manual: 12 in between pins, 36 in triangle.
+ */
 class RackTest {
     private static final double INCH_M = 0.0254;
 

@@ -3,14 +3,17 @@ package lanetide.squads.bowler;
 import java.util.List;
 
 /**
- * A bowler's balls for full racks, and his reasons to change from one to the other: the ball in hand misses the pocket by clearly
- * more than it does on the lanes he knows; it comes in flat, because he had to move deep and send it far out, and the other one hooks
- * less; or the lane leaves no room to move, deeper with a ball that hooks less still to take, or further out with one that hooks
- * more (common practice, no source). If the other ball then misses by clearly more than the one before did, he goes back, and after
- * that changes only for want of room.
+ * A bowler's balls for full racks, and his reasons to change from one to the other: the ball in hand misses the pocket
+ * by clearly more than it does on the lanes he knows; it comes in flat, because he had to move deep and send it far
+ * out, and the other one hooks less; or the lane leaves no room to move, deeper with a ball that hooks less still to
+ * take, or further out with one that hooks more (common practice, no source). If the other ball then misses by clearly
+ * more than the one before did, he goes back, and after that changes only for want of room.
  */
 final class Bag {
-    /** How much flatter than usual his balls must come in before he changes (rad; three quarters of a degree, assumption). */
+    /**
+     * How much flatter than usual his balls must come in before he changes (rad; three quarters of a degree,
+     * assumption).
+     */
     private static final double FLAT_RAD = StrictMath.toRadians(0.75);
 
     /** Flattest angle that carries as well as any (rad; four degrees: USBC research as reported by Ridenour). */

@@ -7,13 +7,13 @@ import lanetide.oilflow.pocket.PinCarry;
 import lanetide.squads.model.Adaptation;
 
 /**
- * A bowler who learns from his own balls. He knows no more than a bowler can: the line he meant to play, how far his ball missed
- * it at the arrows by his release alone, how his balls scatter on the lines he knows, and, with an error, where each met the
- * pins.
+ * A bowler who learns from his own balls. He knows no more than a bowler can: the line he meant to play, how far his
+ * ball missed it at the arrows by his release alone, how his balls scatter on the lines he knows, and, with an error,
+ * where each met the pins.
  *
- * <p>When the miss he believes in exceeds his dead band, and he has watched the lane long enough since his last move, he moves
- * as many boards with the feet as he believes he misses, half as many at the arrows (common practice, no source). Inside the dead
- * band a move would gain less than his scatter lets him notice.
+ * <p>When the miss he believes in exceeds his dead band, and he has watched the lane long enough since his last move,
+ * he moves as many boards with the feet as he believes he misses, half as many at the arrows (common practice, no
+ * source). Inside the dead band a move would gain less than his scatter lets him notice.
  */
 public final class LearningAgent implements BowlerAgent {
     private static final int LANES_OF_A_PAIR = 2;
@@ -100,7 +100,10 @@ public final class LearningAgent implements BowlerAgent {
         }
     }
 
-    /** He goes over by as much as his lines with the two balls differ on the fresh pattern, and is no longer sure of anything. */
+    /**
+     * He goes over by as much as his lines with the two balls differ on the fresh pattern, and is no longer sure of
+     * anything.
+     */
     private void changeBall() {
         Line before = bag.inHand().start();
         bag.change();

@@ -3,12 +3,12 @@ package lanetide.squads.bowler;
 import lanetide.oilflow.Require;
 
 /**
- * What a bowler knows of his own balls on the line he brings: practice elsewhere on such a pattern has taught him. He takes it
- * for every line and lane he comes to.
+ * What a bowler knows of his own balls on the line he brings: practice elsewhere on such a pattern has taught him. He
+ * takes it for every line and lane he comes to.
  *
  * @param usualMissBoards where his balls meet the pins on average, less the pocket (boards)
- * @param perArrowBoard boards at the pins for each board by which his release misses the arrow; below 0 on a pattern that brings
- *     a miss back
+ * @param perArrowBoard boards at the pins for each board by which his release misses the arrow; below 0 on a pattern
+ *     that brings a miss back
  * @param unexplainedBoards standard deviation at the pins among balls that missed the arrow alike (boards), at least 0
  * @param scatterBoards standard deviation at the pins of all his balls (boards), at least 0
  * @param usualEntryRad angle at which they meet the pins on average (rad)

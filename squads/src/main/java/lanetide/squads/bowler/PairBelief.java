@@ -1,11 +1,12 @@
 package lanetide.squads.bowler;
 
 /**
- * What a bowler believes of the two lanes of his pair: by how many boards his line misses on each, and by how many boards the
- * misses drift from one of his rounds (a ball on either lane) to the next.
+ * What a bowler believes of the two lanes of his pair: by how many boards his line misses on each, and by how many
+ * boards the misses drift from one of his rounds (a ball on either lane) to the next.
  *
- * <p>A Kalman filter (R. E. Kalman, Journal of Basic Engineering 82, 1960): three jointly normal unknowns, of which the drift is
- * common to both lanes, because the same balls run over both. A ball on one lane teaches about the other by their covariance.
+ * <p>A Kalman filter (R. E. Kalman, Journal of Basic Engineering 82, 1960): three jointly normal unknowns, of which the
+ * drift is common to both lanes, because the same balls run over both. A ball on one lane teaches about the other by
+ * their covariance.
  */
 final class PairBelief {
     /** Standard deviation of the miss of a line on a lane that is new to him (boards; assumption). */
@@ -55,7 +56,9 @@ final class PairBelief {
         comeToNewLanes((mean[0] + mean[1]) / 2);
     }
 
-    /** Another ball: he expects no miss, but may be well off, on both lanes alike; what he thinks of the drift he keeps. */
+    /**
+     * Another ball: he expects no miss, but may be well off, on both lanes alike; what he thinks of the drift he keeps.
+     */
     void otherBall() {
         start(0, NEW_BALL_BOARDS, NEW_BALL_ALIKE);
     }

@@ -17,9 +17,9 @@ import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.Rotation;
 
 /**
- * Pairs that cannot be used from some game on. Groups that were to bowl there go to free pairs, spare ones too, which are
- * then no longer spare; only if there are more groups than pairs are groups dissolved, the smallest first, and of those the ones
- * that were to bowl on the lost pairs most often.
+ * Pairs that cannot be used from some game on. Groups that were to bowl there go to free pairs, spare ones too, which
+ * are then no longer spare; only if there are more groups than pairs are groups dissolved, the smallest first, and of
+ * those the ones that were to bowl on the lost pairs most often.
  */
 public final class PairLoss {
     /** Most bowlers on a pair: two teams of five (common practice, no source). */
@@ -45,11 +45,11 @@ public final class PairLoss {
      * @param fromSquad first squad without them, counted from zero
      * @param fromGame first game of that squad without them, counted from zero; later squads never have them
      * @param priority whether few changes or few repeats matter most
-     * @return the changed event. A squad that must regroup between two games stands in it as two squads, the second without
-     *     practice or oiling, under the first one's name with a number, and with what is then left of its breaks and changes of
-     *     the line-up
-     * @throws ImpossibleRotationException if no pair is left, the game does not exist, or the bowlers do not fit on the pairs
-     *     that are left
+     * @return the changed event. A squad that must regroup between two games stands in it as two squads, the second
+     *     without practice or oiling, under the first one's name with a number, and with what is then left of its
+     *     breaks and changes of the line-up
+     * @throws ImpossibleRotationException if no pair is left, the game does not exist, or the bowlers do not fit on the
+     *     pairs that are left
      */
     public static Change of(Event event, Set<Integer> lost, int fromSquad, int fromGame, Priority priority) {
         Rotation first = event.rotations().get(fromSquad);
@@ -68,7 +68,9 @@ public final class PairLoss {
         return change.then(Change.none(change.event().withSpare(stillSpare(event, change.event(), lost))));
     }
 
-    /** The spare pairs that are neither lost nor needed: over the whole event, as nobody may be sent to one in any game. */
+    /**
+     * The spare pairs that are neither lost nor needed: over the whole event, as nobody may be sent to one in any game.
+     */
     private static List<LanePair> stillSpare(Event planned, Event changed, Set<Integer> lost) {
         List<LanePair> pairs = planned.centre().pairs();
         return planned.centre().spare().stream()

@@ -7,13 +7,13 @@ import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.Rotation;
 
 /**
- * Mends a rotation after pairs are lost. Either with the least disturbance: in every game as few groups as possible bowl
- * elsewhere than planned, among such plans as few as possible come back to a pair, and among those everybody walks least. Or
- * with the first two turned round: as few as possible come back, for the price of more changes.
+ * Mends a rotation after pairs are lost. Either with the least disturbance: in every game as few groups as possible
+ * bowl elsewhere than planned, among such plans as few as possible come back to a pair, and among those everybody walks
+ * least. Or with the first two turned round: as few as possible come back, for the price of more changes.
  *
  * <p>Game after game, each as an assignment of groups to the pairs that are left ({@link Assignment}). With the least
- * disturbance the number of changed visits is the least there is, as only groups that were to bowl on a lost pair are moved;
- * all else is least for each game after the ones before it.
+ * disturbance the number of changed visits is the least there is, as only groups that were to bowl on a lost pair are
+ * moved; all else is least for each game after the ones before it.
  */
 public final class RotationRepair {
     private static final long FIRST = 1_000_000_000_000L;

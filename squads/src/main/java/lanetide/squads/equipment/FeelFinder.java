@@ -12,9 +12,10 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 
 /**
- * Works out what a bowler knows of his balls on a line: the straight line that best foretells, from the miss at the arrows, where
- * they meet the pins. Averages run over normal laydowns and angles at seven Gauss-Hermite nodes each; what speed and revs add is
- * taken from one standard deviation to either side. Balls in the gutter are left out. One object serves one thread.
+ * Works out what a bowler knows of his balls on a line: the straight line that best foretells, from the miss at the
+ * arrows, where they meet the pins. Averages run over normal laydowns and angles at seven Gauss-Hermite nodes each;
+ * what speed and revs add is taken from one standard deviation to either side. Balls in the gutter are left out. One
+ * object serves one thread.
  */
 final class FeelFinder {
     private static final int NODES = 7;

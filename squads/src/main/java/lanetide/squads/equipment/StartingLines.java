@@ -12,9 +12,9 @@ import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 
 /**
- * The line every bowler brings to an event: what a player of his kind plays on the fresh pattern of his squad, which is all that a
- * pattern sheet and practice elsewhere can tell him. Where lanes of a squad differ, it is the pattern of most of them. Immutable; worked
- * out once for all playings of the event.
+ * The line every bowler brings to an event: what a player of his kind plays on the fresh pattern of his squad, which is
+ * all that a pattern sheet and practice elsewhere can tell him. Where lanes of a squad differ, it is the pattern of
+ * most of them. Immutable; worked out once for all playings of the event.
  */
 public final class StartingLines {
     private final Map<OilPattern, PatternLines> byPattern = new HashMap<>();

@@ -16,8 +16,8 @@ import lanetide.squads.model.Group;
 import lanetide.squads.model.Squad;
 
 /**
- * The commonest kind of bowler of a style in an event: it stands for the style where windows are reported. Both hands of a
- * style are the same kind, so that what differs between them is the lane.
+ * The commonest kind of bowler of a style in an event: it stands for the style where windows are reported. Both hands
+ * of a style are the same kind, so that what differs between them is the lane.
  *
  * @param style style's name
  * @param hand delivery side

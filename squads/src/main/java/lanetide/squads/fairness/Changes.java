@@ -143,8 +143,8 @@ final class Changes {
     }
 
     /**
-     * The last squad's bowlers play first, and so on, if all squads have the same groups and games. Oil, machines and breaks belong to the
-     * time of day and stay; a change of the line-up goes with the bowlers.
+     * The last squad's bowlers play first, and so on, if all squads have the same groups and games. Oil, machines and
+     * breaks belong to the time of day and stay; a change of the line-up goes with the bowlers.
      */
     private Optional<Event> turnedRound() {
         int last = event.squads().size() - 1;

@@ -12,7 +12,8 @@ import lanetide.des.stats.ConfidenceInterval;
  * @param b mean in the second
  * @param difference second less first
  * @param ci95 interval of the difference, from playings with the same luck
- * @param p probability of so large a difference if there were none, made larger for the number of things compared (Holm)
+ * @param p probability of so large a difference if there were none, made larger for the number of things compared
+ *     (Holm)
  * @param isReal whether that is at most 5 %
  */
 public record Difference(

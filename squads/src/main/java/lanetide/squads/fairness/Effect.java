@@ -8,11 +8,12 @@ import lanetide.des.stats.ConfidenceInterval;
  * @param kind what the advantage goes with
  * @param id name of the class: {@code A}, {@code 7-8}, {@code A/3}, {@code left}, {@code power}
  * @param bowlers bowlers of the class in a playing
- * @param advantagePins expected advantage over the field (pins a game); the advantages of a kind add up to zero over the bowlers
+ * @param advantagePins expected advantage over the field (pins a game); the advantages of a kind add up to zero over
+ *     the bowlers
  * @param standardErrorPins standard error of that (pins a game)
  * @param ci90 its interval
- * @param unfairP probability of so large an advantage if the true one were just the margin, made larger for the number of
- *     advantages looked at (Holm)
+ * @param unfairP probability of so large an advantage if the true one were just the margin, made larger for the number
+ *     of advantages looked at (Holm)
  * @param verdict what may be said
  */
 public record Effect(

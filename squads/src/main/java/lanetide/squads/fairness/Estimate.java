@@ -4,8 +4,8 @@ import java.util.Arrays;
 import lanetide.des.stats.Tally;
 
 /**
- * Estimates of the classes of one kind, round by round. Rounds are independent of each other; their mean is the estimate, and
- * their scatter its error.
+ * Estimates of the classes of one kind, round by round. Rounds are independent of each other; their mean is the
+ * estimate, and their scatter its error.
  */
 final class Estimate {
     private final double[][] byRound;

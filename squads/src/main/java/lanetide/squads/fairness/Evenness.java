@@ -4,12 +4,12 @@ import java.util.Arrays;
 import lanetide.des.stats.Inequality;
 
 /**
- * How evenly expected advantages are spread over the groups, after the noise of estimating has been taken out. Indices are of each
- * group's advantage over the worst placed group, since advantages themselves add up to zero; of raw scores they would always be close
- * to even.
+ * How evenly expected advantages are spread over the groups, after the noise of estimating has been taken out. Indices
+ * are of each group's advantage over the worst placed group, since advantages themselves add up to zero; of raw scores
+ * they would always be close to even.
  *
- * @param spreadPins largest less smallest advantage (pins a game); it is also the largest envy, what the worst placed group would gain in
- *     the place of the best
+ * @param spreadPins largest less smallest advantage (pins a game); it is also the largest envy, what the worst placed
+ *     group would gain in the place of the best
  * @param meanEnvyPins what a group would gain on average in the place of the best (pins a game)
  * @param jain Jain's index, from 1 over the number of groups (one group has it all) to 1 (even)
  * @param gini Gini's coefficient, from 0 (even) upwards

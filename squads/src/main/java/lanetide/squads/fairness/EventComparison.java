@@ -25,8 +25,9 @@ import lanetide.squads.study.Study;
 import lanetide.squads.study.Watch;
 
 /**
- * Plays two events as they are planned, with their breaks, changes of the line-up and incidents, and with the same luck for bowlers of
- * the same squad and name and for lanes of the same number, and says what differs and whether that is real.
+ * Plays two events as they are planned, with their breaks, changes of the line-up and incidents, and with the same luck
+ * for bowlers of the same squad and name and for lanes of the same number, and says what differs and whether that is
+ * real.
  */
 public final class EventComparison {
     private static final double LEVEL = 0.95;

@@ -81,7 +81,10 @@ public record FairnessComparison(
         return groups;
     }
 
-    /** Jackknife: the gain without each round in turn (B. Efron and C. Stein, "The jackknife estimate of variance", 1981). */
+    /**
+     * Jackknife: the gain without each round in turn (B. Efron and C. Stein, "The jackknife estimate of variance",
+     * 1981).
+     */
     private static double error(Estimate before, Estimate after) {
         int rounds = before.rounds();
         if (rounds < 3) {

@@ -8,14 +8,15 @@ import lanetide.oilflow.Require;
  * @param seed master seed of all chance
  * @param playings how often the event is played at most; whole rounds only
  * @param marginPins largest advantage that still counts as fair (pins a game), above 0 and at most 50
- * @param lanesChange false to play without practice on lanes that stay as they are laid, which shows what the study finds where there
- *     is nothing
+ * @param lanesChange false to play without practice on lanes that stay as they are laid, which shows what the study
+ *     finds where there is nothing
  */
 public record FairnessPlan(long seed, int playings, double marginPins, boolean lanesChange) {
     /**
-     * The margin used where nobody sets another. Two pins a game move the chance of a bowler at the median to pass a cut by at most
-     * five in a hundred: 2 / 16 of the spread of 14 to 18 pins between bowlers' means over twelve games (five patterns of a world-level
-     * event, 229 bowlers, forum.bowlingchat.net), times the height 0.399 of the normal density.
+     * The margin used where nobody sets another. Two pins a game move the chance of a bowler at the median to pass a
+     * cut by at most five in a hundred: 2 / 16 of the spread of 14 to 18 pins between bowlers' means over twelve games
+     * (five patterns of a world-level event, 229 bowlers, forum.bowlingchat.net), times the height 0.399 of the normal
+     * density.
      */
     public static final double DEFAULT_MARGIN_PINS = 2;
 

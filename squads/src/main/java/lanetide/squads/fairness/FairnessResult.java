@@ -17,8 +17,8 @@ import lanetide.des.random.RandomStreams;
  * @param verdict of the whole event
  * @param effects all advantages, by kind, then in the event's order
  * @param evenness how evenly the advantages of the groups are spread; empty for a single group
- * @param playingsToDecide how many playings in all would decide with 90 % chance, if the advantages are about what they look like
- *     now; empty if decided, or if not even a thousand times as many would
+ * @param playingsToDecide how many playings in all would decide with 90 % chance, if the advantages are about what they
+ *     look like now; empty if decided, or if not even a thousand times as many would
  * @param reasons facts that go with the advantages; empty where scores do not come from a simulation
  * @param estimates the advantages round by round
  */

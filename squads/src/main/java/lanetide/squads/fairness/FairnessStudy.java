@@ -10,15 +10,15 @@ import lanetide.squads.study.Study;
 import lanetide.squads.study.Watch;
 
 /**
- * Plays an event in rounds. In a round every bowler keeps his luck while all change seats, so that what remains between two of
- * his scores is what the seats did. The rounds are independent of each other.
+ * Plays an event in rounds. In a round every bowler keeps his luck while all change seats, so that what remains between
+ * two of his scores is what the seats did. The rounds are independent of each other.
  */
 public final class FairnessStudy {
     private FairnessStudy() {}
 
     /**
-     * Playings of one round: in seatings of a number that lets every bowler visit every squad equally often, up to six squads,
-     * and two more.
+     * Playings of one round: in seatings of a number that lets every bowler visit every squad equally often, up to six
+     * squads, and two more.
      *
      * @param event the event
      * @return at least 5
@@ -55,8 +55,8 @@ public final class FairnessStudy {
      * @param threads threads to play on, at least 1
      * @param onDone told the number of playings done so far
      * @return what every class of seats and bowlers gains
-     * @throws IllegalArgumentException if the event has a single bowler, the plan allows fewer than {@link #fewestPlayings}, or
-     *     {@code threads < 1}
+     * @throws IllegalArgumentException if the event has a single bowler, the plan allows fewer than
+     *     {@link #fewestPlayings}, or {@code threads < 1}
      */
     public static FairnessResult run(Event event, FairnessPlan plan, int threads, IntConsumer onDone) {
         if (!plan.lanesChange()) {

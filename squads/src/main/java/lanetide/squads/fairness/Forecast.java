@@ -11,15 +11,19 @@ import org.apache.commons.rng.sampling.distribution.NormalizedGaussianSampler;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 
 /**
- * How many rounds would decide. Given what is known, true advantages are drawn, from them what a longer study would find, and the verdict
- * rule is applied to that: the answer is the smallest length of study that decides with the asked-for chance (assurance: A. O'Hagan,
- * J. W. Stevens and M. J. Campbell, "Assurance in clinical trial design", Pharmaceutical Statistics 4, 2005).
+ * How many rounds would decide. Given what is known, true advantages are drawn, from them what a longer study would
+ * find, and the verdict rule is applied to that: the answer is the smallest length of study that decides with the
+ * asked-for chance (assurance: A. O'Hagan, J. W. Stevens and M. J. Campbell, "Assurance in clinical trial design",
+ * Pharmaceutical Statistics 4, 2005).
  */
 final class Forecast {
     /** Drawn studies; what chance they decide with is known to about one in a hundred. */
     private static final int DRAWS = 1000;
 
-    /** The chance that is promised is 90 %; the rest allows for what the draws and the errors themselves leave uncertain. */
+    /**
+     * The chance that is promised is 90 %; the rest allows for what the draws and the errors themselves leave
+     * uncertain.
+     */
     private static final double CHANCE = 0.93;
 
     /** Kinds with fewer classes do not show their own spread; that of all kinds together stands for it. */
@@ -66,8 +70,8 @@ final class Forecast {
     }
 
     /**
-     * Rounds in all. Where so little is known that no length is sure to decide, the advantages are taken to be what they look like.
-     * Empty if not even a thousand times as many rounds would decide.
+     * Rounds in all. Where so little is known that no length is sure to decide, the advantages are taken to be what
+     * they look like. Empty if not even a thousand times as many rounds would decide.
      */
     OptionalInt roundsToDecide(RandomStreams streams) {
         double[][][] draws = draws(streams);

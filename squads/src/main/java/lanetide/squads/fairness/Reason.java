@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 
-/** A fact of the plan or of the playings that goes with an advantage; none claims more than that the two go together. */
+/**
+ * A fact of the plan or of the playings that goes with an advantage; none claims more than that the two go together.
+ */
 public sealed interface Reason {
     /**
      * The kind of fact.

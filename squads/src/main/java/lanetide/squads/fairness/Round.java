@@ -39,8 +39,8 @@ final class Round {
     }
 
     /**
-     * How far a bowler's score in one seating lies above his mean over all of them. Differences are taken first, so that equal
-     * scores give zero and not a rounding error.
+     * How far a bowler's score in one seating lies above his mean over all of them. Differences are taken first, so
+     * that equal scores give zero and not a rounding error.
      */
     double aboveOwnMean(int bowler, int seating) {
         return above(scores[seating][bowler], bowler);

@@ -10,14 +10,15 @@ import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
 
 /**
- * What seats are worth, with bowlers taken out: score of bowler i in seating k = own mean of i in this round + effects of his seat's
- * squad, starting pair and hand + rest. Least squares, with effects of each factor that add up to zero over the seats (B. Jones and M. G.
- * Kenward, "Design and Analysis of Cross-Over Trials", 3rd ed. 2015, chapter 5, with a bowler for a subject and a seating for a period).
- * Where two factors cannot be told apart, the shortest solution shares what they have together between them.
+ * What seats are worth, with bowlers taken out: score of bowler i in seating k = own mean of i in this round + effects
+ * of his seat's squad, starting pair and hand + rest. Least squares, with effects of each factor that add up to zero
+ * over the seats (B. Jones and M. G. Kenward, "Design and Analysis of Cross-Over Trials", 3rd ed. 2015, chapter 5, with
+ * a bowler for a subject and a seating for a period). Where two factors cannot be told apart, the shortest solution
+ * shares what they have together between them.
  *
- * <p>The normal equations are pooled over the rounds. A round's own value is the estimate plus that round's share of the residual
- * (the linearised, or sandwich, form), so that its scatter over independent rounds gives the error, whatever binds the scores
- * within a round.
+ * <p>The normal equations are pooled over the rounds. A round's own value is the estimate plus that round's share of
+ * the residual (the linearised, or sandwich, form), so that its scatter over independent rounds gives the error,
+ * whatever binds the scores within a round.
  */
 final class RowColumnModel {
     private final List<Classes> factors;

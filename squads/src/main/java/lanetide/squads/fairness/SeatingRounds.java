@@ -6,8 +6,9 @@ import lanetide.des.random.RandomStreams;
 import lanetide.squads.study.Playing;
 
 /**
- * How playings follow each other in rounds. In a round every bowler keeps his luck while all change seats; then the event is played as
- * it is drawn, and last in the first seating on lanes that do not change. The rounds are independent of each other.
+ * How playings follow each other in rounds. In a round every bowler keeps his luck while all change seats; then the
+ * event is played as it is drawn, and last in the first seating on lanes that do not change. The rounds are independent
+ * of each other.
  */
 final class SeatingRounds {
     /** Playings of a round beside its seatings: the draw as it is, and the lanes that do not change. */

@@ -8,9 +8,10 @@ import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.ListSampler;
 
 /**
- * Who sits where in the seatings of one round. Bowlers stand in a random order and move on by an equal share of all seats from
- * seating to seating; the seats stand squad by squad, within a squad in an order drawn anew for each seating. So every bowler
- * visits every squad as evenly as whole numbers allow, and any seat of a squad with equal chance.
+ * Who sits where in the seatings of one round. Bowlers stand in a random order and move on by an equal share of all
+ * seats from seating to seating; the seats stand squad by squad, within a squad in an order drawn anew for each
+ * seating. So every bowler visits every squad as evenly as whole numbers allow, and any seat of a squad with equal
+ * chance.
  */
 final class Seatings {
     private final int[][] bowlerAtSeat;

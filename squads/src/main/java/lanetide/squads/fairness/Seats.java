@@ -11,8 +11,8 @@ import lanetide.squads.model.Incidents;
 import lanetide.squads.model.Squad;
 
 /**
- * The seats of an event and the bowlers who are drawn into them. A seat has a squad, a group, a place in the bowling order and
- * a hand; a bowler brings his style, his skill, his balls and his luck. Immutable.
+ * The seats of an event and the bowlers who are drawn into them. A seat has a squad, a group, a place in the bowling
+ * order and a hand; a bowler brings his style, his skill, his balls and his luck. Immutable.
  */
 final class Seats {
     private final Event event;
@@ -57,8 +57,8 @@ final class Seats {
     }
 
     /**
-     * The event with a bowler in every seat; he plays with the seat's hand. Nothing fails and nobody rests: the schedule is judged,
-     * not the day.
+     * The event with a bowler in every seat; he plays with the seat's hand. Nothing fails and nobody rests: the
+     * schedule is judged, not the day.
      */
     Event seated(int[] bowlerAtSeat) {
         List<Squad> squads = new ArrayList<>();

@@ -3,9 +3,10 @@ package lanetide.squads.fairness;
 import java.util.Arrays;
 
 /**
- * Estimates with the noise of estimating taken out of their spread: each is drawn towards zero by the share of the spread that is noise
- * (C. N. Morris, "Parametric empirical Bayes inference", Journal of the American Statistical Association 78, 1983). The largest
- * difference of many noisy numbers is mostly noise; that of the shrunken ones is not.
+ * Estimates with the noise of estimating taken out of their spread: each is drawn towards zero by the share of the
+ * spread that is noise (C. N. Morris, "Parametric empirical Bayes inference", Journal of the American Statistical
+ * Association 78, 1983). The largest difference of many noisy numbers is mostly noise; that of the shrunken ones is
+ * not.
  */
 final class Shrinkage {
     private final double variance;

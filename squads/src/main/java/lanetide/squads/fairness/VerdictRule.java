@@ -9,15 +9,17 @@ import lanetide.des.stats.MeanEstimate;
 /**
  * From estimates to verdicts.
  *
- * <p>An advantage is <em>fair</em> if its 90 % interval lies within the margin, which is the two one-sided tests at 5 % each
- * (D. J. Schuirmann, "A comparison of the two one-sided tests procedure and the power approach for assessing the equivalence of average
- * bioavailability", Journal of Pharmacokinetics and Biopharmaceutics 15, 1987). It is <em>unfair</em> if it is shown to lie beyond the
- * margin at 5 % after Holm's correction over all advantages of the event (S. Holm, "A simple sequentially rejective multiple test
- * procedure", Scandinavian Journal of Statistics 6, 1979): an event whose every advantage lies within the margin is called unfair, anywhere,
- * in at most one study of twenty.
+ * <p>An advantage is <em>fair</em> if its 90 % interval lies within the margin, which is the two one-sided tests at 5 %
+ * each (D. J. Schuirmann, "A comparison of the two one-sided tests procedure and the power approach for assessing the
+ * equivalence of average bioavailability", Journal of Pharmacokinetics and Biopharmaceutics 15, 1987). It is
+ * <em>unfair</em> if it is shown to lie beyond the margin at 5 % after Holm's correction over all advantages of the
+ * event (S. Holm, "A simple sequentially rejective multiple test procedure", Scandinavian Journal of Statistics 6,
+ * 1979): an event whose every advantage lies within the margin is called unfair, anywhere, in at most one study of
+ * twenty.
  *
- * <p>The event is unfair if any advantage is, and fair if all are. The second needs no correction, since every single one of them has to
- * pass (R. L. Berger, "Multiparameter hypothesis testing and acceptance sampling", Technometrics 24, 1982).
+ * <p>The event is unfair if any advantage is, and fair if all are. The second needs no correction, since every single
+ * one of them has to pass (R. L. Berger, "Multiparameter hypothesis testing and acceptance sampling", Technometrics 24,
+ * 1982).
  */
 final class VerdictRule {
     /** Level of every test. */
@@ -63,8 +65,8 @@ final class VerdictRule {
     }
 
     /**
-     * Probability of an estimate so far beyond the margin, on either side, if the true value were just the margin: the least
-     * favourable of all values within it.
+     * Probability of an estimate so far beyond the margin, on either side, if the true value were just the margin: the
+     * least favourable of all values within it.
      */
     private double beyond(MeanEstimate estimate) {
         MeanEstimate size =

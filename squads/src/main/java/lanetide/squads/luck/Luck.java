@@ -3,7 +3,10 @@ package lanetide.squads.luck;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.NormalizedGaussianSampler;
 
-/** A bowler's chance: his releases, his reading of the lane, the pins, his form, his fouls and his times. One object serves one playing. */
+/**
+ * A bowler's chance: his releases, his reading of the lane, the pins, his form, his fouls and his times. One object
+ * serves one playing.
+ */
 public interface Luck {
     /**
      * The scatter of his release.

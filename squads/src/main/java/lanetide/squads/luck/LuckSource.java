@@ -26,9 +26,9 @@ public interface LuckSource {
     }
 
     /**
-     * Luck for comparing playings: it is keyed by the bowler's name alone, wherever he sits, and starts anew with every frame,
-     * so that a frame in which he needs one ball more in one playing does not shift his luck in all later ones (common random
-     * numbers, synchronised: A. M. Law, "Simulation Modeling and Analysis", 5th ed. 2015, section 11.2).
+     * Luck for comparing playings: it is keyed by the bowler's name alone, wherever he sits, and starts anew with every
+     * frame, so that a frame in which he needs one ball more in one playing does not shift his luck in all later ones
+     * (common random numbers, synchronised: A. M. Law, "Simulation Modeling and Analysis", 5th ed. 2015, section 11.2).
      *
      * @param streams source of all chance; bowlers' names must be different over all squads
      * @return the luck of a playing
@@ -38,7 +38,8 @@ public interface LuckSource {
     }
 
     /**
-     * The same for comparing events, in which bowlers of one name may play in several squads: it is keyed by squad and name.
+     * The same for comparing events, in which bowlers of one name may play in several squads: it is keyed by squad and
+     * name.
      *
      * @param streams source of all chance
      * @return the luck of a playing

@@ -12,8 +12,8 @@ import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.Squad;
 
 /**
- * When each lane is cleaned and oiled: lanes are worked on from left to right, each by the machine that is free first, which
- * walks there from the lane it has done. Nothing in this is left to chance, so that the plan is what will happen.
+ * When each lane is cleaned and oiled: lanes are worked on from left to right, each by the machine that is free first,
+ * which walks there from the lane it has done. Nothing in this is left to chance, so that the plan is what will happen.
  *
  * @param lanes the lanes in the order in which they are done
  */

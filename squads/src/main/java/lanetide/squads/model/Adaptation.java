@@ -9,8 +9,8 @@ import lanetide.oilflow.Require;
  * @param deadBandBoards smallest believed miss that makes him move (boards), 0 to 10
  * @param gain share of the believed miss that a move takes out, 0 (never moves) to 1.5
  * @param patienceShots shots on a lane since the last move there before he moves again, 1 to 50
- * @param driftBoards how fast he reckons a line goes off as the oil changes (boards a game, standard deviation of either sign),
- *     0 to 3
+ * @param driftBoards how fast he reckons a line goes off as the oil changes (boards a game, standard deviation of
+ *     either sign), 0 to 3
  */
 public record Adaptation(double seesBoards, double deadBandBoards, double gain, int patienceShots, double driftBoards) {
     /**

@@ -57,7 +57,8 @@ public record Arrangements(List<Break> breaks, List<LineUpChange> changes, Optio
      * What is left for the first games of a squad whose other games are played as a squad of their own.
      *
      * @param games how many games it plays, at least 1
-     * @return breaks that come after an earlier game than the last of them, and changes of the line-up that begin by then
+     * @return breaks that come after an earlier game than the last of them, and changes of the line-up that begin by
+     *     then
      */
     public Arrangements before(int games) {
         return new Arrangements(
@@ -67,9 +68,10 @@ public record Arrangements(List<Break> breaks, List<LineUpChange> changes, Optio
     }
 
     /**
-     * What is left for the other games, counted anew. Who was away stays away, and who stands in for another goes on. A break that was
-     * due after the last of the first games comes one game later, since nobody takes one at the end of a squad. A break at a time of
-     * day is taken here, so that it is taken once: when that time comes cannot be told before the games are played.
+     * What is left for the other games, counted anew. Who was away stays away, and who stands in for another goes on. A
+     * break that was due after the last of the first games comes one game later, since nobody takes one at the end of a
+     * squad. A break at a time of day is taken here, so that it is taken once: when that time comes cannot be told
+     * before the games are played.
      *
      * @param games how many games were played before, at least 1
      * @return the arrangements

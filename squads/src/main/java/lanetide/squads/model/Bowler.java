@@ -36,7 +36,8 @@ public record Bowler(
     /**
      * Checks the name and the ranges above.
      *
-     * @throws IllegalArgumentException if {@code id} is blank, or {@code tempo} or {@code handicapPins} lies outside its range
+     * @throws IllegalArgumentException if {@code id} is blank, or {@code tempo} or {@code handicapPins} lies outside
+     *     its range
      */
     public Bowler {
         Require.named(id, "bowler");

@@ -6,8 +6,8 @@ import lanetide.oilflow.Require;
  * What all bowlers of an event have in common.
  *
  * @param knowledge what they go by when they choose their lines
- * @param tiringShare share of his speed that a bowler has lost after {@link #TIRING_BALLS} balls at full racks, 0 to 0.1; it is lost
- *     evenly, and none beyond
+ * @param tiringShare share of his speed that a bowler has lost after {@link #TIRING_BALLS} balls at full racks, 0 to
+ *     0.1; it is lost evenly, and none beyond
  * @param scoring how it is scored
  */
 public record Bowling(Knowledge knowledge, double tiringShare, Scoring scoring) {
@@ -15,8 +15,8 @@ public record Bowling(Knowledge knowledge, double tiringShare, Scoring scoring) 
     public static final Bowling USUAL = new Bowling(Knowledge.OWN_BALLS, 0, Scoring.USUAL);
 
     /**
-     * Six bouts of twelve balls, over which elite bowlers' speed fell (Seiferheld and others, Sensors 23, 8284, 2023; by how much was
-     * not found).
+     * Six bouts of twelve balls, over which elite bowlers' speed fell (Seiferheld and others, Sensors 23, 8284, 2023;
+     * by how much was not found).
      */
     public static final int TIRING_BALLS = 72;
 

@@ -11,8 +11,8 @@ import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.RotationDesign;
 
 /**
- * The lanes in use. All are made ready alike; rotations send nobody to a spare pair, so that a group whose lane is out of order
- * can go there.
+ * The lanes in use. All are made ready alike; rotations send nobody to a spare pair, so that a group whose lane is out
+ * of order can go there.
  *
  * @param pairs pairs from left to right, at least one, no lane twice
  * @param surface what the lanes are made of
@@ -29,8 +29,8 @@ public record Centre(
     /**
      * Copies the lists and the map, and checks the lists.
      *
-     * @throws IllegalArgumentException if there is no pair, a lane stands in two pairs, a spare pair is none of the pairs, or
-     *     all pairs are spare
+     * @throws IllegalArgumentException if there is no pair, a lane stands in two pairs, a spare pair is none of the
+     *     pairs, or all pairs are spare
      */
     public Centre {
         pairs = List.copyOf(pairs);

@@ -9,7 +9,8 @@ import lanetide.oilflow.Require;
  * @param oilLitre a litre of oil
  * @param cleanerLane cleaner for one lane
  * @param labourHour an hour of whoever minds a machine
- * @param laneHour what a lane brings in in an hour, lost while it cannot be played; 0 where lanes are oiled before opening
+ * @param laneHour what a lane brings in in an hour, lost while it cannot be played; 0 where lanes are oiled before
+ *     opening
  * @param pin what it is worth that one bowler's expected game does not change by one pin
  * @param unplanned how many times as much an oiling costs that stops the play
  */

@@ -36,10 +36,11 @@ public record Event(
     /**
      * Copies the lists and checks that they fit together.
      *
-     * @throws IllegalArgumentException if there is no squad, a squad's name appears twice, squads are not in order of start,
-     *     a rotation does not fit its squad or the centre, sends two groups to one pair or one to a spare pair, the first squad
-     *     finds bare lanes, a group's or a bowler's name appears twice in a squad, a squad has nobody for its last game or uses
-     *     more machines than there are, or a planned fault or a pattern is on a lane that is not there
+     * @throws IllegalArgumentException if there is no squad, a squad's name appears twice, squads are not in order of
+     *     start, a rotation does not fit its squad or the centre, sends two groups to one pair or one to a spare pair,
+     *     the first squad finds bare lanes, a group's or a bowler's name appears twice in a squad, a squad has nobody
+     *     for its last game or uses more machines than there are, or a planned fault or a pattern is on a lane that is
+     *     not there
      */
     public Event {
         Require.named(name, "event");

@@ -6,6 +6,8 @@ public enum FaultResponse {
     WAIT,
     /** The group goes on with its game on a spare pair, if one is free; else it waits. */
     SPARE,
-    /** The group is split over other groups that bowl, and each goes on with his game there; if none bowls, it waits. */
+    /**
+     * The group is split over other groups that bowl, and each goes on with his game there; if none bowls, it waits.
+     */
     SPLIT
 }

@@ -17,9 +17,9 @@ import org.apache.commons.rng.sampling.ListSampler;
  * A squad's bowlers by shares instead of one by one.
  *
  * <p>Each attribute is counted out exactly: every kind gets the whole part of its share of the bowlers, and the seats
- * left over go to the largest remainders, the earlier kind first where they are equal (method of A. Hamilton; F. Pukelsheim,
- * "Proportional Representation", 2014). The counted-out list is then shuffled by a stream of its own, so that changing
- * one attribute's shares moves no other attribute.
+ * left over go to the largest remainders, the earlier kind first where they are equal (method of A. Hamilton; F.
+ * Pukelsheim, "Proportional Representation", 2014). The counted-out list is then shuffled by a stream of its own, so
+ * that changing one attribute's shares moves no other attribute.
  *
  * @param bowlers bowlers in the squad, at least 1
  * @param hands shares of the delivery sides
@@ -44,7 +44,8 @@ public record FieldMix(
     /**
      * Copies the lists and checks them.
      *
-     * @throws IllegalArgumentException if {@code bowlers < 1}, or the shares of an attribute do not add up to 1 within 1e-9
+     * @throws IllegalArgumentException if {@code bowlers < 1}, or the shares of an attribute do not add up to 1 within
+     *     1e-9
      */
     public FieldMix {
         if (bowlers < 1) {

@@ -3,8 +3,8 @@ package lanetide.squads.model;
 import lanetide.oilflow.Require;
 
 /**
- * Lane courtesy: a bowler waits while a neighbour within so many lanes is on the approach. Of those who are ready, the bowler on
- * the right goes first (bowlcentralohio etiquette, as quoted).
+ * Lane courtesy: a bowler waits while a neighbour within so many lanes is on the approach. Of those who are ready, the
+ * bowler on the right goes first (bowlcentralohio etiquette, as quoted).
  *
  * @param lanes lanes to either side that count as neighbours, 0 (no courtesy) to 2
  * @param approachMs how long a bowler is on the approach before he releases (ms), 0 to 60 000

@@ -7,8 +7,8 @@ package lanetide.squads.model;
  * @param cleaners machines that only clean, at least 1 where {@code combined} is 0, else 0
  * @param oilers machines that only oil, at least 1 where {@code combined} is 0, else 0
  * @param stripMsPerLane time to clean a lane (ms), at least 0
- * @param oilMsPerLane time to oil a lane (ms), at least 0. Cleaning and oiling one lane takes under two minutes (trade article on
- *     dual patterns, 2008-09)
+ * @param oilMsPerLane time to oil a lane (ms), at least 0. Cleaning and oiling one lane takes under two minutes (trade
+ *     article on dual patterns, 2008-09)
  * @param walkMsPerPair time to move a machine past two lanes (ms), at least 0
  */
 public record LaneMachines(

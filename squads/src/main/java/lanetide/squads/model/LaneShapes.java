@@ -15,8 +15,8 @@ public final class LaneShapes {
     private LaneShapes() {}
 
     /**
-     * Fills in the lanes that were not measured. Each draws from a stream of its own, so that measuring one lane changes no
-     * other.
+     * Fills in the lanes that were not measured. Each draws from a stream of its own, so that measuring one lane
+     * changes no other.
      *
      * @param pairs the pairs in use
      * @param measured what was measured, by lane number

@@ -9,8 +9,8 @@ import lanetide.oilflow.ball.ReleaseSpread;
  * @param id name by which scenarios choose it
  * @param spread scatter of the release
  * @param adaptation reaction to what he saw
- * @param formShare how much his scatter changes from game to game: standard deviation of its logarithm, 0 to 0.5. Within a game
- *     it stays, so that shots of a game are independent of each other
+ * @param formShare how much his scatter changes from game to game: standard deviation of its logarithm, 0 to 0.5.
+ *     Within a game it stays, so that shots of a game are independent of each other
  * @param source where the values come from, or {@code assumption}
  */
 public record Level(String id, ReleaseSpread spread, Adaptation adaptation, double formShare, String source) {

@@ -83,8 +83,8 @@ public sealed interface LineUpChange {
     }
 
     /**
-     * A bowler comes late. He joins at the first game that his group begins when he is there, and does not make up what he
-     * has missed (assumption: rules of events differ).
+     * A bowler comes late. He joins at the first game that his group begins when he is there, and does not make up what
+     * he has missed (assumption: rules of events differ).
      *
      * @param bowler name of a bowler of the squad
      * @param arrivesMs when he is there (ms from midnight before the first day), at least 0

@@ -26,8 +26,8 @@ public record Squad(
     /**
      * Copies the list and checks the values.
      *
-     * @throws IllegalArgumentException if a time is negative, there is no group, {@code id} is blank, or the line-up of a
-     *     bowler changes who is in no group
+     * @throws IllegalArgumentException if a time is negative, there is no group, {@code id} is blank, or the line-up of
+     *     a bowler changes who is in no group
      */
     public Squad {
         Require.named(id, "squad");

@@ -3,7 +3,8 @@ package lanetide.squads.model;
 import lanetide.oilflow.Require;
 
 /**
- * Chance events that put a lane out of order. They come after a geometric number of frames, and the work on each is log-normal.
+ * Chance events that put a lane out of order. They come after a geometric number of frames, and the work on each is
+ * log-normal.
  *
  * @param everyFrames mean number of frames on a lane from one to the next, at least 1; infinite for never
  * @param workMs mean time of the work, once it is begun (ms), at least 0

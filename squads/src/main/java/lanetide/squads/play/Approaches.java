@@ -10,9 +10,9 @@ import lanetide.squads.model.LaneCourtesy;
 /**
  * The approaches of all lanes, and who may step up while neighbours are on theirs.
  *
- * <p>Of neighbours who are ready, he goes first who was passed over more often, and of equals the one on the right. That is
- * a total order, and whoever waits for a neighbour waits for one who stands before him in it or is on the approach already; so
- * somebody can always go, and nobody is passed over without end.
+ * <p>Of neighbours who are ready, he goes first who was passed over more often, and of equals the one on the right.
+ * That is a total order, and whoever waits for a neighbour waits for one who stands before him in it or is on the
+ * approach already; so somebody can always go, and nobody is passed over without end.
  *
  * <p>All who become ready at one instant are looked at together, so that it does not matter whose event comes first.
  */

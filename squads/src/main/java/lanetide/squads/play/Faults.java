@@ -12,8 +12,8 @@ import lanetide.squads.model.PlannedFault;
 import lanetide.squads.result.LaneStop;
 
 /**
- * Which lanes are out of order. A stop by chance comes as the pins should be set after a frame; every lane has streams of its own
- * for it. Whoever puts lanes in order says at once how long the work takes, and does one lane after another.
+ * Which lanes are out of order. A stop by chance comes as the pins should be set after a frame; every lane has streams
+ * of its own for it. Whoever puts lanes in order says at once how long the work takes, and does one lane after another.
  */
 final class Faults {
     private final Simulator simulator;

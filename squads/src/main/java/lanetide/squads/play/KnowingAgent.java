@@ -13,9 +13,10 @@ import lanetide.squads.bowler.BowlerAgent;
 import lanetide.squads.bowler.PlayedLines;
 
 /**
- * A bowler who knows the oil, which nobody does: the upper bound for those who learn. On a lane that is new to him, and on
- * every sixth of his balls at full racks there, he takes the best of three lines: the one he plays, that one moved two and one to
- * the pocket, and the best one within two boards of the feet and half a degree. He changes for half a strike in a hundred.
+ * A bowler who knows the oil, which nobody does: the upper bound for those who learn. On a lane that is new to him, and
+ * on every sixth of his balls at full racks there, he takes the best of three lines: the one he plays, that one moved
+ * two and one to the pocket, and the best one within two boards of the feet and half a degree. He changes for half a
+ * strike in a hundred.
  */
 final class KnowingAgent implements BowlerAgent {
     private static final int BALLS_BETWEEN_LOOKS = 6;

@@ -16,8 +16,8 @@ public interface LaneObserver {
      *
      * @param state what is written down of it
      * @param film its film, which goes on changing: copy what shall be kept
-     * @param lines how the typical player of each style and hand would play it, in the order of the state's windows; empty
-     *     where windows were not asked for
+     * @param lines how the typical player of each style and hand would play it, in the order of the state's windows;
+     *     empty where windows were not asked for
      */
     void onLane(LaneState state, OilFilm film, List<TypicalLine> lines);
 }

@@ -40,7 +40,10 @@ final class LaneTurns {
         return next == turns.size();
     }
 
-    /** Whether a turn could begin: the lane is idle, in order as far as one knows, and the bowler is not on the other lane. */
+    /**
+     * Whether a turn could begin: the lane is idle, in order as far as one knows, and the bowler is not on the other
+     * lane.
+     */
     boolean isReady() {
         return !busy && !waitsForRepair && !isFinished() && next().player().framesDone() >= next().frame() - 1;
     }

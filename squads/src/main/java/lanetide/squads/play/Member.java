@@ -4,7 +4,8 @@ import lanetide.squads.luck.Luck;
 import lanetide.squads.model.PaceOfPlay;
 
 /**
- * A bowler as a member of his group: what he throws, how long he takes, when he has his ball back, and which games are his.
+ * A bowler as a member of his group: what he throws, how long he takes, when he has his ball back, and which games are
+ * his.
  */
 final class Member {
     private final BowlerInPlay bowler;

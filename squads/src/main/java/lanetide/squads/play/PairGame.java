@@ -12,11 +12,12 @@ import lanetide.squads.score.TenpinScore;
  * A game on one pair.
  *
  * <p>The first half of a group (rounded up) starts on the left lane, the rest on the right, and everybody changes lanes
- * after each frame. A lane serves its turns in order, one bowler at a time, and waits for a bowler who still plays his last
- * frame on the other lane. The lane is free again when the pins stand; a bowler shoots again when he has his ball back.
+ * after each frame. A lane serves its turns in order, one bowler at a time, and waits for a bowler who still plays his
+ * last frame on the other lane. The lane is free again when the pins stand; a bowler shoots again when he has his ball
+ * back.
  *
- * <p>Turns stand in rounds, which on each lane do not decrease, and a bowler's next turn is in a later round on the other lane. So
- * the turn of the lowest round can always be taken, also when others join a game that is going on.
+ * <p>Turns stand in rounds, which on each lane do not decrease, and a bowler's next turn is in a later round on the
+ * other lane. So the turn of the lowest round can always be taken, also when others join a game that is going on.
  */
 final class PairGame {
     private final Day day;

@@ -5,8 +5,8 @@ import lanetide.des.Simulator;
 import lanetide.squads.model.PaceOfPlay;
 
 /**
- * One group's practice on its starting pair: on both lanes at once, each bowler on either in turn, and nobody waits for a
- * neighbour.
+ * One group's practice on its starting pair: on both lanes at once, each bowler on either in turn, and nobody waits for
+ * a neighbour.
  */
 final class PairPractice {
     private final Day day;

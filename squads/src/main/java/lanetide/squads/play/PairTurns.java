@@ -5,8 +5,8 @@ import java.util.OptionalInt;
 import lanetide.squads.rotation.Rotation;
 
 /**
- * Whose turn it is on each pair. A pair serves games in order, so that no group overtakes and nobody waits for ever: of all games
- * still to play, the earliest can always be played.
+ * Whose turn it is on each pair. A pair serves games in order, so that no group overtakes and nobody waits for ever: of
+ * all games still to play, the earliest can always be played.
  */
 final class PairTurns {
     private static final int NOT_THERE = -1;

@@ -1,8 +1,8 @@
 package lanetide.squads.play;
 
 /**
- * Order of events at one instant: machines finish, then bowlers move, then they bowl, then those who are ready step up, then
- * the director decides.
+ * Order of events at one instant: machines finish, then bowlers move, then they bowl, then those who are ready step up,
+ * then the director decides.
  */
 final class Phase {
     static final int MACHINE = 0;

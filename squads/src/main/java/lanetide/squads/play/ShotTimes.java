@@ -7,8 +7,8 @@ import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 
 /**
  * How long one bowler takes over his shots: log-normal times about the means of the pace and his tempo. With mean m and
- * standard deviation c m, the logarithm has the variance s^2 = ln(1 + c^2) and the mean ln m - s^2 / 2 (N. L. Johnson, S. Kotz
- * and N. Balakrishnan, "Continuous Univariate Distributions", volume 1, 1994).
+ * standard deviation c m, the logarithm has the variance s^2 = ln(1 + c^2) and the mean ln m - s^2 / 2 (N. L. Johnson,
+ * S. Kotz and N. Balakrishnan, "Continuous Univariate Distributions", volume 1, 1994).
  */
 final class ShotTimes {
     private final PaceOfPlay pace;

@@ -13,8 +13,8 @@ import lanetide.oilflow.motion.RowMarch;
 import lanetide.oilflow.pocket.SpareTarget;
 
 /**
- * How bowlers shoot at spares: across the lane, firm and nearly straight, with an allowance for the little hook they know
- * from a fresh lane. What the lane has become since, they have not allowed for. One object serves one thread.
+ * How bowlers shoot at spares: across the lane, firm and nearly straight, with an allowance for the little hook they
+ * know from a fresh lane. What the lane has become since, they have not allowed for. One object serves one thread.
  */
 final class SpareLines {
     /** Share of the usual axis rotation that is left when a bowler turns his ball flat for a spare (assumption). */
@@ -46,8 +46,8 @@ final class SpareLines {
     }
 
     /**
-     * Corrects a straight aim by what it misses: the hook of a spare ball is small and steady. Where that does not settle, the bowler
-     * keeps his last aim.
+     * Corrects a straight aim by what it misses: the hook of a spare ball is small and steady. Where that does not
+     * settle, the bowler keeps his last aim.
      */
     private Line solve(Key key) {
         double laydown = LaneGeometry.CENTRE_BOARD

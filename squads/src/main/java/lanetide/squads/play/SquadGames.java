@@ -11,8 +11,8 @@ import lanetide.squads.result.WaitCause;
 import lanetide.squads.rotation.Rotation;
 
 /**
- * The games of a squad. A group leaves its pair when all its cards are in, takes a break if one is due, walks, and starts on the
- * next pair when its turn has come there. What becomes of it when a lane fails is the director's choice.
+ * The games of a squad. A group leaves its pair when all its cards are in, takes a break if one is due, walks, and
+ * starts on the next pair when its turn has come there. What becomes of it when a lane fails is the director's choice.
  */
 final class SquadGames implements PairGame.Watcher {
     private final Day day;

@@ -37,8 +37,8 @@ final class SquadPlay {
     }
 
     /**
-     * Plans the machines so that they end at the squad's start, or begins at once if that is past. Until then lanes rest, and what
-     * no machine cleans off levels.
+     * Plans the machines so that they end at the squad's start, or begins at once if that is past. Until then lanes
+     * rest, and what no machine cleans off levels.
      */
     void begin() {
         List<LaneInPlay> lanes = day.allLanes();
@@ -106,7 +106,10 @@ final class SquadPlay {
         day.timetable().add(new TimetableEntry(squad.id(), what, 0, startMs, endMs));
     }
 
-    /** Told when the squad is done: when its practice started, when its last ball was scored, and how its time was spent. */
+    /**
+     * Told when the squad is done: when its practice started, when its last ball was scored, and how its time was
+     * spent.
+     */
     interface WhenDone {
         void accept(long startMs, long endMs, PaceKept pace);
     }

@@ -6,8 +6,8 @@ import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 
 /**
- * Counts a lane's frames down to its next stop. The number of frames is geometric with the given mean, drawn by inversion:
- * with u uniform on (0, 1] it is the least n of at least ln u / ln(1 - 1 / mean).
+ * Counts a lane's frames down to its next stop. The number of frames is geometric with the given mean, drawn by
+ * inversion: with u uniform on (0, 1] it is the least n of at least ln u / ln(1 - 1 / mean).
  */
 final class StopClock {
     private final Stops stops;

@@ -18,10 +18,11 @@ import lanetide.squads.result.EventResult;
 import lanetide.squads.result.SquadResult;
 
 /**
- * Plays an event once: squads one after another on the same lanes, every ball on the film that the balls before it left.
+ * Plays an event once: squads one after another on the same lanes, every ball on the film that the balls before it
+ * left.
  *
- * <p>A squad starts when it is planned, or later if the one before has not left or the lanes are not ready. One object plays
- * one event once.
+ * <p>A squad starts when it is planned, or later if the one before has not left or the lanes are not ready. One object
+ * plays one event once.
  */
 public final class TournamentSimulation {
     private final Setup setup;

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 import lanetide.des.stats.Tally;
 
-/** The curve behind the interval, from a set of playings: what has become of lanes and scores by the games on the oil. */
+/**
+ * The curve behind the interval, from a set of playings: what has become of lanes and scores by the games on the oil.
+ */
 final class AgeCurve {
     private final double[] spreadPins;
     private final double[] levelPins;
@@ -26,8 +28,8 @@ final class AgeCurve {
     }
 
     /**
-     * Root mean square over the bowlers, by their styles, of how far the expected score is from that on fresh oil. The noise of estimating is
-     * taken off the square, so that a lane that does not change has no spread.
+     * Root mean square over the bowlers, by their styles, of how far the expected score is from that on fresh oil. The
+     * noise of estimating is taken off the square, so that a lane that does not change has no spread.
      */
     private void spread(List<BlockPlaying> playings, int age, int styles) {
         double square = 0;
@@ -53,7 +55,10 @@ final class AgeCurve {
         levelPins[age] = weights == 0 ? Double.NaN : level / weights;
     }
 
-    /** In the first, second, ... game on the oil (pins a game). Ages that nobody has played keep the last value before them. */
+    /**
+     * In the first, second, ... game on the oil (pins a game). Ages that nobody has played keep the last value before
+     * them.
+     */
     double[] spreadPins() {
         return filled(spreadPins);
     }
@@ -74,8 +79,9 @@ final class AgeCurve {
     }
 
     /**
-     * How far windows have moved on each lane of each playing, by games on the oil from 1: mean over the typical players of the absolute
-     * move of the best exit board. A player who finds no line is as far off as the limit allows.
+     * How far windows have moved on each lane of each playing, by games on the oil from 1: mean over the typical
+     * players of the absolute move of the best exit board. A player who finds no line is as far off as the limit
+     * allows.
      */
     static double[][] paths(List<BlockPlaying> playings, int games, double limitBoards) {
         List<double[]> paths = new ArrayList<>();

@@ -11,8 +11,8 @@ final class BlockPlaying {
     /**
      * A playing.
      *
-     * @param changePins sum over bowlers' games of the score less the score with the same luck on lanes that do not change (pins), by age
-     *     of the oil in games, then by style
+     * @param changePins sum over bowlers' games of the score less the score with the same luck on lanes that do not
+     *     change (pins), by age of the oil in games, then by style
      * @param games number of these games
      * @param looks what was seen of the lanes
      */

@@ -1,8 +1,8 @@
 package lanetide.squads.recondition;
 
 /**
- * Renewing by condition: the state is looked at after every game, and renewed as soon as it has passed a control limit; for more if it has
- * passed the limit of failure too.
+ * Renewing by condition: the state is looked at after every game, and renewed as soon as it has passed a control limit;
+ * for more if it has passed the limit of failure too.
  *
  * @param control the control limit
  * @param costPerGame cost of a cycle over its mean length
@@ -11,8 +11,8 @@ package lanetide.squads.recondition;
  */
 public record ControlLimit(double control, double costPerGame, double meanGames, double failShare) {
     /**
-     * On paths that have been observed, each from fresh to the last game looked at. A path that never passes the control limit counts as
-     * a cycle that is renewed in time after its last game.
+     * On paths that have been observed, each from fresh to the last game looked at. A path that never passes the
+     * control limit counts as a cycle that is renewed in time after its last game.
      *
      * @param states the state after each game, by path; at least one path of at least one game
      * @param control the control limit

@@ -3,14 +3,15 @@ package lanetide.squads.recondition;
 import lanetide.oilflow.Require;
 
 /**
- * When to renew something that gets worse: the cost of a cycle over its length is least. All lengths in whole games are tried.
+ * When to renew something that gets worse: the cost of a cycle over its length is least. All lengths in whole games are
+ * tried.
  *
- * <p><em>Loss that grows</em>: a cycle of length T costs K plus the loss gathered by then. With a loss of a pins per game and game that is
- * T* = sqrt(2 K / a); with minimal repairs of cost c at a power-law rate it is the block policy of R. E. Barlow and L. C. Hunter, "Optimum
- * preventive maintenance policies", Operations Research 8 (1960).
+ * <p><em>Loss that grows</em>: a cycle of length T costs K plus the loss gathered by then. With a loss of a pins per
+ * game and game that is T* = sqrt(2 K / a); with minimal repairs of cost c at a power-law rate it is the block policy
+ * of R. E. Barlow and L. C. Hunter, "Optimum preventive maintenance policies", Operations Research 8 (1960).
  *
- * <p><em>Age replacement</em>: renewed at age T for cp, or at failure for cf if that comes first (R. E. Barlow and F. Proschan,
- * "Mathematical Theory of Reliability", 1965, chapter 3).
+ * <p><em>Age replacement</em>: renewed at age T for cp, or at failure for cf if that comes first (R. E. Barlow and F.
+ * Proschan, "Mathematical Theory of Reliability", 1965, chapter 3).
  */
 public final class CyclePolicy {
     private CyclePolicy() {}

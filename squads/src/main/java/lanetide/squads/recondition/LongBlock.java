@@ -11,8 +11,8 @@ import lanetide.squads.model.SquadPlan;
 import lanetide.squads.rotation.Rotation;
 
 /**
- * An event played on and on: its squads in turn, as often as it takes, so that lanes become older than in the event itself. Nothing
- * fails in it, and nobody rests.
+ * An event played on and on: its squads in turn, as often as it takes, so that lanes become older than in the event
+ * itself. Nothing fails in it, and nobody rests.
  */
 final class LongBlock {
     private static final int MAX_SQUADS = 1000;

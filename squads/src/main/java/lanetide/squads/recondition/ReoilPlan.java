@@ -17,7 +17,10 @@ public record ReoilPlan(long seed, int replications, int games, double marginPin
     /** Oldest oil looked at where nobody says otherwise. */
     public static final int DEFAULT_GAMES = 24;
 
-    /** The limit used where nobody sets another (assumption): bowlers follow a board, the trade's smallest move at the arrows, and more is felt. */
+    /**
+     * The limit used where nobody sets another (assumption): bowlers follow a board, the trade's smallest move at the
+     * arrows, and more is felt.
+     */
     public static final double DEFAULT_LIMIT_BOARDS = 1.5;
 
     /** Largest limit. */

@@ -11,8 +11,8 @@ public final class PlanSize {
      * @param groups groups that bowl at the same time
      * @param pairs lane pairs in the rotation
      * @param games games each group bowls
-     * @throws ImpossibleRotationException if {@code groups < 1}, {@code pairs < 1}, {@code games < 1} or {@code groups >
-     *     pairs}
+     * @throws ImpossibleRotationException if {@code groups < 1}, {@code pairs < 1}, {@code games < 1} or {@code groups
+     *     > pairs}
      */
     public static void requirePlayable(int groups, int pairs, int games) {
         requireAtLeastOne("number of groups", groups);

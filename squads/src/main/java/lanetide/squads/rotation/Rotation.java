@@ -39,8 +39,8 @@ public final class Rotation {
      * @param games games each group bowls
      * @param pairOfGameAndGroup the pair of a group in a game, all counted from zero
      * @return the rotation; several groups may be sent to one pair
-     * @throws ImpossibleRotationException if {@code groups < 1}, {@code pairs < 1}, {@code games < 1} or {@code groups >
-     *     pairs}
+     * @throws ImpossibleRotationException if {@code groups < 1}, {@code pairs < 1}, {@code games < 1} or {@code groups
+     *     > pairs}
      */
     public static Rotation tabulate(int groups, int pairs, int games, IntBinaryOperator pairOfGameAndGroup) {
         PlanSize.requirePlayable(groups, pairs, games);
@@ -86,8 +86,8 @@ public final class Rotation {
      * @param game game, counted from zero
      * @param group group, counted from zero
      * @return its pair, counted from zero
-     * @throws IndexOutOfBoundsException if {@code game} is not in {@code [0, games())} or {@code group} not in {@code
-     *     [0, groups())}
+     * @throws IndexOutOfBoundsException if {@code game} is not in {@code [0, games())} or {@code group} not in
+     *     {@code [0, groups())}
      */
     public int pairOf(int game, int group) {
         requireIndex("game", game, games());
@@ -101,8 +101,8 @@ public final class Rotation {
      * @param game game, counted from zero
      * @param pair pair, counted from zero
      * @return the group, counted from zero; empty if the pair is free
-     * @throws IndexOutOfBoundsException if {@code game} is not in {@code [0, games())} or {@code pair} not in {@code [0,
-     *     pairs())}
+     * @throws IndexOutOfBoundsException if {@code game} is not in {@code [0, games())} or {@code pair} not in
+     *     {@code [0, pairs())}
      * @throws IllegalStateException if several groups are sent to the pair
      */
     public OptionalInt groupOn(int game, int pair) {
@@ -120,8 +120,8 @@ public final class Rotation {
      * @param game game, counted from zero
      * @param pair pair, counted from zero
      * @return the groups in ascending order; more than one only in a faulty rotation
-     * @throws IndexOutOfBoundsException if {@code game} is not in {@code [0, games())} or {@code pair} not in {@code [0,
-     *     pairs())}
+     * @throws IndexOutOfBoundsException if {@code game} is not in {@code [0, games())} or {@code pair} not in
+     *     {@code [0, pairs())}
      */
     public List<Integer> groupsOn(int game, int pair) {
         requireIndex("game", game, games());
@@ -164,7 +164,8 @@ public final class Rotation {
      * @param places for every pair of this rotation its place in the row, counted from zero
      * @param row number of pairs in the row
      * @return the rotation over the whole row
-     * @throws IllegalArgumentException if there are not as many places as pairs, or a place is twice or not in {@code [0, row)}
+     * @throws IllegalArgumentException if there are not as many places as pairs, or a place is twice or not in
+     *     {@code [0, row)}
      */
     public Rotation among(List<Integer> places, int row) {
         boolean outside = places.stream().anyMatch(place -> place < 0 || place >= row);

@@ -1,9 +1,9 @@
 package lanetide.squads.score;
 
 /**
- * A game scored frame by frame: a strike counts 30, a spare 10 and the pins of its own first ball, an open frame its pins; no frame
- * waits for another, and the tenth has no further balls. Ten strikes make 300. Source: World Bowling's current-frame scoring, from
- * memory.
+ * A game scored frame by frame: a strike counts 30, a spare 10 and the pins of its own first ball, an open frame its
+ * pins; no frame waits for another, and the tenth has no further balls. Ten strikes make 300. Source: World Bowling's
+ * current-frame scoring, from memory.
  */
 public final class CurrentFrameScore extends ScoreCard {
     private static final int STRIKE = 30;

@@ -1,8 +1,8 @@
 package lanetide.squads.score;
 
 /**
- * Pins added to a bowler's game: a share of what the average lacks of a base. Fractions of a pin are dropped, and an average above
- * the base gets nothing (common practice, no source).
+ * Pins added to a bowler's game: a share of what the average lacks of a base. Fractions of a pin are dropped, and an
+ * average above the base gets nothing (common practice, no source).
  *
  * @param basePins average that gets no handicap, 1 to 300
  * @param share share of the difference, above 0 to 1

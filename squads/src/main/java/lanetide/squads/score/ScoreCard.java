@@ -6,8 +6,8 @@ import java.util.StringJoiner;
 import java.util.stream.IntStream;
 
 /**
- * One bowler's game, scored ball by ball: ten frames, each over when the rack is cleared or two balls have been bowled. The ways
- * of scoring differ in the tenth frame and in what a frame counts.
+ * One bowler's game, scored ball by ball: ten frames, each over when the rack is cleared or two balls have been bowled.
+ * The ways of scoring differ in the tenth frame and in what a frame counts.
  *
  * <p>A card is changed by {@link #roll}, {@link #foul} and {@link #markSplit} and belongs to one thread.
  */
@@ -165,8 +165,8 @@ public abstract sealed class ScoreCard permits TenpinScore, CurrentFrameScore {
     }
 
     /**
-     * The balls as a score sheet shows them: X a strike, / a spare, - a ball without pins, F a foul, S before the pins of a ball
-     * that left a split; a blank between frames.
+     * The balls as a score sheet shows them: X a strike, / a spare, - a ball without pins, F a foul, S before the pins
+     * of a ball that left a split; a blank between frames.
      *
      * @return such as {@code X X X 72 S8/ F9 X 7/ 9- XX8}
      */

@@ -1,13 +1,13 @@
 package lanetide.squads.score;
 
 /**
- * Which leaves are splits: the head pin is down, and at least one pin is down between two or more that stand, as in the 7-9 and
- * the 3-10, or immediately ahead of two or more that stand, as in the 5-6 (USBC Playing Rules, from memory). A set of pins is an
- * integer whose bit 0 stands for pin 1 and whose bit 9 stands for pin 10.
+ * Which leaves are splits: the head pin is down, and at least one pin is down between two or more that stand, as in the
+ * 7-9 and the 3-10, or immediately ahead of two or more that stand, as in the 5-6 (USBC Playing Rules, from memory). A
+ * set of pins is an integer whose bit 0 stands for pin 1 and whose bit 9 stands for pin 10.
  *
- * <p>Two pins stand together if no place lies between them: neighbours twelve inches apart, and one right behind another, as in
- * the 2-8. A leave is a split if it falls apart into groups of pins that stand together, or if two neighbours side by side stand
- * without the pin ahead of both.
+ * <p>Two pins stand together if no place lies between them: neighbours twelve inches apart, and one right behind
+ * another, as in the 2-8. A leave is a split if it falls apart into groups of pins that stand together, or if two
+ * neighbours side by side stand without the pin ahead of both.
  */
 public final class Splits {
     private static final int PINS = 10;

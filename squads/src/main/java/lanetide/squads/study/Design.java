@@ -2,7 +2,9 @@ package lanetide.squads.study;
 
 import lanetide.squads.play.Setup;
 
-/** What a study plays: which luck, values and seating each number stands for. It is asked by several threads at once. */
+/**
+ * What a study plays: which luck, values and seating each number stands for. It is asked by several threads at once.
+ */
 public interface Design {
     /**
      * What a number stands for.

@@ -6,18 +6,20 @@ import java.util.OptionalDouble;
  * How often an event is played: a fixed number of times, or until the mean score of every squad is known well enough.
  *
  * @param most greatest number of playings, at least 1
- * @param halfWidthPins half the width that the 95 % interval of every squad's mean score shall have (pins a game), above 0;
- *     empty for a fixed number
+ * @param halfWidthPins half the width that the 95 % interval of every squad's mean score shall have (pins a game),
+ *     above 0; empty for a fixed number
  */
 public record Playings(int most, OptionalDouble halfWidthPins) {
-    /** Fewest playings after which one may stop; with fewer, an interval that is narrow by chance would stop too soon. */
+    /**
+     * Fewest playings after which one may stop; with fewer, an interval that is narrow by chance would stop too soon.
+     */
     public static final int MIN_UNTIL = 10;
 
     /**
      * Checks the ranges above.
      *
-     * @throws IllegalArgumentException if {@code most < 1}, or if a half-width is given that is not above 0 and finite or
-     *     {@code most < 10}
+     * @throws IllegalArgumentException if {@code most < 1}, or if a half-width is given that is not above 0 and finite
+     *     or {@code most < 10}
      */
     public Playings {
         if (most < 1) {

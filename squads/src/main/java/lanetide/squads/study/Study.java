@@ -11,8 +11,9 @@ import lanetide.squads.play.Setup;
 import lanetide.squads.play.TournamentSimulation;
 
 /**
- * Plays numbered playings. A playing depends on the design and on its number alone, so that any part of a study can be played by
- * itself, on any number of threads, and joined with the others. This is the one place where events are played over and over.
+ * Plays numbered playings. A playing depends on the design and on its number alone, so that any part of a study can be
+ * played by itself, on any number of threads, and joined with the others. This is the one place where events are played
+ * over and over.
  *
  * @param design what each number stands for
  */

@@ -23,14 +23,14 @@ import lanetide.squads.result.TimetableEntry;
 import lanetide.squads.result.WaitCause;
 
 /**
- * Writes the summaries of a part of a study and reads them back exactly: numbers are kept to the last bit, and what is not a number
+ * Writes the summaries of a part of a study and reads them back exactly: numbers are kept to the last bit, and what is
+ * not a number
  *
- *
- * <p>The form is that of {@link java.io.DataOutput}: big-endian integers, doubles by their 64 bits, strings as modified UTF-8 with
- * their length before them; a list is its size as an int and its items, an enum its name. First comes the string
- * {@code lanetide-playings 1}, then the list of playings. A playing is its number, then the components of
- * {@link EventResult} in the order of their declaration, and so on with the records inside. A bowler is his name alone: who he is
- * stands in the event that the design gives for that number.
+ * <p>The form is that of {@link java.io.DataOutput}: big-endian integers, doubles by their 64 bits, strings as modified
+ * UTF-8 with their length before them; a list is its size as an int and its items, an enum its name. First comes the
+ * string {@code lanetide-playings 1}, then the list of playings. A playing is its number, then the components of
+ * {@link EventResult} in the order of their declaration, and so on with the records inside. A bowler is his name alone:
+ * who he is stands in the event that the design gives for that number.
  */
 public final class SummaryFormat {
     private static final String HEADER = "lanetide-playings 1";
@@ -57,7 +57,8 @@ public final class SummaryFormat {
      * @param from where from; it is left open
      * @param design the design of the study
      * @return the summaries
-     * @throws IOException if the input ends early or is not in this form, or names a bowler whom the design's event does not have
+     * @throws IOException if the input ends early or is not in this form, or names a bowler whom the design's event
+     *     does not have
      */
     public static List<PlayingSummary> read(InputStream from, Design design) throws IOException {
         DataInputStream in = new DataInputStream(from);
@@ -178,7 +179,10 @@ public final class SummaryFormat {
         }
     }
 
-    /** Reads one playing of an event. Java evaluates arguments from left to right, in the order in which they are written. */
+    /**
+     * Reads one playing of an event. Java evaluates arguments from left to right, in the order in which they are
+     * written.
+     */
     private record Reader(DataInputStream in, Event event) {
         EventResult result() throws IOException {
             return new EventResult(

@@ -6,7 +6,8 @@ import org.apache.commons.math3.stat.descriptive.rank.Percentile;
  * A time over all playings of an event.
  *
  * @param meanMs mean (ms from midnight before the first day)
- * @param lowMs time that one playing in twenty is before, by the usual interpolation; the earliest where there are few (ms)
+ * @param lowMs time that one playing in twenty is before, by the usual interpolation; the earliest where there are few
+ *     (ms)
  * @param highMs time that one playing in twenty is after (ms)
  */
 public record TimeSpread(long meanMs, long lowMs, long highMs) {

@@ -4,8 +4,8 @@ import java.util.function.Function;
 import lanetide.squads.play.Observers;
 
 /**
- * How one playing of a study is watched, and what is kept of it. Only what is kept stays in memory. One object serves one playing,
- * on the thread that plays it.
+ * How one playing of a study is watched, and what is kept of it. Only what is kept stays in memory. One object serves
+ * one playing, on the thread that plays it.
  *
  * @param observers who see the lanes, the balls and the events while it goes on
  * @param withWindows whether exit windows are worked out after every game, which takes longer than the play itself

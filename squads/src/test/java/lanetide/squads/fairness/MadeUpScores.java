@@ -5,7 +5,10 @@ import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.NormalizedGaussianSampler;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 
-/** Scores by formula: a bowler's skill and luck, which go with him, the worth of his seat, and noise that goes with neither. */
+/**
+ * Scores by formula: a bowler's skill and luck, which go with him, the worth of his seat, and noise that goes with
+ * neither.
+ */
 final class MadeUpScores implements ScoreSource {
     private final double[] worthOfSeat;
     private final double[] skill;

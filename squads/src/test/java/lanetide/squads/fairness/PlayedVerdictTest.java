@@ -64,7 +64,10 @@ class PlayedVerdictTest {
         ReadmeRow.says("even by construction, played ball by ball: unfair", unfair + " of " + SEEDS + " seeds");
     }
 
-    /** Balls that do not flare carry oil down the lane, and a ball thrown over it comes in late (common practice, no source). */
+    /**
+     * Balls that do not flare carry oil down the lane, and a ball thrown over it comes in late (common practice, no
+     * source).
+     */
     @Test
     @Tag("slow")
     void amongStraightPlayersWithPlasticBallsTheFirstSquadIsBetterOffThanTheThird() {

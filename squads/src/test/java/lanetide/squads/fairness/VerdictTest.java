@@ -11,7 +11,9 @@ import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import org.junit.jupiter.api.Test;
 
-/** Studies whose truth is known, fifty seeds of each: scores by formula behind the estimator that the simulation uses. */
+/**
+ * Studies whose truth is known, fifty seeds of each: scores by formula behind the estimator that the simulation uses.
+ */
 class VerdictTest {
     private static final int SEEDS = 50;
     private static final Event EVENT = SmallEvents.twoSquads(SmallEvents.mixed(4, 3), 3, Conditioning.NONE);
@@ -160,8 +162,8 @@ class VerdictTest {
     }
 
     /**
-     * The squads lie a thousandth of a pin within the margin: no short study can decide, and as the promise is of 90 %, one in ten at most is
-     * promised.
+     * The squads lie a thousandth of a pin within the margin: no short study can decide, and as the promise is of 90 %,
+     * one in ten at most is promised.
      */
     @Test
     void hardlyEverIsAShortStudyPromisedForAnAdvantageCloseToTheMargin() {

@@ -33,7 +33,9 @@ class FieldMixTest {
         assertThat(counts(bowlers, bowler -> bowler.style().id())).isEqualTo(Map.of("straight", 6L, "power", 54L));
     }
 
-    /** The textbook example of Hamilton's method, from memory: 47, 16, 15.8, 12, 6.1 and 3.1 % of the votes, ten seats. */
+    /**
+     * The textbook example of Hamilton's method, from memory: 47, 16, 15.8, 12, 6.1 and 3.1 % of the votes, ten seats.
+     */
     @Test
     void leftOverSeatsGoToTheLargestRemainders() {
         List<Share<String>> shares = List.of(

@@ -305,7 +305,10 @@ class RefusalsTest {
         assertThat(group.bowlers()).hasSize(1);
     }
 
-    /** O'Keefe, US Bowler, July 2012: ranges of ten shots of 2, 3, 4 and 4.5 boards; 3.078 is the mean range of ten normals. */
+    /**
+     * O'Keefe, US Bowler, July 2012: ranges of ten shots of 2, 3, 4 and 4.5 boards; 3.078 is the mean range of ten
+     * normals.
+     */
     @ParameterizedTest
     @CsvSource({"elite, 2", "scratch, 3", "league, 4", "casual, 4.5"})
     void theShippedLevelsScatterAtTheArrowsAsPublished(String id, double rangeBoards) {

@@ -92,7 +92,9 @@ class CourtesyTest {
                 .contains(Map.entry("lane 1", nowMs + 10_000), Map.entry("lane 3", nowMs + 5_000));
     }
 
-    /** Lanes 1 and 3 are ready again and again, one of them always on the approach; lane 2 is passed over once by each. */
+    /**
+     * Lanes 1 and 3 are ready again and again, one of them always on the approach; lane 2 is passed over once by each.
+     */
     @Test
     void aBowlerBetweenTwoBusyNeighboursIsNotPassedOverWithoutEnd() {
         Approaches approaches = approaches(1, 3);
@@ -130,8 +132,8 @@ class CourtesyTest {
     }
 
     /**
-     * Where balls move no oil, every shot is what it is whenever it comes; then lane courtesy can only put things off, at every
-     * single game.
+     * Where balls move no oil, every shot is what it is whenever it comes; then lane courtesy can only put things off,
+     * at every single game.
      */
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16})

@@ -19,9 +19,9 @@ import lanetide.squads.model.PaceOfPlay;
 import org.junit.jupiter.api.Test;
 
 /**
- * The README says what the program does now. After a change of the model, write its table anew with {@code mvn -pl squads -am
- * test -Dtest='lanetide.squads.play.ReadmeTest' -Dsurefire.failIfNoSpecifiedTests=false -Dlanetide.writeReadme=true} and read
- * what changed before committing it.
+ * The README says what the program does now. After a change of the model, write its table anew with {@code mvn -pl
+ * squads -am test -Dtest='lanetide.squads.play.ReadmeTest' -Dsurefire.failIfNoSpecifiedTests=false
+ * -Dlanetide.writeReadme=true} and read what changed before committing it.
  */
 class ReadmeTest {
     private static final Path README = Path.of("README.md");

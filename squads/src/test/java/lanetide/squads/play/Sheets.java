@@ -4,7 +4,8 @@ import java.util.List;
 import lanetide.squads.result.BowlerResult;
 
 /**
- * What score sheets tell, over the first nine frames of each game, in which every ball of a full rack is the first of its frame.
+ * What score sheets tell, over the first nine frames of each game, in which every ball of a full rack is the first of
+ * its frame.
  *
  * @param frames frames counted
  * @param strikes strikes among them

@@ -145,7 +145,9 @@ final class Validation {
                 .orElseThrow();
     }
 
-    /** From the first lane's oiling to the last ball: twelve pairs, two machines, ten minutes of practice, nobody moves. */
+    /**
+     * From the first lane's oiling to the last ball: twelve pairs, two machines, ten minutes of practice, nobody moves.
+     */
     private static Check squadWindow() {
         int pairs = 12;
         List<Group> groups =

@@ -24,8 +24,8 @@ import lanetide.squads.result.TimetableEntry;
 import lanetide.squads.score.TenpinScore;
 
 /**
- * Plays an event's first squad one event of the simulator at a time and notes, from the outside, whose ball and which film
- * each of them changed.
+ * Plays an event's first squad one event of the simulator at a time and notes, from the outside, whose ball and which
+ * film each of them changed.
  */
 final class WatchedSquad {
     final List<Shot> shots = new ArrayList<>();

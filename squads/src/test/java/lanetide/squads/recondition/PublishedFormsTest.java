@@ -26,9 +26,10 @@ class PublishedFormsTest {
     }
 
     /**
-     * Rows: ReliaWiki, "Optimum Replacement Time Example" (inputs; the `reliability` package prints 493.19 and 0.0035 for it), the form of
-     * E. Gutierrez-Miravete's lecture slides, and a third; the continuous optimum computed independently from h(T) int R + R = cf / (cf - cp).
-     * With games as short as a ten-thousandth of the scale the policy by whole games must come to it.
+     * Rows: ReliaWiki, "Optimum Replacement Time Example" (inputs; the `reliability` package prints 493.19 and 0.0035
+     * for it), the form of E. Gutierrez-Miravete's lecture slides, and a third; the continuous optimum computed
+     * independently from h(T) int R + R = cf / (cf - cp). With games as short as a ten-thousandth of the scale the
+     * policy by whole games must come to it.
      */
     @ParameterizedTest
     @CsvSource({
@@ -94,7 +95,10 @@ class PublishedFormsTest {
                 number("%.0f games, ", best.games()) + number("%.6f", best.costPerGame()));
     }
 
-    /** Barlow and Hunter 1960: T* = scale (cp / (cm (shape - 1)))^(1 / shape), in games as short as a ten-thousandth of the scale. */
+    /**
+     * Barlow and Hunter 1960: T* = scale (cp / (cm (shape - 1)))^(1 / shape), in games as short as a ten-thousandth of
+     * the scale.
+     */
     @ParameterizedTest
     @CsvSource({"1, 1, 10, 2, 10, 0.2", "4, 1, 5, 2.5, 7.402143, 0.900640"})
     void minimalRepairAtAPowerLawRate(
@@ -126,10 +130,10 @@ class PublishedFormsTest {
     }
 
     /**
-     * What the simulation's paths are put through, fed with paths of a gamma process (J. M. van Noortwijk, Reliability Engineering and
-     * System Safety 94, 2009) of shape 2 and scale 0.5. Its answers were computed independently from the renewal equation
-     * m(x) = f(x) + integral of m(y) f(x - y) from 0 to x, where m is the density of visits to a state below the control limit and f that of
-     * one game's wear.
+     * What the simulation's paths are put through, fed with paths of a gamma process (J. M. van Noortwijk, Reliability
+     * Engineering and System Safety 94, 2009) of shape 2 and scale 0.5. Its answers were computed independently from
+     * the renewal equation m(x) = f(x) + integral of m(y) f(x - y) from 0 to x, where m is the density of visits to a
+     * state below the control limit and f that of one game's wear.
      */
     @ParameterizedTest
     @CsvSource({"6, 0.14914, 6.750, 0.00168", "7.5, 0.13265, 8.250, 0.02358", "8, 0.13940, 8.750, 0.05495"})

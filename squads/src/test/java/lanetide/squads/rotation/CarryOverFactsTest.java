@@ -49,7 +49,9 @@ class CarryOverFactsTest {
         CIRCLE.add(cyclic(rounds).index());
     }
 
-    /** Russell (1980): a balanced round robin exists where the number of teams is a power of two; here in GF(8), GF(16). */
+    /**
+     * Russell (1980): a balanced round robin exists where the number of teams is a power of two; here in GF(8), GF(16).
+     */
     @ParameterizedTest
     @CsvSource({"4, 7, 12", "8, 11, 56", "16, 19, 240"})
     void aPowerOfTwoReachesTheMinimum(int teams, int polynomial, int index) {

@@ -25,8 +25,8 @@ class RotationReportTest {
     }
 
     /**
-     * Index as in K. G. Russell, "Balancing carry-over effects in round robin tournaments", Biometrika 67 (1980): a ring
-     * has n(n-1)&sup2;, as each group always follows the same one; a Williams square reaches the minimum n(n-1).
+     * Index as in K. G. Russell, "Balancing carry-over effects in round robin tournaments", Biometrika 67 (1980): a
+     * ring has n(n-1)&sup2;, as each group always follows the same one; a Williams square reaches the minimum n(n-1).
      */
     @ParameterizedTest
     @CsvSource(useHeadersInDisplayName = true, textBlock = """
@@ -47,7 +47,10 @@ class RotationReportTest {
         assertThat(List.of(best.fewestPredecessors(), best.mostPredecessors())).containsOnly(size - 1);
     }
 
-    /** Odd orders need two squares, one the other reversed, and then each group follows each other twice (Williams 1949). */
+    /**
+     * Odd orders need two squares, one the other reversed, and then each group follows each other twice (Williams
+     * 1949).
+     */
     @Test
     void theTwoPublishedSquaresOfOrderFiveBalanceTogether() {
         CarryOver one = CarryOver.of(Tables.ofRows(List.of("12534", "23145", "34251", "45312", "51423")));

@@ -8,9 +8,9 @@ import org.apache.commons.math3.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 
 /**
- * The mean score of a bowler each of whose balls knocks down any number of the standing pins with the same chance, in exact
- * rationals over the cards of this program. What a frame is worth does not depend on what came before it, so the mean is nine times
- * that of a first frame and once that of a tenth.
+ * The mean score of a bowler each of whose balls knocks down any number of the standing pins with the same chance, in
+ * exact rationals over the cards of this program. What a frame is worth does not depend on what came before it, so the
+ * mean is nine times that of a first frame and once that of a tenth.
  */
 class ExactMeanTest {
     private static final List<Integer> NINE_FRAMES_WITHOUT_PINS = java.util.Collections.nCopies(18, 0);

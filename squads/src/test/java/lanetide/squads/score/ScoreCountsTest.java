@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Published values: C. N. Cooper and R. E. Kennedy, 1990; On-Line Encyclopedia of Integer Sequences, A060853; MathWorld,
- * "Bowling".
+ * Published values: C. N. Cooper and R. E. Kennedy, 1990; On-Line Encyclopedia of Integer Sequences, A060853;
+ * MathWorld, "Bowling".
  */
 class ScoreCountsTest {
 

@@ -10,7 +10,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class SheetTest {
 
-    /** Source: International Bowling Federation, Universal Playing Rules, 2.1.2: a foul in frame 6, a split converted in frame 5. */
+    /**
+     * Source: International Bowling Federation, Universal Playing Rules, 2.1.2: a foul in frame 6, a split converted in
+     * frame 5.
+     */
     @Test
     void theFederationsExampleGameIsWrittenWithItsFoulAndItsSplit() {
         TenpinScore card = Balls.bowl("X X X 72 8");

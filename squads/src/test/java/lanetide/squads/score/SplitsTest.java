@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The definition and its three examples (7-9, 3-10, 5-6) are those of the USBC Playing Rules, from memory; the rest is trade use. */
+/**
+ * The definition and its three examples (7-9, 3-10, 5-6) are those of the USBC Playing Rules, from memory; the rest is
+ * trade use.
+ */
 class SplitsTest {
     @ParameterizedTest
     @ValueSource(

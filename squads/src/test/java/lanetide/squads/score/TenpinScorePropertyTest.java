@@ -57,9 +57,9 @@ class TenpinScorePropertyTest {
     }
 
     /**
-     * Mean and standard deviation of a bowler who strikes with chance p and otherwise leaves one pin and picks it up with
-     * chance q: exact expectations worked out from the rules apart from this program. 200 000 games put the mean within
-     * 0.05 pins (one standard error), the tolerance is four of them.
+     * Mean and standard deviation of a bowler who strikes with chance p and otherwise leaves one pin and picks it up
+     * with chance q: exact expectations worked out from the rules apart from this program. 200 000 games put the mean
+     * within 0.05 pins (one standard error), the tolerance is four of them.
      */
     @ParameterizedTest
     @CsvSource(useHeadersInDisplayName = true, textBlock = """
@@ -85,8 +85,8 @@ class TenpinScorePropertyTest {
     }
 
     /**
-     * A bowler each of whose balls knocks down any number of the standing pins with the same chance: mean 2787355/30492 and
-     * standard deviation 17.532149, worked out in exact rationals apart from this program.
+     * A bowler each of whose balls knocks down any number of the standing pins with the same chance: mean 2787355/30492
+     * and standard deviation 17.532149, worked out in exact rationals apart from this program.
      */
     @Test
     void ballsThatFellAnyNumberOfPinsGiveTheExactMean() {
@@ -116,7 +116,9 @@ class TenpinScorePropertyTest {
         return card.total();
     }
 
-    /** Score from one frame on, told as the rule book tells it, frame by frame; balls not bowled yet are worth nothing. */
+    /**
+     * Score from one frame on, told as the rule book tells it, frame by frame; balls not bowled yet are worth nothing.
+     */
     private static int score(List<Integer> balls, int frame) {
         if (frame == 10) {
             return balls.stream().mapToInt(Integer::intValue).sum();

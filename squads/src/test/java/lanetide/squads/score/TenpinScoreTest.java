@@ -12,7 +12,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class TenpinScoreTest {
 
-    /** Source: International Bowling Federation, Universal Playing Rules, 2.1.2 (a foul in frame 6, a split in frame 5). */
+    /**
+     * Source: International Bowling Federation, Universal Playing Rules, 2.1.2 (a foul in frame 6, a split in frame 5).
+     */
     @Test
     void theFederationsExampleGameScores180() {
         TenpinScore card = Balls.bowl("X X X 72 8/ F9 X 7/ 9- XX8");

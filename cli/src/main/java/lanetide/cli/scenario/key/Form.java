@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 
 /**
- * What the value of a key may be: its kind, its units and its limits. Readers, notices, the table of keys and the schema all take
- * them from here.
+ * What the value of a key may be: its kind, its units and its limits. Readers, notices, the table of keys and the
+ * schema all take them from here.
  *
  * @param <T> what a value becomes when it is read
  */

@@ -3,8 +3,8 @@ package lanetide.cli.scenario.key;
 import java.util.Optional;
 
 /**
- * One key of a scenario: the one place where its form, limits and default stand. It is declared in a {@link Block} and read by the
- * class of the readers that names it.
+ * One key of a scenario: the one place where its form, limits and default stand. It is declared in a {@link Block} and
+ * read by the class of the readers that names it.
  *
  * @param name the key
  * @param form what its value may be

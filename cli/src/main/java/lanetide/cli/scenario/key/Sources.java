@@ -1,6 +1,8 @@
 package lanetide.cli.scenario.key;
 
-/** Where default values come from that no other place gives a source for, and the units of time they are reckoned in. */
+/**
+ * Where default values come from that no other place gives a source for, and the units of time they are reckoned in.
+ */
 final class Sources {
     static final String TRADE = "common practice, no source";
     static final String ASSUMPTION = "assumption";

@@ -111,8 +111,8 @@ public final class Notices {
     }
 
     /**
-     * Looks at something else that may hang on what is wrong already. Whatever escapes from it then leaves the notices found so
-     * far standing; without an error before it, it is a fault of the program and escapes.
+     * Looks at something else that may hang on what is wrong already. Whatever escapes from it then leaves the notices
+     * found so far standing; without an error before it, it is a fault of the program and escapes.
      */
     public <T> Optional<T> keepingWhatIsFound(Supplier<Optional<T>> rest) {
         try {

@@ -18,8 +18,8 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.Tag;
 
 /**
- * Reads an entry list from comma-separated values (RFC 4180): a header, then one bowler a row. Each row becomes what a scenario
- * would say of the bowler, so that the same faults give the same notices.
+ * Reads an entry list from comma-separated values (RFC 4180): a header, then one bowler a row. Each row becomes what a
+ * scenario would say of the bowler, so that the same faults give the same notices.
  */
 final class EntriesCsv {
     private static final String FIRST_NAME = "first name";

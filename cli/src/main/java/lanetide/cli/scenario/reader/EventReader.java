@@ -45,7 +45,10 @@ public final class EventReader {
         this.files = files;
     }
 
-    /** An event, the design of its rotations, the seed its field was drawn with, what it can name, and what its director sets. */
+    /**
+     * An event, the design of its rotations, the seed its field was drawn with, what it can name, and what its director
+     * sets.
+     */
     public record Planned(
             Event event, RotationDesign design, long seed, PatternBands bands, Names names, Policy policy) {}
 

@@ -12,8 +12,8 @@ import lanetide.squads.model.Squad;
  *
  * <p>A pair's two lanes are in play at the same time, so a game of several bowlers takes the lanes' time for all their
  * shots, divided by two (by one for a single bowler, who cannot throw on both). A first ball occupies a lane for
- * {@code firstShot + ride + pinsetter}, a further ball in the frame for {@code spareShot + ride} and the slower of pinsetter and
- * ball return; a lone bowler waits for his ball in any case.
+ * {@code firstShot + ride + pinsetter}, a further ball in the frame for {@code spareShot + ride} and the slower of
+ * pinsetter and ball return; a lone bowler waits for his ball in any case.
  *
  * @param pace how long things take
  */
@@ -31,8 +31,8 @@ public record PlayEstimate(PaceOfPlay pace) {
     private static final long RIDE_MS = 2_300;
 
     /**
-     * The shortest time in which a squad can be done: strikes only, both lanes always in use, no walking, no neighbour, and
-     * everybody a standard deviation quicker than his mean; breaks as planned.
+     * The shortest time in which a squad can be done: strikes only, both lanes always in use, no walking, no neighbour,
+     * and everybody a standard deviation quicker than his mean; breaks as planned.
      *
      * @param squad the squad
      * @param games its games
@@ -45,8 +45,8 @@ public record PlayEstimate(PaceOfPlay pace) {
     }
 
     /**
-     * The time a squad usually takes: the same at the mean pace, with usual spares, the ride of the ball, neighbours and the walk
-     * to the next pair.
+     * The time a squad usually takes: the same at the mean pace, with usual spares, the ride of the ball, neighbours
+     * and the walk to the next pair.
      *
      * @param squad the squad
      * @param games its games
@@ -67,8 +67,8 @@ public record PlayEstimate(PaceOfPlay pace) {
     }
 
     /**
-     * Mean wait for neighbours before a ball: there are two for each lane of courtesy, each is on the approach for its share of a
-     * lane's cycle, and is met in the middle of it.
+     * Mean wait for neighbours before a ball: there are two for each lane of courtesy, each is on the approach for its
+     * share of a lane's cycle, and is met in the middle of it.
      */
     private long neighbourMs() {
         long onApproachMs = Math.min(pace.courtesy().approachMs(), pace.firstShotMs());

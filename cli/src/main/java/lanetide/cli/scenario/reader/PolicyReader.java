@@ -7,7 +7,9 @@ import lanetide.cli.scenario.key.RuleKeys;
 import lanetide.cli.scenario.value.Section;
 import lanetide.squads.model.Costs;
 
-/** Reads what the director sets by judgement. What it takes for granted is kept apart, as only some commands ask for it. */
+/**
+ * Reads what the director sets by judgement. What it takes for granted is kept apart, as only some commands ask for it.
+ */
 final class PolicyReader {
     private PolicyReader() {}
 

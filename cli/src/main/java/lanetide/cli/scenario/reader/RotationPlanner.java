@@ -96,7 +96,9 @@ final class RotationPlanner {
         return false;
     }
 
-    /** What a director should know of a rotation that can be played; squads with the same findings are not told twice. */
+    /**
+     * What a director should know of a rotation that can be played; squads with the same findings are not told twice.
+     */
     private void remark(Rotation rotation, Squad squad, Centre centre) {
         RotationReport report = RotationReport.of(rotation);
         FindingWords names = names(squad, centre);

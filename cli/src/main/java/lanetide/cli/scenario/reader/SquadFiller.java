@@ -25,7 +25,10 @@ final class SquadFiller {
         this.entries = entries;
     }
 
-    /** The groups of each squad, in the order of the squads; empty where they are wrong or no pair is known to be in use. */
+    /**
+     * The groups of each squad, in the order of the squads; empty where they are wrong or no pair is known to be in
+     * use.
+     */
     List<Optional<List<Group>>> fill(Section scenario, List<SquadDraft> squads, int pairs, RandomStreams streams) {
         Optional<Section> field = eventField(scenario, squads);
         if (scenario.has(EventKeys.ENTRIES)) {

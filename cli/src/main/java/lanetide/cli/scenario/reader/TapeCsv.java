@@ -12,8 +12,8 @@ import lanetide.cli.scenario.value.CsvTable;
 import lanetide.cli.scenario.value.Value;
 
 /**
- * Reads tape readings from comma-separated values (RFC 4180): a header, then one reading a row. Capitals, spaces and signs in
- * the header do not matter; a unit in it holds for the whole column. A notice's column counts cells.
+ * Reads tape readings from comma-separated values (RFC 4180): a header, then one reading a row. Capitals, spaces and
+ * signs in the header do not matter; a unit in it holds for the whole column. A notice's column counts cells.
  */
 final class TapeCsv {
     private static final String DISTANCE = "distance";

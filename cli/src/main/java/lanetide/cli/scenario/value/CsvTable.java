@@ -20,8 +20,8 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.Tag;
 
 /**
- * A table of comma-separated values beside a scenario (RFC 4180): a header, then rows. Capitals, spaces and signs in the header
- * do not matter. A notice's column counts cells.
+ * A table of comma-separated values beside a scenario (RFC 4180): a header, then rows. Capitals, spaces and signs in
+ * the header do not matter. A notice's column counts cells.
  */
 public final class CsvTable {
     private final Row header;

@@ -15,8 +15,8 @@ import java.util.regex.Pattern;
 import lanetide.cli.scenario.notice.NoticeCode;
 
 /**
- * Files that a scenario names. They must lie beside it, and no more of one is read than a scenario itself may have. Whatever
- * kind of file a scenario may name, it is opened here and nowhere else.
+ * Files that a scenario names. They must lie beside it, and no more of one is read than a scenario itself may have.
+ * Whatever kind of file a scenario may name, it is opened here and nowhere else.
  */
 public final class NamedFiles {
     private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_ -]{0,58}\\.[A-Za-z0-9]{1,5}");

@@ -20,8 +20,8 @@ import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
 /**
- * A block of a scenario. Opening it reports keys that it does not know, that appear twice or are missing, and every value that its
- * key does not allow; what is left then is to read the values by their keys.
+ * A block of a scenario. Opening it reports keys that it does not know, that appear twice or are missing, and every
+ * value that its key does not allow; what is left then is to read the values by their keys.
  */
 public final class Section {
     private final Block block;
@@ -214,7 +214,9 @@ public final class Section {
         notices.assumptions().add(pathOf(key), value, source);
     }
 
-    /** Builds what this block describes if there is no error in it; a refusal by the value itself becomes a notice here. */
+    /**
+     * Builds what this block describes if there is no error in it; a refusal by the value itself becomes a notice here.
+     */
     public <T> Optional<T> build(Supplier<T> value) {
         return notices.build(place(), path, value);
     }

@@ -22,8 +22,8 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import org.snakeyaml.engine.v2.nodes.Tag;
 
 /**
- * A value in a scenario that knows its path and place. Each typed getter returns the value, or adds a notice and returns
- * empty.
+ * A value in a scenario that knows its path and place. Each typed getter returns the value, or adds a notice and
+ * returns empty.
  */
 public final class Value {
     private final Node node;

@@ -36,7 +36,10 @@ class PlayEstimateTest {
         assertThat(steady.fastestMs(squadOf(2, 1.5), 1)).isEqualTo(1_016_000 + 124_000);
     }
 
-    /** By hand: 6 s of 38.3 s on the approach, on either side, met in the middle: 2 x 6 / 38.3 x 3 s = 0.94 s before a ball. */
+    /**
+     * By hand: 6 s of 38.3 s on the approach, on either side, met in the middle: 2 x 6 / 38.3 x 3 s = 0.94 s before a
+     * ball.
+     */
     @Test
     void neighboursHoldUpABallByTheirTimeOnTheApproach() {
         PlayEstimate alone = new PlayEstimate(PaceOfPlay.USUAL.withCourtesy(LaneCourtesy.NONE));
@@ -65,8 +68,8 @@ class PlayEstimateTest {
     }
 
     /**
-     * Source: the governing body's tournament of 2013 started squads of six bowlers a pair and six games every four hours,
-     * oiling included (7:00, 11:00, 15:00, 19:00), so that the play itself takes less.
+     * Source: the governing body's tournament of 2013 started squads of six bowlers a pair and six games every four
+     * hours, oiling included (7:00, 11:00, 15:00, 19:00), so that the play itself takes less.
      */
     @Test
     void aUsualSquadOfSixOnAPairPlaysSixGamesWithinThePublishedFourHours() {

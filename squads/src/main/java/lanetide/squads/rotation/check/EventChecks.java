@@ -9,8 +9,8 @@ import lanetide.squads.rotation.Hands;
 import lanetide.squads.rotation.Session;
 
 /**
- * The structural checks that need all squads of an event, or the bowlers of a group: how each stands, and the numbers that it rests
- * on.
+ * The structural checks that need all squads of an event, or the bowlers of a group: how each stands, and the numbers
+ * that it rests on.
  *
  * @param sessions the squads' turns in order; the lanes are freshly oiled before the first
  * @param exposure how fresh the lanes are that groups find
@@ -102,8 +102,8 @@ public record EventChecks(List<Session> sessions, WearExposure exposure) {
     }
 
     /**
-     * How many start on the left lane of their pair, and so bowl the tenth frame, with its extra balls, on the right: the first half of
-     * a group, the larger one.
+     * How many start on the left lane of their pair, and so bowl the tenth frame, with its extra balls, on the right:
+     * the first half of a group, the larger one.
      *
      * @return bowlers, over all turns
      */

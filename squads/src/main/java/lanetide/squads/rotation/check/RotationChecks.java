@@ -101,9 +101,9 @@ public record RotationChecks(Rotation rotation, RotationReport report, CarryOver
     }
 
     /**
-     * How many of the opposite groups each would meet in as many games as there are pairs, if left-lane players moved 1 pair left and
-     * right-lane players 1 pair right: against one another they move 2 pairs, which on an even number of pairs is a round of half of
-     * them.
+     * How many of the opposite groups each would meet in as many games as there are pairs, if left-lane players moved 1
+     * pair left and right-lane players 1 pair right: against one another they move 2 pairs, which on an even number of
+     * pairs is a round of half of them.
      *
      * @return half the pairs where their number is even, else all
      */

@@ -12,8 +12,8 @@ import lanetide.squads.rotation.Session;
  * How fresh the lanes are that each group meets, told from the plan alone: by the games bowled on a pair since it was
  * oiled. A game without a group leaves a pair as it is.
  *
- * <p>An oiling is cut into three equal parts by the most games that any pair sees between two oilings: a pair is fresh in
- * the first third, worn in the last.
+ * <p>An oiling is cut into three equal parts by the most games that any pair sees between two oilings: a pair is fresh
+ * in the first third, worn in the last.
  */
 public final class WearExposure {
     private final int longest;
@@ -27,8 +27,8 @@ public final class WearExposure {
     /**
      * Follows the lanes through an event.
      *
-     * @param sessions the squads' turns in order, at least one, all over the same pairs; the lanes are freshly oiled before
-     *     the first
+     * @param sessions the squads' turns in order, at least one, all over the same pairs; the lanes are freshly oiled
+     *     before the first
      * @return the exposure of every group, games of a squad's several turns taken together
      * @throws IllegalArgumentException if there is no session, pairs differ, or a squad's turns differ in groups
      */

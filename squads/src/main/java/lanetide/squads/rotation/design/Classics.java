@@ -49,8 +49,8 @@ public final class Classics {
      * @param pairs lane pairs in the rotation
      * @param games games each group bowls
      * @return what they give
-     * @throws ImpossibleRotationException if {@code groups < 1}, {@code pairs < 1}, {@code games < 1} or {@code groups >
-     *     pairs}
+     * @throws ImpossibleRotationException if {@code groups < 1}, {@code pairs < 1}, {@code games < 1} or {@code groups
+     *     > pairs}
      */
     public static Choice of(int groups, int pairs, int games) {
         PlanSize.requirePlayable(groups, pairs, games);

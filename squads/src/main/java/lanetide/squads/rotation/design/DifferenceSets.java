@@ -3,8 +3,8 @@ package lanetide.squads.rotation.design;
 import java.util.Optional;
 
 /**
- * Looks for sets of places on a ring in which every distance occurs equally often (cyclic difference sets), in an order in
- * which no two neighbours lie the same distance apart. Depth first, and given up after so many steps.
+ * Looks for sets of places on a ring in which every distance occurs equally often (cyclic difference sets), in an order
+ * in which no two neighbours lie the same distance apart. Depth first, and given up after so many steps.
  */
 final class DifferenceSets {
     private static final int MAX_STEPS = 200_000;

@@ -39,8 +39,8 @@ public record Explicit(List<List<Integer>> pairByGameAndGroup) implements Rotati
      * Takes the first games of the table.
      *
      * @throws ImpossibleRotationException if {@code groups < 1}, {@code pairs < 1}, {@code games < 1}, {@code groups >
-     *     pairs}, {@code games} exceeds the rows, {@code groups} differs from the entries of a row, or an entry is {@code
-     *     < 0} or {@code >= pairs}
+     *     pairs}, {@code games} exceeds the rows, {@code groups} differs from the entries of a row, or an entry is
+     *     {@code < 0} or {@code >= pairs}
      */
     @Override
     public Rotation plan(int groups, int pairs, int games) {

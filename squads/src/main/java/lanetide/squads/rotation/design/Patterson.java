@@ -6,8 +6,8 @@ import lanetide.squads.rotation.Rotation;
 
 /**
  * Balanced as far as it goes when there are fewer games than pairs: everybody moves together, by another distance after
- * every game, so that with a group on every pair no group follows the same group twice. Where a cyclic difference set of
- * that size is found, any two groups also bowl on equally many common pairs.
+ * every game, so that with a group on every pair no group follows the same group twice. Where a cyclic difference set
+ * of that size is found, any two groups also bowl on equally many common pairs.
  *
  * <p>Source of the type: H. D. Patterson, "The construction of balanced designs for experiments involving sequences of
  * treatments", Journal of the Royal Statistical Society B 13 (1951), 256-271, which turns the blocks of a balanced

@@ -15,8 +15,8 @@ import org.apache.commons.rng.core.source64.SplitMix64;
  *
  * <p>Simulated annealing (S. Kirkpatrick, C. D. Gelatt and M. P. Vecchi, "Optimization by simulated annealing", Science
  * 220 (1983), 671-680) in rounds; each round begins with the best rotation so far, hot enough to leave it, and cools
- * geometrically. The pairs of game 1 stay as they are. The number of tries is fixed, so that the same seed gives the same
- * rotation on every machine.
+ * geometrically. The pairs of game 1 stay as they are. The number of tries is fixed, so that the same seed gives the
+ * same rotation on every machine.
  */
 public final class RotationSearch {
     private static final int MAX_DEFAULT_TRIES = 4_000_000;
@@ -66,8 +66,8 @@ public final class RotationSearch {
      * @param seed same seed, same rotation
      * @param tries exchanges to try at most, at least 1
      * @return the best rotation met
-     * @throws ImpossibleRotationException if {@code groups < 1}, {@code pairs < 1}, {@code games < 1} or {@code groups >
-     *     pairs}
+     * @throws ImpossibleRotationException if {@code groups < 1}, {@code pairs < 1}, {@code games < 1} or {@code groups
+     *     > pairs}
      * @throws IllegalArgumentException if {@code tries < 1}
      */
     public static SearchResult run(int groups, int pairs, int games, SearchObjective objective, long seed, int tries) {
@@ -85,8 +85,8 @@ public final class RotationSearch {
      * @param tries exchanges to try at most, at least 1
      * @param onRound told after each round how many are done, and at the end {@link #ROUNDS}
      * @return the best rotation met
-     * @throws ImpossibleRotationException if {@code groups < 1}, {@code pairs < 1}, {@code games < 1} or {@code groups >
-     *     pairs}
+     * @throws ImpossibleRotationException if {@code groups < 1}, {@code pairs < 1}, {@code games < 1} or {@code groups
+     *     > pairs}
      * @throws IllegalArgumentException if {@code tries < 1}
      */
     public static SearchResult run(

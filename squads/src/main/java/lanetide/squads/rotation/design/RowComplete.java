@@ -10,13 +10,13 @@ import lanetide.squads.rotation.Rotation;
  *
  * <p>Read with pairs as rows and games as columns, the groups form a row-complete Latin square. Source: E. J. Williams,
  * "Experimental designs balanced for the estimation of residual effects of treatments", Australian Journal of
- * Scientific Research A 2 (1949), 149-168. For an even number of pairs one square is enough: as many games as pairs, and
- * each group follows each other once. For an odd number it takes the square and then its mirror image, the games in
+ * Scientific Research A 2 (1949), 149-168. For an even number of pairs one square is enough: as many games as pairs,
+ * and each group follows each other once. For an odd number it takes the square and then its mirror image, the games in
  * reverse order: twice as many games as pairs, each pair visited twice, each group following each other twice. Between
  * the two halves everybody stays.
  *
- * <p>With an even number of pairs, fewer games keep every following different. Fewer groups leave gaps; as the oil waits
- * on an empty pair for the next group, some groups then follow the same group more than once.
+ * <p>With an even number of pairs, fewer games keep every following different. Fewer groups leave gaps; as the oil
+ * waits on an empty pair for the next group, some groups then follow the same group more than once.
  */
 public record RowComplete() implements RotationDesign {
 

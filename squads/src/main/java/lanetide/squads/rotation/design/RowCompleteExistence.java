@@ -10,8 +10,8 @@ public enum RowCompleteExistence {
     /** There is none: orders 3, 5 and 7, by trying everything. */
     NONE,
     /**
-     * There is one, but this program has no rule for it: odd composite orders from 9 (J. Higham, "Row-complete Latin squares
-     * of every composite order exist", Journal of Combinatorial Designs 6 (1998), 63-77; from memory).
+     * There is one, but this program has no rule for it: odd composite orders from 9 (J. Higham, "Row-complete Latin
+     * squares of every composite order exist", Journal of Combinatorial Designs 6 (1998), 63-77; from memory).
      */
     KNOWN_ELSEWHERE,
     /** No such square is known to this program: odd primes from 11. */

@@ -5,8 +5,8 @@ import lanetide.squads.rotation.CarryOver;
 import lanetide.squads.rotation.Rotation;
 
 /**
- * A rotation that can be changed, with the counts of the search objective kept up to date. The row of a pair is who bowls
- * on it, game by game.
+ * A rotation that can be changed, with the counts of the search objective kept up to date. The row of a pair is who
+ * bowls on it, game by game.
  */
 final class SearchTable {
     private static final int NOBODY = -1;

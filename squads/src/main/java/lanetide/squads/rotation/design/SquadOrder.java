@@ -12,8 +12,8 @@ public final class SquadOrder {
     private SquadOrder() {}
 
     /**
-     * The fewest days for a balanced order: as many as squads where their number is even, twice as many where it is odd.
-     * For 3, 5 and 7 squads as many days as squads are proven not to be enough.
+     * The fewest days for a balanced order: as many as squads where their number is even, twice as many where it is
+     * odd. For 3, 5 and 7 squads as many days as squads are proven not to be enough.
      *
      * @param squads number of squads, at least 1
      * @return the days of {@link #balanced}

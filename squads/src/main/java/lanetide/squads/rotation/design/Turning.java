@@ -10,8 +10,8 @@ import lanetide.squads.rotation.Rotation;
  * Everybody moves along, and turns back at either end of the house over the pairs that were left out, so that nobody
  * ever walks past more than {@code step} pairs.
  *
- * <p>With 2 pairs a move: 1, 3, 5, ... to the end, then back over ..., 6, 4, 2. Seen from a group it is one closed round
- * through all pairs; with a group on every pair each follows the same group at every move, as in a {@link Ring}.
+ * <p>With 2 pairs a move: 1, 3, 5, ... to the end, then back over ..., 6, 4, 2. Seen from a group it is one closed
+ * round through all pairs; with a group on every pair each follows the same group at every move, as in a {@link Ring}.
  *
  * @param step the longest move in pairs, even, so that the round closes where it began
  */

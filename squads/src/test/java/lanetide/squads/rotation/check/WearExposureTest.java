@@ -22,9 +22,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WearExposureTest {
 
     /**
-     * A published plan: 144 players, 24 games in 3 days, 3 squads, 24 lanes; every player on the same lanes equally often
-     * and once each on fresh, middle and worn oil (USBC release on the U.S. Open, 1 March 2017). Four on a pair and two
-     * visits of each pair follow.
+     * A published plan: 144 players, 24 games in 3 days, 3 squads, 24 lanes; every player on the same lanes equally
+     * often and once each on fresh, middle and worn oil (USBC release on the U.S. Open, 1 March 2017). Four on a pair
+     * and two visits of each pair follow.
      */
     @Test
     void thePublishedPlanOfThreeSquadsOverThreeDaysIsFair() {

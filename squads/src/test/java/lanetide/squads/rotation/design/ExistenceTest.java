@@ -46,8 +46,8 @@ class ExistenceTest {
     }
 
     /**
-     * Without the rule that columns be permutations (row-Tuscan squares): impossible for 3 and 5, possible for 2, 4 and 6,
-     * by trying everything.
+     * Without the rule that columns be permutations (row-Tuscan squares): impossible for 3 and 5, possible for 2, 4 and
+     * 6, by trying everything.
      */
     @ParameterizedTest
     @CsvSource({"2, true", "3, false", "4, true", "5, false", "6, true"})

@@ -86,8 +86,8 @@ class RowCompleteTest {
 
     /**
      * Exists for every even order: M. A. Ollis, "Sequenceable groups and related topics", Electronic Journal of
-     * Combinatorics, Dynamic Survey DS10 (2002). On every pair the groups run along a Hamiltonian path, and together the
-     * paths use each arc of the complete directed graph once.
+     * Combinatorics, Dynamic Survey DS10 (2002). On every pair the groups run along a Hamiltonian path, and together
+     * the paths use each arc of the complete directed graph once.
      */
     @ParameterizedTest
     @ValueSource(ints = {2, 4, 6, 8, 10, 12, 16, 20, 40})
@@ -160,7 +160,9 @@ class RowCompleteTest {
         }
     }
 
-    /** The two squares as R package crossdes, function williams, prints them: the second is the first read backwards. */
+    /**
+     * The two squares as R package crossdes, function williams, prints them: the second is the first read backwards.
+     */
     @Test
     void fivePairsGiveTheTwoPublishedSquaresOneAfterTheOther() {
         assertThat(Tables.rows(design.plan(5, 5, 10)))
