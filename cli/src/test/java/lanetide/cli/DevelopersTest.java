@@ -53,6 +53,8 @@ class DevelopersTest {
             MatchResult place = PLACE.matcher(name).results().findFirst().orElse(null);
             if (name.contains("/") || name.contains("...") || place == null || place.start() > 0) {
                 assertThat(isThere(module, name)).as("%s: %s", row.what(), name).isTrue();
+                String rooms = name.replace('.', '/') + "/";
+                room = Files.isDirectory(sources(module).resolve(rooms)) ? rooms : room;
             } else {
                 room = place.group(1).isEmpty() ? room : place.group(1).replace('.', '/');
                 String source = source(module, room + place.group(2));
