@@ -102,6 +102,8 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule EVENTS_ARE_PLAYED_BY_STUDIES = noClasses()
+            .that()
+            .resideInAPackage("lanetide.cli..")
             .should()
             .dependOnClassesThat()
             .haveSimpleName("TournamentSimulation")
