@@ -2,7 +2,6 @@ package lanetide.cli.lines;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.scenario.Reading;
@@ -41,34 +40,34 @@ public final class LinesJson {
         node.put("level", start.kind().level().id());
         node.put("basis", ConstantName.of(start.basis()));
         Optional<PlayedLine> line = start.line();
-        put(node, "laydownBoard", line, played -> played.line().laydownBoard(), 2);
-        put(node, "arrowsBoard", line, played -> played.line().arrowsBoard(), 2);
-        put(
+        JsonAnswer.put(node, "laydownBoard", line, played -> played.line().laydownBoard(), 2);
+        JsonAnswer.put(node, "arrowsBoard", line, played -> played.line().arrowsBoard(), 2);
+        JsonAnswer.put(
                 node,
                 "launchAngleDeg",
                 line,
                 played -> StrictMath.toDegrees(played.line().launchRad()),
                 3);
-        put(node, "exitBoard", line, played -> played.path().exitBoard(), 2);
+        JsonAnswer.put(node, "exitBoard", line, played -> played.path().exitBoard(), 2);
         ObjectNode window = node.putObject("exitWindow");
-        put(window, "low", line, played -> played.window().lowBoard(), 2);
-        put(window, "high", line, played -> played.window().highBoard(), 2);
+        JsonAnswer.put(window, "low", line, played -> played.window().lowBoard(), 2);
+        JsonAnswer.put(window, "high", line, played -> played.window().highBoard(), 2);
         ObjectNode breakpoint = node.putObject("breakpoint");
-        put(breakpoint, "board", line, played -> played.path().breakpointBoard(), 2);
-        put(breakpoint, "distanceFt", line, played -> played.path().breakpointM() / LaneGeometry.FOOT_M, 1);
-        put(
+        JsonAnswer.put(breakpoint, "board", line, played -> played.path().breakpointBoard(), 2);
+        JsonAnswer.put(breakpoint, "distanceFt", line, played -> played.path().breakpointM() / LaneGeometry.FOOT_M, 1);
+        JsonAnswer.put(
                 node,
                 "entryAngleDeg",
                 line,
                 played -> StrictMath.toDegrees(played.path().entryAngleRad()),
                 2);
-        put(node, "speedAtPinsMph", line, played -> played.path().speedAtPinsMps() / Release.MPH_MPS, 2);
-        put(node, "pocketShare", line, played -> played.quality().pocketShare(), 4);
-        put(node, "strikeShare", line, played -> played.quality().strikeShare(), 4);
-        put(node, "missRoomBoards", line, played -> played.missRoom().totalBoards(), 2);
+        JsonAnswer.put(node, "speedAtPinsMph", line, played -> played.path().speedAtPinsMps() / Release.MPH_MPS, 2);
+        JsonAnswer.put(node, "pocketShare", line, played -> played.quality().pocketShare(), 4);
+        JsonAnswer.put(node, "strikeShare", line, played -> played.quality().strikeShare(), 4);
+        JsonAnswer.put(node, "missRoomBoards", line, played -> played.missRoom().totalBoards(), 2);
         ObjectNode room = node.putObject("missRoom");
-        put(room, "outsideBoards", line, played -> played.missRoom().outsideBoards(), 2);
-        put(room, "insideBoards", line, played -> played.missRoom().insideBoards(), 2);
+        JsonAnswer.put(room, "outsideBoards", line, played -> played.missRoom().outsideBoards(), 2);
+        JsonAnswer.put(room, "insideBoards", line, played -> played.missRoom().insideBoards(), 2);
         JsonAnswer.put(node, "ballChange", start.change(), LinesJson::change);
     }
 
@@ -79,10 +78,5 @@ public final class LinesJson {
         JsonAnswer.put(node, "arrowsBoard", change.line().arrowsBoard(), 2);
         JsonAnswer.put(node, "strikeShare", change.strikeShare(), 4);
         JsonAnswer.put(node, "gain", change.gain(), 4);
-    }
-
-    private static void put(
-            ObjectNode node, String field, Optional<PlayedLine> line, ToDoubleFunction<PlayedLine> of, int decimals) {
-        JsonAnswer.put(node, field, line.map(of::applyAsDouble).orElse(Double.NaN), decimals);
     }
 }

@@ -2,6 +2,7 @@ package lanetide.cli.page;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.JsonAnswer;
@@ -11,6 +12,7 @@ import lanetide.cli.simulate.SquadLanes;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.model.Event;
+import lanetide.squads.result.StyleWindow;
 import lanetide.squads.study.StudyResult;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -56,13 +58,13 @@ public final class PageData {
             ArrayNode points = node.putArray("points");
             for (SquadLanes squad : squads) {
                 for (int game : squad.games()) {
-                    SquadLanes.Window window = squad.window(game, kind);
+                    Optional<StyleWindow.Boards> window = squad.window(game, kind);
                     ObjectNode point = points.addObject();
                     point.put("squad", squad.squad());
                     point.put("game", game);
-                    JsonAnswer.put(point, "low", window.low(), 2);
-                    JsonAnswer.put(point, "high", window.high(), 2);
-                    JsonAnswer.put(point, "best", window.best(), 2);
+                    JsonAnswer.put(point, "low", window, StyleWindow.Boards::low, 2);
+                    JsonAnswer.put(point, "high", window, StyleWindow.Boards::high, 2);
+                    JsonAnswer.put(point, "best", window, StyleWindow.Boards::best, 2);
                 }
             }
         }

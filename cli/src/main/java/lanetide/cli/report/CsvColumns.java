@@ -3,6 +3,7 @@ package lanetide.cli.report;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
@@ -25,6 +26,15 @@ public final class CsvColumns<T> {
     /** Adds a column of numbers with so many decimals; a cell for NaN stays empty. */
     public CsvColumns<T> add(String head, ToDoubleFunction<T> value, int decimals) {
         return add(head, row -> CsvRows.number(value.applyAsDouble(row), decimals));
+    }
+
+    /** Adds a column of a quantity of a thing that a row may be without; its cell then stays empty. */
+    public <V> CsvColumns<T> add(String head, Function<T, Optional<V>> thing, ToDoubleFunction<V> value, int decimals) {
+        return add(
+                head,
+                row -> thing.apply(row)
+                        .map(found -> CsvRows.number(value.applyAsDouble(found), decimals))
+                        .orElse(""));
     }
 
     /** The table. */

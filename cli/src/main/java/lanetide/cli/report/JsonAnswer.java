@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
+import java.util.function.ToDoubleFunction;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.notice.Assumption;
@@ -106,6 +107,11 @@ public final class JsonAnswer {
         } else {
             node.put(field, rounded(value, decimals));
         }
+    }
+
+    /** Puts a quantity of a thing that may be missing, which gives {@code null}. */
+    public static <T> void put(ObjectNode node, String field, Optional<T> thing, ToDoubleFunction<T> of, int decimals) {
+        put(node, field, thing.map(of::applyAsDouble).orElse(Double.NaN), decimals);
     }
 
     /** Writes a number that may be missing, which gives {@code null}. */

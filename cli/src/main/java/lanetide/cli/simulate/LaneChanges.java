@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.OilUnits;
 import lanetide.squads.result.LaneState;
+import lanetide.squads.result.StyleWindow;
 
 /** What play does to the lanes, in sentences. */
 public final class LaneChanges {
@@ -52,9 +55,10 @@ public final class LaneChanges {
         List<String> outward = new ArrayList<>();
         List<String> gone = new ArrayList<>();
         for (SquadLanes.StyleHand kind : squad.kinds()) {
-            SquadLanes.Window after = squad.window(squad.lastGame(), kind);
-            double move = after.middle() - squad.window(0, kind).middle();
-            if (!after.exists()) {
+            Optional<StyleWindow.Boards> after = squad.window(squad.lastGame(), kind);
+            double move = after.flatMap(last -> squad.window(0, kind).map(first -> last.middle() - first.middle()))
+                    .orElse(0.0);
+            if (after.isEmpty()) {
                 gone.add(kind.words());
             } else if (Math.abs(move) >= NOTICED_BOARDS) {
                 (move > 0 ? inward : outward).add(Figures.fixed(Math.abs(move), 1) + " for " + kind.words());
@@ -78,11 +82,11 @@ public final class LaneChanges {
     }
 
     private static String width(SquadLanes squad) {
-        double before = squad.meanWidth(0);
-        double after = squad.meanWidth(squad.lastGame());
-        return Double.isNaN(before) || Double.isNaN(after)
+        OptionalDouble before = squad.meanWidth(0);
+        OptionalDouble after = squad.meanWidth(squad.lastGame());
+        return before.isEmpty() || after.isEmpty()
                 ? ""
-                : " Its mean width goes from " + Figures.fixed(before, 1) + " to " + Figures.fixed(after, 1)
-                        + " boards.";
+                : " Its mean width goes from " + Figures.fixed(before.getAsDouble(), 1) + " to "
+                        + Figures.fixed(after.getAsDouble(), 1) + " boards.";
     }
 }

@@ -7,6 +7,7 @@ import lanetide.cli.report.Figures;
 import lanetide.cli.report.OilUnits;
 import lanetide.cli.report.Table;
 import lanetide.squads.result.LaneState;
+import lanetide.squads.result.StyleWindow;
 
 /** Tables about lanes, as text answers and pages show them: rows of cells, the first of them the head. */
 public final class LaneTables {
@@ -39,7 +40,10 @@ public final class LaneTables {
         return Table.rows(
                 Table.row("Exit board", games, game -> game == 0 ? "start" : "game " + game),
                 squad.kinds(),
-                kind -> Table.row(kind.words(), games, game -> span(squad.window(game, kind))));
+                kind -> Table.row(
+                        kind.words(),
+                        games,
+                        game -> squad.window(game, kind).map(LaneTables::span).orElse("-")));
     }
 
     /** Every lane when each squad has left: a row for each lane, three columns for each squad. */
@@ -66,10 +70,7 @@ public final class LaneTables {
         return game == 0 ? "as found" : "game " + game;
     }
 
-    private static String span(SquadLanes.Window window) {
-        if (!window.exists()) {
-            return "-";
-        }
+    private static String span(StyleWindow.Boards window) {
         String low = Figures.fixed(window.low(), 0);
         String high = Figures.fixed(window.high(), 0);
         return low.equals(high) ? low : low + "-" + high;

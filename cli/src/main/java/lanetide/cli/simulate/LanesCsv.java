@@ -2,7 +2,6 @@ package lanetide.cli.simulate;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.CsvColumns;
@@ -21,8 +20,8 @@ public final class LanesCsv {
                     : lane.windows().stream().map(window -> new Row(lane, Optional.of(window)));
         }
 
-        static ToDoubleFunction<Row> board(ToDoubleFunction<StyleWindow> of) {
-            return row -> row.window().map(of::applyAsDouble).orElse(Double.NaN);
+        Optional<StyleWindow.Boards> boards() {
+            return window.flatMap(StyleWindow::boards);
         }
     }
 
@@ -48,9 +47,9 @@ public final class LanesCsv {
                         row -> row.window()
                                 .map(window -> ConstantName.of(window.hand()))
                                 .orElse(""))
-                .add("low", Row.board(StyleWindow::low), 2)
-                .add("high", Row.board(StyleWindow::high), 2)
-                .add("best", Row.board(StyleWindow::best), 2)
+                .add("low", Row::boards, StyleWindow.Boards::low, 2)
+                .add("high", Row::boards, StyleWindow.Boards::high, 2)
+                .add("best", Row::boards, StyleWindow.Boards::best, 2)
                 .table(states.stream().flatMap(Row::of).toList());
     }
 }

@@ -172,9 +172,9 @@ public final class SimulateJson {
     private static void window(ObjectNode node, StyleWindow window) {
         node.put("style", window.style());
         node.put("hand", ConstantName.of(window.hand()));
-        JsonAnswer.put(node, "low", window.low(), 2);
-        JsonAnswer.put(node, "high", window.high(), 2);
-        JsonAnswer.put(node, "best", window.best(), 2);
+        JsonAnswer.put(node, "low", window.boards(), StyleWindow.Boards::low, 2);
+        JsonAnswer.put(node, "high", window.boards(), StyleWindow.Boards::high, 2);
+        JsonAnswer.put(node, "best", window.boards(), StyleWindow.Boards::best, 2);
     }
 
     private static void oil(ObjectNode node, OilAccount oil) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import lanetide.oilflow.lane.Hand;
@@ -39,21 +41,6 @@ public final class SquadLanes {
         }
     }
 
-    /** A window brought together over lanes (boards); NaN if no lane has one. */
-    public record Window(double low, double high, double best) {
-        static final Window NONE = new Window(Double.NaN, Double.NaN, Double.NaN);
-
-        /** Whether any lane has a window. */
-        public boolean exists() {
-            return !Double.isNaN(best);
-        }
-
-        /** The board in the middle of it. */
-        public double middle() {
-            return (low + high) / 2;
-        }
-    }
-
     /** The squad's name. */
     public String squad() {
         return squad;
@@ -81,7 +68,7 @@ public final class SquadLanes {
     }
 
     double mean(int game, ToDoubleFunction<LaneState> quantity) {
-        return after(game).stream().mapToDouble(quantity).average().orElse(Double.NaN);
+        return after(game).stream().mapToDouble(quantity).average().orElseThrow();
     }
 
     /** The styles and hands whose windows are known. */
@@ -91,32 +78,30 @@ public final class SquadLanes {
                 .toList();
     }
 
-    /** The middle window: medians over the lanes on which the style can meet the pocket. */
-    public Window window(int game, StyleHand kind) {
-        List<StyleWindow> found = after(game).stream()
+    /** The middle window: medians over the lanes on which the style can meet the pocket; empty if there are none. */
+    public Optional<StyleWindow.Boards> window(int game, StyleHand kind) {
+        List<StyleWindow.Boards> found = after(game).stream()
                 .flatMap(state -> state.windows().stream())
                 .filter(window -> window.style().equals(kind.style()) && window.hand() == kind.hand())
-                .filter(window -> !Double.isNaN(window.best()))
+                .flatMap(window -> window.boards().stream())
                 .toList();
         return found.isEmpty()
-                ? Window.NONE
-                : new Window(
-                        median(found, StyleWindow::low),
-                        median(found, StyleWindow::high),
-                        median(found, StyleWindow::best));
+                ? Optional.empty()
+                : Optional.of(new StyleWindow.Boards(
+                        median(found, StyleWindow.Boards::low),
+                        median(found, StyleWindow.Boards::high),
+                        median(found, StyleWindow.Boards::best)));
     }
 
-    /** Width of the windows after a game, mean over the styles that have one (boards); NaN if none has. */
-    double meanWidth(int game) {
+    /** Width of the windows after a game, mean over the styles that have one (boards); empty if none has. */
+    OptionalDouble meanWidth(int game) {
         return kinds().stream()
-                .map(kind -> window(game, kind))
-                .filter(Window::exists)
+                .flatMap(kind -> window(game, kind).stream())
                 .mapToDouble(window -> window.high() - window.low())
-                .average()
-                .orElse(Double.NaN);
+                .average();
     }
 
-    private static double median(List<StyleWindow> windows, ToDoubleFunction<StyleWindow> quantity) {
+    private static double median(List<StyleWindow.Boards> windows, ToDoubleFunction<StyleWindow.Boards> quantity) {
         double[] sorted = windows.stream().mapToDouble(quantity).sorted().toArray();
         int middle = sorted.length / 2;
         return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;

@@ -125,11 +125,11 @@ class SimulateReportTest {
     }
 
     private static StyleWindow window(double low, double high, double best) {
-        return new StyleWindow("tweener", Hand.RIGHT, low, high, best);
+        return new StyleWindow("tweener", Hand.RIGHT, Optional.of(new StyleWindow.Boards(low, high, best)));
     }
 
     private static StyleWindow gone() {
-        return window(Double.NaN, Double.NaN, Double.NaN);
+        return new StyleWindow("tweener", Hand.RIGHT, Optional.empty());
     }
 
     private static TimeSpread sure(long timeMs) {

@@ -77,14 +77,11 @@ final class LaneRecorder {
         Optional<ExitWindow> window = finder.window(typical.player(), lane.film(), near, pattern.lengthM());
         window.ifPresent(found -> lastLines.put(key, found.played()));
         return new TypicalLine(
-                window.map(found -> new StyleWindow(
-                                typical.style(),
-                                typical.hand(),
-                                found.lowBoard(),
-                                found.highBoard(),
-                                found.bestBoard()))
-                        .orElseGet(() ->
-                                new StyleWindow(typical.style(), typical.hand(), Double.NaN, Double.NaN, Double.NaN)),
+                new StyleWindow(
+                        typical.style(),
+                        typical.hand(),
+                        window.map(found ->
+                                new StyleWindow.Boards(found.lowBoard(), found.highBoard(), found.bestBoard()))),
                 typical.player(),
                 window.map(ExitWindow::best));
     }

@@ -1,5 +1,6 @@
 package lanetide.squads.result;
 
+import java.util.Optional;
 import lanetide.oilflow.lane.Hand;
 
 /**
@@ -7,8 +8,24 @@ import lanetide.oilflow.lane.Hand;
  *
  * @param style playing style
  * @param hand delivery side; boards are counted from its gutter
- * @param low outermost exit board whose line is at least 0.9 times as good as the best; NaN if no line meets the pocket
- * @param high innermost such board; NaN if none
- * @param best exit board of the best line; NaN if none
+ * @param boards the window; empty if no line meets the pocket
  */
-public record StyleWindow(String style, Hand hand, double low, double high, double best) {}
+public record StyleWindow(String style, Hand hand, Optional<Boards> boards) {
+    /**
+     * Exit boards of a window.
+     *
+     * @param low outermost exit board whose line is at least 0.9 times as good as the best
+     * @param high innermost such board
+     * @param best exit board of the best line
+     */
+    public record Boards(double low, double high, double best) {
+        /**
+         * The board in the middle of the window.
+         *
+         * @return board from the own gutter
+         */
+        public double middle() {
+            return (low + high) / 2;
+        }
+    }
+}

@@ -23,17 +23,16 @@ import lanetide.squads.result.TimetableEntry;
 import lanetide.squads.result.WaitCause;
 
 /**
- * Writes the summaries of a part of a study and reads them back exactly: numbers are kept to the last bit, and what is
- * not a number
+ * Writes the summaries of a part of a study and reads them back exactly: numbers are kept to the last bit.
  *
  * <p>The form is that of {@link java.io.DataOutput}: big-endian integers, doubles by their 64 bits, strings as modified
- * UTF-8 with their length before them; a list is its size as an int and its items, an enum its name. First comes the
- * string {@code lanetide-playings 1}, then the list of playings. A playing is its number, then the components of
- * {@link EventResult} in the order of their declaration, and so on with the records inside. A bowler is his name alone:
- * who he is stands in the event that the design gives for that number.
+ * UTF-8 with their length before them; a list is its size as an int and its items, an enum its name, what may be
+ * missing a list of at most one. First comes the string {@code lanetide-playings 2}, then the list of playings. A
+ * playing is its number, then the components of {@link EventResult} in the order of their declaration, and so on with
+ * the records inside. A bowler is his name alone: who he is stands in the event that the design gives for that number.
  */
 public final class SummaryFormat {
-    private static final String HEADER = "lanetide-playings 1";
+    private static final String HEADER = "lanetide-playings 2";
 
     private SummaryFormat() {}
 
@@ -157,9 +156,11 @@ public final class SummaryFormat {
         private void window(StyleWindow window) throws IOException {
             out.writeUTF(window.style());
             out.writeUTF(window.hand().name());
-            out.writeDouble(window.low());
-            out.writeDouble(window.high());
-            out.writeDouble(window.best());
+            list(window.boards().stream().toList(), (writer, boards) -> {
+                writer.out.writeDouble(boards.low());
+                writer.out.writeDouble(boards.high());
+                writer.out.writeDouble(boards.best());
+            });
         }
 
         private void oil(OilAccount oil) throws IOException {
@@ -248,7 +249,10 @@ public final class SummaryFormat {
 
         private StyleWindow window() throws IOException {
             return new StyleWindow(
-                    in.readUTF(), Hand.valueOf(in.readUTF()), in.readDouble(), in.readDouble(), in.readDouble());
+                    in.readUTF(),
+                    Hand.valueOf(in.readUTF()),
+                    list(in, () -> new StyleWindow.Boards(in.readDouble(), in.readDouble(), in.readDouble())).stream()
+                            .findFirst());
         }
 
         private OilAccount oil() throws IOException {

@@ -113,8 +113,7 @@ class SymmetryTest {
     private static Set<StyleWindow> windowsMirrored(List<StyleWindow> windows) {
         Set<StyleWindow> mirrored = new HashSet<>();
         for (StyleWindow window : windows) {
-            mirrored.add(
-                    new StyleWindow(window.style(), other(window.hand()), window.low(), window.high(), window.best()));
+            mirrored.add(new StyleWindow(window.style(), other(window.hand()), window.boards()));
         }
         return mirrored;
     }
