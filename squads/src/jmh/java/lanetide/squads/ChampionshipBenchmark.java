@@ -65,7 +65,7 @@ public class ChampionshipBenchmark {
     public boolean windows;
 
     private final Catalogue catalogue = Catalogue.shipped();
-    private final Physics physics = Physics.usual();
+    private final Physics physics = Physics.under(Laws.USUAL);
     private final RandomStreams streams = new RandomStreams(1);
     private final Event event = championship();
     private final StartingLines lines = new StartingLines(event, physics);

@@ -57,7 +57,7 @@ public final class Scale {
     private static final long SQUAD_MS = 6 * 3_600_000L;
 
     private final Catalogue catalogue = Catalogue.shipped();
-    private final Physics physics = Physics.usual();
+    private final Physics physics = Physics.under(Laws.USUAL);
     private final RandomStreams streams = new RandomStreams(1);
     private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
 

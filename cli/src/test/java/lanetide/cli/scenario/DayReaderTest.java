@@ -87,7 +87,7 @@ class DayReaderTest {
                 "{id: A, start: \"18:00\", oil: fresh, breaks: [{after: 1, length: 15 min}, {at: \"19:00\", length: 5 min}]}");
 
         assertThat(event.squads().get(0).arrangements().breaks())
-                .containsExactly(Break.after(1, 900_000), Break.at(19 * HOUR_MS, 300_000));
+                .containsExactly(new Break(1, 0, 900_000), new Break(1, 19 * HOUR_MS, 300_000));
     }
 
     @Test

@@ -30,15 +30,6 @@ public record Physics(LaneGrid grid, FrictionModel friction, FilmSplit split, Pi
     }
 
     /**
-     * The usual laws.
-     *
-     * @return mixed lubrication, forward-roll film splitting, the usual grid
-     */
-    public static Physics usual() {
-        return under(Laws.USUAL);
-    }
-
-    /**
      * A cover on a surface.
      *
      * @param cover the ball's shell

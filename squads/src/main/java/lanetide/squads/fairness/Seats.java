@@ -37,10 +37,6 @@ final class Seats {
         return seats.size();
     }
 
-    Seat seat(int index) {
-        return seats.get(index);
-    }
-
     /** Bowlers in the order of the seats they are drawn into, each named apart over all squads. */
     List<Bowler> bowlers() {
         return bowlers;

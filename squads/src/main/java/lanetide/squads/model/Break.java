@@ -20,26 +20,4 @@ public record Break(int afterGame, long notBeforeMs, long lengthMs) {
                     + notBeforeMs + " ms) at least 0, the length (" + lengthMs + " ms) above 0");
         }
     }
-
-    /**
-     * A break after a game, whenever it ends.
-     *
-     * @param game the game, from 1
-     * @param lengthMs how long it is (ms), above 0
-     * @return the break
-     */
-    public static Break after(int game, long lengthMs) {
-        return new Break(game, 0, lengthMs);
-    }
-
-    /**
-     * A break after the game that is played at a time of day.
-     *
-     * @param timeMs the time (ms from midnight before the first day), at least 0
-     * @param lengthMs how long it is (ms), above 0
-     * @return the break
-     */
-    public static Break at(long timeMs, long lengthMs) {
-        return new Break(1, timeMs, lengthMs);
-    }
 }

@@ -42,27 +42,4 @@ public record PaceOfPlay(
         }
         Require.inRange(spread, "spread of shot times", 0, 1);
     }
-
-    /**
-     * The same pace with another spread.
-     *
-     * @param otherSpread standard deviation as a share of the mean, 0 to 1
-     * @return the pace
-     * @throws IllegalArgumentException if {@code otherSpread} lies outside its range
-     */
-    public PaceOfPlay withSpread(double otherSpread) {
-        return new PaceOfPlay(
-                firstShotMs, spareShotMs, otherSpread, pinsetterMs, ballReturnMs, movePerPairMs, settleMs, courtesy);
-    }
-
-    /**
-     * The same pace with another courtesy.
-     *
-     * @param other the courtesy
-     * @return the pace
-     */
-    public PaceOfPlay withCourtesy(LaneCourtesy other) {
-        return new PaceOfPlay(
-                firstShotMs, spareShotMs, spread, pinsetterMs, ballReturnMs, movePerPairMs, settleMs, other);
-    }
 }

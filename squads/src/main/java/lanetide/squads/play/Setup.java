@@ -67,14 +67,4 @@ public record Setup(
     public Setup watchedBy(Observers others) {
         return new Setup(event, physics, startingLines, luck, withWindows, others, agents, simulator);
     }
-
-    /** The same with other agents, to compare one bowler's ways among bowlers who keep theirs. */
-    Setup withAgents(AgentSource others) {
-        return new Setup(event, physics, startingLines, luck, withWindows, observers, others, simulator);
-    }
-
-    /** The same on another clock, such as one that permutes events of the same time and phase. */
-    Setup on(Simulator other) {
-        return new Setup(event, physics, startingLines, luck, withWindows, observers, agents, other);
-    }
 }

@@ -161,10 +161,10 @@ class LateChangesTest {
     void theSecondPartOfASquadKeepsWhatIsLeftOfItsArrangements() {
         Bowler guest =
                 Fixtures.bowler("guest", Hand.LEFT, "power", Levels.shipped().get("league"), "urethane");
-        Break early = Break.after(1, 60_000);
-        Break atTheCut = Break.after(2, 120_000);
-        Break later = Break.after(4, 180_000);
-        Break lunch = Break.at(12 * HOUR_MS, 240_000);
+        Break early = new Break(1, 0, 60_000);
+        Break atTheCut = new Break(2, 0, 120_000);
+        Break later = new Break(4, 0, 180_000);
+        Break lunch = new Break(1, 12 * HOUR_MS, 240_000);
         LineUpChange gone = new LineUpChange.Absence("0-1-1", 1);
         LineUpChange goes = new LineUpChange.Absence("0-1-2", 4);
         LineUpChange late = new LineUpChange.LateArrival("0-2-1", 9 * HOUR_MS);
@@ -186,7 +186,7 @@ class LateChangesTest {
                         OptionalInt.of(1)));
         assertThat(parts.get(1).arrangements())
                 .isEqualTo(new Arrangements(
-                        List.of(Break.after(1, 120_000), Break.after(2, 180_000), lunch),
+                        List.of(new Break(1, 0, 120_000), new Break(2, 0, 180_000), lunch),
                         List.of(
                                 gone,
                                 new LineUpChange.Absence("0-1-2", 2),

@@ -219,7 +219,7 @@ class ComparisonTest {
 
     /** Every squad rests after its first game. */
     private static Event withBreaks(Event event, long lengthMs) {
-        Arrangements rest = new Arrangements(List.of(Break.after(1, lengthMs)), List.of(), OptionalInt.empty());
+        Arrangements rest = new Arrangements(List.of(new Break(1, 0, lengthMs)), List.of(), OptionalInt.empty());
         return event.withSquads(event.squads().stream()
                 .map(squad -> squad.withArrangements(rest))
                 .toList());

@@ -18,14 +18,15 @@ class VerdictTest {
     private static final int SEEDS = 50;
     private static final Event EVENT = SmallEvents.twoSquads(SmallEvents.mixed(4, 3), 3, Conditioning.NONE);
     private static final Seats SEATS = new Seats(EVENT);
+    private static final int[] SQUADS = SEATS.classes(Seat::squad);
+    private static final int[] START_PAIRS = SEATS.classes(Seat::startPair);
     private static final double[] SKILL = IntStream.range(0, SEATS.count())
             .mapToDouble(i -> 190 + 15 * (i % 7))
             .toArray();
 
     private static double[] worth(double ofSquadB, double ofPair3) {
         return IntStream.range(0, SEATS.count())
-                .mapToDouble(i -> (SEATS.seat(i).squad() == 1 ? ofSquadB : 0)
-                        + (SEATS.seat(i).startPair() == 2 ? ofPair3 : 0))
+                .mapToDouble(i -> (SQUADS[i] == 1 ? ofSquadB : 0) + (START_PAIRS[i] == 2 ? ofPair3 : 0))
                 .toArray();
     }
 

@@ -241,8 +241,8 @@ class RefusalsTest {
                 "machines is 0, but must be at least 1");
         assertThatIllegalArgumentException().isThrownBy(() -> new LineUpChange.Absence("a", 0));
         assertThatIllegalArgumentException().isThrownBy(() -> new LineUpChange.LateArrival("a", -1));
-        assertThatIllegalArgumentException().isThrownBy(() -> Break.after(0, 1));
-        assertThatIllegalArgumentException().isThrownBy(() -> Break.after(1, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Break(0, 0, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Break(1, 0, 0));
     }
 
     private static Squad arranged(Group group, List<LineUpChange> changes, OptionalInt machines) {
@@ -292,7 +292,7 @@ class RefusalsTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Incidents(Stops.NEVER, Stops.NEVER, List.of(), 0, FaultResponse.WAIT, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> new LaneCourtesy(3, 0));
-        assertThatIllegalArgumentException().isThrownBy(() -> PaceOfPlay.USUAL.withSpread(1.1));
+        assertThatIllegalArgumentException().isThrownBy(() -> Fixtures.withSpread(PaceOfPlay.USUAL, 1.1));
     }
 
     @Test

@@ -112,7 +112,7 @@ class CourtesyTest {
     @ParameterizedTest(name = "{0} lanes, seed {1}")
     @CsvSource({"1, 1", "1, 2", "2, 3", "2, 4"})
     void noTwoNeighboursAreOnTheApproachAtOnce(int lanes, long seed) {
-        Event event = event(usual().withCourtesy(new LaneCourtesy(lanes, APPROACH_MS)), 3, 4, 2, 4, 1);
+        Event event = event(Fixtures.withCourtesy(usual(), new LaneCourtesy(lanes, APPROACH_MS)), 3, 4, 2, 4, 1);
 
         WatchedSquad watched = WatchedSquad.play(event, seed);
 
@@ -147,8 +147,9 @@ class CourtesyTest {
         Squad squad = Fixtures.squad("A", Events.START_MS, Conditioning.OIL_OVER, 0, Events.groups(sizes));
         LaneCourtesy courtesy = new LaneCourtesy(1 + random.nextInt(2), random.nextInt(20_000));
 
-        List<TimetableEntry> with = timetable(usual().withCourtesy(courtesy), pairs, rotation, squad, seed);
-        List<TimetableEntry> without = timetable(usual().withCourtesy(LaneCourtesy.NONE), pairs, rotation, squad, seed);
+        List<TimetableEntry> with = timetable(Fixtures.withCourtesy(usual(), courtesy), pairs, rotation, squad, seed);
+        List<TimetableEntry> without =
+                timetable(Fixtures.withCourtesy(usual(), LaneCourtesy.NONE), pairs, rotation, squad, seed);
 
         assertThat(without).hasSameSizeAs(with);
         for (int i = 0; i < with.size(); i++) {
@@ -176,7 +177,7 @@ class CourtesyTest {
     void moreCourtesyMakesALongerDay() {
         List<Double> hours = new ArrayList<>();
         for (int lanes = 0; lanes <= 2; lanes++) {
-            Event event = event(usual().withCourtesy(new LaneCourtesy(lanes, 8_000)), 3, 4, 4, 4, 4);
+            Event event = event(Fixtures.withCourtesy(usual(), new LaneCourtesy(lanes, 8_000)), 3, 4, 4, 4, 4);
             hours.add(IntStream.range(0, 6)
                     .mapToLong(seed -> Events.play(event, seed).squads().get(0).endMs())
                     .average()

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import lanetide.des.Simulator;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.ball.ReleaseSpread;
 import lanetide.oilflow.catalogue.Catalogue;
@@ -22,6 +23,7 @@ import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.LaneCourtesy;
 import lanetide.squads.model.LanePair;
+import lanetide.squads.model.Laws;
 import lanetide.squads.model.Level;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
@@ -34,14 +36,15 @@ import lanetide.squads.rotation.design.Explicit;
 /** Small events for tests. Everything a test does not care about is the usual. */
 public final class Events {
     public static final Catalogue CATALOGUE = Catalogue.shipped();
-    public static final Physics PHYSICS = Physics.usual();
+    public static final Physics PHYSICS = Physics.under(Laws.USUAL);
     public static final long MINUTE_MS = 60_000;
     public static final long START_MS = 9 * 60 * MINUTE_MS;
     public static final long PRACTICE_MS = 5 * MINUTE_MS;
     public static final long STRIP_MS = 40_000;
     public static final long OIL_MS = 50_000;
     /** The usual pace without chance and without courtesy, so that times can be told beforehand. */
-    public static final PaceOfPlay STEADY = PaceOfPlay.USUAL.withSpread(0).withCourtesy(LaneCourtesy.NONE);
+    public static final PaceOfPlay STEADY =
+            Fixtures.withCourtesy(Fixtures.withSpread(PaceOfPlay.USUAL, 0), LaneCourtesy.NONE);
 
     public static final OilPattern PATTERN = OilPattern.of("test", 40 * LaneGeometry.FOOT_M, 25, 3);
 
@@ -192,5 +195,31 @@ public final class Events {
                 .mapToDouble(SquadResult::meanScore)
                 .average()
                 .orElseThrow();
+    }
+
+    /** The same playing with other agents, to compare one bowler's ways among bowlers who keep theirs. */
+    static Setup withAgents(Setup setup, AgentSource agents) {
+        return new Setup(
+                setup.event(),
+                setup.physics(),
+                setup.startingLines(),
+                setup.luck(),
+                setup.withWindows(),
+                setup.observers(),
+                agents,
+                setup.simulator());
+    }
+
+    /** The same playing on another clock, such as one that permutes events of the same time and phase. */
+    static Setup on(Simulator clock, Setup setup) {
+        return new Setup(
+                setup.event(),
+                setup.physics(),
+                setup.startingLines(),
+                setup.luck(),
+                setup.withWindows(),
+                setup.observers(),
+                setup.agents(),
+                clock);
     }
 }

@@ -11,6 +11,7 @@ import lanetide.des.random.RandomStreams;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.des.stats.Tally;
 import lanetide.squads.equipment.StartingLines;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
@@ -28,7 +29,7 @@ class HeadlinesTest {
 
     /** Without spread all pairs are in step, so that many events fall on the same millisecond. */
     static List<PaceOfPlay> paces() {
-        return List.of(PaceOfPlay.USUAL, PaceOfPlay.USUAL.withSpread(0));
+        return List.of(PaceOfPlay.USUAL, Fixtures.withSpread(PaceOfPlay.USUAL, 0));
     }
 
     @ParameterizedTest
@@ -55,8 +56,9 @@ class HeadlinesTest {
         StartingLines lines = new StartingLines(event, Events.PHYSICS);
         return IntStream.range(0, PLAYINGS)
                 .mapToObj(r -> new RandomStreams(1).forReplication(r))
-                .map(luck -> new TournamentSimulation(Setup.of(event, Events.PHYSICS, lines, LuckSource.byBall(luck))
-                                .on(permuted ? Simulator.permutingTies(luck.stream("ties")) : new Simulator()))
+                .map(luck -> new TournamentSimulation(Events.on(
+                                permuted ? Simulator.permutingTies(luck.stream("ties")) : new Simulator(),
+                                Setup.of(event, Events.PHYSICS, lines, LuckSource.byBall(luck))))
                         .play())
                 .toList();
     }

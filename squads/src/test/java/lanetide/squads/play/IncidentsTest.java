@@ -9,6 +9,7 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import lanetide.des.random.RandomStreams;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
@@ -247,7 +248,7 @@ class IncidentsTest {
                         s == 0 ? Conditioning.STRIP_AND_OIL : Conditioning.NONE,
                         Events.groups(sizes)))
                 .toArray(Squad[]::new);
-        PaceOfPlay pace = PaceOfPlay.USUAL.withCourtesy(new LaneCourtesy(random.nextInt(3), 6_000));
+        PaceOfPlay pace = Fixtures.withCourtesy(PaceOfPlay.USUAL, new LaneCourtesy(random.nextInt(3), 6_000));
         Event event = Events.event(centre, rotation, pace, squads)
                 .withIncidents(new Incidents(
                         random.nextBoolean() ? new Stops(8 + random.nextInt(40), 60_000, 0.5) : Stops.NEVER,

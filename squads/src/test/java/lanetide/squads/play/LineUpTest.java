@@ -128,7 +128,7 @@ class LineUpTest {
     void aBreakAfterAGameHoldsEveryGroupForItsLength() {
         long lengthMs = 15 * Events.MINUTE_MS;
 
-        EventResult with = Events.play(event(Events.groups(3), List.of(Break.after(2, lengthMs))), 1);
+        EventResult with = Events.play(event(Events.groups(3), List.of(new Break(2, 0, lengthMs))), 1);
         EventResult without = Events.play(event(Events.groups(3), List.of()), 1);
 
         TimetableEntry pause = with.timetable().stream()
@@ -146,7 +146,7 @@ class LineUpTest {
         EventResult without = Events.play(event(Events.groups(3), List.of()), 1);
         long inGameTwoMs = game(without, 2).startMs() + 5 * Events.MINUTE_MS;
 
-        EventResult with = Events.play(event(Events.groups(3), List.of(Break.at(inGameTwoMs, 600_000))), 1);
+        EventResult with = Events.play(event(Events.groups(3), List.of(new Break(1, inGameTwoMs, 600_000))), 1);
 
         assertThat(game(with, 2).endMs()).isEqualTo(game(without, 2).endMs());
         assertThat(game(with, 3).startMs()).isEqualTo(game(without, 3).startMs() + 600_000);
@@ -154,7 +154,7 @@ class LineUpTest {
 
     @Test
     void afterTheLastGameNobodyTakesABreak() {
-        EventResult with = Events.play(event(Events.groups(3), List.of(Break.after(GAMES, 600_000))), 1);
+        EventResult with = Events.play(event(Events.groups(3), List.of(new Break(GAMES, 0, 600_000))), 1);
 
         assertThat(with).isEqualTo(Events.play(event(Events.groups(3), List.of()), 1));
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.stream.LongStream;
 import lanetide.des.random.RandomStreams;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.PaceOfPlay;
 import org.apache.commons.math3.distribution.LogNormalDistribution;
 import org.junit.jupiter.api.Test;
@@ -50,8 +51,8 @@ class ShotTimesTest {
     }
 
     private static double[] draws(double spread, double tempo) {
-        ShotTimes times =
-                new ShotTimes(PaceOfPlay.USUAL.withSpread(spread), tempo, new RandomStreams(7).stream("shot times"));
+        ShotTimes times = new ShotTimes(
+                Fixtures.withSpread(PaceOfPlay.USUAL, spread), tempo, new RandomStreams(7).stream("shot times"));
         return LongStream.range(0, DRAWS).mapToDouble(i -> times.firstShotMs()).toArray();
     }
 }

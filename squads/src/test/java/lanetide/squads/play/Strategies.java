@@ -53,8 +53,9 @@ final class Strategies {
 
     private static double judged(Event event, StartingLines lines, long seed, Knowledge knowledge) {
         Agents agents = new Agents(event, lines, Events.PHYSICS);
-        TournamentSimulation playing = new TournamentSimulation(Events.setup(event, lines, seed)
-                .withAgents((bowler, player, pattern) -> bowler.id().equals("judged")
+        TournamentSimulation playing = new TournamentSimulation(Events.withAgents(
+                Events.setup(event, lines, seed),
+                (bowler, player, pattern) -> bowler.id().equals("judged")
                         ? agents.of(bowler, player, pattern, knowledge)
                         : agents.of(bowler, player, pattern)));
         return playing.play().squads().get(0).bowlers().get(0).meanScore();

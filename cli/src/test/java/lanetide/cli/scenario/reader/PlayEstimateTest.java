@@ -22,7 +22,7 @@ class PlayEstimateTest {
     /** By hand: 2 bowlers, 1 game: (10 x 36 s + 2 x 28 s) x 2 bowlers / 2 lanes = 416 s, after 600 s of practice. */
     @Test
     void theFastestSquadThrowsStrikesOnly() {
-        PlayEstimate steady = new PlayEstimate(PaceOfPlay.USUAL.withSpread(0));
+        PlayEstimate steady = new PlayEstimate(pace(0, LaneCourtesy.USUAL));
 
         assertThat(steady.fastestMs(squadOf(2, 1), 1)).isEqualTo(1_016_000);
         assertThat(estimate.fastestMs(squadOf(2, 1), 1)).isLessThan(1_016_000);
@@ -31,7 +31,7 @@ class PlayEstimateTest {
     /** By hand: his own 10 x 22 s + 2 x 14 s of the 416 s above take half as long again. */
     @Test
     void aSlowBowlerTakesLongerOnlyOverHisOwnPart() {
-        PlayEstimate steady = new PlayEstimate(PaceOfPlay.USUAL.withSpread(0));
+        PlayEstimate steady = new PlayEstimate(pace(0, LaneCourtesy.USUAL));
 
         assertThat(steady.fastestMs(squadOf(2, 1.5), 1)).isEqualTo(1_016_000 + 124_000);
     }
@@ -42,11 +42,25 @@ class PlayEstimateTest {
      */
     @Test
     void neighboursHoldUpABallByTheirTimeOnTheApproach() {
-        PlayEstimate alone = new PlayEstimate(PaceOfPlay.USUAL.withCourtesy(LaneCourtesy.NONE));
+        PlayEstimate alone = new PlayEstimate(pace(PaceOfPlay.USUAL.spread(), LaneCourtesy.NONE));
         long balls = 17 * 2 / 2;
 
         assertThat(estimate.usualMs(squadOf(2, 1), 1) - alone.usualMs(squadOf(2, 1), 1))
                 .isBetween(balls * 930, balls * 940);
+    }
+
+    /** The usual pace but for spread and courtesy. */
+    private static PaceOfPlay pace(double spread, LaneCourtesy courtesy) {
+        PaceOfPlay usual = PaceOfPlay.USUAL;
+        return new PaceOfPlay(
+                usual.firstShotMs(),
+                usual.spareShotMs(),
+                spread,
+                usual.pinsetterMs(),
+                usual.ballReturnMs(),
+                usual.movePerPairMs(),
+                usual.settleMs(),
+                courtesy);
     }
 
     private static Squad squadOf(int bowlers, double tempo) {

@@ -20,14 +20,4 @@ public record GroupExposure(
         int worn,
         double gamesSinceOiling,
         double rightHandedBefore,
-        double leftHandedBefore) {
-
-    /**
-     * All games of the group.
-     *
-     * @return at least 1
-     */
-    public int games() {
-        return fresh + middle + worn;
-    }
-}
+        double leftHandedBefore) {}

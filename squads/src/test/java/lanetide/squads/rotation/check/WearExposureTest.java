@@ -42,7 +42,7 @@ class WearExposureTest {
         assertThat(sessions.get(0).groups().stream().mapToInt(Hands::bowlers)).containsOnly(144 / 3 / 12);
         assertThat(exposure.longestOiling()).isEqualTo(24);
         assertThat(exposure.groups()).hasSize(36).allSatisfy(group -> {
-            assertThat(group.games()).isEqualTo(24);
+            assertThat(group.fresh() + group.middle() + group.worn()).isEqualTo(24);
             assertThat(List.of(group.fresh(), group.middle(), group.worn())).containsOnly(8);
             assertThat(group.gamesSinceOiling()).isEqualTo(11.5);
         });
