@@ -29,13 +29,13 @@ public final class RotationMapWriter {
      */
     public static String graphMl(RotationMap map) {
         GraphMLExporter<Stop, Passage> exporter = new GraphMLExporter<>(RotationMapWriter::id);
-        register(exporter, AttributeCategory.NODE, "pair", AttributeType.STRING);
-        register(exporter, AttributeCategory.NODE, "gamesSinceOiling", AttributeType.INT);
-        register(exporter, AttributeCategory.ALL, "squad", AttributeType.STRING);
-        register(exporter, AttributeCategory.ALL, "turn", AttributeType.INT);
-        register(exporter, AttributeCategory.ALL, "game", AttributeType.INT);
-        register(exporter, AttributeCategory.ALL, "group", AttributeType.STRING);
-        register(exporter, AttributeCategory.EDGE, "pairs", AttributeType.INT);
+        exporter.registerAttribute("pair", AttributeCategory.NODE, AttributeType.STRING);
+        exporter.registerAttribute("gamesSinceOiling", AttributeCategory.NODE, AttributeType.INT);
+        exporter.registerAttribute("squad", AttributeCategory.ALL, AttributeType.STRING);
+        exporter.registerAttribute("turn", AttributeCategory.ALL, AttributeType.INT);
+        exporter.registerAttribute("game", AttributeCategory.ALL, AttributeType.INT);
+        exporter.registerAttribute("group", AttributeCategory.ALL, AttributeType.STRING);
+        exporter.registerAttribute("pairs", AttributeCategory.EDGE, AttributeType.INT);
         exporter.setVertexAttributeProvider(RotationMapWriter::facts);
         exporter.setEdgeAttributeProvider(RotationMapWriter::facts);
         StringWriter out = new StringWriter();
@@ -58,11 +58,6 @@ public final class RotationMapWriter {
         StringWriter out = new StringWriter();
         exporter.exportGraph(map.graph(), out);
         return lines(out);
-    }
-
-    private static void register(
-            GraphMLExporter<Stop, Passage> exporter, AttributeCategory category, String name, AttributeType type) {
-        exporter.registerAttribute(name, category, type);
     }
 
     private static String id(Stop stop) {

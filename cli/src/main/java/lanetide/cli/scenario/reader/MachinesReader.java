@@ -1,9 +1,7 @@
 package lanetide.cli.scenario.reader;
 
-import java.util.List;
 import java.util.Optional;
 import lanetide.cli.scenario.key.CentreKeys;
-import lanetide.cli.scenario.key.Key;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Section;
 import lanetide.squads.model.LaneMachines;
@@ -34,9 +32,8 @@ final class MachinesReader {
     }
 
     private static void requireBoth(Section centre) {
-        for (Key<Integer> kind : List.of(CentreKeys.CLEANERS, CentreKeys.OILERS)) {
-            centre.require(kind);
-        }
+        centre.require(CentreKeys.CLEANERS);
+        centre.require(CentreKeys.OILERS);
         centre.refuse(
                 CentreKeys.MACHINES,
                 NoticeCode.CONFLICTING_KEYS,

@@ -108,13 +108,11 @@ final class RotationPlanner {
                         .sorted(Comparator.comparingInt(RepeatedVisit::againGame))
                         .toList(),
                 names,
-                "more such",
                 "Move by another number of pairs.");
         note(
                 NoticeCode.ROTATION_SAME_PREDECESSOR,
                 report.solePredecessors(),
                 names,
-                "more such",
                 "A group then meets the oil of one other group only; `balanced` mixes them, and `rotate` compares.");
     }
 
@@ -125,17 +123,12 @@ final class RotationPlanner {
     }
 
     /** The first finding in words, and how many more there are. */
-    private void note(
-            NoticeCode code,
-            List<? extends RotationFinding> findings,
-            FindingWords names,
-            String others,
-            String whatToTry) {
+    private void note(NoticeCode code, List<? extends RotationFinding> findings, FindingWords names, String whatToTry) {
         if (findings.isEmpty()) {
             return;
         }
         int rest = findings.size() - 1;
-        String more = rest == 0 ? "" : " And " + rest + " " + others + ".";
+        String more = rest == 0 ? "" : " And " + rest + " more such.";
         String reason = names.sentence(findings.get(0)) + more + " " + whatToTry;
         sayOnce(code, reason, name -> name.isEmpty() ? "" : "The rotation is `" + name + "`. ");
     }

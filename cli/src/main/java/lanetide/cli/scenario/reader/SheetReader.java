@@ -24,7 +24,9 @@ final class SheetReader {
     private SheetReader() {}
 
     static Optional<OilPattern> read(Section section) {
-        requireStated(section);
+        // Without tapes the sheet must state them.
+        section.require(PatternKeys.VOLUME);
+        section.require(PatternKeys.RATIO);
         Optional<Double> ratio = section.find(PatternKeys.RATIO);
         Optional<Double> from = section.find(PatternKeys.TAPER_FROM);
         Optional<Double> to = section.find(PatternKeys.TAPER_TO);
@@ -41,13 +43,6 @@ final class SheetReader {
                 right.orElseThrow(),
                 left.orElseThrow(),
                 along.orElseThrow()));
-    }
-
-    /** Without tapes the sheet must state them. */
-    private static void requireStated(Section section) {
-        for (Key<Double> key : List.of(PatternKeys.VOLUME, PatternKeys.RATIO)) {
-            section.require(key);
-        }
     }
 
     /** The left half; what it does not say is as on the right. */

@@ -48,9 +48,8 @@ final class TapesReader {
     }
 
     private static void fromTable(Section section, TapeReadings readings) {
-        for (Key<?> key : List.of(PatternKeys.BOARDS, PatternKeys.READINGS)) {
-            section.require(key);
-        }
+        section.require(PatternKeys.BOARDS);
+        section.require(PatternKeys.READINGS);
         List<Optional<Integer>> boards = new ArrayList<>();
         section.list(PatternKeys.BOARDS).forEach(item -> boards.add(board(item, boards)));
         section.blocks(PatternKeys.READINGS).forEach(row -> addRow(row, boards, readings));

@@ -69,10 +69,8 @@ final class QuantityReader<T extends Number> {
 
     private Optional<Unit> unit(String spelling) {
         Optional<Unit> unit = form.measure().unit(spelling.replaceAll("^:\\s+", ":"));
-        if (unit.isEmpty() && spelling.isEmpty()) {
-            refuse(NoticeCode.UNIT_MISSING, "a number" + withUnit());
-        } else if (unit.isEmpty()) {
-            refuse(NoticeCode.WRONG_UNIT, "a number" + withUnit());
+        if (unit.isEmpty()) {
+            refuse(spelling.isEmpty() ? NoticeCode.UNIT_MISSING : NoticeCode.WRONG_UNIT, "a number" + withUnit());
         }
         return unit;
     }
@@ -81,8 +79,7 @@ final class QuantityReader<T extends Number> {
         double base = number * unit.toBase();
         Range range = form.range();
         if (Double.isInfinite(number) || !range.contains(base)) {
-            value.mustBe(codeFor(number, range), range.inWords(unit), value.advice());
-            return Optional.empty();
+            return refuse(codeFor(number, range), range.inWords(unit));
         }
         if (form.isWhole() && base != Math.rint(base)) {
             return refuse(NoticeCode.NOT_WHOLE, "a whole number");

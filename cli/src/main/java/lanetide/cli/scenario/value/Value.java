@@ -73,7 +73,7 @@ public final class Value {
     }
 
     private String shown() {
-        String shown = isPlain() ? "`" + Notices.quote(written()) + "`" : isEmpty() ? "empty" : written();
+        String shown = isScalar() ? "`" + Notices.quote(written()) + "`" : isEmpty() ? "empty" : written();
         return (path.isEmpty() ? "The scenario" : path) + " is " + shown;
     }
 
@@ -84,16 +84,12 @@ public final class Value {
 
     /** Whether a single value stands here, not a list or a block. */
     public boolean isScalar() {
-        return isPlain();
+        return node instanceof ScalarNode && !isEmpty();
     }
 
     /** The value as the file has it, empty for a list or a block. */
     public String plain() {
-        return isPlain() ? written() : "";
-    }
-
-    private boolean isPlain() {
-        return node instanceof ScalarNode && !isEmpty();
+        return isScalar() ? written() : "";
     }
 
     private boolean isEmpty() {
@@ -228,15 +224,11 @@ public final class Value {
     }
 
     private Optional<String> scalar(String kind) {
-        if (!(node instanceof ScalarNode scalar)) {
-            refuseKind(kind);
-            return Optional.empty();
+        if (node instanceof ScalarNode scalar && !scalar.getTag().equals(Tag.NULL)) {
+            return Optional.of(scalar.getValue());
         }
-        if (scalar.getTag().equals(Tag.NULL)) {
-            refuseKind(kind);
-            return Optional.empty();
-        }
-        return Optional.of(scalar.getValue());
+        refuseKind(kind);
+        return Optional.empty();
     }
 
     private void refuseKind(String kind) {
