@@ -1,42 +1,50 @@
 package lanetide.cli.preview;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import lanetide.oilflow.line.BallChange;
 import lanetide.squads.model.LanePair;
 
 /**
- * What a bowler will meet in one game: medians over the playings and both lanes. Boards are counted from his own
- * gutter; NaN where no line meets the pocket in most playings.
+ * What a bowler will meet in one game: medians over the playings and both lanes.
  *
  * @param game game, from 1
  * @param pair where
- * @param lowBoard outermost board of the exit window
- * @param highBoard innermost board of it
- * @param exitBoard where his ball leaves the pattern on the line he starts with
- * @param laydownBoard where he lays the ball down
- * @param laydownSpread boards between which he starts in four playings out of five
- * @param arrowsBoard where he crosses the arrows
- * @param pocketShare share of pocket hits over the scatter of his release, 0 to 1
- * @param strikeShare share of strikes likewise, 0 to 1
+ * @param start the line he starts with; empty where none meets the pocket on most lanes
  * @param foundShare share of lanes and playings on which a line meets the pocket, 0 to 1
  * @param moveBoards boards to move the feet since the game before, or since the fresh pattern in the first; positive
- *     away from his gutter, in half boards
+ *     away from his gutter, in half boards; empty without a line to move from or to
  * @param change another ball that would help more than a move; empty if none does on most lanes
  */
 public record GameForecast(
         int game,
         LanePair pair,
-        double lowBoard,
-        double highBoard,
-        double exitBoard,
-        double laydownBoard,
-        Spread laydownSpread,
-        double arrowsBoard,
-        double pocketShare,
-        double strikeShare,
+        Optional<Start> start,
         double foundShare,
-        double moveBoards,
+        OptionalDouble moveBoards,
         Optional<BallChange> change) {
+    /**
+     * The line he starts with; boards are counted from his own gutter.
+     *
+     * @param lowBoard outermost board of the exit window
+     * @param highBoard innermost board of it
+     * @param exitBoard where his ball leaves the pattern
+     * @param laydownBoard where he lays the ball down
+     * @param laydownSpread boards between which he starts in four playings out of five
+     * @param arrowsBoard where he crosses the arrows
+     * @param pocketShare share of pocket hits over the scatter of his release, 0 to 1
+     * @param strikeShare share of strikes likewise, 0 to 1
+     */
+    public record Start(
+            double lowBoard,
+            double highBoard,
+            double exitBoard,
+            double laydownBoard,
+            Spread laydownSpread,
+            double arrowsBoard,
+            double pocketShare,
+            double strikeShare) {}
+
     /**
      * The middle four fifths of some values.
      *
@@ -44,13 +52,4 @@ public record GameForecast(
      * @param high a tenth lies above
      */
     public record Spread(double low, double high) {}
-
-    /**
-     * Whether a line can be told.
-     *
-     * @return false if on most lanes none meets the pocket
-     */
-    public boolean exists() {
-        return !Double.isNaN(laydownBoard);
-    }
 }

@@ -17,15 +17,23 @@ public final class PreviewCsv {
         return new CsvColumns<GameForecast>()
                 .add("game", GameForecast::game)
                 .add("pair", game -> CsvRows.pair(game.pair()))
-                .add("laydownBoard", GameForecast::laydownBoard, 2)
-                .add("laydownLow", game -> game.laydownSpread().low(), 2)
-                .add("laydownHigh", game -> game.laydownSpread().high(), 2)
-                .add("arrowsBoard", GameForecast::arrowsBoard, 2)
-                .add("exitBoard", GameForecast::exitBoard, 2)
-                .add("exitLow", GameForecast::lowBoard, 2)
-                .add("exitHigh", GameForecast::highBoard, 2)
-                .add("pocketShare", GameForecast::pocketShare, 3)
-                .add("moveBoards", GameForecast::moveBoards, 1)
+                .add("laydownBoard", GameForecast::start, GameForecast.Start::laydownBoard, 2)
+                .add(
+                        "laydownLow",
+                        GameForecast::start,
+                        start -> start.laydownSpread().low(),
+                        2)
+                .add(
+                        "laydownHigh",
+                        GameForecast::start,
+                        start -> start.laydownSpread().high(),
+                        2)
+                .add("arrowsBoard", GameForecast::start, GameForecast.Start::arrowsBoard, 2)
+                .add("exitBoard", GameForecast::start, GameForecast.Start::exitBoard, 2)
+                .add("exitLow", GameForecast::start, GameForecast.Start::lowBoard, 2)
+                .add("exitHigh", GameForecast::start, GameForecast.Start::highBoard, 2)
+                .add("pocketShare", GameForecast::start, GameForecast.Start::pocketShare, 3)
+                .add("moveBoards", game -> game.moveBoards().orElse(Double.NaN), 1)
                 .add("cover", game -> preview.coverIn(game).id())
                 .table(preview.games());
     }

@@ -1,5 +1,6 @@
 package lanetide.cli.preview;
 
+import java.util.Optional;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.scenario.Reading;
@@ -51,18 +52,18 @@ public final class PreviewJson {
     }
 
     private static void numbers(ObjectNode node, GameForecast game) {
-        JsonAnswer.putInterval(node, "exitWindow", game.lowBoard(), game.highBoard(), 2);
-        JsonAnswer.put(node, "exitBoard", game.exitBoard(), 2);
-        JsonAnswer.put(node, "laydownBoard", game.laydownBoard(), 2);
-        JsonAnswer.putInterval(
-                node,
-                "laydownSpread",
-                game.laydownSpread().low(),
-                game.laydownSpread().high(),
-                2);
-        JsonAnswer.put(node, "arrowsBoard", game.arrowsBoard(), 2);
-        JsonAnswer.put(node, "pocketShare", game.pocketShare(), 3);
-        JsonAnswer.put(node, "strikeShare", game.strikeShare(), 3);
+        Optional<GameForecast.Start> start = game.start();
+        ObjectNode window = node.putObject("exitWindow");
+        JsonAnswer.put(window, "low", start, GameForecast.Start::lowBoard, 2);
+        JsonAnswer.put(window, "high", start, GameForecast.Start::highBoard, 2);
+        JsonAnswer.put(node, "exitBoard", start, GameForecast.Start::exitBoard, 2);
+        JsonAnswer.put(node, "laydownBoard", start, GameForecast.Start::laydownBoard, 2);
+        ObjectNode spread = node.putObject("laydownSpread");
+        JsonAnswer.put(spread, "low", start, line -> line.laydownSpread().low(), 2);
+        JsonAnswer.put(spread, "high", start, line -> line.laydownSpread().high(), 2);
+        JsonAnswer.put(node, "arrowsBoard", start, GameForecast.Start::arrowsBoard, 2);
+        JsonAnswer.put(node, "pocketShare", start, GameForecast.Start::pocketShare, 3);
+        JsonAnswer.put(node, "strikeShare", start, GameForecast.Start::strikeShare, 3);
         JsonAnswer.put(node, "foundShare", game.foundShare(), 3);
     }
 }

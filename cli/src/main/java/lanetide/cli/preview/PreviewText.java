@@ -2,6 +2,7 @@ package lanetide.cli.preview;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
@@ -48,7 +49,8 @@ public final class PreviewText {
         rows.add(List.of("Game", "Lanes", "Laydown", "4 of 5 between", "Arrows", "Exit", "Window", "Pocket", "Move"));
         rows.add(row(preview.fresh(), "fresh", "", ""));
         for (GameForecast game : preview.games()) {
-            String move = Double.isNaN(game.moveBoards()) ? "-" : signed(game.moveBoards());
+            String move =
+                    game.moveBoards().isPresent() ? signed(game.moveBoards().getAsDouble()) : "-";
             rows.add(row(game, String.valueOf(game.game()), game.pair().id(), move));
         }
         return rows;
@@ -58,16 +60,22 @@ public final class PreviewText {
         return List.of(
                 name,
                 lanes,
-                Figures.fixed(game.laydownBoard(), 1),
-                game.exists() && game.game() > 0
-                        ? Figures.fixed(game.laydownSpread().low(), 1) + "-"
-                                + Figures.fixed(game.laydownSpread().high(), 1)
-                        : "",
-                Figures.fixed(game.arrowsBoard(), 1),
-                Figures.fixed(game.exitBoard(), 1),
-                game.exists() ? PreviewWords.board(game.lowBoard()) + "-" + PreviewWords.board(game.highBoard()) : "-",
-                game.exists() ? Figures.fixed(100 * game.pocketShare(), 0) + " %" : "-",
+                told(game, start -> Figures.fixed(start.laydownBoard(), 1)),
+                game.game() == 0
+                        ? ""
+                        : game.start()
+                                .map(GameForecast.Start::laydownSpread)
+                                .map(spread -> Figures.fixed(spread.low(), 1) + "-" + Figures.fixed(spread.high(), 1))
+                                .orElse(""),
+                told(game, start -> Figures.fixed(start.arrowsBoard(), 1)),
+                told(game, start -> Figures.fixed(start.exitBoard(), 1)),
+                told(game, start -> PreviewWords.board(start.lowBoard()) + "-" + PreviewWords.board(start.highBoard())),
+                told(game, start -> Figures.fixed(100 * start.pocketShare(), 0) + " %"),
                 move);
+    }
+
+    private static String told(GameForecast game, Function<GameForecast.Start, String> words) {
+        return game.start().map(words).orElse("-");
     }
 
     private static String signed(double boards) {

@@ -2,6 +2,7 @@ package lanetide.cli.preview;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lanetide.cli.report.Figures;
 import lanetide.oilflow.lane.Hand;
 
@@ -28,21 +29,25 @@ public final class PreviewWords {
     /** What to do in a game. */
     public String game(GameForecast game) {
         String where = "Game " + game.game() + " on " + game.pair().id() + ": ";
-        if (!game.exists()) {
-            return where
-                    + "on most lanes no move of two and one brings an average shot to the pocket; change the angle, the"
-                    + " speed or the ball." + change(game);
-        }
-        return where + move(game) + " Lay down on board " + board(game.laydownBoard()) + ", cross the arrows on "
-                + board(game.arrowsBoard()) + ", leave the pattern on " + board(game.exitBoard()) + window(game) + " "
-                + sure(game) + change(game);
+        return where
+                + game.start()
+                        .map(start -> move(game) + " " + line(start))
+                        .orElse("on most lanes no move of two and one brings an average shot to the pocket; change the"
+                                + " angle, the speed or the ball.")
+                + change(game);
+    }
+
+    private static String line(GameForecast.Start start) {
+        return "Lay down on board " + board(start.laydownBoard()) + ", cross the arrows on "
+                + board(start.arrowsBoard()) + ", leave the pattern on " + board(start.exitBoard()) + window(start)
+                + " " + sure(start);
     }
 
     /** A line found by moving may lie beside the window, whose lines need another angle. */
-    private static String window(GameForecast game) {
-        String boards = board(game.lowBoard()) + " to " + board(game.highBoard());
-        boolean outside = game.exitBoard() > game.highBoard() + NOTICED_BOARDS
-                || game.exitBoard() < game.lowBoard() - NOTICED_BOARDS;
+    private static String window(GameForecast.Start start) {
+        String boards = board(start.lowBoard()) + " to " + board(start.highBoard());
+        boolean outside = start.exitBoard() > start.highBoard() + NOTICED_BOARDS
+                || start.exitBoard() < start.lowBoard() - NOTICED_BOARDS;
         return outside
                 ? "; at another angle, lines that leave it on " + boards + " strike more often."
                 : " (good from " + boards + ").";
@@ -51,10 +56,11 @@ public final class PreviewWords {
     /** What would tell in practice that the forecast is wrong. */
     public List<String> signs() {
         List<String> signs = new ArrayList<>();
-        GameForecast first = preview.games().get(0);
-        if (!first.exists()) {
+        Optional<GameForecast.Start> start = preview.games().get(0).start();
+        if (start.isEmpty()) {
             return signs;
         }
+        GameForecast.Start first = start.get();
         String good = "Play board " + board(first.laydownBoard()) + " over " + board(first.arrowsBoard())
                 + " in practice, and watch where shots that cross the arrows there meet the pins.";
         signs.add(good);
@@ -82,11 +88,11 @@ public final class PreviewWords {
     }
 
     private String move(GameForecast game) {
-        double boards = game.moveBoards();
-        String since = game.game() == 1 ? "the fresh pattern" : "the game before";
-        if (Double.isNaN(boards)) {
+        if (game.moveBoards().isEmpty()) {
             return "start here.";
         }
+        double boards = game.moveBoards().getAsDouble();
+        String since = game.game() == 1 ? "the fresh pattern" : "the game before";
         if (boards == 0) {
             return game.game() == 1 ? "start as on the fresh pattern." : "stay where you are.";
         }
@@ -96,11 +102,11 @@ public final class PreviewWords {
                 + " and the target half as far, against " + since + ".";
     }
 
-    private static String sure(GameForecast game) {
-        double width = game.laydownSpread().high() - game.laydownSpread().low();
+    private static String sure(GameForecast.Start start) {
+        double width = start.laydownSpread().high() - start.laydownSpread().low();
         String spread = "in four playings out of five the start lay between boards "
-                + Figures.fixed(game.laydownSpread().low(), 1) + " and "
-                + Figures.fixed(game.laydownSpread().high(), 1) + ".";
+                + Figures.fixed(start.laydownSpread().low(), 1) + " and "
+                + Figures.fixed(start.laydownSpread().high(), 1) + ".";
         if (width <= SURE_BOARDS) {
             return "Sure: " + spread;
         }

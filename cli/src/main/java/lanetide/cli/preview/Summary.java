@@ -31,20 +31,21 @@ final class Summary {
     }
 
     GameForecast fresh(PreviewStudy.Met met) {
-        return forecast(0, List.of(met), Double.NaN);
+        return forecast(0, List.of(met), Optional.empty());
     }
 
     List<GameForecast> games(GameForecast fresh, List<PreviewStudy.Playing> playings) {
         List<GameForecast> games = new ArrayList<>();
-        double before = fresh.laydownBoard();
+        Optional<GameForecast.Start> before = fresh.start();
         for (int game = 0; game < place.rotation(event).games(); game++) {
             int g = game;
             List<PreviewStudy.Met> met = playings.stream()
                     .flatMap(playing -> playing.games().get(g).stream())
                     .toList();
-            GameForecast forecast = forecast(game + 1, met, before);
+            Optional<GameForecast.Start> last = before;
+            GameForecast forecast = forecast(game + 1, met, last);
             games.add(forecast);
-            before = forecast.exists() ? forecast.laydownBoard() : before;
+            before = forecast.start().or(() -> last);
         }
         return games;
     }
@@ -66,28 +67,37 @@ final class Summary {
         return told;
     }
 
-    private GameForecast forecast(int game, List<PreviewStudy.Met> met, double laydownBefore) {
+    private GameForecast forecast(int game, List<PreviewStudy.Met> met, Optional<GameForecast.Start> before) {
         List<PlayedLine> lines =
                 met.stream().flatMap(lane -> lane.line().stream()).toList();
         double found = (double) lines.size() / met.size();
-        List<PlayedLine> told = found < MIN_FOUND ? List.of() : lines;
-        double laydown = percentile(MEDIAN, told, line -> line.line().laydownBoard());
+        Optional<GameForecast.Start> start =
+                lines.isEmpty() || found < MIN_FOUND ? Optional.empty() : Optional.of(start(lines));
         return new GameForecast(
                 game,
                 place.pair(event, Math.max(0, game - 1)),
+                start,
+                found,
+                start.stream()
+                        .flatMap(now -> before.stream()
+                                .map(earlier -> Math.rint(2 * (now.laydownBoard() - earlier.laydownBoard())) / 2))
+                        .mapToDouble(Double::doubleValue)
+                        .findFirst(),
+                change(met));
+    }
+
+    private static GameForecast.Start start(List<PlayedLine> told) {
+        return new GameForecast.Start(
                 percentile(MEDIAN, told, line -> line.window().lowBoard()),
                 percentile(MEDIAN, told, line -> line.window().highBoard()),
                 percentile(MEDIAN, told, line -> line.path().exitBoard()),
-                laydown,
+                percentile(MEDIAN, told, line -> line.line().laydownBoard()),
                 new GameForecast.Spread(
                         percentile(TENTH, told, line -> line.line().laydownBoard()),
                         percentile(100 - TENTH, told, line -> line.line().laydownBoard())),
                 percentile(MEDIAN, told, line -> line.line().arrowsBoard()),
                 percentile(MEDIAN, told, line -> line.quality().pocketShare()),
-                percentile(MEDIAN, told, line -> line.quality().strikeShare()),
-                found,
-                Math.rint(2 * (laydown - laydownBefore)) / 2,
-                change(met));
+                percentile(MEDIAN, told, line -> line.quality().strikeShare()));
     }
 
     /** The ball that helps on more than half of the lanes on which balls were compared, with its middle gain. */
@@ -106,8 +116,6 @@ final class Summary {
     }
 
     private static <T> double percentile(double share, List<T> all, ToDoubleFunction<T> value) {
-        return all.isEmpty()
-                ? Double.NaN
-                : new Percentile(share).evaluate(all.stream().mapToDouble(value).toArray());
+        return new Percentile(share).evaluate(all.stream().mapToDouble(value).toArray());
     }
 }

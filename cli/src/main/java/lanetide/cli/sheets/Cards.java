@@ -3,6 +3,7 @@ package lanetide.cli.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import lanetide.cli.preview.GameForecast;
 import lanetide.cli.preview.Place;
 import lanetide.cli.preview.Seating;
@@ -42,10 +43,14 @@ final class Cards {
                 game -> List.of(
                         String.valueOf(game.game()),
                         game.pair().id(),
-                        board(game.laydownBoard()),
-                        boards(game.laydownSpread().low(), game.laydownSpread().high()),
-                        board(game.arrowsBoard()),
-                        boards(game.lowBoard(), game.highBoard())));
+                        told(game, start -> board(start.laydownBoard())),
+                        told(
+                                game,
+                                start -> boards(
+                                        start.laydownSpread().low(),
+                                        start.laydownSpread().high())),
+                        told(game, start -> board(start.arrowsBoard())),
+                        told(game, start -> boards(start.lowBoard(), start.highBoard()))));
         return new SheetModel.Part(
                 seating.bowler().id(),
                 List.of(where(seating.place()), expect(seating.bowler(), games)),
@@ -60,21 +65,29 @@ final class Cards {
                 + place.pair(event, 0).id() + ".";
     }
 
+    private static String told(GameForecast game, Function<GameForecast.Start, String> words) {
+        return game.start().map(words).orElse("-");
+    }
+
     private static String board(double board) {
         return Figures.fixed(board, 0);
     }
 
     private static String boards(double low, double high) {
-        return Double.isNaN(low) ? "-" : board(low) + "-" + board(high);
+        return board(low) + "-" + board(high);
     }
 
     private static String expect(Bowler bowler, List<GameForecast> games) {
         String kind = bowler.style().id() + ", " + ConstantName.of(bowler.hand()) + " hand, "
                 + bowler.cover().id() + ": ";
-        if (!games.stream().allMatch(GameForecast::exists)) {
+        double[] laydowns = games.stream()
+                .flatMap(game -> game.start().stream())
+                .mapToDouble(GameForecast.Start::laydownBoard)
+                .toArray();
+        if (laydowns.length < games.size()) {
             return kind + "where no board stands, moves alone bring you to no pocket; change speed, angle or ball.";
         }
-        double move = games.get(games.size() - 1).laydownBoard() - games.get(0).laydownBoard();
+        double move = laydowns[laydowns.length - 1] - laydowns[0];
         return kind
                 + (Math.abs(move) < 1
                         ? "expect to stay within a board of where you start."
