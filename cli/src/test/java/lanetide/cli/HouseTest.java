@@ -32,9 +32,10 @@ class HouseTest {
         Map<Path, Long> files =
                 mainFiles().stream().collect(Collectors.groupingBy(Path::getParent, Collectors.counting()));
 
-        assertThat(files).isNotEmpty().allSatisfy((folder, count) -> assertThat(count)
-                .as("files in %s", folder)
-                .isLessThanOrEqualTo(MAX_FILES_OF_FOLDER));
+        assertThat(files)
+                .isNotEmpty()
+                .allSatisfy((folder, count) ->
+                        assertThat(count).as("files in %s", folder).isLessThanOrEqualTo(MAX_FILES_OF_FOLDER));
     }
 
     @Test
@@ -80,9 +81,8 @@ class HouseTest {
             LineMap lines = file.getLineMap();
             long end = positions.getEndPosition(file, method);
             if (method.getBody() != null && end >= 0) {
-                long count = lines.getLineNumber(end)
-                        - lines.getLineNumber(positions.getStartPosition(file, method))
-                        + 1;
+                long count =
+                        lines.getLineNumber(end) - lines.getLineNumber(positions.getStartPosition(file, method)) + 1;
                 if (count > MAX_LINES_OF_METHOD) {
                     tooLong.add(file.getSourceFile().getName() + " " + method.getName() + ": " + count + " lines");
                 }

@@ -116,14 +116,7 @@ public record RotationAnswer(
                 Alternative.of(note.label(), note.description(), pairs.overUsed(rotation), pairs, objective);
         Classics.Choice classics = Classics.of(rotation.groups(), pairs.inUse(), rotation.games());
         List<Alternative> alternatives = alternatives(classics, planned, pairs, objective);
-        Optional<SearchResult> search = order.map(asked -> RotationSearch.run(
-                rotation.groups(),
-                pairs.inUse(),
-                rotation.games(),
-                objective,
-                asked.seed(),
-                RotationSearch.defaultTries(rotation.groups(), rotation.games()),
-                asked.onRound()));
+        Optional<SearchResult> search = order.map(asked -> searched(rotation, pairs, objective, asked));
         search.ifPresent(found -> alternatives.add(Alternative.of(
                 new RotationDesigns.Label("searched", 0, 0),
                 "Designed by search.",
@@ -139,6 +132,17 @@ public record RotationAnswer(
                 alternatives,
                 classics.refused(),
                 search);
+    }
+
+    private static SearchResult searched(Rotation like, PairRow pairs, SearchObjective objective, SearchOrder order) {
+        return RotationSearch.run(
+                like.groups(),
+                pairs.inUse(),
+                like.games(),
+                objective,
+                order.seed(),
+                RotationSearch.defaultTries(like.groups(), like.games()),
+                order.onRound());
     }
 
     /** The classic designs; of those that give the same rotation, the first. */
