@@ -1,5 +1,6 @@
 package lanetide.oilflow;
 
+import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.function.DoubleFunction;
 import lanetide.oilflow.ball.BallSpec;
@@ -83,7 +84,7 @@ public class PeerBenchmark {
             AbstractIntegrator integrator = at.apply(Math.pow(10, power));
             double worst = worst(integrator);
             if (worst <= WITHIN_BOARDS) {
-                System.out.printf("%n%s at tolerance 10^%.2f: within %.4f board%n", name, power, worst);
+                System.out.printf(Locale.ROOT, "%n%s at tolerance 10^%.2f: within %.4f board%n", name, power, worst);
                 return integrator;
             }
         }
