@@ -29,7 +29,7 @@ public final class FreshLines {
     private final LineAdvisor advisor;
     private final LaneSurface reference = Catalogue.shipped().surfaces().get(Catalogue.REFERENCE_SURFACE);
 
-    private FreshLines(Scenario scenario, Question question) {
+    FreshLines(Scenario scenario, Question question) {
         this.scenario = scenario;
         this.question = question;
         this.physics = Physics.under(scenario.event().laws());
@@ -55,17 +55,16 @@ public final class FreshLines {
         List<StartLine> lines = new ArrayList<>();
         for (LaneSurface surface : surfaces()) {
             for (Kind kind : Kinds.of(scenario.event(), question)) {
-                Player player = player(kind, surface);
-                add(
-                        lines,
-                        surface,
-                        kind,
-                        LineBasis.NATURAL,
-                        advisor.natural(player, fresh, physics.contact(kind.cover(), reference), fresh));
-                add(lines, surface, kind, LineBasis.FREE, advisor.free(player, fresh));
+                add(lines, surface, kind, LineBasis.NATURAL, natural(kind, surface, fresh));
+                add(lines, surface, kind, LineBasis.FREE, advisor.free(player(kind, surface), fresh));
             }
         }
         return lines;
+    }
+
+    /** The natural line on a lane in any state, for one who knows the fresh pattern. */
+    Optional<PlayedLine> natural(Kind kind, LaneSurface surface, OilFilm lane) {
+        return advisor.natural(player(kind, surface), lane, physics.contact(kind.cover(), reference), fresh);
     }
 
     /** The scenario's surface, then the others from the least friction to the most. */
