@@ -153,7 +153,7 @@ public final class FairnessText {
         page.item("All of this answer is for the event with the changes. From the worst to the best placed group it is "
                 + Figures.fixed(change.spreadAfterPins(), 1) + " pins a game; as planned it is "
                 + Figures.fixed(change.spreadBeforePins(), 1) + "."
-                + (Double.isNaN(change.gainErrorPins())
+                + (change.gainErrorPins().isEmpty()
                         ? ""
                         : " The standard error of the difference is " + Figures.fixed(change.gainErrorPins(), 1)
                                 + "."));

@@ -76,14 +76,15 @@ final class FairnessSection {
      */
     static String mended(List<Remedy> remedies, String currency) {
         List<Remedy> shown = remedies.stream()
-                .filter(remedy -> remedy.gainPins() > 2 * remedy.gainErrorPins())
+                .filter(remedy -> remedy.gainPins() > 2 * remedy.gainErrorPins().orElse(Double.POSITIVE_INFINITY))
                 .toList();
         if (shown.isEmpty()) {
             return "No change that was tried is shown to make it more even.";
         }
         Remedy most = Collections.max(shown, Comparator.comparingDouble(Remedy::gainPins));
         Remedy least = shown.stream()
-                .filter(remedy -> remedy.gainPins() >= most.gainPins() - most.gainErrorPins())
+                .filter(remedy -> remedy.gainPins()
+                        >= most.gainPins() - most.gainErrorPins().orElseThrow())
                 .min(Comparator.comparingDouble(Remedy::extraCost).thenComparingDouble(Remedy::extraMinutes))
                 .orElse(most);
         return "What would mend it, of what was tried: " + RemedyWords.of(least.change())

@@ -34,7 +34,7 @@ final class ReoilSection {
                 String.valueOf(point.games()),
                 Figures.fixed(point.windowShiftBoards(), 1),
                 Figures.fixed(point.windowWidthBoards(), 1),
-                Figures.fixed(100 * point.pocketShare(), 0),
+                Figures.percent(point.pocketShare()),
                 Figures.fixed(point.spreadPins(), 1),
                 Figures.fixed(point.costPerGame(), 2));
     }

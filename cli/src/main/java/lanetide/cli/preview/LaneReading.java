@@ -48,12 +48,12 @@ final class LaneReading {
     }
 
     /** What one playing tells, from the films of both lanes before each game. */
-    PreviewStudy.Playing playing(List<List<OilFilm>> films, boolean withBalls) {
+    PreviewStudy.PlayingMet playing(List<List<OilFilm>> films, boolean withBalls) {
         List<List<PreviewStudy.Met>> games = new ArrayList<>();
         for (List<OilFilm> pair : films) {
             games.add(pair.stream().map(film -> met(film, withBalls)).toList());
         }
-        return new PreviewStudy.Playing(games, signs(films, games.get(0)));
+        return new PreviewStudy.PlayingMet(games, signs(films, games.get(0)));
     }
 
     /** The fresh pattern, read. */

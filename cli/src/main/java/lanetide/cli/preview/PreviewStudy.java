@@ -55,17 +55,17 @@ public final class PreviewStudy {
     record Met(Optional<PlayedLine> line, Optional<BallChange> change, boolean compared) {}
 
     /** What one playing tells: by game, both lanes; and where the first line would lead on other films, as signs. */
-    record Playing(List<List<Met>> games, List<Preview.Sign> signs) {}
+    record PlayingMet(List<List<Met>> games, List<Preview.Sign> signs) {}
 
     private Preview run(int replications, int threads, IntConsumer onDone) {
-        List<Playing> playings = new Study(Repeated.of(event, scenario.seed()))
+        List<PlayingMet> playings = new Study(Repeated.of(event, scenario.seed()))
                 .play(Part.first(replications), threads, this::watch, onDone);
         Summary summary = new Summary(event, place);
         GameForecast sheet = summary.fresh(new LaneReading(scenario, physics, kind).fresh(true));
         return new Preview(place, kind, sheet, summary.games(sheet, playings), summary.signs(playings), replications);
     }
 
-    private Watch<Playing> watch(int number) {
+    private Watch<PlayingMet> watch(int number) {
         MetFilms films = new MetFilms(event, place);
         return Watch.by(
                 Observers.of(films),

@@ -70,13 +70,13 @@ final class StartsMet implements LaneObserver {
     }
 
     /** What this playing tells one of the bowlers. */
-    PreviewStudy.Playing playing(Event event, Seating seating) {
+    PreviewStudy.PlayingMet playing(Event event, Seating seating) {
         Place place = seating.place();
         List<List<PreviewStudy.Met>> games = new ArrayList<>();
         for (int game = 0; game < place.rotation(event).games(); game++) {
             games.add(met.getOrDefault(
                     new Start(place.squad(), place.group(), game, Kind.of(seating.bowler())), List.of()));
         }
-        return new PreviewStudy.Playing(games, List.of());
+        return new PreviewStudy.PlayingMet(games, List.of());
     }
 }

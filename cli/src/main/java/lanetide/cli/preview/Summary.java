@@ -34,7 +34,7 @@ final class Summary {
         return forecast(0, List.of(met), Optional.empty());
     }
 
-    List<GameForecast> games(GameForecast fresh, List<PreviewStudy.Playing> playings) {
+    List<GameForecast> games(GameForecast fresh, List<PreviewStudy.PlayingMet> playings) {
         List<GameForecast> games = new ArrayList<>();
         Optional<GameForecast.Start> before = fresh.start();
         for (int game = 0; game < place.rotation(event).games(); game++) {
@@ -51,7 +51,7 @@ final class Summary {
     }
 
     /** The strongest sign on either side: the fresh pattern, and of the later games the one that shows most. */
-    List<Preview.Sign> signs(List<PreviewStudy.Playing> playings) {
+    List<Preview.Sign> signs(List<PreviewStudy.PlayingMet> playings) {
         Map<Integer, List<Preview.Sign>> byGame = playings.stream()
                 .flatMap(playing -> playing.signs().stream())
                 .collect(Collectors.groupingBy(Preview.Sign::asGame, TreeMap::new, Collectors.toList()));

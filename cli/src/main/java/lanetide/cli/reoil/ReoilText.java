@@ -122,7 +122,7 @@ public final class ReoilText {
                 Figures.fixed(point.windowShiftBoards(), 1),
                 Figures.signed(point.paceBoards(), 1),
                 Figures.fixed(point.windowWidthBoards(), 1),
-                Figures.fixed(100 * point.pocketShare(), 0),
+                Figures.percent(point.pocketShare()),
                 Figures.fixed(point.spreadPins(), 1),
                 Figures.signed(point.levelPins(), 1),
                 Figures.fixed(point.costPerGame(), 2));

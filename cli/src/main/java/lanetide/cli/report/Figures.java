@@ -2,6 +2,7 @@ package lanetide.cli.report;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.OptionalDouble;
 
 /** Numbers as a report writes them. */
 public final class Figures {
@@ -15,6 +16,16 @@ public final class Figures {
         return BigDecimal.valueOf(value)
                 .setScale(decimals, RoundingMode.HALF_EVEN)
                 .toPlainString();
+    }
+
+    /** A number with so many decimals; {@code -} for none. */
+    public static String fixed(OptionalDouble value, int decimals) {
+        return fixed(value.orElse(Double.NaN), decimals);
+    }
+
+    /** A share in hundredths, without decimals; {@code -} for none. */
+    public static String percent(OptionalDouble share) {
+        return fixed(100 * share.orElse(Double.NaN), 0);
     }
 
     /** A number with so many decimals and its sign; what rounds to nought has none. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.RemedyChange;
 import lanetide.squads.model.Conditioning;
@@ -14,13 +15,13 @@ import org.junit.jupiter.api.Test;
 
 class FairnessSectionTest {
     private static final Remedy AS_IT_IS =
-            new Remedy(RemedyChange.of(RemedyChange.Kind.AS_IT_IS), 13, 0, 0, 0, 0, true);
+            new Remedy(RemedyChange.of(RemedyChange.Kind.AS_IT_IS), 13, 0, OptionalDouble.of(0), 0, 0, true);
 
     @Test
     void ofChangesThatMendAlikeTheCheaperAndQuickerIsTold() {
-        Remedy slow = new Remedy(rotation(new RowComplete()), 2.2, 10.8, 2.3, 12, 363, true);
-        Remedy quick = new Remedy(oiling(Conditioning.STRIP_AND_OIL), 2.3, 10.7, 2.2, 1, 363, true);
-        Remedy cheap = new Remedy(oiling(Conditioning.OIL_OVER), 10.1, 2.9, 1.1, 2, 198, true);
+        Remedy slow = new Remedy(rotation(new RowComplete()), 2.2, 10.8, OptionalDouble.of(2.3), 12, 363, true);
+        Remedy quick = new Remedy(oiling(Conditioning.STRIP_AND_OIL), 2.3, 10.7, OptionalDouble.of(2.2), 1, 363, true);
+        Remedy cheap = new Remedy(oiling(Conditioning.OIL_OVER), 10.1, 2.9, OptionalDouble.of(1.1), 2, 198, true);
 
         assertThat(FairnessSection.mended(List.of(AS_IT_IS, slow, quick, cheap), "EUR"))
                 .contains(
@@ -30,8 +31,8 @@ class FairnessSectionTest {
 
     @Test
     void aGainWithinTwoStandardErrorsIsNoneThatIsShown() {
-        Remedy perhaps = new Remedy(rotation(new RowComplete()), 11.7, 1.3, 3.1, 15, 0, true);
-        Remedy unknown = new Remedy(rotation(new Stay()), 9, 4, Double.NaN, -15, 0, true);
+        Remedy perhaps = new Remedy(rotation(new RowComplete()), 11.7, 1.3, OptionalDouble.of(3.1), 15, 0, true);
+        Remedy unknown = new Remedy(rotation(new Stay()), 9, 4, OptionalDouble.empty(), -15, 0, true);
 
         assertThat(FairnessSection.mended(List.of(AS_IT_IS, perhaps, unknown), "EUR"))
                 .isEqualTo("No change that was tried is shown to make it more even.");

@@ -3,6 +3,7 @@ package lanetide.squads.fairness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.des.stats.MeanEstimate;
@@ -13,11 +14,12 @@ import lanetide.squads.model.Event;
  *
  * @param spreadBeforePins largest difference between two groups' advantages before (pins a game), noise taken out
  * @param spreadAfterPins the same after
- * @param gainErrorPins standard error of the difference of the two (jackknife over the rounds)
+ * @param gainErrorPins standard error of the difference of the two (jackknife over the rounds); empty for fewer than
+ *     three rounds
  * @param groups what changes for the groups that are in both events
  */
 public record FairnessComparison(
-        double spreadBeforePins, double spreadAfterPins, double gainErrorPins, List<GroupChange> groups) {
+        double spreadBeforePins, double spreadAfterPins, OptionalDouble gainErrorPins, List<GroupChange> groups) {
     private static final double LEVEL = 0.9;
 
     /** Copies the list. */
@@ -85,10 +87,10 @@ public record FairnessComparison(
      * Jackknife: the gain without each round in turn (B. Efron and C. Stein, "The jackknife estimate of variance",
      * 1981).
      */
-    private static double error(Estimate before, Estimate after) {
+    private static OptionalDouble error(Estimate before, Estimate after) {
         int rounds = before.rounds();
         if (rounds < 3) {
-            return Double.NaN;
+            return OptionalDouble.empty();
         }
         double[] gains = new double[rounds];
         double mean = 0;
@@ -101,7 +103,7 @@ public record FairnessComparison(
         for (double gain : gains) {
             squares += (gain - mean) * (gain - mean);
         }
-        return Math.sqrt(squares * (rounds - 1) / rounds);
+        return OptionalDouble.of(Math.sqrt(squares * (rounds - 1) / rounds));
     }
 
     private static List<GroupChange> changes(

@@ -3,6 +3,7 @@ package lanetide.squads.fairness;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.IntConsumer;
 import lanetide.squads.machines.OilingCost;
@@ -89,7 +90,9 @@ public final class RemedyStudy {
                 ? self.spreadBeforePins()
                 : remedies.get(0).spreadPins() + remedies.get(0).gainPins();
         remedies.sort(Comparator.comparingDouble(Remedy::spreadPins));
-        remedies.add(0, new Remedy(RemedyChange.of(RemedyChange.Kind.AS_IT_IS), spread, 0, 0, 0, 0, false));
+        remedies.add(
+                0,
+                new Remedy(RemedyChange.of(RemedyChange.Kind.AS_IT_IS), spread, 0, OptionalDouble.of(0), 0, 0, false));
         return remedies.stream()
                 .map(remedy -> remedy.choice(remedies.stream().noneMatch(remedy::isBeatenBy)))
                 .toList();

@@ -1,5 +1,6 @@
 package lanetide.squads.play;
 
+import java.util.OptionalInt;
 import lanetide.squads.luck.Luck;
 import lanetide.squads.model.PaceOfPlay;
 
@@ -13,7 +14,7 @@ final class Member {
     private final ShotTimes practiceTimes;
     private final Attendance attendance;
     private long ballBackMs;
-    private int firstGame = -1;
+    private OptionalInt firstGame = OptionalInt.empty();
     private PairLanes at;
 
     /** The times have streams of their own, and practice has another, so that more practice changes no time in play. */
@@ -76,13 +77,13 @@ final class Member {
     }
 
     void begins(int game) {
-        if (firstGame < 0) {
-            firstGame = game;
+        if (firstGame.isEmpty()) {
+            firstGame = OptionalInt.of(game);
         }
     }
 
-    /** The first game he bowled, from 0; -1 for none. */
-    int firstGame() {
+    /** The first game he bowled, from 0; empty for none. */
+    OptionalInt firstGame() {
         return firstGame;
     }
 }

@@ -118,9 +118,7 @@ public final class TournamentSimulation {
             for (Member member : group.members()) {
                 BowlerInPlay bowler = member.bowler();
                 oilOnBalls = oilOnBalls.plus(bowler.account());
-                if (member.firstGame() >= 0) {
-                    bowlers.add(bowler.result(group.id(), member.firstGame()));
-                }
+                member.firstGame().ifPresent(game -> bowlers.add(bowler.result(group.id(), game)));
             }
         }
         return bowlers;

@@ -38,10 +38,7 @@ final class AgeCurve {
         for (int style = 0; style < styles; style++) {
             Tally change = new Tally("change of score");
             for (BlockPlaying playing : playings) {
-                double pins = playing.changePins(age, style);
-                if (!Double.isNaN(pins)) {
-                    change.add(pins);
-                }
+                playing.changePins(age, style).ifPresent(change::add);
             }
             if (change.count() >= 2) {
                 double weight = BlockPlaying.games(playings, age, style);
@@ -51,8 +48,13 @@ final class AgeCurve {
                 weights += weight;
             }
         }
-        spreadPins[age] = weights == 0 ? Double.NaN : Math.sqrt(Math.max(0, square / weights));
-        levelPins[age] = weights == 0 ? Double.NaN : level / weights;
+        if (weights > 0) {
+            spreadPins[age] = Math.sqrt(Math.max(0, square / weights));
+            levelPins[age] = level / weights;
+        } else if (age > 0) {
+            spreadPins[age] = spreadPins[age - 1];
+            levelPins[age] = levelPins[age - 1];
+        }
     }
 
     /**
@@ -60,22 +62,12 @@ final class AgeCurve {
      * them.
      */
     double[] spreadPins() {
-        return filled(spreadPins);
+        return spreadPins.clone();
     }
 
     /** Mean change of all scores (pins a game), by game. */
     double[] levelPins() {
-        return filled(levelPins);
-    }
-
-    private static double[] filled(double[] values) {
-        double[] filled = values.clone();
-        double last = 0;
-        for (int i = 0; i < filled.length; i++) {
-            last = Double.isNaN(filled[i]) ? last : filled[i];
-            filled[i] = last;
-        }
-        return filled;
+        return levelPins.clone();
     }
 
     /**

@@ -1,6 +1,7 @@
 package lanetide.squads.recondition;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** One playing of a long block: how scores change with the age of the oil, and how the lanes do. */
 final class BlockPlaying {
@@ -22,9 +23,10 @@ final class BlockPlaying {
         this.looks = looks;
     }
 
-    /** Mean change of a style's score at an age (pins a game); NaN where the style has not played. */
-    double changePins(int age, int style) {
-        return games[age][style] == 0 ? Double.NaN : changePins[age][style] / games[age][style];
+    /** Mean change of a style's score at an age (pins a game); empty where the style has not played. */
+    OptionalDouble changePins(int age, int style) {
+        int count = games[age][style];
+        return count == 0 ? OptionalDouble.empty() : OptionalDouble.of(changePins[age][style] / count);
     }
 
     int games(int age, int style) {

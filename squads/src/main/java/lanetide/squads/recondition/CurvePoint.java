@@ -1,13 +1,15 @@
 package lanetide.squads.recondition;
 
+import java.util.OptionalDouble;
+
 /**
  * A pair after some games on one oiling.
  *
  * @param games games it has seen, from 1
  * @param windowShiftBoards how far the windows of exit boards have moved since the oiling: mean over lanes and typical
  *     players of the absolute move of the best board (boards)
- * @param windowWidthBoards mean width of the windows (boards)
- * @param pocketShare share of pocket hits on the best lines, 0 to 1
+ * @param windowWidthBoards mean width of the windows (boards); empty if no lane looked at has become so old
+ * @param pocketShare share of pocket hits on the best lines, 0 to 1; empty with the width
  * @param paceBoards move of the windows in the last game (boards)
  * @param spreadPins root mean square change of the bowlers' expected scores in that game against lanes that do not
  *     change (pins)
@@ -17,8 +19,8 @@ package lanetide.squads.recondition;
 public record CurvePoint(
         int games,
         double windowShiftBoards,
-        double windowWidthBoards,
-        double pocketShare,
+        OptionalDouble windowWidthBoards,
+        OptionalDouble pocketShare,
         double paceBoards,
         double spreadPins,
         double levelPins,

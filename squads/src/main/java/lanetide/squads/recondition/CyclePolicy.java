@@ -27,13 +27,13 @@ public final class CyclePolicy {
     public static Optimum growingLoss(double renewal, double[] lossByGame) {
         Require.inRange(renewal, "cost of renewing", 0, Double.MAX_VALUE);
         requireGames(lossByGame);
+        double[] rates = new double[lossByGame.length];
         double spent = renewal;
-        Optimum best = new Optimum(Double.NaN, Double.POSITIVE_INFINITY);
-        for (int games = 1; games <= lossByGame.length; games++) {
-            spent += lossByGame[games - 1];
-            best = better(best, games, spent / games);
+        for (int game = 0; game < rates.length; game++) {
+            spent += lossByGame[game];
+            rates[game] = spent / (game + 1);
         }
-        return best;
+        return least(rates);
     }
 
     /**
@@ -48,18 +48,21 @@ public final class CyclePolicy {
     public static Optimum ageReplacement(double[] survival, double planned, double failed) {
         requireCosts(planned, failed);
         requireGames(survival);
+        double[] rates = new double[survival.length];
         double meanLength = 0;
-        Optimum best = new Optimum(Double.NaN, Double.POSITIVE_INFINITY);
-        for (int games = 1; games <= survival.length; games++) {
-            meanLength += games == 1 ? 1 : survival[games - 2];
-            double lives = survival[games - 1];
-            best = better(best, games, (planned * lives + failed * (1 - lives)) / meanLength);
+        for (int game = 0; game < rates.length; game++) {
+            meanLength += game == 0 ? 1 : survival[game - 1];
+            rates[game] = (planned * survival[game] + failed * (1 - survival[game])) / meanLength;
         }
-        return best;
+        return least(rates);
     }
 
-    private static Optimum better(Optimum best, int games, double rate) {
-        return rate < best.costPerGame() ? new Optimum(games, rate) : best;
+    private static Optimum least(double[] rates) {
+        int best = 0;
+        for (int game = 1; game < rates.length; game++) {
+            best = rates[game] < rates[best] ? game : best;
+        }
+        return new Optimum(best + 1, rates[best]);
     }
 
     private static void requireGames(double[] byGame) {

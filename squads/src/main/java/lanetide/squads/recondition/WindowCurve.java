@@ -2,6 +2,7 @@ package lanetide.squads.recondition;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import lanetide.des.stats.Tally;
 
@@ -19,7 +20,7 @@ final class WindowCurve {
         return Arrays.stream(paths)
                 .mapToDouble(path -> path[games - 1])
                 .average()
-                .orElse(Double.NaN);
+                .orElseThrow();
     }
 
     /** How much further the windows are than a game before. */
@@ -27,15 +28,16 @@ final class WindowCurve {
         return games == 1 ? shiftBoards(1) : shiftBoards(games) - shiftBoards(games - 1);
     }
 
-    double widthBoards(int games) {
+    OptionalDouble widthBoards(int games) {
         return mean(games, LaneLooks.Look::widthBoards);
     }
 
-    double pocketShare(int games) {
+    OptionalDouble pocketShare(int games) {
         return mean(games, LaneLooks.Look::pocketShare);
     }
 
-    private double mean(int games, ToDoubleFunction<LaneLooks.Look> quantity) {
+    /** The mean of what was seen after so many games; empty if no lane looked at has become so old. */
+    private OptionalDouble mean(int games, ToDoubleFunction<LaneLooks.Look> quantity) {
         Tally tally = new Tally();
         for (BlockPlaying playing : playings) {
             for (LaneLooks.Look[][] lane : playing.looks()) {
@@ -46,6 +48,6 @@ final class WindowCurve {
                 }
             }
         }
-        return tally.count() == 0 ? Double.NaN : tally.mean();
+        return tally.count() == 0 ? OptionalDouble.empty() : OptionalDouble.of(tally.mean());
     }
 }

@@ -25,10 +25,11 @@ public record BowlerResult(
     /**
      * Mean over the games he bowled.
      *
-     * @return pins a game; NaN without games
+     * @return pins a game
+     * @throws java.util.NoSuchElementException without games
      */
     public double meanScore() {
-        return scores.stream().mapToInt(Integer::intValue).average().orElse(Double.NaN);
+        return scores.stream().mapToInt(Integer::intValue).average().orElseThrow();
     }
 
     /**

@@ -3,6 +3,7 @@ package lanetide.squads.result;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /**
  * How fast a squad bowled and what held it up.
@@ -40,19 +41,23 @@ public record PaceKept(long pairMs, int bowlerGames, Map<WaitCause, Long> waited
     /**
      * The pace.
      *
-     * @return minutes of a pair for one game of one bowler; NaN if nothing was bowled
+     * @return minutes of a pair for one game of one bowler; empty if nothing was bowled
      */
-    public double minutesPerBowlerGame() {
-        return pairMs / MINUTE_MS / bowlerGames;
+    public OptionalDouble minutesPerBowlerGame() {
+        return perBowlerGame(pairMs);
     }
 
     /**
      * Time waited for a cause.
      *
      * @param cause the cause
-     * @return minutes of a pair (half the minutes of its lanes) for one game of one bowler; NaN if nothing was bowled
+     * @return minutes of a pair (half the minutes of its lanes) for one game of one bowler; empty if nothing was bowled
      */
-    public double minutesWaited(WaitCause cause) {
-        return waitedMs.getOrDefault(cause, 0L) / 2.0 / MINUTE_MS / bowlerGames;
+    public OptionalDouble minutesWaited(WaitCause cause) {
+        return perBowlerGame(waitedMs.getOrDefault(cause, 0L) / 2.0);
+    }
+
+    private OptionalDouble perBowlerGame(double ms) {
+        return bowlerGames == 0 ? OptionalDouble.empty() : OptionalDouble.of(ms / MINUTE_MS / bowlerGames);
     }
 }

@@ -20,14 +20,15 @@ public record SquadResult(String squad, long startMs, long endMs, List<BowlerRes
     /**
      * Mean over all games of all bowlers.
      *
-     * @return pins a game; NaN if nobody bowled
+     * @return pins a game
+     * @throws java.util.NoSuchElementException if nobody bowled
      */
     public double meanScore() {
         return bowlers.stream()
                 .flatMap(bowler -> bowler.scores().stream())
                 .mapToInt(Integer::intValue)
                 .average()
-                .orElse(Double.NaN);
+                .orElseThrow();
     }
 
     /**
@@ -46,12 +47,13 @@ public record SquadResult(String squad, long startMs, long endMs, List<BowlerRes
      * Mean of one game over all who bowled it.
      *
      * @param game game from 0
-     * @return pins; NaN if nobody bowled it
+     * @return pins
+     * @throws java.util.NoSuchElementException if nobody bowled it
      */
     public double meanScore(int game) {
         return bowlers.stream()
                 .flatMapToInt(bowler -> bowler.score(game).stream())
                 .average()
-                .orElse(Double.NaN);
+                .orElseThrow();
     }
 }

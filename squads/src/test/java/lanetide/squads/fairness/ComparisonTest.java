@@ -144,7 +144,7 @@ class ComparisonTest {
         FairnessComparison comparison = FairnessComparison.of(study, study);
 
         assertThat(comparison.spreadAfterPins()).isEqualTo(comparison.spreadBeforePins());
-        assertThat(comparison.gainErrorPins()).isEqualTo(0.0);
+        assertThat(comparison.gainErrorPins()).hasValue(0);
         assertThat(comparison.groups()).hasSize(4).allSatisfy(group -> {
             assertThat(group.afterPins()).isEqualTo(group.beforePins());
             assertThat(group.changeCi90().low()).isEqualTo(0.0);

@@ -128,7 +128,8 @@ class CourtesyTest {
                 }
             }
         }
-        assertThat(watched.pace.minutesWaited(WaitCause.NEIGHBOUR)).isPositive();
+        assertThat(watched.pace.minutesWaited(WaitCause.NEIGHBOUR).orElseThrow())
+                .isPositive();
     }
 
     /**
@@ -196,8 +197,9 @@ class CourtesyTest {
         PaceKept two = Events.play(event(usual(), 2, 2), 3).squads().get(0).pace();
         assertThat(two.waitedMs()).containsOnlyKeys(WaitCause.NEIGHBOUR, WaitCause.PARTNER);
         assertThat(two.bowlerGames()).isEqualTo(2 * 2);
-        assertThat(two.minutesPerBowlerGame())
-                .isGreaterThan(two.minutesWaited(WaitCause.NEIGHBOUR) + two.minutesWaited(WaitCause.PARTNER));
+        assertThat(two.minutesPerBowlerGame().orElseThrow())
+                .isGreaterThan(two.minutesWaited(WaitCause.NEIGHBOUR).orElseThrow()
+                        + two.minutesWaited(WaitCause.PARTNER).orElseThrow());
     }
 
     private static PaceOfPlay usual() {

@@ -45,7 +45,10 @@ class HeadlinesTest {
 
         within(usual, permuted, result -> result.squads().get(0).meanScore());
         within(usual, permuted, result -> result.squads().get(0).endMs());
-        within(usual, permuted, result -> result.squads().get(0).pace().minutesPerBowlerGame());
+        within(
+                usual,
+                permuted,
+                result -> result.squads().get(0).pace().minutesPerBowlerGame().orElseThrow());
         within(
                 usual,
                 permuted,

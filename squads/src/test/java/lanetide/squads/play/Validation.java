@@ -139,8 +139,13 @@ final class Validation {
         Squad squad = Events.squad("A", Events.START_MS, Conditioning.STRIP_AND_OIL, Events.casualGroups(4, bowlers));
         Event event = Events.event(Events.centre(4), Events.stay(4, 4, 3), PaceOfPlay.USUAL, squad);
         return playings()
-                .mapToDouble(
-                        seed -> Events.play(event, seed).squads().get(0).pace().minutesPerBowlerGame() * bowlers)
+                .mapToDouble(seed -> Events.play(event, seed)
+                                .squads()
+                                .get(0)
+                                .pace()
+                                .minutesPerBowlerGame()
+                                .orElseThrow()
+                        * bowlers)
                 .average()
                 .orElseThrow();
     }

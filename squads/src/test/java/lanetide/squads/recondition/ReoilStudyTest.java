@@ -85,8 +85,8 @@ class ReoilStudyTest {
         assertThat(result.curve()).hasSize(GAMES);
         assertThat(result.curve().get(GAMES - 1).windowShiftBoards()).isPositive();
         assertThat(result.curve()).allSatisfy(point -> {
-            assertThat(point.windowWidthBoards()).isBetween(0.0, 20.0);
-            assertThat(point.pocketShare()).isBetween(0.0, 1.0);
+            assertThat(point.windowWidthBoards().orElseThrow()).isBetween(0.0, 20.0);
+            assertThat(point.pocketShare().orElseThrow()).isBetween(0.0, 1.0);
             assertThat(point.spreadPins()).isNotNegative();
         });
     }

@@ -68,7 +68,7 @@ final class ArrangementsReader {
                 .ifPresent(games -> section.refuse(
                         EventKeys.AFTER,
                         NoticeCode.OUT_OF_RANGE,
-                        ", but squad " + squad.id() + " plays " + games + (games == 1 ? " game" : " games")
+                        ", but squad " + squad.called() + " plays " + games + (games == 1 ? " game" : " games")
                                 + "; a break must come before the last of them. Choose an earlier game, or leave"
                                 + " the break out."));
     }
@@ -79,7 +79,7 @@ final class ArrangementsReader {
                 .ifPresent(startMs -> section.refuse(
                         EventKeys.AT,
                         NoticeCode.OUT_OF_RANGE,
-                        ", but squad " + squad.id() + " starts at " + TimeOfDay.write(startMs)
+                        ", but squad " + squad.called() + " starts at " + TimeOfDay.write(startMs)
                                 + "; a break must come after that. Correct the time."));
     }
 }

@@ -125,8 +125,8 @@ final class ChangesReader {
                 scenario.value(EventKeys.CHANGES)
                         .ifPresent(list -> list.say(
                                 NoticeCode.SQUAD_WITHOUT_BOWLERS,
-                                squads.get(number).id(),
-                                "The changes leave squad " + squads.get(number).id()
+                                squads.get(number).called(),
+                                "The changes leave squad " + squads.get(number).called()
                                         + " without a bowler in its last game; it must have at least one. Take a line out, or name"
                                         + " a substitute."));
             }

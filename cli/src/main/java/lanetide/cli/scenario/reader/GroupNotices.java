@@ -23,16 +23,18 @@ final class GroupNotices {
                 NoticeCode.SQUAD_WITHOUT_BOWLERS,
                 squad.section().place(),
                 squad.section().path(),
-                squad.id(),
-                "No entry belongs to squad " + squad.id() + "; a squad must have at least one bowler. Add entries with"
-                        + " `squad: " + squad.id() + "`, or remove the squad.");
+                squad.called(),
+                "No entry belongs to squad " + squad.called()
+                        + "; a squad must have at least one bowler. Add entries with" + " `squad: " + squad.called()
+                        + "`, or remove the squad.");
     }
 
     static void tooMany(Value at, SquadDraft squad, int bowlers, int pairs) {
         at.say(
                 NoticeCode.TOO_MANY_BOWLERS,
                 String.valueOf(bowlers),
-                "Squad " + squad.id() + " has " + bowlers + " bowlers on " + pairs + " pairs; there must be at most "
+                "Squad " + squad.called() + " has " + bowlers + " bowlers on " + pairs
+                        + " pairs; there must be at most "
                         + MAX_ON_A_PAIR + " on a pair, so " + pairs * MAX_ON_A_PAIR
                         + " in all. Use more lanes, or split them into more squads.");
     }
@@ -44,8 +46,8 @@ final class GroupNotices {
                     NoticeCode.PAIRS_EMPTY,
                     section.place(),
                     section.path(),
-                    squad.id(),
-                    "Squad " + squad.id() + " has " + groups.size() + " groups on " + pairs + " pairs, so that "
+                    squad.called(),
+                    "Squad " + squad.called() + " has " + groups.size() + " groups on " + pairs + " pairs, so that "
                             + (pairs - groups.size())
                             + " pairs stay empty and their oil stays fresh. Use fewer lanes if that is not meant.");
         }
@@ -58,8 +60,8 @@ final class GroupNotices {
                     NoticeCode.GROUPS_UNEVEN,
                     section.place(),
                     section.path(),
-                    squad.id(),
-                    "Squad " + squad.id() + " has groups of " + smallest + " to " + largest
+                    squad.called(),
+                    "Squad " + squad.called() + " has groups of " + smallest + " to " + largest
                             + " bowlers: larger groups take longer and wear their lanes more. Even them out if you can.");
         }
     }

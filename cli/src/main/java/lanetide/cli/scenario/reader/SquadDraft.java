@@ -13,7 +13,7 @@ import lanetide.squads.model.Squad;
  * A squad as its block in the file states it, before its bowlers are known.
  *
  * @param section the block
- * @param id its name; blank if it is wrong
+ * @param id its name; empty if it is wrong
  * @param startMs planned start of practice (ms); empty if it is wrong
  * @param conditioning what is done to the lanes; empty if it is wrong
  * @param games its games; empty if they are wrong
@@ -21,11 +21,16 @@ import lanetide.squads.model.Squad;
  */
 record SquadDraft(
         Section section,
-        String id,
+        Optional<String> id,
         Optional<Long> startMs,
         Optional<Conditioning> conditioning,
         Optional<Integer> games,
         Optional<Long> practiceMs) {
+    /** Its name as messages tell it: nothing where it is wrong, which a notice of its own says. */
+    String called() {
+        return id.orElse("");
+    }
+
     boolean hasOwnField() {
         return section.has(EventKeys.SQUAD_FIELD);
     }
@@ -34,6 +39,7 @@ record SquadDraft(
     Optional<Squad> with(List<Group> groups, Arrangements arrangements) {
         return id.isEmpty() || startMs.isEmpty() || conditioning.isEmpty() || games.isEmpty() || practiceMs.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Squad(id, startMs.get(), conditioning.get(), practiceMs.get(), groups, arrangements));
+                : Optional.of(
+                        new Squad(id.get(), startMs.get(), conditioning.get(), practiceMs.get(), groups, arrangements));
     }
 }

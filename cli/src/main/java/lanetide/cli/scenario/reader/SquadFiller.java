@@ -32,7 +32,7 @@ final class SquadFiller {
     List<Optional<List<Group>>> fill(Section scenario, List<SquadDraft> squads, int pairs, RandomStreams streams) {
         Optional<Section> field = eventField(scenario, squads);
         if (scenario.has(EventKeys.ENTRIES)) {
-            entries.read(scenario, squads.stream().map(SquadDraft::id).toList(), pairs);
+            entries.read(scenario, squads.stream().map(SquadDraft::called).toList(), pairs);
         }
         List<Optional<List<Group>>> groups = new ArrayList<>();
         Optional<FieldMix> shared = field.flatMap(fields::read);
@@ -87,13 +87,13 @@ final class SquadFiller {
                     NoticeCode.CONFLICTING_KEYS,
                     ", but the bowlers are listed under `entries`; only one may be given. Remove `bowlers`."));
         }
-        if (squad.hasOwnField() && entries.hasBowlersOf(squad.id())) {
+        if (squad.hasOwnField() && entries.hasBowlersOf(squad.called())) {
             squad.section()
                     .value(EventKeys.SQUAD_FIELD)
                     .ifPresent(value -> value.say(
                             NoticeCode.CONFLICTING_KEYS,
                             "",
-                            "Squad " + squad.id()
+                            "Squad " + squad.called()
                                     + " has a `field` of its own, but some `entries` belong to it too; its"
                                     + " bowlers must come from one of the two. Remove the other."));
         }
@@ -116,7 +116,7 @@ final class SquadFiller {
                     .ifPresent(value -> GroupNotices.tooMany(value, squad, mix.bowlers(), pairs));
             return Optional.empty();
         }
-        List<Group> groups = mix.groups(squad.id(), pairs, streams);
+        List<Group> groups = mix.groups(squad.called(), pairs, streams);
         remarks.remark(groups, pairs, squad);
         return Optional.of(groups);
     }
@@ -125,11 +125,11 @@ final class SquadFiller {
         if (!scenario.has(EventKeys.ENTRIES) || entries.isFaulty()) {
             return Optional.empty();
         }
-        if (!entries.hasBowlersOf(squad.id())) {
+        if (!entries.hasBowlersOf(squad.called())) {
             remarks.nobody(squad);
             return Optional.empty();
         }
-        Optional<List<Group>> groups = entries.groups(squad.id(), pairs);
+        Optional<List<Group>> groups = entries.groups(squad.called(), pairs);
         groups.ifPresent(known -> {
             int fullest = known.stream()
                     .mapToInt(group -> group.bowlers().size())

@@ -32,8 +32,8 @@ final class SquadsReader {
     }
 
     private SquadDraft squad(Section section, Optional<Integer> games, Optional<Long> practiceMs) {
-        String id = section.find(EventKeys.SQUAD_ID).orElse("");
-        if (!id.isEmpty() && !taken.add(id)) {
+        Optional<String> id = section.find(EventKeys.SQUAD_ID);
+        if (id.isPresent() && !taken.add(id.get())) {
             section.value(EventKeys.SQUAD_ID).ifPresent(SquadsReader::twice);
         }
         return new SquadDraft(
@@ -93,7 +93,7 @@ final class SquadsReader {
             Optional<Long> start = squads.get(i).startMs();
             Optional<Long> before = squads.get(i - 1).startMs();
             if (start.isPresent() && before.isPresent() && start.get() < before.get()) {
-                String previous = squads.get(i - 1).id();
+                String previous = squads.get(i - 1).called();
                 squads.get(i)
                         .section()
                         .refuse(
