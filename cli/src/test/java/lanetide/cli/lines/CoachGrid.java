@@ -69,6 +69,10 @@ record CoachGrid(
         return List.copyOf(covers);
     }
 
+    boolean isFresh() {
+        return games == 0;
+    }
+
     /** The answers, in a fixed order whatever the threads. */
     List<GridAnswer> answers() {
         List<List<GridPoint>> lanes = lanes();

@@ -28,12 +28,11 @@ public final class CoachGridMain {
     private static void print(CoachGrid grid) {
         long start = System.nanoTime();
         List<GridAnswer> answers = grid.answers();
-        GridCounts counts = new GridCounts(grid, answers);
         System.out.printf(
                 "%d lines, %d games, %.1f s%n", answers.size(), grid.games(), (System.nanoTime() - start) / 1e9);
-        for (GridRow row : counts.rows()) {
-            System.out.printf("%-86s %-24s %-14s %s%n", row.answer(), row.now(), row.aimed(), row.standing());
+        for (GridRow row : GridCounts.of(grid, answers)) {
+            System.out.printf("%-102s %-24s %-14s %s%n", row.answer(), row.now(), row.aimed(), row.standing());
         }
-        counts.withoutLine().forEach(point -> System.out.println("no line: " + point));
+        System.out.println(MissingLines.markdown(grid, answers));
     }
 }

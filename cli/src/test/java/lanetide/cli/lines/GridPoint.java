@@ -11,6 +11,15 @@ package lanetide.cli.lines;
  * @param cover name of the ball's cover
  */
 record GridPoint(int feet, double ratio, int volumeMl, String surface, String style, String cover) {
+    /** Whether the length rule, and what hangs on it, is for patterns of this length. */
+    boolean isUsualLength() {
+        return feet >= 35 && feet <= 45;
+    }
+
+    boolean isReactive() {
+        return CoachGrid.REACTIVE.contains(cover);
+    }
+
     GridPoint withRatio(double other) {
         return new GridPoint(feet, other, volumeMl, surface, style, cover);
     }

@@ -7,7 +7,7 @@ import java.util.Locale;
  *
  * @param answer what is counted
  * @param number how often it was told
- * @param of how often it was asked
+ * @param of how often it was asked, at least once
  * @param aim how often it may be, or ought to be
  */
 record GridRow(String answer, int number, int of, Aim aim) {
@@ -19,7 +19,7 @@ record GridRow(String answer, int number, int of, Aim aim) {
         TWO_PERCENT("at most 2 %", 0.02, true),
         MOST("at least 97 %", 0.97, false),
         NEARLY_ALL("at least 99 %", 0.99, false),
-        NO_AIM("", 1, true);
+        NO_AIM("not stated", 1, true);
 
         private final String words;
         private final double share;
@@ -37,9 +37,6 @@ record GridRow(String answer, int number, int of, Aim aim) {
     }
 
     String now() {
-        if (of == 0) {
-            return "not asked";
-        }
         String count = number + " of " + of;
         return number == 0 || number == of
                 ? count
@@ -50,8 +47,14 @@ record GridRow(String answer, int number, int of, Aim aim) {
         return aim.words;
     }
 
+    /** The row of the README, with what the model gave before. */
+    String markdown(String before) {
+        return String.join(" | ", "| " + answer, before, now(), aimed(), standing())
+                        .stripTrailing() + " |\n";
+    }
+
     String standing() {
-        if (aim == Aim.NO_AIM || of == 0) {
+        if (aim == Aim.NO_AIM) {
             return "";
         }
         return aim.allows((double) number / of) ? "met" : "**OPEN**";
