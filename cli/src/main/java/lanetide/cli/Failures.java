@@ -7,13 +7,7 @@ import lanetide.cli.output.ExitCode;
 import picocli.CommandLine;
 
 /** Turns every failure into one plain sentence and an exit code. */
-final class Failures {
-    private final PrintWriter err;
-
-    Failures(PrintWriter err) {
-        this.err = err;
-    }
-
+record Failures(PrintWriter err) {
     int wrongUse(CommandLine.ParameterException e) {
         String name = e.getCommandLine().getCommandSpec().qualifiedName();
         String problem = e instanceof CommandLine.UnmatchedArgumentException unmatched

@@ -5,19 +5,12 @@ import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.IFactory;
 
-/** Makes the commands, and gives the one that asks what it is answered. */
-public final class CommandFactory implements IFactory {
-    private final Optional<Reader> input;
-
-    /**
-     * A factory.
-     *
-     * @param input what a person types; empty where nobody could answer
-     */
-    public CommandFactory(Optional<Reader> input) {
-        this.input = input;
-    }
-
+/**
+ * Makes the commands, and gives the one that asks what it is answered.
+ *
+ * @param input what a person types; empty where nobody could answer
+ */
+public record CommandFactory(Optional<Reader> input) implements IFactory {
     @Override
     public <K> K create(Class<K> type) throws Exception {
         return type == NewCommand.class

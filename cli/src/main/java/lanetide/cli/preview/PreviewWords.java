@@ -6,8 +6,12 @@ import java.util.Optional;
 import lanetide.cli.report.Figures;
 import lanetide.oilflow.lane.Hand;
 
-/** What a bowler should know of the games to come, in sentences. */
-public final class PreviewWords {
+/**
+ * What a bowler should know of the games to come, in sentences.
+ *
+ * @param preview the forecast to put into words
+ */
+public record PreviewWords(Preview preview) {
     /** A start that is known to this is sure, as far as a bowler could notice (boards). */
     private static final double SURE_BOARDS = 1.5;
 
@@ -18,13 +22,6 @@ public final class PreviewWords {
 
     /** A miss at the pins that a bowler sees (boards). */
     private static final double SEEN_BOARDS = 1;
-
-    private final Preview preview;
-
-    /** Words for a forecast. */
-    public PreviewWords(Preview preview) {
-        this.preview = preview;
-    }
 
     /** What to do in a game. */
     public String game(GameForecast game) {

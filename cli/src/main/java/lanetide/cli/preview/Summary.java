@@ -15,20 +15,12 @@ import lanetide.squads.model.Event;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 
 /** Brings together what the playings tell. */
-final class Summary {
+record Summary(Event event, Place place) {
     /** A line that meets the pocket on fewer lanes is no advice. */
     private static final double MIN_FOUND = 0.5;
 
     private static final double TENTH = 10;
     private static final double MEDIAN = 50;
-
-    private final Event event;
-    private final Place place;
-
-    Summary(Event event, Place place) {
-        this.event = event;
-        this.place = place;
-    }
 
     GameForecast fresh(PreviewStudy.Met met) {
         return forecast(0, List.of(met), Optional.empty());

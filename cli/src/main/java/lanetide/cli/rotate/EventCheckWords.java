@@ -12,13 +12,7 @@ import lanetide.squads.rotation.design.RowCompleteExistence;
 import lanetide.squads.rotation.design.SquadOrder;
 
 /** The structural checks of an event, each a sentence with its reason. */
-final class EventCheckWords {
-    private final EventChecks checks;
-
-    private EventCheckWords(EventChecks checks) {
-        this.checks = checks;
-    }
-
+record EventCheckWords(EventChecks checks) {
     static List<CheckLine> of(EventChecks checks) {
         EventCheckWords words = new EventCheckWords(checks);
         return Stream.of(EventChecks.Code.values())

@@ -19,16 +19,8 @@ import lanetide.squads.model.Squad;
  * A card for every bowler: where he bowls, where he starts there with his own ball, how sure that is, and what to
  * expect.
  */
-final class Cards {
+record Cards(Event event, Map<Seating, List<GameForecast>> starts) {
     private static final String CAPTION = "Boards from your own gutter; 4 of 5: there lie four starts of five";
-
-    private final Event event;
-    private final Map<Seating, List<GameForecast>> starts;
-
-    Cards(Event event, Map<Seating, List<GameForecast>> starts) {
-        this.event = event;
-        this.starts = starts;
-    }
 
     List<SheetModel.Part> parts() {
         List<SheetModel.Part> cards = new ArrayList<>();

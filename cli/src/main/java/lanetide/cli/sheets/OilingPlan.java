@@ -12,19 +12,13 @@ import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;
 
 /** What the lane technician does when, lane by lane. */
-final class OilingPlan {
+record OilingPlan(Event event) {
     /** Usual cautions for work with lane machines. */
     static final List<String> CAUTIONS = List.of(
             "Trained staff only. The machine's manual and the centre's procedures come first.",
             "Stop the machine and cut its power before you reach into it or clear a jam.",
             "Keep everybody off lanes and approaches until they are done; oil and cleaner make them slippery.",
             "Wear what the safety data sheets of oil and cleaner ask for, and keep both away from drains and flames.");
-
-    private final Event event;
-
-    OilingPlan(Event event) {
-        this.event = event;
-    }
 
     /** One oiling: what, for which squad, and when it must begin and be done. */
     record Oiling(Squad squad, long beginMs, long doneMs) {}

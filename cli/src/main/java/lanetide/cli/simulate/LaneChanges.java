@@ -11,19 +11,15 @@ import lanetide.cli.report.OilUnits;
 import lanetide.squads.result.LaneState;
 import lanetide.squads.result.StyleWindow;
 
-/** What play does to the lanes, in sentences. */
-public final class LaneChanges {
+/**
+ * What play does to the lanes, in sentences.
+ *
+ * @param squads lanes of some squads
+ * @param units units of oil
+ */
+public record LaneChanges(List<SquadLanes> squads, OilUnits units) {
     /** A window that moves less than this has stayed, as far as a bowler could notice (boards). */
     private static final double NOTICED_BOARDS = 1;
-
-    private final List<SquadLanes> squads;
-    private final OilUnits units;
-
-    /** Changes of the lanes of some squads, in some units. */
-    public LaneChanges(List<SquadLanes> squads, OilUnits units) {
-        this.squads = squads;
-        this.units = units;
-    }
 
     /** The changes, two sentences a squad. */
     public List<String> sentences() {

@@ -9,19 +9,12 @@ import lanetide.cli.report.Table;
 import lanetide.squads.result.LaneState;
 import lanetide.squads.result.StyleWindow;
 
-/** Tables about lanes, as text answers and pages show them: rows of cells, the first of them the head. */
-public final class LaneTables {
-    private final OilUnits units;
-
-    /**
-     * Tables in some units.
-     *
-     * @param units units of oil
-     */
-    public LaneTables(OilUnits units) {
-        this.units = units;
-    }
-
+/**
+ * Tables about lanes, as text answers and pages show them: rows of cells, the first of them the head.
+ *
+ * @param units units of oil
+ */
+public record LaneTables(OilUnits units) {
     /** The oil of a squad's lanes game by game, means over the lanes. */
     public List<List<String>> oil(SquadLanes squad) {
         return Table.rows(

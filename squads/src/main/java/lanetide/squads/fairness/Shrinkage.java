@@ -8,13 +8,7 @@ import java.util.Arrays;
  * Association 78, 1983). The largest difference of many noisy numbers is mostly noise; that of the shrunken ones is
  * not.
  */
-final class Shrinkage {
-    private final double variance;
-
-    private Shrinkage(double variance) {
-        this.variance = variance;
-    }
-
+record Shrinkage(double variance) {
     /** Estimates the true spread of values that add up to zero in so many sums. */
     static Shrinkage of(double[] means, double[] errors, int sums) {
         double squares = Arrays.stream(means).map(mean -> mean * mean).sum();

@@ -21,15 +21,9 @@ import lanetide.des.stats.MeanEstimate;
  * one of them has to pass (R. L. Berger, "Multiparameter hypothesis testing and acceptance sampling", Technometrics 24,
  * 1982).
  */
-final class VerdictRule {
+record VerdictRule(double marginPins) {
     /** Level of every test. */
     static final double ALPHA = 0.05;
-
-    private final double marginPins;
-
-    VerdictRule(double marginPins) {
-        this.marginPins = marginPins;
-    }
 
     List<Effect> judge(EffectEstimates found) {
         List<Judged> all = new ArrayList<>();

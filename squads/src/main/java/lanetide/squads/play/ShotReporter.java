@@ -4,15 +4,7 @@ import lanetide.oilflow.pocket.Rack;
 import lanetide.squads.result.ShotBowled;
 
 /** Tells an observer of a squad's balls. */
-final class ShotReporter {
-    private final Day day;
-    private final String squad;
-
-    ShotReporter(Day day, String squad) {
-        this.day = day;
-        this.squad = squad;
-    }
-
+record ShotReporter(Day day, String squad) {
     /** A ball has just been thrown. */
     void report(String group, BowlerInPlay bowler, LaneInPlay lane, Place place, int standing, int left) {
         if (day.shotObserver() != ShotObserver.NONE) {

@@ -13,13 +13,7 @@ import lanetide.squads.model.Centre;
 import lanetide.squads.model.LineUpChange;
 
 /** Reads what is arranged for a squad beside its games. */
-final class ArrangementsReader {
-    private final Optional<Centre> centre;
-
-    ArrangementsReader(Optional<Centre> centre) {
-        this.centre = centre;
-    }
-
+record ArrangementsReader(Optional<Centre> centre) {
     Optional<Arrangements> read(SquadDraft squad, List<LineUpChange> changes) {
         Section section = squad.section();
         List<Break> breaks = section.blocks(EventKeys.BREAKS).stream()

@@ -13,15 +13,7 @@ import lanetide.squads.model.Centre;
 import lanetide.squads.model.LaneMachines;
 
 /** Reads the lanes, their surface and the lane machines. */
-final class CentreReader {
-    private final Names names;
-    private final RandomStreams streams;
-
-    CentreReader(Names names, RandomStreams streams) {
-        this.names = names;
-        this.streams = streams;
-    }
-
+record CentreReader(Names names, RandomStreams streams) {
     /** A centre, if all of it is right, and its pairs in any case, so that what depends on them can be looked at. */
     record Found(Optional<Centre> centre, Lanes lanes) {
         static final Found NOTHING = new Found(Optional.empty(), Lanes.UNKNOWN);

@@ -21,7 +21,7 @@ import org.snakeyaml.engine.v2.nodes.Tag;
  * Reads an entry list from comma-separated values (RFC 4180): a header, then one bowler a row. Each row becomes what a
  * scenario would say of the bowler, so that the same faults give the same notices.
  */
-final class EntriesCsv {
+record EntriesCsv(Notices notices) {
     private static final String FIRST_NAME = "first name";
     private static final String LAST_NAME = "last name";
 
@@ -78,12 +78,6 @@ final class EntriesCsv {
     private static final Map<String, String> UNITS = Map.of("average", " pins", "tempo", " %");
 
     private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d+)?");
-
-    private final Notices notices;
-
-    EntriesCsv(Notices notices) {
-        this.notices = notices;
-    }
 
     /** What the table says of each bowler; empty, with notices, if it cannot be read. */
     Optional<List<Section>> read(byte[] bytes) {

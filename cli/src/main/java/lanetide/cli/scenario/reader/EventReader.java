@@ -26,25 +26,14 @@ import lanetide.squads.model.SquadPlan;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.RotationDesign;
 
-/** Reads a whole scenario: each block by its own reader, then what must fit together. */
-public final class EventReader {
-    private final Notices notices;
-    private final OptionalLong seed;
-    private final NamedFiles files;
-
-    /**
-     * A reader.
-     *
-     * @param notices takes what is wrong, and what is left to assumptions
-     * @param seed the seed to use in place of the scenario's own, if any
-     * @param files opens what the scenario names
-     */
-    public EventReader(Notices notices, OptionalLong seed, NamedFiles files) {
-        this.notices = notices;
-        this.seed = seed;
-        this.files = files;
-    }
-
+/**
+ * Reads a whole scenario: each block by its own reader, then what must fit together.
+ *
+ * @param notices takes what is wrong, and what is left to assumptions
+ * @param seed the seed to use in place of the scenario's own, if any
+ * @param files opens what the scenario names
+ */
+public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) {
     /**
      * An event, the design of its rotations, the seed its field was drawn with, what it can name, and what its director
      * sets.

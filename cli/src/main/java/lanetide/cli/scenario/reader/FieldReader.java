@@ -21,17 +21,11 @@ import lanetide.squads.model.FieldMix.Share;
 import lanetide.squads.model.Level;
 
 /** Reads a field of bowlers given by shares. */
-final class FieldReader {
+record FieldReader(Names names) {
     /** Shares whose sum misses 100 % by this at most were rounded (33.3 % three times), and are scaled. */
     private static final double ROUNDING = 0.005;
 
     private static final double EXACT = 1e-9;
-
-    private final Names names;
-
-    FieldReader(Names names) {
-        this.names = names;
-    }
 
     Optional<FieldMix> read(Section section) {
         List<Share<Hand>> hands = shares(section, BowlerKeys.HANDS, Names.HANDS, "hand");

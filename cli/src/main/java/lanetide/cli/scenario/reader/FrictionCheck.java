@@ -12,15 +12,9 @@ import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.lane.LaneSurface;
 
 /** Holds the friction of a scenario's own covers, on the lanes they are played on, to the governing body's limit. */
-final class FrictionCheck {
+record FrictionCheck(LaneSurface surface) {
     /** The measured friction of a ball may stray a tenth beyond its limit; more is no bowling ball (assumption). */
     private static final double MAX_FRICTION = 0.35;
-
-    private final LaneSurface surface;
-
-    private FrictionCheck(LaneSurface surface) {
-        this.surface = surface;
-    }
 
     static void check(Section scenario, LaneSurface surface, Names names) {
         FrictionCheck check = new FrictionCheck(surface);

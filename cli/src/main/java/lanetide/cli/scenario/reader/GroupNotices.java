@@ -8,15 +8,9 @@ import lanetide.cli.scenario.value.Value;
 import lanetide.squads.model.Group;
 
 /** What there is to say about the size of squads and groups. */
-final class GroupNotices {
+record GroupNotices(Notices notices) {
     /** Most bowlers on a pair: two teams of five (common practice, no source). */
     static final int MAX_ON_A_PAIR = 10;
-
-    private final Notices notices;
-
-    GroupNotices(Notices notices) {
-        this.notices = notices;
-    }
 
     void nobody(SquadDraft squad) {
         notices.add(

@@ -16,13 +16,7 @@ import lanetide.squads.model.Stops;
 import lanetide.squads.score.TenpinScore;
 
 /** Reads what can go wrong with lanes, and what is done then. */
-final class IncidentsReader {
-    private final Optional<Centre> centre;
-
-    IncidentsReader(Optional<Centre> centre) {
-        this.centre = centre;
-    }
-
+record IncidentsReader(Optional<Centre> centre) {
     Optional<Incidents> read(Section scenario) {
         if (!scenario.has(EventKeys.INCIDENTS)) {
             scenario.assume(EventKeys.INCIDENTS, "none: all lanes are in order all day", "assumption");

@@ -13,7 +13,7 @@ import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.PatternBands;
 
 /** Reads the oil pattern: by what its sheet states, or by tape readings. */
-final class PatternReader {
+record PatternReader(NamedFiles files) {
     private static final List<Key<?>> SHEET_KEYS = List.of(
             PatternKeys.RATIO,
             PatternKeys.TAPER_FROM,
@@ -23,12 +23,6 @@ final class PatternReader {
             PatternKeys.BUFF_FROM,
             PatternKeys.BUFF_TO,
             PatternKeys.LEFT_HALF);
-
-    private final NamedFiles files;
-
-    PatternReader(NamedFiles files) {
-        this.files = files;
-    }
 
     Optional<OilPattern> read(Section section) {
         if (!section.has(PatternKeys.BY_TAPES)) {

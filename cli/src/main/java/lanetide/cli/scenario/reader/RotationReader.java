@@ -15,23 +15,14 @@ import lanetide.squads.rotation.design.Explicit;
 import lanetide.squads.rotation.design.RotationDesign;
 import lanetide.squads.rotation.design.Stay;
 
-/** Reads how groups move over the pairs. */
-final class RotationReader {
+/**
+ * Reads how groups move over the pairs.
+ *
+ * @param lanes which pairs of the centre groups are sent to
+ * @param seed seed of what is drawn or searched
+ */
+record RotationReader(Lanes lanes, long seed) {
     private static final String TRADE = "common practice, no source";
-
-    private final Lanes lanes;
-    private final long seed;
-
-    /**
-     * A reader.
-     *
-     * @param lanes which pairs of the centre groups are sent to
-     * @param seed seed of what is drawn or searched
-     */
-    RotationReader(Lanes lanes, long seed) {
-        this.lanes = lanes;
-        this.seed = seed;
-    }
 
     /** A design, and whether a group may come back to a pair. */
     record Choice(RotationDesign design, boolean mayRepeat) {}

@@ -15,7 +15,7 @@ import lanetide.cli.scenario.value.Value;
  * Reads tape readings from comma-separated values (RFC 4180): a header, then one reading a row. Capitals, spaces and
  * signs in the header do not matter; a unit in it holds for the whole column. A notice's column counts cells.
  */
-final class TapeCsv {
+record TapeCsv(Notices notices) {
     private static final String DISTANCE = "distance";
     private static final String BOARD = "board";
     private static final String UNITS = "units";
@@ -50,12 +50,6 @@ final class TapeCsv {
     private static final Form<Double> FILM = Form.quantity(Measure.FILM, "units or um", PatternKeys.FILM.range());
 
     private static final String ALL = "distance, board and units";
-
-    private final Notices notices;
-
-    TapeCsv(Notices notices) {
-        this.notices = notices;
-    }
 
     private record Column(String name, String unit) {}
 

@@ -14,13 +14,7 @@ import lanetide.oilflow.film.TapeTable;
 import lanetide.oilflow.lane.LaneGeometry;
 
 /** Reads tape readings: a table in the scenario, or one in a CSV file beside it. */
-final class TapesReader {
-    private final NamedFiles files;
-
-    TapesReader(NamedFiles files) {
-        this.files = files;
-    }
-
+record TapesReader(NamedFiles files) {
     Optional<TapeTable> read(Section section, Optional<Double> lengthM) {
         Optional<Double> errorUnits = section.find(PatternKeys.ERROR);
         TapeReadings readings = new TapeReadings();

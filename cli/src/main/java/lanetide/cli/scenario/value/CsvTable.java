@@ -22,16 +22,11 @@ import org.snakeyaml.engine.v2.nodes.Tag;
 /**
  * A table of comma-separated values beside a scenario (RFC 4180): a header, then rows. Capitals, spaces and signs in
  * the header do not matter. A notice's column counts cells.
+ *
+ * @param header the first row, with the titles
+ * @param rows the rows below the header
  */
-public final class CsvTable {
-    private final Row header;
-    private final List<Row> rows;
-
-    private CsvTable(Row header, List<Row> rows) {
-        this.header = header;
-        this.rows = rows;
-    }
-
+public record CsvTable(Row header, List<Row> rows) {
     /** A row that holds anything, and the line it begins on. */
     public record Row(int line, List<String> cells) {
         /** A cell without blanks around it; empty if the row is shorter. */
@@ -50,16 +45,6 @@ public final class CsvTable {
                     Optional.of(mark),
                     Optional.of(mark));
         }
-    }
-
-    /** The first row, with the titles. */
-    public Row header() {
-        return header;
-    }
-
-    /** The rows below the header. */
-    public List<Row> rows() {
-        return rows;
     }
 
     /** Reads a table; empty, with a notice, if it is none. The example shows a row as it should be. */

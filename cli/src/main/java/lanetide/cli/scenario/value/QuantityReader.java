@@ -11,7 +11,7 @@ import lanetide.cli.scenario.key.Unit;
 import lanetide.cli.scenario.notice.NoticeCode;
 
 /** Reads a number with its unit. Whatever is wrong is said in the unit it was written in. */
-final class QuantityReader<T extends Number> {
+record QuantityReader<T extends Number>(Value value, Form.Quantity<T> form) {
     private static final String NUMBER = "[+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?";
     private static final Pattern QUANTITY = Pattern.compile("(" + NUMBER + ")\\s*(.*)");
     private static final Pattern PARTS = Pattern.compile("(?:" + NUMBER + "\\s*[a-z]+\\s+)+" + NUMBER + "\\s*[a-z]+");
@@ -21,14 +21,6 @@ final class QuantityReader<T extends Number> {
 
     /** No quantity is longer, and a pattern match on a long text would take long. */
     private static final int MAX_LENGTH = 60;
-
-    private final Value value;
-    private final Form.Quantity<T> form;
-
-    QuantityReader(Value value, Form.Quantity<T> form) {
-        this.value = value;
-        this.form = form;
-    }
 
     Optional<T> read(String text) {
         if (text.length() > MAX_LENGTH) {

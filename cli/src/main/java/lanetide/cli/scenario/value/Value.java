@@ -24,26 +24,13 @@ import org.snakeyaml.engine.v2.nodes.Tag;
 /**
  * A value in a scenario that knows its path and place. Each typed getter returns the value, or adds a notice and
  * returns empty.
+ *
+ * @param node what stands in the file
+ * @param path where the value stands, such as {@code squads[2].start}
+ * @param hint what usually stands here
+ * @param notices takes what is wrong
  */
-public final class Value {
-    private final Node node;
-    private final String path;
-    private final String hint;
-    private final Notices notices;
-
-    /** A value; the hint says what usually stands here. */
-    public Value(Node node, String path, String hint, Notices notices) {
-        this.node = node;
-        this.path = path;
-        this.hint = hint;
-        this.notices = notices;
-    }
-
-    /** Where the value stands, such as {@code squads[2].start}. */
-    public String path() {
-        return path;
-    }
-
+public record Value(Node node, String path, String hint, Notices notices) {
     /** Line and column at which it begins. */
     public Place place() {
         return Place.of(node);
