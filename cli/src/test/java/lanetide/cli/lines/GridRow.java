@@ -1,16 +1,17 @@
 package lanetide.cli.lines;
 
+import java.util.List;
 import java.util.Locale;
 
 /**
  * A row of the table of counts.
  *
  * @param answer what is counted
- * @param number how often it was told
- * @param of how often it was asked, at least once
+ * @param told where it was told; of two conditions the first
+ * @param others where it was asked and not told
  * @param aim how often it may be, or ought to be
  */
-record GridRow(String answer, int number, int of, Aim aim) {
+record GridRow(String answer, List<GridPoint> told, List<GridPoint> others, Aim aim) {
     /** How often an answer may be told. */
     enum Aim {
         NONE("none", 0, true),
@@ -36,7 +37,18 @@ record GridRow(String answer, int number, int of, Aim aim) {
         }
     }
 
+    /** Where it is not as it ought to be. */
+    List<GridPoint> offending() {
+        return aim.isMost ? told : others;
+    }
+
+    private int of() {
+        return told.size() + others.size();
+    }
+
     String now() {
+        int number = told.size();
+        int of = of();
         String count = number + " of " + of;
         return number == 0 || number == of
                 ? count
@@ -53,10 +65,14 @@ record GridRow(String answer, int number, int of, Aim aim) {
                         .stripTrailing() + " |\n";
     }
 
+    boolean isOpen() {
+        return !aim.allows((double) told.size() / of());
+    }
+
     String standing() {
         if (aim == Aim.NO_AIM) {
             return "";
         }
-        return aim.allows((double) number / of) ? "met" : "**OPEN**";
+        return isOpen() ? "**OPEN**" : "met";
     }
 }

@@ -32,7 +32,7 @@ final class GridTally {
     void missing(String answer, Aim aim, Predicate<GridPoint> asked) {
         List<GridPoint> points =
                 answers.stream().map(GridAnswer::point).filter(asked).toList();
-        add(answer, points.stream().filter(point -> !lines.containsKey(point)), points.size(), aim);
+        add(answer, aim, points, point -> !lines.containsKey(point), point -> point);
     }
 
     /** Counts all lines of which something is true. */
@@ -43,8 +43,11 @@ final class GridTally {
     /** Counts the lines under some of the conditions. */
     void lines(String answer, Aim aim, Predicate<GridPoint> asked, BiPredicate<GridPoint, PlayedLine> told) {
         List<GridPoint> points = lines.keySet().stream().filter(asked).toList();
-        add(answer, points.stream().filter(point -> told.test(point, lines.get(point))), points.size(), aim);
+        add(answer, aim, points, point -> told.test(point, lines.get(point)), point -> point);
     }
+
+    /** A condition and another that differs from it in one thing. */
+    private record Pair(GridPoint first, GridPoint second) {}
 
     /** Counts pairs of lines; a condition comes before its partners. */
     void pairs(
@@ -52,24 +55,26 @@ final class GridTally {
             Aim aim,
             Function<GridPoint, Stream<GridPoint>> partners,
             BiPredicate<PlayedLine, PlayedLine> told) {
-        List<List<PlayedLine>> pairs = lines.keySet().stream()
-                .flatMap(point -> partners.apply(point)
-                        .filter(lines::containsKey)
-                        .map(partner -> List.of(lines.get(point), lines.get(partner))))
+        List<Pair> pairs = lines.keySet().stream()
+                .flatMap(point -> partners.apply(point).map(partner -> new Pair(point, partner)))
+                .filter(pair -> lines.containsKey(pair.second()))
                 .toList();
-        add(answer, pairs.stream().filter(pair -> told.test(pair.get(0), pair.get(1))), pairs.size(), aim);
+        add(answer, aim, pairs, pair -> told.test(lines.get(pair.first()), lines.get(pair.second())), Pair::first);
     }
 
     /** Counts what others tell, where they were asked. */
     void apart(String answer, Function<GridAnswer, Optional<Boolean>> told) {
-        List<Boolean> asked =
-                answers.stream().flatMap(point -> told.apply(point).stream()).toList();
-        add(answer, asked.stream().filter(isApart -> isApart), asked.size(), Aim.NONE);
+        List<GridAnswer> asked =
+                answers.stream().filter(point -> told.apply(point).isPresent()).toList();
+        add(answer, Aim.NONE, asked, point -> told.apply(point).orElseThrow(), GridAnswer::point);
     }
 
-    private void add(String answer, Stream<?> told, int of, Aim aim) {
-        if (of > 0) {
-            rows.add(new GridRow(answer, (int) told.count(), of, aim));
+    private <T> void add(String answer, Aim aim, List<T> asked, Predicate<T> told, Function<T, GridPoint> point) {
+        if (!asked.isEmpty()) {
+            List<GridPoint> counted = asked.stream().filter(told).map(point).toList();
+            List<GridPoint> others =
+                    asked.stream().filter(told.negate()).map(point).toList();
+            rows.add(new GridRow(answer, counted, others, aim));
         }
     }
 }

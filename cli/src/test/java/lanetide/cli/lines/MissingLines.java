@@ -1,8 +1,8 @@
 package lanetide.cli.lines;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Names the conditions of a grid that ought to have a line and have none. */
@@ -29,7 +29,7 @@ final class MissingLines {
         Map<String, List<GridPoint>> byKind = missing.stream()
                 .collect(Collectors.groupingBy(
                         point -> point.style() + " | " + point.cover() + " | " + point.surface(),
-                        LinkedHashMap::new,
+                        TreeMap::new,
                         Collectors.toList()));
         StringBuilder table = new StringBuilder("| Style | Ball | Surface | No line at |\n|---|---|---|---|\n");
         byKind.forEach((kind, points) -> table.append("| " + kind + " | "
