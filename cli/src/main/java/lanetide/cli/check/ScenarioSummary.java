@@ -110,9 +110,8 @@ public final class ScenarioSummary {
         for (int i = 0; i < event.squads().size(); i++) {
             Squad squad = event.squads().get(i);
             int games = event.rotations().get(i).games();
-            int bowlers = squad.groups().stream()
-                    .mapToInt(group -> group.bowlers().size())
-                    .sum();
+            int bowlers =
+                    squad.groups().stream().mapToInt(group -> group.size()).sum();
             long endMs = squad.startMs() + new PlayEstimate(event.pace()).usualMs(squad, games);
             rows.add(List.of(
                     squad.id(),

@@ -22,7 +22,6 @@ import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.FairnessStudy;
 import lanetide.squads.fairness.Remedy;
-import lanetide.squads.fairness.RemedyStudy;
 import lanetide.squads.fairness.Verdict;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -97,7 +96,7 @@ public final class FairnessCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        int threads = options.threads();
+        options.threads(); // a wrong number is told before the next
         requireMargin();
         OptionCheck.requireRange("--remedies", remedies, 0, MAX_REPLICATIONS);
         int exitCode = options.answer((reading, planned) -> {
@@ -106,22 +105,21 @@ public final class FairnessCommand implements Callable<Integer> {
             Optional<LateChanges> changes = changeOptions.apply(planned.event(), note, planned.seed());
             Scenario scenario =
                     changes.map(late -> planned.with(late.change().event())).orElse(planned);
-            FairnessResult result = study(scenario, threads);
+            FairnessResult result = study(scenario);
             verdict = result.verdict();
-            Optional<FairnessComparison> late =
-                    changes.isPresent() ? withPlanned(planned, result, threads) : Optional.empty();
+            Optional<FairnessComparison> late = changes.isPresent() ? withPlanned(planned, result) : Optional.empty();
             Set<Integer> lost = changes.map(LateChanges::lost).orElse(Set.of());
-            return render(reading, scenario, result, remedies(scenario, lost, result, threads), late);
+            return render(reading, scenario, result, remedies(scenario, lost, result), late);
         });
         boolean fails = failIfUnfair && verdict == Verdict.UNFAIR;
         return exitCode == ExitCode.DONE && fails ? ExitCode.CONDITION_FAILS : exitCode;
     }
 
     /** What the changes do; a table of effects has no place for it. */
-    private Optional<FairnessComparison> withPlanned(Scenario planned, FairnessResult changed, int threads) {
+    private Optional<FairnessComparison> withPlanned(Scenario planned, FairnessResult changed) {
         return options.format() == Format.CSV
                 ? Optional.empty()
-                : FairnessComparison.withPlanned(planned.event(), changed, event -> study(planned, threads));
+                : FairnessComparison.withPlanned(planned.event(), changed, event -> study(planned));
     }
 
     private void requireMargin() {
@@ -135,31 +133,16 @@ public final class FairnessCommand implements Callable<Integer> {
         }
     }
 
-    private FairnessResult study(Scenario scenario, int threads) {
+    private FairnessResult study(Scenario scenario) {
         requirePlayings(scenario);
-        double marginPins =
-                margin != null ? margin : scenario.policy().marginPins().orElse(FairnessPlan.DEFAULT_MARGIN_PINS);
-        FairnessPlan plan = new FairnessPlan(scenario.seed(), replications, marginPins, !stillLanes);
-        return options.progressing(
-                "playings", replications, progress -> FairnessStudy.run(scenario.event(), plan, threads, progress));
+        Studies studies = new Studies(options, scenario);
+        return studies.fairness("playings", replications, margin != null ? margin : studies.marginPins(), !stillLanes);
     }
 
-    private List<Remedy> remedies(Scenario scenario, Set<Integer> lost, FairnessResult result, int threads) {
-        if (remedies == 0 || stillLanes || options.format() == Format.CSV) {
-            return List.of();
-        }
-        int all = RemedyStudy.playings(scenario.event(), lost, remedies);
-        return options.progressing(
-                "playings of changes",
-                all,
-                progress -> RemedyStudy.run(
-                        scenario.event(),
-                        lost,
-                        result,
-                        remedies,
-                        scenario.policy().costs(),
-                        threads,
-                        progress));
+    private List<Remedy> remedies(Scenario scenario, Set<Integer> lost, FairnessResult result) {
+        return remedies == 0 || stillLanes || options.format() == Format.CSV
+                ? List.of()
+                : new Studies(options, scenario).remedies(result, lost, remedies);
     }
 
     private void requirePlayings(Scenario scenario) {

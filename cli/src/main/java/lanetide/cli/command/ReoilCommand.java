@@ -8,10 +8,8 @@ import lanetide.cli.reoil.ReoilJson;
 import lanetide.cli.reoil.ReoilText;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
-import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.recondition.ReoilPlan;
 import lanetide.squads.recondition.ReoilResult;
-import lanetide.squads.recondition.ReoilStudy;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -55,22 +53,8 @@ public final class ReoilCommand implements Callable<Integer> {
         OptionCheck.requireRange(
                 "--replications", replications, ReoilPlan.MIN_REPLICATIONS, ReoilPlan.MAX_REPLICATIONS);
         OptionCheck.requireRange("--games", games, 2, ReoilPlan.MAX_GAMES);
-        int threads = options.threads();
-        return options.answer((reading, scenario) -> render(reading, scenario, study(scenario, threads)));
-    }
-
-    private ReoilResult study(Scenario scenario, int threads) {
-        ReoilPlan plan = new ReoilPlan(
-                scenario.seed(),
-                replications,
-                games,
-                scenario.policy().marginPins().orElse(FairnessPlan.DEFAULT_MARGIN_PINS),
-                scenario.policy().limitBoards(),
-                scenario.policy().costs());
-        return options.progressing(
-                "playings",
-                ReoilStudy.playings(plan),
-                progress -> ReoilStudy.run(scenario.event(), plan, threads, progress));
+        return options.answer((reading, scenario) ->
+                render(reading, scenario, new Studies(options, scenario).reoil("playings", replications, games)));
     }
 
     private String render(Reading reading, Scenario scenario, ReoilResult result) {

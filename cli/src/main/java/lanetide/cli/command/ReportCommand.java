@@ -13,18 +13,14 @@ import lanetide.cli.page.PageAnswers;
 import lanetide.cli.page.ReportPage;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
-import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.FairnessStudy;
 import lanetide.squads.fairness.Remedy;
-import lanetide.squads.fairness.RemedyStudy;
 import lanetide.squads.fairness.Verdict;
+import lanetide.squads.model.Event;
 import lanetide.squads.play.Observers;
 import lanetide.squads.recondition.ReoilPlan;
 import lanetide.squads.recondition.ReoilResult;
-import lanetide.squads.recondition.ReoilStudy;
-import lanetide.squads.study.EventStudy;
-import lanetide.squads.study.Playings;
 import lanetide.squads.study.StudyResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -92,71 +88,33 @@ public final class ReportCommand implements Callable<Integer> {
             throw CommandFailure.wrongUse(
                     "report writes a page; for json or csv use `lanetide simulate " + options.scenario() + "`.");
         }
-        int threads = options.threads();
-        return options.answer((reading, scenario) -> page(reading, scenario, threads));
+        return options.answer(this::page);
     }
 
-    private String page(Reading reading, Scenario scenario, int threads) {
+    private String page(Reading reading, Scenario scenario) {
+        Studies studies = new Studies(options, scenario);
         FilmReel reel = new FilmReel();
-        StudyResult study = options.progressing(
-                "playings",
-                replications,
-                told -> EventStudy.run(
-                        scenario.event(),
-                        scenario.seed(),
-                        Playings.fixed(replications),
-                        threads,
-                        told,
-                        Observers.of(reel).inTheFirst()));
-        Optional<FairnessResult> fair = fairness(scenario, threads);
-        List<Remedy> mended =
-                fair.map(result -> remedies(scenario, result, threads)).orElse(List.of());
-        PageAnswers answers = new PageAnswers(study, fair, mended, reoil(scenario, threads));
-        return ReportPage.write(reading, answers, reel, options.metric());
+        StudyResult study = studies.event(replications, Observers.of(reel).inTheFirst());
+        Optional<FairnessResult> fair = fairness(studies);
+        List<Remedy> mended = fair.map(result -> remedies(studies, result)).orElse(List.of());
+        Optional<ReoilResult> oiling = reoil == 0
+                ? Optional.empty()
+                : Optional.of(studies.reoil("playings for oiling", reoil, ReoilPlan.DEFAULT_GAMES));
+        return ReportPage.write(reading, new PageAnswers(study, fair, mended, oiling), reel, options.metric());
     }
 
-    private Optional<FairnessResult> fairness(Scenario scenario, int threads) {
-        if (fairness == 0 || !FairnessStudy.hasSeatsToChange(scenario.event())) {
+    private Optional<FairnessResult> fairness(Studies studies) {
+        Event event = studies.scenario().event();
+        if (fairness == 0 || !FairnessStudy.hasSeatsToChange(event)) {
             return Optional.empty();
         }
-        int playings = Math.max(fairness, FairnessStudy.fewestPlayings(scenario.event()));
-        double margin = scenario.policy().marginPins().orElse(FairnessPlan.DEFAULT_MARGIN_PINS);
-        FairnessPlan plan = new FairnessPlan(scenario.seed(), playings, margin, true);
-        return Optional.of(options.progressing(
-                "playings for fairness", playings, told -> FairnessStudy.run(scenario.event(), plan, threads, told)));
+        int playings = Math.max(fairness, FairnessStudy.fewestPlayings(event));
+        return Optional.of(studies.fairness("playings for fairness", playings, studies.marginPins(), true));
     }
 
-    private List<Remedy> remedies(Scenario scenario, FairnessResult result, int threads) {
-        if (remedies == 0 || result.verdict() == Verdict.FAIR) {
-            return List.of();
-        }
-        return options.progressing(
-                "playings of changes",
-                RemedyStudy.playings(scenario.event(), Set.of(), remedies),
-                told -> RemedyStudy.run(
-                        scenario.event(),
-                        Set.of(),
-                        result,
-                        remedies,
-                        scenario.policy().costs(),
-                        threads,
-                        told));
-    }
-
-    private Optional<ReoilResult> reoil(Scenario scenario, int threads) {
-        if (reoil == 0) {
-            return Optional.empty();
-        }
-        ReoilPlan plan = new ReoilPlan(
-                scenario.seed(),
-                reoil,
-                ReoilPlan.DEFAULT_GAMES,
-                scenario.policy().marginPins().orElse(FairnessPlan.DEFAULT_MARGIN_PINS),
-                scenario.policy().limitBoards(),
-                scenario.policy().costs());
-        return Optional.of(options.progressing(
-                "playings for oiling",
-                ReoilStudy.playings(plan),
-                told -> ReoilStudy.run(scenario.event(), plan, threads, told)));
+    private List<Remedy> remedies(Studies studies, FairnessResult result) {
+        return remedies == 0 || result.verdict() == Verdict.FAIR
+                ? List.of()
+                : studies.remedies(result, Set.of(), remedies);
     }
 }

@@ -16,8 +16,6 @@ import lanetide.cli.preview.StartsStudy;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.sheets.Paper;
 import lanetide.cli.sheets.Sheets;
-import lanetide.squads.study.EventStudy;
-import lanetide.squads.study.Playings;
 import lanetide.squads.study.StudyResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -86,10 +84,10 @@ public final class SheetsCommand implements Callable<Integer> {
         if (options.format() != Format.TEXT) {
             throw CommandFailure.wrongUse("sheets writes files of its own forms; leave --format out.");
         }
-        int threads = options.threads();
+        options.threads(); // a wrong number is told before the next
         AnswerFolder into = options.folder(folder, Sheets.names(firstDay != null));
         return options.answer((reading, scenario) -> {
-            Map<String, String> files = write(scenario, threads);
+            Map<String, String> files = write(scenario);
             into.write(files);
             return files.keySet().stream()
                     .map(name -> folder.resolve(name) + "\n")
@@ -97,18 +95,9 @@ public final class SheetsCommand implements Callable<Integer> {
         });
     }
 
-    private Map<String, String> write(Scenario scenario, int threads) {
+    private Map<String, String> write(Scenario scenario) {
         StartsStudy starts = new StartsStudy(scenario, Math.min(replications, PLAYINGS_FOR_CARDS));
-        StudyResult study = options.progressing(
-                "playings",
-                replications,
-                progress -> EventStudy.run(
-                        scenario.event(),
-                        scenario.seed(),
-                        Playings.fixed(replications),
-                        threads,
-                        progress,
-                        starts::observers));
+        StudyResult study = new Studies(options, scenario).event(replications, starts::observers);
         return Sheets.write(scenario, study, starts.forecasts(), paper, Optional.ofNullable(firstDay));
     }
 

@@ -100,8 +100,7 @@ public final class RotateText {
             rows.add(Stream.concat(
                             Stream.of(
                                     squad.groups().get(group).id(),
-                                    String.valueOf(
-                                            squad.groups().get(group).bowlers().size())),
+                                    String.valueOf(squad.groups().get(group).size())),
                             IntStream.range(from, to)
                                     .mapToObj(game -> answer.pairs().name(rotation.pairOf(game, here))))
                     .toList());

@@ -120,9 +120,7 @@ public final class PairLoss {
     }
 
     private static void requireRoom(Squad squad, int left) {
-        int bowlers = squad.groups().stream()
-                .mapToInt(group -> group.bowlers().size())
-                .sum();
+        int bowlers = squad.groups().stream().mapToInt(Group::size).sum();
         if (bowlers > left * MAX_ON_A_PAIR) {
             throw new ImpossibleRotationException(
                     "number of pairs left for squad " + squad.id(),
@@ -146,8 +144,8 @@ public final class PairLoss {
     private List<Integer> keep(Squad squad, Rotation planned, int number, int fromGame) {
         return IntStream.range(0, planned.groups())
                 .boxed()
-                .sorted(Comparator.comparingInt((Integer group) ->
-                                -squad.groups().get(group).bowlers().size())
+                .sorted(Comparator.comparingInt(
+                                (Integer group) -> -squad.groups().get(group).size())
                         .thenComparingLong(group -> onLostPairs(planned, group, fromGame)))
                 .limit(number)
                 .sorted()

@@ -127,7 +127,7 @@ final class Changes {
         int next = 0;
         int step = 1;
         for (Bowler bowler : bowlers) {
-            while (hands.get(next).size() == squad.groups().get(next).bowlers().size()) {
+            while (hands.get(next).size() == squad.groups().get(next).size()) {
                 next = (next + 1) % hands.size();
             }
             hands.get(next).add(bowler);

@@ -3,23 +3,15 @@ package lanetide.squads.fairness;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** How seats or bowlers are sorted. */
-final class Classes {
-    private final int[] of;
-    private final List<String> ids;
-
-    /** The class of each, from 0, and what the classes are called. */
-    Classes(int[] of, List<String> ids) {
-        this.of = of;
-        this.ids = List.copyOf(ids);
-    }
-
-    int[] of() {
-        return of;
-    }
-
-    List<String> ids() {
-        return ids;
+/**
+ * How seats or bowlers are sorted.
+ *
+ * @param of the class of each, from 0
+ * @param ids what the classes are called
+ */
+record Classes(int[] of, List<String> ids) {
+    Classes {
+        ids = List.copyOf(ids);
     }
 
     int count() {

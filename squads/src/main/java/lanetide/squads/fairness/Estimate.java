@@ -6,19 +6,10 @@ import lanetide.des.stats.Tally;
 /**
  * Estimates of the classes of one kind, round by round. Rounds are independent of each other; their mean is the
  * estimate, and their scatter its error.
+ *
+ * @param byRound pins a game by round, then by class
  */
-final class Estimate {
-    private final double[][] byRound;
-
-    /** Pins a game by round, then by class. */
-    Estimate(double[][] byRound) {
-        this.byRound = byRound;
-    }
-
-    double[][] byRound() {
-        return byRound;
-    }
-
+record Estimate(double[][] byRound) {
     int classes() {
         return byRound[0].length;
     }

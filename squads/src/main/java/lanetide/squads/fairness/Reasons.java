@@ -148,9 +148,7 @@ final class Reasons {
 
     private void sizes() {
         for (Squad squad : event.squads()) {
-            var sizes = squad.groups().stream()
-                    .mapToInt(group -> group.bowlers().size())
-                    .summaryStatistics();
+            var sizes = squad.groups().stream().mapToInt(Group::size).summaryStatistics();
             if (sizes.getMin() != sizes.getMax()) {
                 reasons.add(new Reason.UnevenGroups(squad.id(), sizes.getMin(), sizes.getMax()));
             }

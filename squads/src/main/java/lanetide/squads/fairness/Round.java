@@ -1,39 +1,15 @@
 package lanetide.squads.fairness;
 
-/** One round: the same luck, met in several seatings, in the draw as it is, and on lanes that do not change. */
-final class Round {
-    private final int[][] bowlerAtSeat;
-    private final double[][] scores;
-    private final double[] asDrawn;
-    private final double[] unchanging;
-
-    /**
-     * A round. Scores are means (pins a game), by bowler.
-     *
-     * @param bowlerAtSeat who sits in each seat, by seating
-     * @param scores by seating, then by bowler
-     * @param asDrawn with everybody in the seat he is drawn into
-     * @param unchanging in the first seating, on lanes that stay as they are laid
-     */
-    Round(int[][] bowlerAtSeat, double[][] scores, double[] asDrawn, double[] unchanging) {
-        this.bowlerAtSeat = bowlerAtSeat;
-        this.scores = scores;
-        this.asDrawn = asDrawn;
-        this.unchanging = unchanging;
-    }
-
-    int[][] bowlerAtSeat() {
-        return bowlerAtSeat;
-    }
-
-    double[] asDrawn() {
-        return asDrawn;
-    }
-
-    double[] unchanging() {
-        return unchanging;
-    }
-
+/**
+ * One round: the same luck, met in several seatings, in the draw as it is, and on lanes that do not change. Scores are
+ * means (pins a game), by bowler.
+ *
+ * @param bowlerAtSeat who sits in each seat, by seating
+ * @param scores by seating, then by bowler
+ * @param asDrawn with everybody in the seat he is drawn into
+ * @param unchanging in the first seating, on lanes that stay as they are laid
+ */
+record Round(int[][] bowlerAtSeat, double[][] scores, double[] asDrawn, double[] unchanging) {
     int seatings() {
         return bowlerAtSeat.length;
     }

@@ -219,9 +219,7 @@ public record Event(
         String where = "squad " + squad.id();
         requireDistinct(squad.groups().stream().map(Group::id), "group", where);
         requireDistinct(squad.everybody().stream().map(Bowler::id), "bowler", where);
-        long left = squad.groups().stream()
-                        .mapToLong(group -> group.bowlers().size())
-                        .sum()
+        long left = squad.groups().stream().mapToLong(Group::size).sum()
                 - squad.arrangements().changes().stream()
                         .filter(LineUpChange.Absence.class::isInstance)
                         .count();

@@ -22,4 +22,9 @@ public record Group(String id, List<Bowler> bowlers) {
             throw new IllegalArgumentException("group " + id + " has no bowler; leave the group out or add one");
         }
     }
+
+    /** How many bowlers it has. */
+    public int size() {
+        return bowlers.size();
+    }
 }

@@ -3,26 +3,15 @@ package lanetide.squads.recondition;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** One playing of a long block: how scores change with the age of the oil, and how the lanes do. */
-final class BlockPlaying {
-    private final double[][] changePins;
-    private final int[][] games;
-    private final LaneLooks.Look[][][] looks;
-
-    /**
-     * A playing.
-     *
-     * @param changePins sum over bowlers' games of the score less the score with the same luck on lanes that do not
-     *     change (pins), by age of the oil in games, then by style
-     * @param games number of these games
-     * @param looks what was seen of the lanes
-     */
-    BlockPlaying(double[][] changePins, int[][] games, LaneLooks.Look[][][] looks) {
-        this.changePins = changePins;
-        this.games = games;
-        this.looks = looks;
-    }
-
+/**
+ * One playing of a long block: how scores change with the age of the oil, and how the lanes do.
+ *
+ * @param changePins sum over bowlers' games of the score less the score with the same luck on lanes that do not change
+ *     (pins), by age of the oil in games, then by style
+ * @param games number of these games
+ * @param looks what was seen of the lanes
+ */
+record BlockPlaying(double[][] changePins, int[][] games, LaneLooks.Look[][][] looks) {
     /** Mean change of a style's score at an age (pins a game); empty where the style has not played. */
     OptionalDouble changePins(int age, int style) {
         int count = games[age][style];
@@ -31,10 +20,6 @@ final class BlockPlaying {
 
     int games(int age, int style) {
         return games[age][style];
-    }
-
-    LaneLooks.Look[][][] looks() {
-        return looks;
     }
 
     /** Sum of games over some playings, by age and style. */

@@ -25,7 +25,7 @@ final class Policies {
         this.styles = styles;
         this.bowlers = event.squads().stream()
                 .flatMap(squad -> squad.groups().stream())
-                .mapToInt(group -> group.bowlers().size())
+                .mapToInt(group -> group.size())
                 .average()
                 .orElseThrow();
     }

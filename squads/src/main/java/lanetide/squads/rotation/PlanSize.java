@@ -16,7 +16,7 @@ public final class PlanSize {
      */
     public static void requirePlayable(int groups, int pairs, int games) {
         requireAtLeastOne("number of groups", groups);
-        requirePairs(pairs);
+        requireAtLeastOne("number of pairs", pairs);
         requireAtLeastOne("number of games", games);
         if (groups > pairs) {
             throw new ImpossibleRotationException(
@@ -27,10 +27,6 @@ public final class PlanSize {
         }
     }
 
-    private static void requirePairs(int pairs) {
-        requireAtLeastOne("number of pairs", pairs);
-    }
-
     /**
      * Checks that a step leads to another pair.
      *
@@ -39,7 +35,7 @@ public final class PlanSize {
      * @throws ImpossibleRotationException if {@code pairs < 1} or {@code step} is a multiple of {@code pairs}
      */
     public static void requireStepMoves(int step, int pairs) {
-        requirePairs(pairs);
+        requireAtLeastOne("number of pairs", pairs);
         if (step % pairs == 0) {
             throw new ImpossibleRotationException(
                     "step",

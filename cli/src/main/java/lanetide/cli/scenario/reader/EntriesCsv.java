@@ -26,41 +26,20 @@ record EntriesCsv(Notices notices) {
     private static final String LAST_NAME = "last name";
 
     /** The key that a column stands for, by its header in small letters without spaces and signs. */
-    private static final Map<String, String> COLUMNS = Map.ofEntries(
-            Map.entry("id", "id"),
-            Map.entry("name", "id"),
-            Map.entry("bowler", "id"),
-            Map.entry("bowlername", "id"),
-            Map.entry("fullname", "id"),
-            Map.entry("firstname", FIRST_NAME),
-            Map.entry("forename", FIRST_NAME),
-            Map.entry("givenname", FIRST_NAME),
-            Map.entry("lastname", LAST_NAME),
-            Map.entry("surname", LAST_NAME),
-            Map.entry("familyname", LAST_NAME),
-            Map.entry("hand", "hand"),
-            Map.entry("handed", "hand"),
-            Map.entry("bowlinghand", "hand"),
-            Map.entry("style", "style"),
-            Map.entry("playingstyle", "style"),
-            Map.entry("level", "level"),
-            Map.entry("skill", "level"),
-            Map.entry("cover", "cover"),
-            Map.entry("ball", "cover"),
-            Map.entry("ballcover", "cover"),
-            Map.entry("strikeball", "cover"),
-            Map.entry("sparecover", "spareCover"),
-            Map.entry("spareball", "spareCover"),
-            Map.entry("secondcover", "secondCover"),
-            Map.entry("secondball", "secondCover"),
-            Map.entry("tempo", "tempo"),
-            Map.entry("average", "average"),
-            Map.entry("averagepins", "average"),
-            Map.entry("avg", "average"),
-            Map.entry("squad", "squad"),
-            Map.entry("squadid", "squad"),
-            Map.entry("group", "group"),
-            Map.entry("groupnumber", "group"));
+    private static final Map<String, String> COLUMNS = CsvTable.columns(Map.ofEntries(
+            Map.entry("id", List.of("id", "name", "bowler", "bowlername", "fullname")),
+            Map.entry(FIRST_NAME, List.of("firstname", "forename", "givenname")),
+            Map.entry(LAST_NAME, List.of("lastname", "surname", "familyname")),
+            Map.entry("hand", List.of("hand", "handed", "bowlinghand")),
+            Map.entry("style", List.of("style", "playingstyle")),
+            Map.entry("level", List.of("level", "skill")),
+            Map.entry("cover", List.of("cover", "ball", "ballcover", "strikeball")),
+            Map.entry("spareCover", List.of("sparecover", "spareball")),
+            Map.entry("secondCover", List.of("secondcover", "secondball")),
+            Map.entry("tempo", List.of("tempo")),
+            Map.entry("average", List.of("average", "averagepins", "avg")),
+            Map.entry("squad", List.of("squad", "squadid")),
+            Map.entry("group", List.of("group", "groupnumber"))));
 
     private static final String MAY = "spare cover, second cover, tempo, average, squad and group";
     private static final String ALL = "name, hand, style, level and cover, and may name " + MAY;

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Names;
+import lanetide.cli.scenario.key.RuleKeys;
 import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.NamedFiles;
 import lanetide.cli.scenario.value.Section;
@@ -79,7 +80,7 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         Optional<OilPattern> pattern = patternBlock.flatMap(new PatternReader(files)::read);
         Optional<PatternBands> bands = patternBlock.flatMap(PatternReader::bands);
         Optional<PaceOfPlay> pace = PaceReader.read(scenario);
-        Optional<Laws> laws = LawsReader.read(scenario);
+        Optional<Laws> laws = scenario.blockOrUsual(EventKeys.LAWS).flatMap(EventReader::laws);
         Optional<Bowling> bowling = BowlingReader.read(scenario);
         Optional<Policy> policy = PolicyReader.read(scenario);
         Optional<RotationReader.Choice> choice = new RotationReader(lanes.lanes(), chosenSeed).read(scenario);
@@ -89,6 +90,10 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         return new Parts(names, lanes, pattern, bands, pace, laws, bowling, policy, choice, drafts, squads, incidents);
     }
 
+    private static Optional<Laws> laws(Section section) {
+        return section.build(() -> new Laws(section.get(RuleKeys.FRICTION), section.get(RuleKeys.SPLIT)));
+    }
+
     /** The squads with their bowlers, if every one of them is known. */
     private List<Squad> squads(
             Section scenario, Names names, CentreReader.Found lanes, List<SquadDraft> drafts, RandomStreams streams) {
@@ -96,8 +101,7 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         BowlerReader bowlers = new BowlerReader(names, fields);
         EntriesReader entries = new EntriesReader(bowlers, files);
         int pairs = lanes.lanes().rotationPairs().size();
-        List<Optional<List<Group>>> drawn =
-                new SquadFiller(notices, fields, entries).fill(scenario, drafts, pairs, streams);
+        List<Optional<List<Group>>> drawn = new SquadFiller(fields, entries).fill(scenario, drafts, pairs, streams);
         List<Optional<List<Group>>> groups =
                 new HandicapReader(names.levels()).give(scenario, drawn, entries.averages());
         List<List<LineUpChange>> changes = new ChangesReader(bowlers, drafts, groups).read(scenario);

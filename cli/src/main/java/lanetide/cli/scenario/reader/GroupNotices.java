@@ -2,25 +2,26 @@ package lanetide.cli.scenario.reader;
 
 import java.util.List;
 import lanetide.cli.scenario.notice.NoticeCode;
-import lanetide.cli.scenario.notice.Notices;
-import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.Value;
 import lanetide.squads.model.Group;
 
 /** What there is to say about the size of squads and groups. */
-record GroupNotices(Notices notices) {
+final class GroupNotices {
     /** Most bowlers on a pair: two teams of five (common practice, no source). */
     static final int MAX_ON_A_PAIR = 10;
 
-    void nobody(SquadDraft squad) {
-        notices.add(
-                NoticeCode.SQUAD_WITHOUT_BOWLERS,
-                squad.section().place(),
-                squad.section().path(),
-                squad.called(),
-                "No entry belongs to squad " + squad.called()
-                        + "; a squad must have at least one bowler. Add entries with" + " `squad: " + squad.called()
-                        + "`, or remove the squad.");
+    private GroupNotices() {}
+
+    static void nobody(SquadDraft squad) {
+        squad.section()
+                .value()
+                .say(
+                        NoticeCode.SQUAD_WITHOUT_BOWLERS,
+                        squad.called(),
+                        "No entry belongs to squad " + squad.called()
+                                + "; a squad must have at least one bowler. Add entries with" + " `squad: "
+                                + squad.called()
+                                + "`, or remove the squad.");
     }
 
     static void tooMany(Value at, SquadDraft squad, int bowlers, int pairs) {
@@ -33,27 +34,21 @@ record GroupNotices(Notices notices) {
                         + " in all. Use more lanes, or split them into more squads.");
     }
 
-    void remark(List<Group> groups, int pairs, SquadDraft squad) {
-        Section section = squad.section();
+    static void remark(List<Group> groups, int pairs, SquadDraft squad) {
+        Value block = squad.section().value();
         if (groups.size() < pairs) {
-            notices.add(
+            block.say(
                     NoticeCode.PAIRS_EMPTY,
-                    section.place(),
-                    section.path(),
                     squad.called(),
                     "Squad " + squad.called() + " has " + groups.size() + " groups on " + pairs + " pairs, so that "
                             + (pairs - groups.size())
                             + " pairs stay empty and their oil stays fresh. Use fewer lanes if that is not meant.");
         }
-        int largest =
-                groups.stream().mapToInt(group -> group.bowlers().size()).max().orElse(0);
-        int smallest =
-                groups.stream().mapToInt(group -> group.bowlers().size()).min().orElse(0);
+        int largest = groups.stream().mapToInt(Group::size).max().orElse(0);
+        int smallest = groups.stream().mapToInt(Group::size).min().orElse(0);
         if (largest != smallest) {
-            notices.add(
+            block.say(
                     NoticeCode.GROUPS_UNEVEN,
-                    section.place(),
-                    section.path(),
                     squad.called(),
                     "Squad " + squad.called() + " has groups of " + smallest + " to " + largest
                             + " bowlers: larger groups take longer and wear their lanes more. Even them out if you can.");

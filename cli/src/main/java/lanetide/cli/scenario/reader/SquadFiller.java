@@ -6,7 +6,6 @@ import java.util.Optional;
 import lanetide.cli.scenario.key.BowlerKeys;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.notice.NoticeCode;
-import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.Value;
 import lanetide.des.random.RandomStreams;
@@ -14,17 +13,7 @@ import lanetide.squads.model.FieldMix;
 import lanetide.squads.model.Group;
 
 /** Finds every squad's bowlers, from its own field, the event's field or the entry list, and checks that they fit. */
-final class SquadFiller {
-    private final FieldReader fields;
-    private final EntriesReader entries;
-    private final GroupNotices remarks;
-
-    SquadFiller(Notices notices, FieldReader fields, EntriesReader entries) {
-        this.remarks = new GroupNotices(notices);
-        this.fields = fields;
-        this.entries = entries;
-    }
-
+record SquadFiller(FieldReader fields, EntriesReader entries) {
     /**
      * The groups of each squad, in the order of the squads; empty where they are wrong or no pair is known to be in
      * use.
@@ -117,7 +106,7 @@ final class SquadFiller {
             return Optional.empty();
         }
         List<Group> groups = mix.groups(squad.called(), pairs, streams);
-        remarks.remark(groups, pairs, squad);
+        GroupNotices.remark(groups, pairs, squad);
         return Optional.of(groups);
     }
 
@@ -126,22 +115,18 @@ final class SquadFiller {
             return Optional.empty();
         }
         if (!entries.hasBowlersOf(squad.called())) {
-            remarks.nobody(squad);
+            GroupNotices.nobody(squad);
             return Optional.empty();
         }
         Optional<List<Group>> groups = entries.groups(squad.called(), pairs);
         groups.ifPresent(known -> {
-            int fullest = known.stream()
-                    .mapToInt(group -> group.bowlers().size())
-                    .max()
-                    .orElse(0);
+            int fullest = known.stream().mapToInt(Group::size).max().orElse(0);
             if (fullest > GroupNotices.MAX_ON_A_PAIR) {
-                int bowlers =
-                        known.stream().mapToInt(group -> group.bowlers().size()).sum();
+                int bowlers = known.stream().mapToInt(Group::size).sum();
                 scenario.value(EventKeys.ENTRIES)
                         .ifPresent(value -> GroupNotices.tooMany(value, squad, bowlers, pairs));
             } else {
-                remarks.remark(known, pairs, squad);
+                GroupNotices.remark(known, pairs, squad);
             }
         });
         return groups;

@@ -21,27 +21,12 @@ record TapeCsv(Notices notices) {
     private static final String UNITS = "units";
 
     /** What a column is, and the unit of its numbers, by its header in small letters without spaces and signs. */
-    private static final Map<String, Column> COLUMNS = Map.ofEntries(
-            Map.entry("distance", new Column(DISTANCE, "ft")),
-            Map.entry("distanceft", new Column(DISTANCE, "ft")),
-            Map.entry("distancefeet", new Column(DISTANCE, "ft")),
-            Map.entry("ft", new Column(DISTANCE, "ft")),
-            Map.entry("feet", new Column(DISTANCE, "ft")),
-            Map.entry("at", new Column(DISTANCE, "ft")),
-            Map.entry("distancem", new Column(DISTANCE, "m")),
-            Map.entry("distancemetres", new Column(DISTANCE, "m")),
-            Map.entry("distancemeters", new Column(DISTANCE, "m")),
-            Map.entry("board", new Column(BOARD, "")),
-            Map.entry("boards", new Column(BOARD, "")),
-            Map.entry("boardnumber", new Column(BOARD, "")),
-            Map.entry("units", new Column(UNITS, "units")),
-            Map.entry("unit", new Column(UNITS, "units")),
-            Map.entry("oil", new Column(UNITS, "units")),
-            Map.entry("oilunits", new Column(UNITS, "units")),
-            Map.entry("unitsofoil", new Column(UNITS, "units")),
-            Map.entry("reading", new Column(UNITS, "units")),
-            Map.entry("oilum", new Column(UNITS, "um")),
-            Map.entry("um", new Column(UNITS, "um")));
+    private static final Map<String, Column> COLUMNS = CsvTable.columns(Map.of(
+            new Column(DISTANCE, "ft"), List.of("distance", "distanceft", "distancefeet", "ft", "feet", "at"),
+            new Column(DISTANCE, "m"), List.of("distancem", "distancemetres", "distancemeters"),
+            new Column(BOARD, ""), List.of("board", "boards", "boardnumber"),
+            new Column(UNITS, "units"), List.of("units", "unit", "oil", "oilunits", "unitsofoil", "reading"),
+            new Column(UNITS, "um"), List.of("oilum", "um")));
 
     private static final Map<String, String> NAMES = COLUMNS.entrySet().stream()
             .collect(Collectors.toMap(

@@ -116,11 +116,9 @@ final class TimetableCheck {
         for (LineUpChange change : squad.arrangements().changes()) {
             if (change instanceof LineUpChange.LateArrival late && late.arrivesMs() > endMs) {
                 draft.section()
-                        .notices()
-                        .add(
+                        .value()
+                        .say(
                                 NoticeCode.ARRIVES_AFTER_END,
-                                draft.section().place(),
-                                draft.section().path(),
                                 late.bowler(),
                                 "Bowler " + late.bowler() + " comes at " + TimeOfDay.write(late.arrivesMs())
                                         + ", but squad " + squad.id() + " will be done about " + TimeOfDay.write(endMs)

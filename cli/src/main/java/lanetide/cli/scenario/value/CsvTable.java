@@ -3,6 +3,7 @@ package lanetide.cli.scenario.value;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -27,6 +28,13 @@ import org.snakeyaml.engine.v2.nodes.Tag;
  * @param rows the rows below the header
  */
 public record CsvTable(Row header, List<Row> rows) {
+    /** The column of every title, from the titles that each column may have. */
+    public static <T> Map<String, T> columns(Map<T, List<String>> titles) {
+        Map<String, T> columns = new HashMap<>();
+        titles.forEach((column, spelled) -> spelled.forEach(title -> columns.put(title, column)));
+        return columns;
+    }
+
     /** A row that holds anything, and the line it begins on. */
     public record Row(int line, List<String> cells) {
         /** A cell without blanks around it; empty if the row is shorter. */

@@ -14,14 +14,14 @@ import lanetide.squads.rotation.Session;
  *
  * <p>An oiling is cut into three equal parts by the most games that any pair sees between two oilings: a pair is fresh
  * in the first third, worn in the last.
+ *
+ * @param longestOiling the most games any pair sees between two oilings, at least 1
+ * @param groups what each group finds, in the order of squads and groups
  */
-public final class WearExposure {
-    private final int longest;
-    private final List<GroupExposure> groups;
-
-    private WearExposure(int longest, List<GroupExposure> groups) {
-        this.longest = longest;
-        this.groups = List.copyOf(groups);
+public record WearExposure(int longestOiling, List<GroupExposure> groups) {
+    /** Copies the list. */
+    public WearExposure {
+        groups = List.copyOf(groups);
     }
 
     /**
@@ -48,24 +48,6 @@ public final class WearExposure {
         List<GroupExposure> groups = new ArrayList<>();
         sums.forEach((squad, own) -> own.forEach(sum -> groups.add(sum.exposure(squad))));
         return new WearExposure(longest, groups);
-    }
-
-    /**
-     * The most games any pair sees between two oilings.
-     *
-     * @return at least 1
-     */
-    public int longestOiling() {
-        return longest;
-    }
-
-    /**
-     * What each group finds.
-     *
-     * @return in the order of squads and groups
-     */
-    public List<GroupExposure> groups() {
-        return groups;
     }
 
     /**

@@ -1,0 +1,75 @@
+package lanetide.cli.command;
+
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntFunction;
+import lanetide.cli.options.CommonOptions;
+import lanetide.cli.scenario.Scenario;
+import lanetide.squads.fairness.FairnessPlan;
+import lanetide.squads.fairness.FairnessResult;
+import lanetide.squads.fairness.FairnessStudy;
+import lanetide.squads.fairness.Remedy;
+import lanetide.squads.fairness.RemedyStudy;
+import lanetide.squads.play.Observers;
+import lanetide.squads.recondition.ReoilPlan;
+import lanetide.squads.recondition.ReoilResult;
+import lanetide.squads.recondition.ReoilStudy;
+import lanetide.squads.study.EventStudy;
+import lanetide.squads.study.Playings;
+import lanetide.squads.study.StudyResult;
+
+/** Studies of a scenario that several commands make; each tells how far it is. */
+record Studies(CommonOptions options, Scenario scenario) {
+    /** The margin that the scenario sets, or the usual one (pins a game). */
+    double marginPins() {
+        return scenario.policy().marginPins().orElse(FairnessPlan.DEFAULT_MARGIN_PINS);
+    }
+
+    StudyResult event(int replications, IntFunction<Observers> observers) {
+        return options.progressing(
+                "playings",
+                replications,
+                told -> EventStudy.run(
+                        scenario.event(),
+                        scenario.seed(),
+                        Playings.fixed(replications),
+                        options.threads(),
+                        told,
+                        observers));
+    }
+
+    FairnessResult fairness(String what, int playings, double marginPins, boolean lanesChange) {
+        FairnessPlan plan = new FairnessPlan(scenario.seed(), playings, marginPins, lanesChange);
+        return options.progressing(
+                what, playings, told -> FairnessStudy.run(scenario.event(), plan, options.threads(), told));
+    }
+
+    /** Plays the event with each change that could mend it; none of them sends a group to a lost pair. */
+    List<Remedy> remedies(FairnessResult result, Set<Integer> lost, int playings) {
+        return options.progressing(
+                "playings of changes",
+                RemedyStudy.playings(scenario.event(), lost, playings),
+                told -> RemedyStudy.run(
+                        scenario.event(),
+                        lost,
+                        result,
+                        playings,
+                        scenario.policy().costs(),
+                        options.threads(),
+                        told));
+    }
+
+    ReoilResult reoil(String what, int replications, int games) {
+        ReoilPlan plan = new ReoilPlan(
+                scenario.seed(),
+                replications,
+                games,
+                marginPins(),
+                scenario.policy().limitBoards(),
+                scenario.policy().costs());
+        return options.progressing(
+                what,
+                ReoilStudy.playings(plan),
+                told -> ReoilStudy.run(scenario.event(), plan, options.threads(), told));
+    }
+}
