@@ -1,15 +1,11 @@
 package lanetide.cli.compare;
 
 import java.util.List;
-import lanetide.cli.report.CsvRows;
-import lanetide.cli.report.Figures;
+import lanetide.cli.report.CsvColumns;
 import lanetide.squads.fairness.Difference;
 
 /** What differs as a table: one row for each thing compared. */
 public final class CompareCsv {
-    private static final List<String> HEAD =
-            List.of("quantity", "unit", "a", "b", "difference", "low", "high", "p", "isReal");
-
     private CompareCsv() {}
 
     /**
@@ -19,19 +15,16 @@ public final class CompareCsv {
      * @return the table with its head
      */
     public static String write(List<Difference> differences) {
-        return CsvRows.table(HEAD, rows -> {
-            for (Difference difference : differences) {
-                rows.row(
-                        CompareWords.quantity(difference),
-                        CompareWords.unit(difference),
-                        Figures.fixed(difference.a(), 4),
-                        Figures.fixed(difference.b(), 4),
-                        Figures.fixed(difference.difference(), 4),
-                        Figures.fixed(difference.ci95().low(), 4),
-                        Figures.fixed(difference.ci95().high(), 4),
-                        Figures.fixed(difference.p(), 6),
-                        difference.isReal());
-            }
-        });
+        return new CsvColumns<Difference>()
+                .add("quantity", CompareWords::quantity)
+                .add("unit", CompareWords::unit)
+                .add("a", Difference::a, 4)
+                .add("b", Difference::b, 4)
+                .add("difference", Difference::difference, 4)
+                .add("low", difference -> difference.ci95().low(), 4)
+                .add("high", difference -> difference.ci95().high(), 4)
+                .add("p", Difference::p, 6)
+                .add("isReal", Difference::isReal)
+                .table(differences);
     }
 }

@@ -35,8 +35,7 @@ public final class CompareJson {
         JsonAnswer.put(node, "a", difference.a(), 4);
         JsonAnswer.put(node, "b", difference.b(), 4);
         JsonAnswer.put(node, "difference", difference.difference(), 4);
-        JsonAnswer.putInterval(
-                node, "ci95", difference.ci95().low(), difference.ci95().high(), 4);
+        JsonAnswer.put(node, "ci95", difference.ci95(), 4);
         JsonAnswer.put(node, "p", difference.p(), 6);
         node.put("isReal", difference.isReal());
     }

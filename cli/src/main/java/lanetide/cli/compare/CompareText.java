@@ -1,12 +1,11 @@
 package lanetide.cli.compare;
 
-import java.util.ArrayList;
 import java.util.List;
 import lanetide.cli.check.ScenarioSummary;
-import lanetide.cli.fairness.EffectWords;
 import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
+import lanetide.cli.report.Table;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.Difference;
 
@@ -48,10 +47,9 @@ public final class CompareText {
         }
         page.line("What really differs, B against A:");
         real.forEach(difference ->
-                page.item(CompareWords.quantity(difference) + ": " + EffectWords.signed(difference.difference())
+                page.item(CompareWords.quantity(difference) + ": " + Figures.signed(difference.difference(), 1)
                         + " " + CompareWords.unit(difference) + " (95 % interval "
-                        + EffectWords.signed(difference.ci95().low()) + " to "
-                        + EffectWords.signed(difference.ci95().high()) + ")."));
+                        + Figures.signedInterval(difference.ci95(), 1) + ")."));
     }
 
     private static List<String> lines(Scenario scenario, boolean metric) {
@@ -79,18 +77,18 @@ public final class CompareText {
 
     private static void table(Page page, List<Difference> differences) {
         page.heading("All that was compared");
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("", "A", "B", "B less A", "95 % interval", "real"));
-        for (Difference difference : differences) {
-            rows.add(List.of(
-                    CompareWords.quantity(difference) + ", " + CompareWords.unit(difference),
-                    Figures.fixed(difference.a(), 1),
-                    Figures.fixed(difference.b(), 1),
-                    Figures.fixed(difference.difference(), 2),
-                    Figures.fixed(difference.ci95().low(), 2) + " to "
-                            + Figures.fixed(difference.ci95().high(), 2),
-                    difference.isReal() ? "yes" : "no"));
-        }
-        page.table(rows, 1);
+        List<String> head = List.of("", "A", "B", "B less A", "95 % interval", "real");
+        page.table(
+                Table.rows(
+                        head,
+                        differences,
+                        difference -> List.of(
+                                CompareWords.quantity(difference) + ", " + CompareWords.unit(difference),
+                                Figures.fixed(difference.a(), 1),
+                                Figures.fixed(difference.b(), 1),
+                                Figures.fixed(difference.difference(), 2),
+                                Figures.interval(difference.ci95(), 2),
+                                difference.isReal() ? "yes" : "no")),
+                1);
     }
 }

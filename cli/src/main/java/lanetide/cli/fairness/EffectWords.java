@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.Figures;
+import lanetide.cli.report.Table;
 import lanetide.cli.words.English;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
@@ -56,21 +57,26 @@ public final class EffectWords {
     }
 
     public static String interval(Effect effect) {
-        return signed(effect.ci90().low()) + " to " + signed(effect.ci90().high());
-    }
-
-    public static String signed(double pins) {
-        return signed(pins, 1);
-    }
-
-    /** A number with so many decimals and its sign; what rounds to nought has none. */
-    public static String signed(double value, int decimals) {
-        String text = Figures.fixed(value, decimals);
-        return value > 0 && !text.equals(Figures.fixed(0, decimals)) ? "+" + text : text;
+        return Figures.signedInterval(effect.ci90(), 1);
     }
 
     public static String verdict(Verdict verdict) {
         return ConstantName.of(verdict);
+    }
+
+    /** The effects of a kind as a table under some heads. */
+    public static List<List<String>> rows(FairnessResult result, EffectKind kind, List<String> head) {
+        return Table.rows(
+                head,
+                result.effects().stream()
+                        .filter(effect -> effect.kind() == kind)
+                        .toList(),
+                effect -> List.of(
+                        effect.id(),
+                        String.valueOf(effect.bowlers()),
+                        Figures.signed(effect.advantagePins(), 1),
+                        interval(effect),
+                        verdict(effect.verdict())));
     }
 
     /** How evenly advantages are spread over the groups, in two sentences or so. */

@@ -1,17 +1,12 @@
 package lanetide.cli.fairness;
 
-import java.util.List;
-import lanetide.cli.report.CsvRows;
-import lanetide.cli.report.Figures;
+import lanetide.cli.report.CsvColumns;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.FairnessResult;
 
 /** The advantages as a table: one row for each. */
 public final class FairnessCsv {
-    private static final List<String> HEAD = List.of(
-            "kind", "id", "bowlers", "advantagePinsPerGame", "standardErrorPins", "low", "high", "unfairP", "verdict");
-
     private FairnessCsv() {}
 
     /**
@@ -21,19 +16,20 @@ public final class FairnessCsv {
      * @return the table with its head
      */
     public static String write(FairnessResult result) {
-        return CsvRows.table(HEAD, rows -> {
-            for (Effect effect : result.effects()) {
-                rows.row(
-                        EffectWords.kind(effect.kind()),
-                        effect.kind() == EffectKind.PAIR ? effect.id().replace("-", " and ") : effect.id(),
-                        effect.bowlers(),
-                        Figures.fixed(effect.advantagePins(), 3),
-                        Figures.fixed(effect.standardErrorPins(), 4),
-                        Figures.fixed(effect.ci90().low(), 3),
-                        Figures.fixed(effect.ci90().high(), 3),
-                        Figures.fixed(effect.unfairP(), 5),
-                        EffectWords.verdict(effect.verdict()));
-            }
-        });
+        return new CsvColumns<Effect>()
+                .add("kind", effect -> EffectWords.kind(effect.kind()))
+                .add("id", FairnessCsv::id)
+                .add("bowlers", Effect::bowlers)
+                .add("advantagePinsPerGame", Effect::advantagePins, 3)
+                .add("standardErrorPins", Effect::standardErrorPins, 4)
+                .add("low", effect -> effect.ci90().low(), 3)
+                .add("high", effect -> effect.ci90().high(), 3)
+                .add("unfairP", Effect::unfairP, 5)
+                .add("verdict", effect -> EffectWords.verdict(effect.verdict()))
+                .table(result.effects());
+    }
+
+    private static String id(Effect effect) {
+        return effect.kind() == EffectKind.PAIR ? effect.id().replace("-", " and ") : effect.id();
     }
 }

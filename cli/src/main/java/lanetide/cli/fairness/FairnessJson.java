@@ -80,7 +80,7 @@ public final class FairnessJson {
         node.put("bowlers", effect.bowlers());
         JsonAnswer.put(node, "advantagePinsPerGame", effect.advantagePins(), 3);
         JsonAnswer.put(node, "standardErrorPins", effect.standardErrorPins(), 4);
-        JsonAnswer.putInterval(node, "ci90", effect.ci90().low(), effect.ci90().high(), 3);
+        JsonAnswer.put(node, "ci90", effect.ci90(), 3);
         JsonAnswer.put(node, "unfairP", effect.unfairP(), 5);
         node.put("verdict", EffectWords.verdict(effect.verdict()));
     }
@@ -93,12 +93,7 @@ public final class FairnessJson {
             row.put("id", group.id());
             JsonAnswer.put(row, "beforePins", group.beforePins(), 3);
             JsonAnswer.put(row, "afterPins", group.afterPins(), 3);
-            JsonAnswer.putInterval(
-                    row,
-                    "changeCi90",
-                    group.changeCi90().low(),
-                    group.changeCi90().high(),
-                    3);
+            JsonAnswer.put(row, "changeCi90", group.changeCi90(), 3);
         });
     }
 

@@ -1,6 +1,5 @@
 package lanetide.cli.fairness;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lanetide.cli.report.Ending;
@@ -125,18 +124,8 @@ public final class FairnessText {
     }
 
     private void table(EffectKind kind) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of(EffectWords.kind(kind), "bowlers", "pins a game", "90 % interval", "verdict"));
-        for (Effect effect : result.effects()) {
-            if (effect.kind() == kind) {
-                rows.add(List.of(
-                        effect.id(),
-                        String.valueOf(effect.bowlers()),
-                        EffectWords.signed(effect.advantagePins()),
-                        EffectWords.interval(effect),
-                        EffectWords.verdict(effect.verdict())));
-            }
-        }
+        List<List<String>> rows = EffectWords.rows(
+                result, kind, List.of(EffectWords.kind(kind), "bowlers", "pins a game", "90 % interval", "verdict"));
         if (rows.size() > 1) {
             page.heading(EffectWords.heading(kind));
             page.table(rows, 1);
@@ -165,10 +154,9 @@ public final class FairnessText {
             page.item("For no single group is a change shown: every 90 % interval holds nought.");
         }
         for (FairnessComparison.GroupChange group : moved) {
-            page.item("Group " + group.id() + ": " + EffectWords.signed(group.afterPins()) + " pins a game in place of "
-                    + EffectWords.signed(group.beforePins()) + " (90 % interval of the change "
-                    + EffectWords.signed(group.changeCi90().low()) + " to "
-                    + EffectWords.signed(group.changeCi90().high()) + ").");
+            page.item("Group " + group.id() + ": " + Figures.signed(group.afterPins(), 1) + " pins a game in place of "
+                    + Figures.signed(group.beforePins(), 1) + " (90 % interval of the change "
+                    + Figures.signedInterval(group.changeCi90(), 1) + ").");
         }
     }
 

@@ -1,8 +1,8 @@
 package lanetide.cli.fairness;
 
-import java.util.ArrayList;
 import java.util.List;
 import lanetide.cli.report.Figures;
+import lanetide.cli.report.Table;
 import lanetide.squads.fairness.Remedy;
 
 /** Changes that could mend an event, as a table for people. */
@@ -30,18 +30,16 @@ public final class RemedyTable {
      * @return cells, as many in every row
      */
     public static List<List<String>> rows(List<Remedy> remedies, String currency) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("change", "", "pins", "less", "+-", "later min", "more " + currency));
-        for (Remedy remedy : remedies) {
-            rows.add(List.of(
-                    RemedyWords.of(remedy.change()),
-                    remedy.isChoice() ? "*" : "",
-                    Figures.fixed(remedy.spreadPins(), 1),
-                    EffectWords.signed(remedy.gainPins()),
-                    Figures.fixed(remedy.gainErrorPins(), 1),
-                    Figures.fixed(remedy.extraMinutes(), 0),
-                    Figures.fixed(remedy.extraCost(), 0)));
-        }
-        return rows;
+        return Table.rows(
+                List.of("change", "", "pins", "less", "+-", "later min", "more " + currency),
+                remedies,
+                remedy -> List.of(
+                        RemedyWords.of(remedy.change()),
+                        remedy.isChoice() ? "*" : "",
+                        Figures.fixed(remedy.spreadPins(), 1),
+                        Figures.signed(remedy.gainPins(), 1),
+                        Figures.fixed(remedy.gainErrorPins(), 1),
+                        Figures.fixed(remedy.extraMinutes(), 0),
+                        Figures.fixed(remedy.extraCost(), 0)));
     }
 }

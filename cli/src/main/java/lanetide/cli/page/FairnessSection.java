@@ -90,22 +90,13 @@ final class FairnessSection {
         return "What would mend it, of what was tried: " + RemedyWords.of(least.change())
                 + ". From the worst to the best placed group it is then "
                 + Figures.fixed(least.gainPins(), 1) + " pins a game less (standard error "
-                + Figures.fixed(least.gainErrorPins(), 1) + "), for " + EffectWords.signed(least.extraMinutes(), 0)
-                + " min in the squad it delays most and " + EffectWords.signed(least.extraCost(), 0) + " " + currency
+                + Figures.fixed(least.gainErrorPins(), 1) + "), for " + Figures.signed(least.extraMinutes(), 0)
+                + " min in the squad it delays most and " + Figures.signed(least.extraCost(), 0) + " " + currency
                 + " of oiling. Nothing tried is shown to do better.";
     }
 
     private static List<List<String>> rows(FairnessResult result, EffectKind kind) {
-        return Table.rows(
-                List.of(English.capital(EffectWords.kind(kind)), "Bowlers", "Pins a game", "90 % interval", "Verdict"),
-                result.effects().stream()
-                        .filter(effect -> effect.kind() == kind)
-                        .toList(),
-                effect -> List.of(
-                        effect.id(),
-                        String.valueOf(effect.bowlers()),
-                        EffectWords.signed(effect.advantagePins()),
-                        EffectWords.interval(effect),
-                        EffectWords.verdict(effect.verdict())));
+        String first = English.capital(EffectWords.kind(kind));
+        return EffectWords.rows(result, kind, List.of(first, "Bowlers", "Pins a game", "90 % interval", "Verdict"));
     }
 }

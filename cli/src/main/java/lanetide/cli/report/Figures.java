@@ -3,6 +3,7 @@ package lanetide.cli.report;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.OptionalDouble;
+import lanetide.des.stats.ConfidenceInterval;
 
 /** Numbers as a report writes them. */
 public final class Figures {
@@ -32,6 +33,16 @@ public final class Figures {
     public static String signed(double value, int decimals) {
         String text = fixed(value, decimals);
         return value > 0 && !text.equals(fixed(0, decimals)) ? "+" + text : text;
+    }
+
+    /** The ends of an interval with so many decimals. */
+    public static String interval(ConfidenceInterval interval, int decimals) {
+        return fixed(interval.low(), decimals) + " to " + fixed(interval.high(), decimals);
+    }
+
+    /** The ends of an interval with so many decimals and their signs. */
+    public static String signedInterval(ConfidenceInterval interval, int decimals) {
+        return signed(interval.low(), decimals) + " to " + signed(interval.high(), decimals);
     }
 
     /** A number with at most so many decimals, without trailing zeros. */

@@ -11,6 +11,7 @@ import java.util.function.ToDoubleFunction;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.notice.Assumption;
+import lanetide.des.stats.ConfidenceInterval;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.json.JsonMapper;
@@ -93,11 +94,11 @@ public final class JsonAnswer {
         things.forEach(thing -> write.accept(array.addObject(), thing));
     }
 
-    /** Puts the ends of an interval, rounded to so many decimals; null for NaN. */
-    public static void putInterval(ObjectNode node, String field, double low, double high, int decimals) {
-        ObjectNode interval = node.putObject(field);
-        put(interval, "low", low, decimals);
-        put(interval, "high", high, decimals);
+    /** Puts the ends of an interval, rounded to so many decimals. */
+    public static void put(ObjectNode node, String field, ConfidenceInterval interval, int decimals) {
+        ObjectNode ends = node.putObject(field);
+        put(ends, "low", interval.low(), decimals);
+        put(ends, "high", interval.high(), decimals);
     }
 
     /** Puts a number rounded to so many decimals, or null for NaN. */

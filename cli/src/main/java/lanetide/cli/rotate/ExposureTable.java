@@ -1,14 +1,13 @@
 package lanetide.cli.rotate;
 
-import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
+import lanetide.cli.report.Table;
 import lanetide.cli.words.English;
 import lanetide.squads.model.Event;
-import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.check.GroupExposure;
 import lanetide.squads.rotation.check.WearExposure;
 
@@ -20,18 +19,17 @@ final class ExposureTable {
         int longest = wear.longestOiling();
         page.heading("Lanes met: games of a group on fresh, middle and worn lanes (thirds of an oiling of "
                 + English.count(longest, "game") + ")");
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Squad", "Fresh", "Middle", "Worn", "Games since oiling, mean"));
-        for (Squad squad : event.squads()) {
-            List<GroupExposure> groups = wear.groupsOf(squad.id());
-            rows.add(List.of(
-                    squad.id(),
-                    span(groups, GroupExposure::fresh, 0),
-                    span(groups, GroupExposure::middle, 0),
-                    span(groups, GroupExposure::worn, 0),
-                    span(groups, GroupExposure::gamesSinceOiling, 1)));
-        }
-        page.table(rows, 1);
+        List<String> head = List.of("Squad", "Fresh", "Middle", "Worn", "Games since oiling, mean");
+        page.table(Table.rows(head, event.squads(), squad -> row(squad.id(), wear.groupsOf(squad.id()))), 1);
+    }
+
+    private static List<String> row(String squad, List<GroupExposure> groups) {
+        return List.of(
+                squad,
+                span(groups, GroupExposure::fresh, 0),
+                span(groups, GroupExposure::middle, 0),
+                span(groups, GroupExposure::worn, 0),
+                span(groups, GroupExposure::gamesSinceOiling, 1));
     }
 
     private static String span(List<GroupExposure> groups, ToDoubleFunction<GroupExposure> of, int decimals) {

@@ -46,17 +46,16 @@ record OilingPlan(Event event) {
     }
 
     private SheetModel.Part overview() {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Squad", "Lanes are", "Begin by", "Done by", "Squad starts"));
-        for (Squad squad : event.squads()) {
-            boolean oiled = squad.conditioning() != Conditioning.NONE;
-            rows.add(List.of(
-                    squad.id(),
-                    PatternWords.conditioning(squad.conditioning()),
-                    oiled ? seconds(beginMs(event, squad)) : "",
-                    oiled ? time(squad.startMs()) : "",
-                    time(squad.startMs())));
-        }
+        List<List<String>> rows = Table.rows(
+                List.of("Squad", "Lanes are", "Begin by", "Done by", "Squad starts"), event.squads(), squad -> {
+                    boolean oiled = squad.conditioning() != Conditioning.NONE;
+                    return List.of(
+                            squad.id(),
+                            PatternWords.conditioning(squad.conditioning()),
+                            oiled ? seconds(beginMs(event, squad)) : "",
+                            oiled ? time(squad.startMs()) : "",
+                            time(squad.startMs()));
+                });
         List<String> notes = new ArrayList<>(List.of(PatternWords.named(event.pattern(), false)));
         notes.addAll(CAUTIONS);
         return new SheetModel.Part(
