@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
  * @param of the class of each, from 0
  * @param ids what the classes are called
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared
 record Classes(int[] of, List<String> ids) {
     Classes {
         ids = List.copyOf(ids);

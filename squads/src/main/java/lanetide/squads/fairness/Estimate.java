@@ -9,6 +9,7 @@ import lanetide.des.stats.Tally;
  *
  * @param byRound pins a game by round, then by class
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared
 record Estimate(double[][] byRound) {
     int classes() {
         return byRound[0].length;

@@ -9,6 +9,7 @@ package lanetide.squads.fairness;
  * @param asDrawn with everybody in the seat he is drawn into
  * @param unchanging in the first seating, on lanes that stay as they are laid
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared
 record Round(int[][] bowlerAtSeat, double[][] scores, double[] asDrawn, double[] unchanging) {
     int seatings() {
         return bowlerAtSeat.length;

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
  * @param games number of these games
  * @param looks what was seen of the lanes
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared
 record BlockPlaying(double[][] changePins, int[][] games, LaneLooks.Look[][][] looks) {
     /** Mean change of a style's score at an age (pins a game); empty where the style has not played. */
     OptionalDouble changePins(int age, int style) {
