@@ -4,7 +4,7 @@ import java.util.Optional;
 import lanetide.oilflow.line.PlayedLine;
 
 /**
- * What {@code lines} tells at a point of the coach's grid, and whether others tell the same. What was not asked at this
+ * What the command tells at a point of the coach's grid, and whether others tell the same. What was not asked at this
  * point is empty.
  *
  * @param point the question
