@@ -148,10 +148,6 @@ final class BowlerInPlay {
         scatter = StrictMath.exp(bowler.level().formShare() * luck.form().sample());
     }
 
-    List<Integer> scores() {
-        return scores;
-    }
-
     /** What he did, for the results. */
     BowlerResult result(String group, int firstGame) {
         return new BowlerResult(bowler, group, firstGame, scores, sheets, agent.ballChanges());

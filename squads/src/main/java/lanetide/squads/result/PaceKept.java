@@ -44,7 +44,7 @@ public record PaceKept(long pairMs, int bowlerGames, Map<WaitCause, Long> waited
      * @return minutes of a pair for one game of one bowler; empty if nothing was bowled
      */
     public OptionalDouble minutesPerBowlerGame() {
-        return perBowlerGame(pairMs);
+        return perBowlerGame((double) pairMs);
     }
 
     /**

@@ -46,7 +46,8 @@ class PlayTest {
         assertThat(lanesByBowlerAndGame(watched)).isEqualTo(lanesOf(event));
         assertThat(watched.groups)
                 .allSatisfy(group -> assertThat(group)
-                        .allSatisfy(bowler -> assertThat(bowler.scores()).hasSize(3)));
+                        .allSatisfy(bowler ->
+                                assertThat(bowler.result("", 0).scores()).hasSize(3)));
     }
 
     private static Map<String, List<Integer>> lanesByBowlerAndGame(WatchedSquad watched) {
@@ -339,7 +340,7 @@ class PlayTest {
         List<Boolean> differ = new ArrayList<>();
         for (long seed = 0; seed < 10; seed++) {
             WatchedSquad.play(Events.event(Events.centre(2), rotation, Events.groups(3)), seed, (watched, bowler) -> {
-                if (bowler.scores().size() == 1) {
+                if (bowler.result("", 0).scores().size() == 1) {
                     differ.add(!bowler.agent().line(1).equals(bowler.agent().line(2)));
                 }
             });

@@ -92,7 +92,9 @@ class ScoresTest {
                 assertThat(bowler.frameComplete(10)).as("seed %d", seed).isEqualTo(card.isComplete());
             }
             bowler.handInCard();
-            assertThat(bowler.scores().get(game)).as("seed %d", seed).isEqualTo(card.total());
+            assertThat(bowler.result("", 0).scores().get(game))
+                    .as("seed %d", seed)
+                    .isEqualTo(card.total());
             assertThat(bowler.standing()).as("seed %d", seed).isEqualTo(Rack.FULL);
         }
     }
@@ -155,7 +157,7 @@ class ScoresTest {
 
         assertThat(bowler.frameComplete(10)).isTrue();
         bowler.handInCard();
-        assertThat(bowler.scores()).containsExactly(300);
+        assertThat(bowler.result("", 0).scores()).containsExactly(300);
     }
 
     @Test
@@ -173,7 +175,7 @@ class ScoresTest {
         long fouls = sheets.chars().filter(sign -> sign == 'F').count();
         // Four standard errors of a share of 0.2 among about 700 balls.
         assertThat((double) fouls / balls).isBetween(0.14, 0.26);
-        assertThat(bowler.scores()).anyMatch(score -> score < 300);
+        assertThat(bowler.result("", 0).scores()).anyMatch(score -> score < 300);
     }
 
     @Test

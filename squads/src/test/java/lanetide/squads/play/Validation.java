@@ -307,7 +307,7 @@ final class Validation {
                     if (bowler.bowler().id().equals(style)) {
                         feet[0] = lines.on(event.pattern()).of(bowler.player()).laydownBoard();
                         for (LaneInPlay lane : watched.lanes.get(0).both()) {
-                            feet[bowler.scores().size()] +=
+                            feet[bowler.result("", 0).scores().size()] +=
                                     bowler.agent().line(lane.number()).laydownBoard() / 2 / PLAYINGS;
                         }
                     }

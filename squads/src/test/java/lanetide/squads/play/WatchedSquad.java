@@ -136,7 +136,7 @@ final class WatchedSquad {
                             runningMs,
                             lane,
                             bowler.bowler().id(),
-                            bowler.scores().size(),
+                            bowler.result("", 0).scores().size(),
                             frame));
                 }
                 note(bowler);
@@ -146,8 +146,9 @@ final class WatchedSquad {
 
     private void note(BowlerInPlay bowler) {
         balls.put(bowler, bowler.account());
-        if (gamesDone.merge(bowler, 0, Integer::sum) < bowler.scores().size()) {
-            gamesDone.put(bowler, bowler.scores().size());
+        if (gamesDone.merge(bowler, 0, Integer::sum)
+                < bowler.result("", 0).scores().size()) {
+            gamesDone.put(bowler, bowler.result("", 0).scores().size());
             onGameEnd.accept(bowler);
         }
         int done = 0;
