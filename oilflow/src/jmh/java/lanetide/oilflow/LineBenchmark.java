@@ -10,6 +10,7 @@ import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
+import lanetide.oilflow.line.HomeLines;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.LineSearch;
@@ -44,11 +45,17 @@ public class LineBenchmark {
             new ReleaseSpread(0.5 * LaneGeometry.BOARD_M, StrictMath.toRadians(0.17), 0.012, 0.03),
             Hand.RIGHT,
             contact);
-    private final OilFilm film =
-            OilFilm.fresh(OilPattern.of("bench", 40 * LaneGeometry.FOOT_M, 25, 3), LaneGrid.DEFAULT);
+    private final OilPattern pattern = OilPattern.of("bench", 40 * LaneGeometry.FOOT_M, 25, 3);
+    private final OilFilm film = OilFilm.fresh(pattern, LaneGrid.DEFAULT);
     private final LineFinder finder = new LineFinder(new RowMarch(LaneGrid.DEFAULT), new PinCarry());
     private final LineSearch search = new LineSearch(finder);
-    private final Line present = finder.natural(player, film).orElseThrow();
+    private final Line present = start();
+
+    /** A home line found anew, and the move from it. */
+    @Benchmark
+    public Line start() {
+        return new HomeLines(finder, pattern, own -> contact).start(player, film).orElseThrow();
+    }
 
     @Benchmark
     public Optional<Line> free() {

@@ -7,6 +7,7 @@ import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.ball.ReleaseSpread;
 import lanetide.oilflow.film.BallOil;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.line.Line;
@@ -39,16 +40,22 @@ final class Block {
     private final LineFinder finder = new LineFinder(march, new PinCarry());
     private final RandomGenerator random;
 
-    Block(List<Player> players, OilFilm film, long seed) {
-        this(players, film, seed, BallOil.DEFAULT_WIPED_SHARE);
+    /** Players who start from home on a pattern freshly laid. */
+    Block(List<Player> players, OilPattern pattern, long seed) {
+        this(
+                players,
+                players.stream().map(player -> Lanes.start(player, pattern)).toList(),
+                Lanes.fresh(pattern),
+                seed,
+                BallOil.DEFAULT_WIPED_SHARE);
     }
 
-    Block(List<Player> players, OilFilm film, long seed, double wipedShare) {
+    Block(List<Player> players, List<Line> starts, OilFilm film, long seed, double wipedShare) {
         this.players = players;
         this.film = film;
         this.random = new Well19937c(seed);
+        lines.addAll(starts);
         for (Player player : players) {
-            lines.add(finder.natural(player, film).orElseThrow());
             oils.add(new BallOil(player.contact().ball().cover(), wipedShare));
         }
     }

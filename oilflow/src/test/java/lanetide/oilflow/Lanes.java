@@ -12,6 +12,7 @@ import lanetide.oilflow.film.SheetPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
+import lanetide.oilflow.line.HomeLines;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.Player;
@@ -74,8 +75,18 @@ final class Lanes {
         return new LineFinder(new RowMarch(LaneGrid.DEFAULT), new PinCarry());
     }
 
-    static Line natural(Player player, OilFilm film) {
-        return finder().natural(player, film)
+    static HomeLines homes(LineFinder finder, OilPattern pattern) {
+        return new HomeLines(
+                finder,
+                pattern,
+                own -> Contact.between(
+                        BallSpec.of(CATALOGUE.knownCover(own)), CATALOGUE.surfaces().get(DEFAULT_SURFACE)));
+    }
+
+    /** Where a player starts on a fresh pattern. */
+    static Line start(Player player, OilPattern pattern) {
+        return homes(finder(), pattern)
+                .start(player, fresh(pattern))
                 .orElseThrow(() -> new AssertionError(player.style().id() + " finds no line"));
     }
 }

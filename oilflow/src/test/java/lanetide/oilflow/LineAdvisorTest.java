@@ -41,7 +41,7 @@ class LineAdvisorTest {
     private static final double SHARE_ERROR = 0.01;
 
     private final LineFinder finder = Lanes.finder();
-    private final LineAdvisor advisor = new LineAdvisor(finder, END_M);
+    private final LineAdvisor advisor = advisor(Lanes.pattern(39));
     private final LineSearch search = new LineSearch(finder);
     private final OilFilm film = Lanes.fresh(Lanes.pattern(39));
 
@@ -138,9 +138,9 @@ class LineAdvisorTest {
         for (String style : Lanes.STYLES) {
             Player right = Lanes.player(style);
             Player left = new Player(right.style(), right.spread(), Hand.LEFT, right.contact());
-            assertThat(advisor.natural(left, wornByLeft, left.contact(), film))
+            assertThat(advisor.natural(left, wornByLeft))
                     .as("%s, seed %d", style, seed)
-                    .isEqualTo(advisor.natural(right, wornByRight, right.contact(), film));
+                    .isEqualTo(advisor.natural(right, wornByRight));
             assertThat(advisor.free(left, wornByLeft))
                     .as("%s, seed %d", style, seed)
                     .isEqualTo(advisor.free(right, wornByRight));
@@ -173,7 +173,7 @@ class LineAdvisorTest {
             OilFilm fresh = Lanes.fresh(laid);
             for (String style : Lanes.STYLES) {
                 Player player = Lanes.player(style);
-                Line present = advisor.natural(player, fresh, player.contact(), fresh)
+                Line present = advisor(laid).natural(player, fresh)
                         .orElseThrow()
                         .line();
                 advisor.ballChange(player, fresh, present, allCovers()).ifPresent(change -> {
@@ -194,7 +194,7 @@ class LineAdvisorTest {
         Coverstock weak = new Coverstock("too weak", 0.5, 0.1, 0.14, 420, "test");
         OilFilm heavy = Lanes.fresh(Lanes.pattern(45, 30, 3));
         Player player = withCover(style, weak);
-        Line present = advisor.natural(player, heavy, player.contact(), heavy)
+        Line present = advisor(Lanes.pattern(45, 30, 3)).natural(player, heavy)
                 .orElseThrow()
                 .line();
         BallChange change =
@@ -220,9 +220,11 @@ class LineAdvisorTest {
                 .toList();
     }
 
+    private LineAdvisor advisor(OilPattern pattern) {
+        return new LineAdvisor(finder, Lanes.homes(finder, pattern), pattern.lengthM());
+    }
+
     private PlayedLine natural(Player player) {
-        Contact reference = Contact.between(
-                player.contact().ball(), Lanes.CATALOGUE.surfaces().get(Lanes.DEFAULT_SURFACE));
-        return advisor.natural(player, film, reference, film).orElseThrow();
+        return advisor.natural(player, film).orElseThrow();
     }
 }

@@ -187,23 +187,21 @@ final class LineRows {
 
     private List<PlayedLineOf> naturalOf(OilPattern pattern, String surface) {
         OilFilm film = Lanes.fresh(pattern);
-        LineAdvisor advisor = new LineAdvisor(finder, pattern.lengthM());
+        LineAdvisor advisor = advisor(pattern);
         return Lanes.STYLES.stream()
                 .map(style -> Lanes.player(style, Lanes.DEFAULT_COVER, surface))
                 .map(player -> new PlayedLineOf(
-                        player,
-                        advisor.natural(
-                                        player,
-                                        film,
-                                        Lanes.player(player.style().id()).contact(),
-                                        film)
-                                .orElseThrow()))
+                        player, advisor.natural(player, film).orElseThrow()))
                 .toList();
+    }
+
+    private LineAdvisor advisor(OilPattern pattern) {
+        return new LineAdvisor(finder, Lanes.homes(finder, pattern), pattern.lengthM());
     }
 
     private List<PlayedLine> free(OilPattern pattern) {
         OilFilm film = Lanes.fresh(pattern);
-        LineAdvisor advisor = new LineAdvisor(finder, pattern.lengthM());
+        LineAdvisor advisor = advisor(pattern);
         return Lanes.STYLES.stream()
                 .map(style -> advisor.free(Lanes.player(style), film).orElseThrow())
                 .toList();

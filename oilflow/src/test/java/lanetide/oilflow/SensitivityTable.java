@@ -2,6 +2,7 @@ package lanetide.oilflow;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import lanetide.oilflow.ball.BallSpec;
@@ -17,6 +18,8 @@ import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneSurface;
 import lanetide.oilflow.lane.LaneSurvey;
 import lanetide.oilflow.lane.LaneSurvey.Station;
+import lanetide.oilflow.line.HomeLines;
+import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Contact;
 
@@ -109,15 +112,19 @@ final class SensitivityTable {
             OilFilm shaped = fresh.on(new LaneSurvey(List.of(
                     new Station(0, THOUSANDTH_M * value(Uncertain.TILT), THOUSANDTH_M * value(Uncertain.CROWN)))));
             List<Player> field = Lanes.STYLES.stream().map(this::player).toList();
-            double exit = field.stream()
-                    .mapToDouble(player ->
-                            Lanes.finder().exitBoard(player, shaped, Lanes.natural(player, fresh), pattern.lengthM()))
+            HomeLines homes = new HomeLines(Lanes.finder(), pattern, own -> contact());
+            List<Line> starts = field.stream()
+                    .map(player -> homes.start(player, fresh).orElseThrow())
+                    .toList();
+            double exit = IntStream.range(0, field.size())
+                    .mapToDouble(
+                            i -> Lanes.finder().exitBoard(field.get(i), shaped, starts.get(i), pattern.lengthM()))
                     .average()
                     .orElseThrow();
             double lost = 0;
             double carried = 0;
             for (long seed = 1; seed <= BLOCKS; seed++) {
-                OilFilm film = new Block(field, shaped.copy(), seed, value(Uncertain.WIPED)).play(GAMES).film;
+                OilFilm film = new Block(field, starts, shaped.copy(), seed, value(Uncertain.WIPED)).play(GAMES).film;
                 lost += 100 * (1 - TransitionRows.leastLeft(film, fresh, 0, 20)) / BLOCKS;
                 carried += film.volumePastMl(pattern.lengthM()) / BLOCKS;
             }

@@ -11,6 +11,7 @@ import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.ball.ReleaseSpread;
 import lanetide.oilflow.film.BallOil;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
@@ -51,11 +52,12 @@ final class ShotRows {
 
     private void lengthRule() {
         for (int feet : new int[] {33, 35, 36, 37, 38, 39, 40, 41, 42, 43, 45}) {
-            OilFilm film = Lanes.fresh(Lanes.pattern(feet));
+            OilPattern pattern = Lanes.pattern(feet);
+            OilFilm film = Lanes.fresh(pattern);
             double sum = 0;
             for (String style : Lanes.STYLES) {
                 Player player = Lanes.player(style);
-                sum += finder.exitBoard(player, film, Lanes.natural(player, film), feet * FOOT_M);
+                sum += finder.exitBoard(player, film, Lanes.start(player, pattern), feet * FOOT_M);
             }
             double mean = sum / Lanes.STYLES.size();
             add(
@@ -75,7 +77,7 @@ final class ShotRows {
         OilFilm fine = wornOn(new LaneGrid(2 * LaneGrid.DEFAULT.columnsPerBoard(), 2 * LaneGrid.DEFAULT.rowsPerFoot()));
         for (String style : Lanes.STYLES) {
             Player player = Lanes.player(style);
-            Line line = Lanes.natural(player, Lanes.fresh(Lanes.pattern(39)));
+            Line line = Lanes.start(player, Lanes.pattern(39));
             worst = Math.max(worst, Math.abs(exitOn(usual, player, line) - exitOn(fine, player, line)));
         }
         add(
@@ -95,10 +97,10 @@ final class ShotRows {
     private static OilFilm wornOn(LaneGrid grid) {
         RandomGenerator random = new Well19937c(1);
         RowMarch march = new RowMarch(grid);
-        OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
         List<Player> players = Lanes.field(Lanes.DEFAULT_COVER);
-        List<Line> lines =
-                players.stream().map(player -> Lanes.natural(player, fresh)).toList();
+        List<Line> lines = players.stream()
+                .map(player -> Lanes.start(player, Lanes.pattern(39)))
+                .toList();
         OilFilm film = OilFilm.fresh(Lanes.pattern(39), grid);
         for (int ball = 0; ball < 1200; ball++) {
             Player player = players.get(ball % players.size());
@@ -118,7 +120,7 @@ final class ShotRows {
         OilFilm film = Lanes.fresh(Lanes.pattern(39));
         for (String style : Lanes.STYLES) {
             Player player = Lanes.player(style);
-            BallPath path = roll(player, film, Lanes.natural(player, film));
+            BallPath path = roll(player, film, Lanes.start(player, Lanes.pattern(39)));
             double lossMph = (player.style().release().speedMps() - path.speedAtPinsMps()) / MPH_MPS;
             double entryDeg = Math.toDegrees(path.entryAngleRad());
             add(
@@ -151,7 +153,7 @@ final class ShotRows {
         double high = 0;
         for (String style : Lanes.STYLES) {
             Player player = Lanes.player(style);
-            ExitWindow window = finder.window(player, film, Lanes.natural(player, film), 39 * FOOT_M)
+            ExitWindow window = finder.window(player, film, Lanes.start(player, Lanes.pattern(39, 23, 5)), 39 * FOOT_M)
                     .orElseThrow();
             low = Math.min(low, window.lowBoard());
             high = Math.max(high, window.highBoard());
@@ -169,7 +171,7 @@ final class ShotRows {
         OilFilm film = Lanes.fresh(Lanes.pattern(39));
         double sum = 0;
         for (String style : Lanes.STYLES) {
-            Line hard = Lanes.natural(Lanes.player(style), film);
+            Line hard = Lanes.start(Lanes.player(style), Lanes.pattern(39));
             Player textured = Lanes.player(style, Lanes.DEFAULT_COVER, "textured-synthetic");
             sum += finder.moveToPocket(textured, film, hard).orElseThrow().laydownBoard() - hard.laydownBoard();
         }
@@ -198,7 +200,7 @@ final class ShotRows {
         PlayingStyle playing = new PlayingStyle(band, release, launchRad, "published band");
         Player player = Lanes.player(playing, Lanes.DEFAULT_COVER, Lanes.DEFAULT_SURFACE);
         OilFilm film = Lanes.fresh(Lanes.pattern(40, 23, 2));
-        Line line = Lanes.natural(player, film);
+        Line line = Lanes.start(player, Lanes.pattern(40, 23, 2));
         RandomGenerator random = new Well19937c(SEED);
         SummaryStatistics at37Ft = new SummaryStatistics();
         int pockets = 0;
@@ -232,7 +234,7 @@ final class ShotRows {
         for (String style : List.of("straight", "power")) {
             Player player = Lanes.player(style);
             OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
-            Delivery delivery = delivery(player, Lanes.natural(player, fresh));
+            Delivery delivery = delivery(player, Lanes.start(player, Lanes.pattern(39)));
             BallOil oil = new BallOil(player.contact().ball().cover(), BallOil.DEFAULT_WIPED_SHARE);
             march.wear(delivery, Hand.RIGHT, player.contact(), fresh.copy(), oil);
             double clean = march.arrivalBoard();

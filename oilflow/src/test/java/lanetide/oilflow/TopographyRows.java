@@ -47,7 +47,7 @@ final class TopographyRows {
         double least = Double.POSITIVE_INFINITY;
         for (String style : Lanes.STYLES) {
             Player player = Lanes.player(style);
-            Line line = Lanes.natural(player, fresh);
+            Line line = Lanes.start(player, Lanes.pattern(39));
             double light = finder.arrivalBoard(player, fresh.on(lane(LaneSurvey.LIMIT_M)), line);
             double high = finder.arrivalBoard(player, fresh.on(lane(-LaneSurvey.LIMIT_M)), line);
             most = Math.max(most, high - light);

@@ -62,7 +62,7 @@ final class TransitionRows {
         for (String style : Lanes.STYLES) {
             Player player = Lanes.player(style);
             OilFilm film = Lanes.fresh(pattern);
-            sum += Lanes.finder().exitBoard(player, film, Lanes.natural(player, film), 39 * FOOT_M);
+            sum += Lanes.finder().exitBoard(player, film, Lanes.start(player, pattern), 39 * FOOT_M);
         }
         double mean = sum / Lanes.STYLES.size();
         add(
@@ -100,8 +100,7 @@ final class TransitionRows {
 
     private void feetMoved(String style, String cover, int games, String published, int sign) {
         int i = Lanes.STYLES.indexOf(style);
-        OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
-        double start = Lanes.natural(Lanes.player(style, cover, Lanes.DEFAULT_SURFACE), fresh)
+        double start = Lanes.start(Lanes.player(style, cover, Lanes.DEFAULT_SURFACE), Lanes.pattern(39))
                 .laydownBoard();
         double moved = mean(cover, games, block -> block.lines.get(i).laydownBoard() - start);
         add(
@@ -122,7 +121,7 @@ final class TransitionRows {
     private static double mean(OilPattern pattern, String cover, int games, ToDoubleFunction<Block> measure) {
         double sum = 0;
         for (long seed = 1; seed <= BLOCKS; seed++) {
-            Block block = new Block(Lanes.field(cover), Lanes.fresh(pattern), seed).play(games);
+            Block block = new Block(Lanes.field(cover), pattern, seed).play(games);
             block.moveAll();
             sum += measure.applyAsDouble(block);
         }

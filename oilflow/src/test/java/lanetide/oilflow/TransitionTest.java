@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
@@ -24,7 +25,7 @@ class TransitionTest {
     @ValueSource(longs = {1, 2, 3})
     void headsThinMostWhereMostBallsRun(long seed) {
         OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
-        Block block = new Block(Lanes.field(Lanes.DEFAULT_COVER), fresh.copy(), seed).play(15);
+        Block block = new Block(Lanes.field(Lanes.DEFAULT_COVER), Lanes.pattern(39), seed).play(15);
         int mostThinned = 0;
         double mostLost = 0;
         int mostUsed = 0;
@@ -49,9 +50,9 @@ class TransitionTest {
     @ParameterizedTest(name = "{0} ft")
     @ValueSource(ints = {33, 35, 37, 39, 41, 43, 45})
     void aHighRevPlayerStartsDeeperThanAStraightOne(int feet) {
-        OilFilm film = Lanes.fresh(Lanes.pattern(feet));
-        assertThat(Lanes.natural(Lanes.player("power"), film).laydownBoard())
-                .isGreaterThan(Lanes.natural(Lanes.player("straight"), film).laydownBoard());
+        OilPattern pattern = Lanes.pattern(feet);
+        assertThat(Lanes.start(Lanes.player("power"), pattern).laydownBoard())
+                .isGreaterThan(Lanes.start(Lanes.player("straight"), pattern).laydownBoard());
     }
 
     /** Common practice, no source; on the two-zone map of HookTest a rise of friction in the heads does the same. */
@@ -60,7 +61,7 @@ class TransitionTest {
     void thinnedHeadsSendAFixedLineHigh(String style) {
         Player player = Lanes.player(style);
         OilFilm film = Lanes.fresh(Lanes.pattern(39));
-        Line line = Lanes.natural(player, film);
+        Line line = Lanes.start(player, Lanes.pattern(39));
         scale(film, 0, 20, 0.5);
         assertThat(finder.arrivalBoard(player, film, line)).isGreaterThan(17.7);
     }
@@ -71,7 +72,7 @@ class TransitionTest {
     void carrydownSendsAFixedLineLight(String style) {
         Player player = Lanes.player(style);
         OilFilm film = Lanes.fresh(Lanes.pattern(39));
-        Line line = Lanes.natural(player, film);
+        Line line = Lanes.start(player, Lanes.pattern(39));
         int rows = film.grid().rows();
         for (int column = 0; column < film.grid().columns(); column++) {
             for (int row = 39; row < 45; row++) {
@@ -106,7 +107,7 @@ class TransitionTest {
         Player player = Lanes.player(style);
         OilFilm more = Lanes.fresh(Lanes.pattern(39, 26, 3));
         OilFilm less = Lanes.fresh(Lanes.pattern(39, 20, 3));
-        Line line = Lanes.natural(player, more);
+        Line line = Lanes.start(player, Lanes.pattern(39, 26, 3));
         assertThat(finder.exitBoard(player, less, line, 30 * FOOT_M))
                 .isGreaterThan(finder.exitBoard(player, more, line, 30 * FOOT_M));
         assertThat(finder.arrivalBoard(player, less, line)).isGreaterThan(finder.arrivalBoard(player, more, line));
@@ -117,7 +118,7 @@ class TransitionTest {
     @ValueSource(strings = {"straight", "stroker", "tweener", "power"})
     void feetStandDeeperOnWoodThanOnTexturedThanOnHardSynthetic(String style) {
         OilFilm film = Lanes.fresh(Lanes.pattern(39));
-        Line hard = Lanes.natural(Lanes.player(style), film);
+        Line hard = Lanes.start(Lanes.player(style), Lanes.pattern(39));
         double last = hard.laydownBoard();
         for (String surface : List.of("textured-synthetic", "worn-synthetic", "wood")) {
             Player player = Lanes.player(style, Lanes.DEFAULT_COVER, surface);
@@ -143,7 +144,7 @@ class TransitionTest {
     void aBallThatDoesNotFlareTakesItsOilEarly(long seed) {
         OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
         for (String cover : List.of("urethane", "plastic")) {
-            OilFilm worn = new Block(Lanes.field(cover), fresh.copy(), seed).play(15).film;
+            OilFilm worn = new Block(Lanes.field(cover), Lanes.pattern(39), seed).play(15).film;
             assertThat(TransitionRows.takenBefore(fresh, worn, 16))
                     .as("taken before 16 ft by %s, seed %d", cover, seed)
                     .isGreaterThan(0.8 * (fresh.volumeMl() - worn.volumeMl()));
@@ -151,7 +152,7 @@ class TransitionTest {
     }
 
     private double feetMoved(String style, String cover, int games, long seed) {
-        Block block = new Block(Lanes.field(cover), Lanes.fresh(Lanes.pattern(39)), seed);
+        Block block = new Block(Lanes.field(cover), Lanes.pattern(39), seed);
         int i = Lanes.STYLES.indexOf(style);
         double before = block.lines.get(i).laydownBoard();
         block.play(games).moveAll();
@@ -159,7 +160,7 @@ class TransitionTest {
     }
 
     private static double pastTheEndMl(String cover, long seed) {
-        Block block = new Block(Lanes.field(cover), Lanes.fresh(Lanes.pattern(39)), seed).play(15);
+        Block block = new Block(Lanes.field(cover), Lanes.pattern(39), seed).play(15);
         return block.film.volumePastMl(39 * FOOT_M);
     }
 

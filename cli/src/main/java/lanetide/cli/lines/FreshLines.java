@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lanetide.cli.scenario.Scenario;
-import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.LaneSurface;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.LineAdvisor;
@@ -27,16 +27,15 @@ public final class FreshLines {
     private final Physics physics;
     private final OilFilm fresh;
     private final LineAdvisor advisor;
-    private final LaneSurface reference = Catalogue.shipped().surfaces().get(Catalogue.REFERENCE_SURFACE);
 
     FreshLines(Scenario scenario, Question question) {
         this.scenario = scenario;
         this.question = question;
         this.physics = Physics.under(scenario.event().laws());
         this.fresh = OilFilm.fresh(scenario.event().pattern(), physics.grid());
-        this.advisor = new LineAdvisor(
-                new LineFinder(new RowMarch(physics.grid()), physics.carry()),
-                scenario.event().pattern().lengthM());
+        OilPattern pattern = scenario.event().pattern();
+        LineFinder finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
+        this.advisor = new LineAdvisor(finder, physics.homeLines(finder, pattern), pattern.lengthM());
     }
 
     /**
@@ -55,7 +54,7 @@ public final class FreshLines {
         List<StartLine> lines = new ArrayList<>();
         for (LaneSurface surface : surfaces()) {
             for (Kind kind : Kinds.of(scenario.event(), question)) {
-                add(lines, surface, kind, LineBasis.NATURAL, natural(kind, surface, fresh));
+add(lines, surface, kind, LineBasis.NATURAL, natural(kind, surface, fresh));
                 add(lines, surface, kind, LineBasis.FREE, advisor.free(player(kind, surface), fresh));
             }
         }
@@ -64,7 +63,7 @@ public final class FreshLines {
 
     /** The natural line on a lane in any state, for one who knows the fresh pattern. */
     Optional<PlayedLine> natural(Kind kind, LaneSurface surface, OilFilm lane) {
-        return advisor.natural(player(kind, surface), lane, physics.contact(kind.cover(), reference), fresh);
+        return advisor.natural(player(kind, surface), lane);
     }
 
     /** The scenario's surface, then the others from the least friction to the most. */

@@ -9,6 +9,7 @@ import lanetide.cli.scenario.notice.Assumption;
 import lanetide.cli.scenario.notice.Assumptions;
 import lanetide.oilflow.ball.PlayingStyle;
 import lanetide.oilflow.catalogue.Catalogue;
+import lanetide.oilflow.line.HomeLines;
 import lanetide.oilflow.line.LineAdvisor;
 import lanetide.oilflow.pocket.PinCarry;
 
@@ -33,7 +34,8 @@ final class LinesAssumptions {
                 style.source())));
         all.add(new Assumption(
                 "where natural lines are known from",
-                "the fresh pattern on " + Catalogue.REFERENCE_SURFACE,
+                "the fresh pattern with " + Figures.plain(HomeLines.KNOWN_ML, 0) + " mL on " + Catalogue.REFERENCE_SURFACE
+                        + ", with a " + Catalogue.REFERENCE_COVER + " ball or one that does not flare",
                 "assumption"));
         if (!scenario.event().centre().topographies().isEmpty()) {
             all.add(new Assumption(

@@ -9,9 +9,11 @@ import lanetide.cli.report.LengthRule;
 import lanetide.cli.report.Page;
 import lanetide.cli.report.PatternWords;
 import lanetide.cli.report.Table;
+import lanetide.cli.report.WindowWords;
 import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.line.HomeLines;
 import lanetide.oilflow.line.LineBasis;
 import lanetide.oilflow.line.PlayedLine;
 
@@ -184,13 +186,13 @@ public final class LinesText {
 
     private void howToRead() {
         page.heading("How to read it");
-        page.item("The first tables show natural lines: what a style plays on " + Catalogue.REFERENCE_SURFACE
-                + " at its own launch angle, moved two boards with the feet to one at the arrows until an average shot"
-                + " meets the pocket here.");
+        page.item("The first tables show natural lines: what a style is at home with on this pattern, known at "
+                + Figures.plain(HomeLines.KNOWN_ML, 0) + " mL on " + Catalogue.REFERENCE_SURFACE + " with a "
+                + Catalogue.REFERENCE_COVER + " ball (balls that do not flare: with their own), moved two boards with the"
+                + " feet to one at the arrows until an average shot meets the pocket here.");
         page.item(
-                "Leaves: the board at the end of the pattern. Window: from the outermost to the innermost such board on"
-                        + " which the style strikes at least nine tenths as often as it could nearby. Turns at: the outermost board"
-                        + " and how far down the lane. Enters: the angle at the pins in degrees.");
+                "Leaves: the board at the end of the pattern. Window: " + WindowWords.MEANING
+                        + " Turns at: the outermost board and how far down the lane. Enters: the angle at the pins in degrees.");
         page.item(
                 "Room: by how many boards an average shot can miss its board at the arrows toward the gutter / toward the"
                         + " middle and still hit the pocket. Without the lane's help that would be 0.3 / 0.3.");

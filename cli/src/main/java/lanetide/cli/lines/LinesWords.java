@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.function.ToDoubleFunction;
 import lanetide.cli.report.Figures;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.LineBasis;
@@ -75,7 +74,7 @@ final class LinesWords {
         return Figures.fixed(Math.abs(boards), 1) + (boards > 0 ? " deeper" : " nearer the gutter");
     }
 
-    /** Lines that are missing, natural lines outside their window, and how much room there is. */
+    /** Lines that are missing, and how much room there is. */
     List<String> remarks() {
         List<StartLine> natural = labels.surfaces().stream()
                 .flatMap(surface -> labels.shown(surface, LineBasis.NATURAL).stream())
@@ -85,22 +84,8 @@ final class LinesWords {
                 .forEach((style, surfaces) -> remarks.add("Moving two and one brings"
                         + " no average shot of " + style + " to the pocket on " + surfaces
                         + ": change the angle, the speed or the ball."));
-        outside(
-                remarks,
-                natural,
-                line -> line.path().exitBoard() - line.window().highBoard(),
-                "nearer the gutter");
-        outside(remarks, natural, line -> line.window().lowBoard() - line.path().exitBoard(), "nearer the middle");
         room(natural).ifPresent(remarks::add);
         return remarks;
-    }
-
-    private void outside(
-            List<String> remarks, List<StartLine> natural, ToDoubleFunction<PlayedLine> by, String better) {
-        byStyle(natural, start -> start.line().stream().anyMatch(line -> by.applyAsDouble(line) > NOTICED_BOARDS))
-                .forEach((style, surfaces) -> remarks.add("The natural line of " + style
-                        + " leaves the pattern outside its window on " + surfaces + ": lines " + better
-                        + " strike more often."));
     }
 
     /** The surfaces on which something holds, by style. */

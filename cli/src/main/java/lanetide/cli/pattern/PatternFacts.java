@@ -19,7 +19,7 @@ import lanetide.oilflow.film.TapeReading;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneSurface;
 import lanetide.oilflow.line.ExitWindow;
-import lanetide.oilflow.line.Line;
+import lanetide.oilflow.line.HomeLines;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.RowMarch;
@@ -60,12 +60,9 @@ public record PatternFacts(
      *
      * @param style its name
      * @param hand delivery side
-     * @param line the line at its natural launch angle; empty if it meets the pocket at no angle near that
-     * @param exitBoard where that line leaves the pattern, board from the own gutter; NaN if there is none
-     * @param window the exit window around it; empty if there is none
+     * @param window the exit window around the line it starts with; empty if it finds none to the pocket
      */
-    public record StyleExit(
-            String style, Hand hand, Optional<Line> line, double exitBoard, Optional<ExitWindow> window) {}
+    public record StyleExit(String style, Hand hand, Optional<ExitWindow> window) {}
 
     /**
      * Works everything out.
@@ -78,11 +75,12 @@ public record PatternFacts(
         OilPattern pattern = scenario.event().pattern();
         OilFilm film = OilFilm.fresh(pattern, physics.grid());
         LineFinder finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
+        HomeLines homes = physics.homeLines(finder, pattern);
         List<Hand> hands = pattern.isSymmetric() ? List.of(Hand.RIGHT) : List.of(Hand.values());
         List<StyleExit> exits = new ArrayList<>();
         for (PlayingStyle style : byRevRate(scenario)) {
             for (Hand hand : hands) {
-                exits.add(exit(player(style, hand, scenario, physics), film, finder, pattern.lengthM()));
+                exits.add(exit(player(style, hand, scenario, physics), film, finder, homes, pattern.lengthM()));
             }
         }
         return new PatternFacts(
@@ -110,15 +108,12 @@ public record PatternFacts(
                         scenario.event().centre().surface()));
     }
 
-    private static StyleExit exit(Player player, OilFilm film, LineFinder finder, double lengthM) {
-        Optional<Line> line = finder.natural(player, film);
+    private static StyleExit exit(
+            Player player, OilFilm film, LineFinder finder, HomeLines homes, double lengthM) {
         return new StyleExit(
                 player.style().id(),
                 player.hand(),
-                line,
-                line.map(natural -> finder.exitBoard(player, film, natural, lengthM))
-                        .orElse(Double.NaN),
-                line.flatMap(natural -> finder.window(player, film, natural, lengthM)));
+                homes.start(player, film).flatMap(line -> finder.window(player, film, line, lengthM)));
     }
 
     /**

@@ -79,7 +79,7 @@ public final class PatternJson {
         node.put("style", exit.style());
         node.put("hand", ConstantName.of(exit.hand()));
         node.put("cover", PatternFacts.COVER);
-        JsonAnswer.put(node, "exitBoard", exit.exitBoard(), 2);
+        JsonAnswer.put(node, "exitBoard", exit.window(), ExitWindow::exitBoard, 2);
         JsonAnswer.put(node, "exitWindow", exit.window(), PatternJson::window);
     }
 

@@ -8,6 +8,7 @@ import lanetide.cli.report.OilUnits;
 import lanetide.cli.report.Page;
 import lanetide.cli.report.PatternWords;
 import lanetide.cli.report.Table;
+import lanetide.cli.report.WindowWords;
 import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.PatternBands;
@@ -67,18 +68,17 @@ public final class PatternText {
                 "By the model, for each style on " + facts.surface().id() + " with a " + PatternFacts.COVER + " ball:");
         page.table(Table.rows(List.of("Style", "Exit board", "Window"), facts.exits(), this::row), 1);
         page.paragraph(
-                "Exit board: on the line the style plays at its natural launch angle. Window: the exit boards of the lines"
-                        + " around it that are nearly as good as the best of them, for a bowler of the level "
-                        + PatternFacts.LEVEL
-                        + ". An exit board outside its window says that another angle within a degree is clearly better. Boards are"
-                        + " counted from the bowler's own gutter. - where no such line meets the pocket.");
+                "Exit board: on the line the style starts with. Window: " + WindowWords.MEANING
+                        + " Boards are counted from the bowler's own gutter. - where the style finds no line to the pocket.");
     }
 
     private List<String> row(PatternFacts.StyleExit exit) {
         String hand = facts.pattern().isSymmetric() ? "" : exit.hand() == Hand.RIGHT ? " (right)" : " (left)";
         return List.of(
                 exit.style() + hand,
-                Figures.fixed(exit.exitBoard(), 1),
+                exit.window()
+                        .map(window -> Figures.fixed(window.exitBoard(), 1))
+                        .orElse("-"),
                 exit.window()
                         .map(window ->
                                 Figures.fixed(window.lowBoard(), 1) + " to " + Figures.fixed(window.highBoard(), 1))

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
-import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.LineAdvisor;
@@ -28,7 +27,6 @@ final class LaneReading {
     private final Player player;
     private final LineFinder finder;
     private final LineAdvisor advisor;
-    private final Contact reference;
 
     LaneReading(Scenario scenario, Physics physics, Kind kind) {
         this.scenario = scenario;
@@ -42,9 +40,10 @@ final class LaneReading {
                 kind.hand(),
                 physics.contact(kind.cover(), event.centre().surface()));
         this.finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
-        this.advisor = new LineAdvisor(finder, event.pattern().lengthM());
-        this.reference =
-                physics.contact(kind.cover(), Catalogue.shipped().surfaces().get(Catalogue.REFERENCE_SURFACE));
+        this.advisor = new LineAdvisor(
+                finder,
+                physics.homeLines(finder, event.pattern()),
+                event.pattern().lengthM());
     }
 
     /** What one playing tells, from the films of both lanes before each game. */
@@ -63,7 +62,7 @@ final class LaneReading {
 
     /** A lane, read. */
     PreviewStudy.Met met(OilFilm film, boolean withBalls) {
-        Optional<PlayedLine> line = advisor.natural(player, film, reference, fresh);
+        Optional<PlayedLine> line = advisor.natural(player, film);
         return new PreviewStudy.Met(
                 line, withBalls ? line.flatMap(played -> change(film, played)) : Optional.empty(), withBalls);
     }

@@ -17,9 +17,6 @@ public record PreviewWords(Preview preview) {
 
     private static final double FAIRLY_SURE_BOARDS = 3;
 
-    /** A line that lies outside its window by less is in it, as far as a bowler could notice (boards). */
-    private static final double NOTICED_BOARDS = 0.5;
-
     /** A miss at the pins that a bowler sees (boards). */
     private static final double SEEN_BOARDS = 1;
 
@@ -42,12 +39,7 @@ public record PreviewWords(Preview preview) {
 
     /** A line found by moving may lie beside the window, whose lines need another angle. */
     private static String window(GameForecast.Start start) {
-        String boards = board(start.lowBoard()) + " to " + board(start.highBoard());
-        boolean outside = start.exitBoard() > start.highBoard() + NOTICED_BOARDS
-                || start.exitBoard() < start.lowBoard() - NOTICED_BOARDS;
-        return outside
-                ? "; at another angle, lines that leave it on " + boards + " strike more often."
-                : " (good from " + boards + ").";
+        return " (good from " + board(start.lowBoard()) + " to " + board(start.highBoard()) + ").";
     }
 
     /** What would tell in practice that the forecast is wrong. */

@@ -9,6 +9,7 @@ import lanetide.cli.report.OilUnits;
 import lanetide.cli.report.Page;
 import lanetide.cli.report.PatternWords;
 import lanetide.cli.report.Table;
+import lanetide.cli.report.WindowWords;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.squads.result.LaneState;
 
@@ -122,8 +123,8 @@ final class LanesText {
         page.item("Past the end: oil that balls have carried beyond the pattern.");
         if (!squads.isEmpty() && !squads.get(0).kinds().isEmpty()) {
             page.item(
-                    "Exit board: where the ball should leave the pattern, from the outermost to the innermost board that"
-                            + " is nearly as good as the best; the middle value over the lanes. - where no line meets the pocket.");
+                    "Exit board: " + WindowWords.MEANING
+                            + " Given is the middle value over the lanes; - where no line meets the pocket.");
             page.item(
                     "Boards are counted from the bowler's own gutter: a left-hander's from the left, a right-hander's from"
                             + " the right.");

@@ -59,6 +59,15 @@ public record Coverstock(
     }
 
     /**
+     * Whether the track migrates so far that most of it meets the lane dry, as on reactive balls.
+     *
+     * @return true if {@code flareOverlap < 0.5}
+     */
+    public boolean flares() {
+        return flareOverlap < 0.5;
+    }
+
+    /**
      * The same ball with another finish.
      *
      * @param newId name of the ball so finished

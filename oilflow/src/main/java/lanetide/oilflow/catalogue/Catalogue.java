@@ -19,10 +19,13 @@ import lanetide.oilflow.lane.LaneSurface;
 public record Catalogue(
         Map<String, LaneSurface> surfaces, Map<String, Coverstock> covers, Map<String, PlayingStyle> styles) {
     /**
-     * Shipped surface that bowlers know their natural lines from (assumption): about 85 % of lanes were synthetic
+     * Shipped surface that bowlers know their home lines from (assumption): about 85 % of lanes were synthetic
      * (governing body's count of 72,800 lanes, 2018-19), and a hard one is the smoothest.
      */
     public static final String REFERENCE_SURFACE = "hard-synthetic";
+
+    /** Shipped cover of the ball that whoever throws a flaring ball knows best (assumption). */
+    public static final String REFERENCE_COVER = "medium-reactive";
 
     /** Copies the maps. */
     public Catalogue {
@@ -44,6 +47,17 @@ public record Catalogue(
                 all(surfaces, id -> surface(surfaces, id)),
                 all(covers, id -> cover(covers, id)),
                 all(styles, id -> style(styles, id)));
+    }
+
+    /**
+     * The cover that a player's home line is known with.
+     *
+     * @param own the cover of his ball
+     * @return {@link #REFERENCE_COVER} if his ball flares, so that a stronger ball never has another home than a weaker
+     *     one; else his own
+     */
+    public Coverstock knownCover(Coverstock own) {
+        return own.flares() ? covers.get(REFERENCE_COVER) : own;
     }
 
     private static LaneSurface surface(DataFile file, String id) {

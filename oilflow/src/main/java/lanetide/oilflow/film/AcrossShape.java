@@ -14,6 +14,9 @@ import lanetide.oilflow.Require;
  * @param taperToBoard board from the gutter from which it is flat, {@code taperFromBoard + 0.5} to 17
  */
 public record AcrossShape(double ratio, double taperFromBoard, double taperToBoard) {
+    /** The innermost board at which a taper may end. */
+    public static final double MAX_TAPER_TO_BOARD = 17;
+
     /**
      * Checks the ranges above.
      *
@@ -23,8 +26,22 @@ public record AcrossShape(double ratio, double taperFromBoard, double taperToBoa
     public AcrossShape {
         Require.inRange(ratio, "ratio", 1, 14);
         Require.inRange(taperFromBoard, "start of the taper (board)", 2, 12);
-        Require.inRange(taperToBoard, "end of the taper (board)", taperFromBoard + 0.5, 17);
+        Require.inRange(taperToBoard, "end of the taper (board)", taperFromBoard + 0.5, MAX_TAPER_TO_BOARD);
         outsideShare(ratio, taperFromBoard, taperToBoard);
+    }
+
+    /**
+     * The shape of most patterns of such a ratio and length.
+     *
+     * @param ratio inside over outside, 1 to 14
+     * @param lengthM where the oil ends (m from the foul line)
+     * @return the shape
+     * @throws IllegalArgumentException if {@code ratio} lies outside its range
+     */
+    public static AcrossShape usual(double ratio, double lengthM) {
+        Require.inRange(ratio, "ratio", 1, 14);
+        double fromBoard = UsualTaper.fromBoard(ratio, lengthM);
+        return new AcrossShape(ratio, fromBoard, fromBoard + UsualTaper.boards(ratio));
     }
 
     /**

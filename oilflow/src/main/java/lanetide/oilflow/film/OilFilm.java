@@ -61,6 +61,20 @@ public final class OilFilm {
     }
 
     /**
+     * A lane with a pattern freshly laid, thinner or thicker than the pattern says.
+     *
+     * @param volumeMl oil on the lane (mL), above 0
+     * @param pattern the pattern, whose own volume does not matter
+     * @param grid the grid
+     * @return the film
+     */
+    public static OilFilm holding(double volumeMl, OilPattern pattern, LaneGrid grid) {
+        OilFilm film = bare(grid);
+        film.lay(volumeMl, pattern);
+        return film;
+    }
+
+    /**
      * A copy that changes on its own.
      *
      * @return the copy
@@ -124,12 +138,16 @@ public final class OilFilm {
      * @return oil laid (mL): the pattern's stated volume
      */
     public double lay(OilPattern pattern) {
+        lay(pattern.volumeMl(), pattern);
+        return pattern.volumeMl();
+    }
+
+    private void lay(double volumeMl, OilPattern pattern) {
         double[] shares = PatternCells.shares(pattern, grid);
-        double scaleUm = pattern.volumeMl() / (Arrays.stream(shares).sum() * grid.mlPerUm());
+        double scaleUm = volumeMl / (Arrays.stream(shares).sum() * grid.mlPerUm());
         for (int cell = 0; cell < shares.length; cell++) {
             thicknessUm[cell] += scaleUm * shares[cell];
         }
-        return pattern.volumeMl();
     }
 
     /**

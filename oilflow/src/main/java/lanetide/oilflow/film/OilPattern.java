@@ -16,12 +16,6 @@ public sealed interface OilPattern permits SheetPattern, TapePattern {
     /** Most oil on one lane (mL). */
     double MAX_ML = 60;
 
-    /** Board at which the film of most published patterns starts to rise. */
-    double DEFAULT_TAPER_FROM_BOARD = 5;
-
-    /** Board from which it is flat. */
-    double DEFAULT_TAPER_TO_BOARD = 14;
-
     /**
      * Exponent of the lengthwise fall that fits the length rule best (chosen, not measured: see the module's README).
      */
@@ -43,7 +37,7 @@ public sealed interface OilPattern permits SheetPattern, TapePattern {
      * @return the pattern
      */
     static SheetPattern of(String id, double lengthM, double volumeMl, double ratio) {
-        AcrossShape across = new AcrossShape(ratio, DEFAULT_TAPER_FROM_BOARD, DEFAULT_TAPER_TO_BOARD);
+        AcrossShape across = AcrossShape.usual(ratio, lengthM);
         return new SheetPattern(
                 id, lengthM, volumeMl, across, across, AlongShape.unbuffed(DEFAULT_DECAY, DEFAULT_FLOOR, lengthM));
     }

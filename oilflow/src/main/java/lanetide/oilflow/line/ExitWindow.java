@@ -1,14 +1,14 @@
 package lanetide.oilflow.line;
 
 /**
- * Where a player can leave the pattern and still strike. Boards are counted from the gutter on the delivery side.
+ * The boards at the end of the pattern over which a player's average shot, laid down where he lays it down, may leave
+ * and still hit the pocket. Its edges are where the two farthest misses at the arrows leave the pattern
+ * ({@link MissRoom}); an exit that hits between two that miss by less is not looked for. Boards are counted from the
+ * gutter on the delivery side.
  *
- * @param lowBoard outermost exit board of the lines at least {@link LineFinder#GOOD_SHARE} times as good as the best
- * @param highBoard innermost such board
- * @param bestBoard exit board of the line the player would choose
- * @param best that line: of the good ones the nearest to the angle he plays
- * @param played the line that moving by two and one has brought him to
- * @param strikeShare share of strikes on the best line, over the scatter of the player's release
+ * @param lowBoard the outer edge
+ * @param highBoard the inner edge, at least {@code lowBoard}
+ * @param exitBoard where the average shot on the line itself leaves the pattern, between the two
+ * @param played the line
  */
-public record ExitWindow(
-        double lowBoard, double highBoard, double bestBoard, Line best, Line played, double strikeShare) {}
+public record ExitWindow(double lowBoard, double highBoard, double exitBoard, Line played) {}

@@ -28,6 +28,11 @@ public record Line(double laydownBoard, double launchRad) {
         return through(laydownBoard + feetBoards, arrowsBoard() + feetBoards / 2);
     }
 
+    /** The way of a shot laid down as meant that misses its board at the arrows, inward if the miss is above 0. */
+    Line missed(double inwardBoards) {
+        return through(laydownBoard, arrowsBoard() + inwardBoards);
+    }
+
     /**
      * The line through two boards.
      *

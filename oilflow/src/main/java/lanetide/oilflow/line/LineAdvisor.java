@@ -4,15 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.motion.Contact;
-import lanetide.oilflow.pocket.PinCarry;
 
 /**
  * Says where a player would start on a lane, where he could start if he were free to change his angle, where the best
  * line within his reach is, and when another ball would help more than a move.
  *
- * <p>The natural line is one mechanism for two facts of the trade: a constant launch angle for a style gives the length
- * rule, and moves of two boards with the feet to one at the arrows run along the valley of good lines (common practice,
- * no source). The natural angles themselves are assumptions. One object serves one thread.
+ * <p>One object serves one thread.
  */
 public final class LineAdvisor {
     /**
@@ -21,45 +18,34 @@ public final class LineAdvisor {
      */
     public static final double MIN_GAIN = 0.03;
 
-    /**
-     * Balls flare alike if their overlaps lie on the same side of this. Only such balls are compared: the pins of this
-     * model do not know what hits them, and the gain it sees in balls that do not flare is larger than the 7.2 pins a
-     * game that a choice of balls was worth to elite players (World Bowling, limited-ball test, 2014; see the module's
-     * README).
-     */
-    static final double FLARES_BELOW_OVERLAP = 0.5;
-
     private final LineFinder finder;
     private final LineSearch search;
+    private final HomeLines homes;
     private final double patternEndM;
 
     /**
      * An advisor for lanes under one pattern.
      *
      * @param finder finds the lines
+     * @param homes the home lines on the pattern
      * @param patternEndM where the pattern ends (m)
      */
-    public LineAdvisor(LineFinder finder, double patternEndM) {
+    public LineAdvisor(LineFinder finder, HomeLines homes, double patternEndM) {
         this.finder = finder;
         this.search = new LineSearch(finder);
+        this.homes = homes;
         this.patternEndM = patternEndM;
     }
 
     /**
-     * Where a player would start: his natural line on the lane he knows, moved two and one until it meets the pocket
-     * here.
+     * Where a player would start: his home line on the pattern, moved two and one until it meets the pocket here.
      *
      * @param player who throws, with his ball on the lane at hand
      * @param film the lane at hand
-     * @param reference his ball on the surface he knows
-     * @param known the film he expects there, as a rule the fresh pattern
-     * @return that line; empty if he has none there, or no move brings it to the pocket here
+     * @return that line; empty if he has no home line, or no move brings it to the pocket here
      */
-    public Optional<PlayedLine> natural(Player player, OilFilm film, Contact reference, OilFilm known) {
-        Player atHome = new Player(player.style(), player.spread(), player.hand(), reference);
-        return finder.natural(atHome, known)
-                .flatMap(line -> finder.moveToPocket(player, film, line))
-                .map(line -> described(player, film, LineBasis.NATURAL, line));
+    public Optional<PlayedLine> natural(Player player, OilFilm film) {
+        return homes.start(player, film).map(line -> described(player, film, LineBasis.NATURAL, line));
     }
 
     /**
@@ -76,7 +62,9 @@ public final class LineAdvisor {
     /**
      * Whether another ball would help more than a move. Each ball is moved two and one from the present line to the
      * pocket and then played on the best line within two boards of there, and so is the present one. Only balls that
-     * flare as the present one does are compared.
+     * flare as the present one does are compared: the pins of this model do not know what hits them, and the gain it
+     * sees in balls that do not flare is larger than the 7.2 pins a game that a choice of balls was worth to elite players
+     * (World Bowling, limited-ball test, 2014; see the module's README).
      *
      * @param player who throws, with his present ball
      * @param film the lane
@@ -90,7 +78,8 @@ public final class LineAdvisor {
                 .map(line -> finder.fineQuality(player, film, line).strikeShare())
                 .orElse(0.0);
         return others.stream()
-                .filter(ball -> flares(ball) == flares(player.contact()))
+                .filter(ball -> ball.ball().cover().flares()
+                        == player.contact().ball().cover().flares())
                 .flatMap(ball -> change(player, film, present, ball, byMoving).stream())
                 .filter(change -> change.gain() >= MIN_GAIN)
                 .reduce((most, next) -> next.gain() > most.gain() ? next : most);
@@ -110,17 +99,14 @@ public final class LineAdvisor {
         return finder.moveToPocket(player, film, present).flatMap(line -> search.nearFinely(player, film, line));
     }
 
-    private static boolean flares(Contact ball) {
-        return ball.ball().cover().flareOverlap() < FLARES_BELOW_OVERLAP;
-    }
-
     private PlayedLine described(Player player, OilFilm film, LineBasis basis, Line line) {
+        MissRoom room = finder.missRoom(player, film, line);
         return new PlayedLine(
                 basis,
                 line,
                 finder.path(player, film, line, patternEndM),
-                finder.windowAround(player, film, line, patternEndM),
+                finder.window(player, film, line, room, patternEndM),
                 finder.fineQuality(player, film, line),
-                MissRoom.around(line, missed -> PinCarry.isPocket(finder.arrivalBoard(player, film, missed))));
+                room);
     }
 }

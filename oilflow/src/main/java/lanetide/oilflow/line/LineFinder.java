@@ -1,13 +1,13 @@
 package lanetide.oilflow.line;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.motion.BallPath;
 import lanetide.oilflow.motion.Delivery;
 import lanetide.oilflow.motion.RowMarch;
@@ -17,22 +17,14 @@ import lanetide.oilflow.pocket.PinCarry;
  * Finds lines that meet the pocket and says how good they are.
  *
  * <p>The landscape of lines is a long flat valley: many pairs of laydown and launch angle are within a few per cent of
- * the best. Which one a bowler plays is decided by habit and by moves, so the finder starts from the style's natural
- * launch angle and moves two boards with the feet to one at the arrows (common practice, no source). One object serves
- * one thread.
+ * the best. Which one a bowler plays is decided by habit ({@link HomeLines}) and by moves of two boards with the feet to
+ * one at the arrows (common practice, no source). One object serves one thread.
  */
 public final class LineFinder {
-    /** A line belongs to the window if it is at least this share as good as the best. */
-    public static final double GOOD_SHARE = 0.9;
-
     static final double OUTERMOST_LAYDOWN = 2;
     static final double INNERMOST_LAYDOWN = 38;
     /** Boards from one trial to the next. */
     static final double SCAN_BOARDS = 2;
-
-    private static final double[] NATURAL_ANGLES_DEG = {0, -0.5, 0.5, -1, 1, -1.5, 1.5, -2, 2};
-    /** A bowler leaves his natural angle for one that is twice as good (assumption). */
-    private static final double WORKABLE_SHARE = 0.5;
 
     private final RowMarch march;
     private final LineScatter scatter;
@@ -46,6 +38,11 @@ public final class LineFinder {
     public LineFinder(RowMarch march, PinCarry carry) {
         this.march = march;
         this.scatter = new LineScatter(march.grid(), carry);
+    }
+
+    /** The grid of the films it reads. */
+    LaneGrid grid() {
+        return march.grid();
     }
 
     /**
@@ -89,31 +86,6 @@ public final class LineFinder {
         return march.path(patternEndM);
     }
 
-    /**
-     * The line at one launch angle that meets the pocket. Where several do, a bowler keeps away from the gutter: it is
-     * the innermost of those at least {@link #GOOD_SHARE} times as good as the best (assumption).
-     *
-     * @param player who throws
-     * @param film the lane
-     * @param launchRad launch angle (rad)
-     * @return that line; empty if no average shot meets board 17.5
-     */
-    public Optional<Line> atAngle(Player player, OilFilm film, double launchRad) {
-        List<Line> lines = linesAtAngle(player, film, launchRad);
-        if (lines.size() < 2) {
-            return lines.stream().findFirst();
-        }
-        double[] shares = lines.stream()
-                .mapToDouble(line -> quality(player, film, line).strikeShare())
-                .toArray();
-        double best = Arrays.stream(shares).max().orElseThrow();
-        int innermost = lines.size() - 1;
-        while (shares[innermost] < GOOD_SHARE * best) {
-            innermost--;
-        }
-        return Optional.of(lines.get(innermost));
-    }
-
     /** All lines at an angle whose average shot meets the pocket, from the outermost. */
     List<Line> linesAtAngle(Player player, OilFilm film, double launchRad) {
         DoubleUnaryOperator miss = missByLaydown(player, film, launchRad);
@@ -128,36 +100,6 @@ public final class LineFinder {
             missLow = missHigh;
         }
         return lines;
-    }
-
-    /**
-     * The line a bowler starts with on the lane he expects. He plays his natural angle; only if its line is not half as
-     * good as the best at angles up to two degrees from his own does he take the nearest angle that is.
-     *
-     * @param player who throws
-     * @param film the lane he expects
-     * @return the line; empty if none of these angles meets the pocket
-     */
-    public Optional<Line> natural(Player player, OilFilm film) {
-        List<Line> lines = new ArrayList<>();
-        List<Double> shares = new ArrayList<>();
-        double best = 0;
-        for (double offDeg : NATURAL_ANGLES_DEG) {
-            double launchRad = player.style().naturalLaunchRad() + StrictMath.toRadians(offDeg);
-            Optional<Line> line = atAngle(player, film, launchRad);
-            if (line.isPresent()) {
-                double share = quality(player, film, line.get()).strikeShare();
-                lines.add(line.get());
-                shares.add(share);
-                best = Math.max(best, share);
-            }
-        }
-        for (int i = 0; i < lines.size(); i++) {
-            if (shares.get(i) >= WORKABLE_SHARE * best) {
-                return Optional.of(lines.get(i));
-            }
-        }
-        return Optional.empty();
     }
 
     /**
@@ -203,8 +145,7 @@ public final class LineFinder {
     }
 
     /**
-     * The window of exit boards: along the valley of lines that meet the pocket, the stretch around the bowler's own
-     * angle on which lines are at least {@link #GOOD_SHARE} times as good as the best within 0.9 degrees.
+     * The window of exit boards around the line that a move from the last one gives.
      *
      * @param player who throws
      * @param film the lane
@@ -213,12 +154,25 @@ public final class LineFinder {
      * @return the window; empty if moving does not bring his average shot to the pocket
      */
     public Optional<ExitWindow> window(Player player, OilFilm film, Line near, double patternEndM) {
-        return moveToPocket(player, film, near).map(played -> windowAround(player, film, played, patternEndM));
+        return moveToPocket(player, film, near)
+                .map(played -> window(player, film, played, missRoom(player, film, played), patternEndM));
     }
 
-    /** The same around a line that meets the pocket. */
-    ExitWindow windowAround(Player player, OilFilm film, Line played, double patternEndM) {
-        return new ValleyFinder(this, player, film).around(played, patternEndM).window(GOOD_SHARE);
+    /** The window of a line by its room to miss. */
+    ExitWindow window(Player player, OilFilm film, Line played, MissRoom room, double patternEndM) {
+        double outerBoard = exitBoard(player, film, played.missed(-room.outsideBoards()), patternEndM);
+        double ownBoard = exitBoard(player, film, played, patternEndM);
+        double innerBoard = exitBoard(player, film, played.missed(room.insideBoards()), patternEndM);
+        return new ExitWindow(
+                Math.min(ownBoard, Math.min(outerBoard, innerBoard)),
+                Math.max(ownBoard, Math.max(outerBoard, innerBoard)),
+                ownBoard,
+                played);
+    }
+
+    /** How far an average shot on a line may miss at the arrows. */
+    MissRoom missRoom(Player player, OilFilm film, Line line) {
+        return MissRoom.around(line, missed -> PinCarry.isPocket(arrivalBoard(player, film, missed)));
     }
 
     /** How far the average shots at an angle come in beyond the pocket (boards), by where they are laid down. */

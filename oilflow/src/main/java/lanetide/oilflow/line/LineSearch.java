@@ -123,17 +123,22 @@ public final class LineSearch {
     }
 
     private Line refined(Player player, OilFilm film, Rated start) {
-        ValleyFinder valley = new ValleyFinder(finder, player, film);
         Rated best = start;
         for (double step = STEP_RAD / 2; step > FINEST_STEP_RAD; step /= 2) {
             List<Line> neighbours = new ArrayList<>();
-            valley.neighbour(best.line(), -step).ifPresent(neighbours::add);
-            valley.neighbour(best.line(), step).ifPresent(neighbours::add);
+            neighbour(player, film, best.line(), -step).ifPresent(neighbours::add);
+            neighbour(player, film, best.line(), step).ifPresent(neighbours::add);
             List<Rated> around = new ArrayList<>(List.of(best));
             around.addAll(rated(neighbours, fine(player, film)));
             best = best(around).orElseThrow();
         }
         return best.line();
+    }
+
+    /** Of the lines to the pocket at a neighbouring angle the one with the nearest laydown. */
+    private Optional<Line> neighbour(Player player, OilFilm film, Line from, double turnRad) {
+        return finder.linesAtAngle(player, film, from.launchRad() + turnRad).stream()
+                .min(Comparator.comparingDouble(line -> Math.abs(line.laydownBoard() - from.laydownBoard())));
     }
 
     /** The line from a laydown board that meets the pocket at the angle nearest to the present one. */

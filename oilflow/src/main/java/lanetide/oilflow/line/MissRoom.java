@@ -32,11 +32,7 @@ public record MissRoom(double outsideBoards, double insideBoards) {
 
     /** Looks for the room around a line, given whether a line hits the pocket. */
     static MissRoom around(Line line, Predicate<Line> hits) {
-        return new MissRoom(room(miss -> hits.test(missed(line, -miss))), room(miss -> hits.test(missed(line, miss))));
-    }
-
-    private static Line missed(Line line, double inwardBoards) {
-        return Line.through(line.laydownBoard(), line.arrowsBoard() + inwardBoards);
+        return new MissRoom(room(miss -> hits.test(line.missed(-miss))), room(miss -> hits.test(line.missed(miss))));
     }
 
     private static double room(DoublePredicate hits) {

@@ -8,7 +8,7 @@ import lanetide.oilflow.motion.BallPath;
  * @param basis how it was chosen
  * @param line where the ball is laid down and where to
  * @param path the way of an average shot on it
- * @param window exit boards of the lines around it that are nearly as good
+ * @param window exit boards over which an average shot laid down there may leave and still hit the pocket
  * @param quality how often it strikes and hits the pocket, over the scatter of the player's release
  * @param missRoom how far an average shot may miss at the arrows
  */

@@ -3,11 +3,10 @@ package lanetide.squads.equipment;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
-import lanetide.oilflow.lane.LaneSurface;
+import lanetide.oilflow.line.HomeLines;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.Player;
@@ -23,8 +22,6 @@ public final class PatternLines {
     /** Where no line meets the pocket, the bowler plays straight at it. */
     private static final Line STRAIGHT_AT_POCKET = new Line(PinCarry.POCKET_BOARD, 0);
 
-    private static final LaneSurface REFERENCE = Catalogue.shipped().surfaces().get(Catalogue.REFERENCE_SURFACE);
-
     private final Map<Player, Line> lines = new HashMap<>();
     private final Map<Player, LineFeel> feels = new HashMap<>();
     private final boolean handsShareLines;
@@ -35,30 +32,18 @@ public final class PatternLines {
         List<Hand> hands = handsShareLines ? List.of(Hand.RIGHT) : List.of(Hand.values());
         OilFilm fresh = OilFilm.fresh(pattern, physics.grid());
         RowMarch march = new RowMarch(physics.grid());
-        LineFinder finder = new LineFinder(march, physics.carry());
+        HomeLines homes = physics.homeLines(new LineFinder(march, physics.carry()), pattern);
         for (Squad squad : event.squads()) {
             for (Bowler bowler : squad.everybody()) {
                 for (Hand hand : hands) {
                     StartingLines.players(bowler, hand, event, physics)
                             .forEach(kind -> lines.computeIfAbsent(
-                                    kind, player -> startingLine(player, finder, fresh, physics)));
+                                    kind, player -> homes.start(player, fresh).orElse(STRAIGHT_AT_POCKET)));
                 }
             }
         }
         FeelFinder feelFinder = new FeelFinder(march);
         lines.forEach((player, line) -> feels.put(player, feelFinder.feel(player, fresh, line)));
-    }
-
-    /** His natural line on the surface bowlers know, moved two and one until it meets the pocket on this one. */
-    private static Line startingLine(Player player, LineFinder finder, OilFilm fresh, Physics physics) {
-        Player atHome = new Player(
-                player.style(),
-                player.spread(),
-                player.hand(),
-                physics.contact(player.contact().ball().cover(), REFERENCE));
-        return finder.natural(atHome, fresh)
-                .flatMap(line -> finder.moveToPocket(player, fresh, line))
-                .orElse(STRAIGHT_AT_POCKET);
     }
 
     /**

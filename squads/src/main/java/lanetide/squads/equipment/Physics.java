@@ -2,10 +2,14 @@ package lanetide.squads.equipment;
 
 import lanetide.oilflow.ball.BallSpec;
 import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.film.FilmSplit;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.friction.FrictionModel;
 import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.lane.LaneSurface;
+import lanetide.oilflow.line.HomeLines;
+import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.motion.Contact;
 import lanetide.oilflow.pocket.PinCarry;
 import lanetide.squads.model.Laws;
@@ -19,6 +23,8 @@ import lanetide.squads.model.Laws;
  * @param carry what the pins do
  */
 public record Physics(LaneGrid grid, FrictionModel friction, FilmSplit split, PinCarry carry) {
+    private static final Catalogue SHIPPED = Catalogue.shipped();
+
     /**
      * The usual grid and pins under some laws.
      *
@@ -27,6 +33,18 @@ public record Physics(LaneGrid grid, FrictionModel friction, FilmSplit split, Pi
      */
     public static Physics under(Laws laws) {
         return new Physics(LaneGrid.DEFAULT, laws.friction(), laws.split().law(), new PinCarry());
+    }
+
+    /**
+     * The home lines on a pattern, known with the shipped reference ball and surface under these laws.
+     *
+     * @param finder finds the lines to the pocket
+     * @param pattern the pattern
+     * @return the home lines; one object serves one thread
+     */
+    public HomeLines homeLines(LineFinder finder, OilPattern pattern) {
+        LaneSurface known = SHIPPED.surfaces().get(Catalogue.REFERENCE_SURFACE);
+        return new HomeLines(finder, pattern, own -> contact(SHIPPED.knownCover(own), known));
     }
 
     /**

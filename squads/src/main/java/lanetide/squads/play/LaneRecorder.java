@@ -81,8 +81,8 @@ final class LaneRecorder {
                         typical.style(),
                         typical.hand(),
                         window.map(found ->
-                                new StyleWindow.Boards(found.lowBoard(), found.highBoard(), found.bestBoard()))),
+                                new StyleWindow.Boards(found.lowBoard(), found.highBoard(), found.exitBoard()))),
                 typical.player(),
-                window.map(ExitWindow::best));
+                window.map(ExitWindow::played));
     }
 }

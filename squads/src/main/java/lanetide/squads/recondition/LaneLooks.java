@@ -83,9 +83,9 @@ final class LaneLooks implements LaneObserver {
         }
         lastLines.put(key, window.get().played());
         return new Look(
-                OptionalDouble.of(window.get().bestBoard()),
+                OptionalDouble.of(window.get().exitBoard()),
                 window.get().highBoard() - window.get().lowBoard(),
-                finder.quality(typical.player(), film, window.get().best()).pocketShare());
+                finder.quality(typical.player(), film, window.get().played()).pocketShare());
     }
 
     /** What was seen, by lane, then by games on the oil, then by player; without the ages that no lane has reached. */

@@ -12,11 +12,11 @@ import lanetide.oilflow.lane.Hand;
  */
 public record StyleWindow(String style, Hand hand, Optional<Boards> boards) {
     /**
-     * Exit boards of a window.
+     * Exit boards of a window ({@link lanetide.oilflow.line.ExitWindow}).
      *
-     * @param low outermost exit board whose line is at least 0.9 times as good as the best
+     * @param low outermost exit board from which an average shot still hits the pocket
      * @param high innermost such board
-     * @param best exit board of the best line
+     * @param best exit board of an average shot on the line played
      */
     public record Boards(double low, double high, double best) {
         /**

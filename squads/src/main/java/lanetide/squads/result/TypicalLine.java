@@ -9,6 +9,6 @@ import lanetide.oilflow.line.Player;
  *
  * @param window where he should leave the pattern
  * @param player who he is
- * @param best the line to the window's best board; empty if no line meets the pocket
+ * @param best the line that the window belongs to; empty if no line meets the pocket
  */
 public record TypicalLine(StyleWindow window, Player player, Optional<Line> best) {}

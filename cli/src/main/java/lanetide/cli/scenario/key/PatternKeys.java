@@ -42,9 +42,9 @@ public final class PatternKeys {
             .optional("2:1 (hard) to 10:1 (house)", "required; not beside tapes");
     public static final Key<Double> TAPER_FROM = PATTERN.key(
                     "taperFrom", STARTS, "from either gutter, where the film starts to rise")
-            .assumed(OilPattern.DEFAULT_TAPER_FROM_BOARD, Sources.PATTERNS);
+            .optional("5 boards to 3:1, 8.5 boards from 5:1 on 40 ft", "by ratio and length");
     public static final Key<Double> TAPER_TO = PATTERN.key("taperTo", ENDS, "from either gutter, where it stops rising")
-            .assumed(OilPattern.DEFAULT_TAPER_TO_BOARD, Sources.PATTERNS);
+            .optional("9 boards on to 3:1, 5 boards on from 5:1", "by ratio and length");
     public static final Key<Double> DECAY = PATTERN.key(
                     "decay", Form.number(0, 6), "exponent of the fall along the lane")
             .assumed(OilPattern.DEFAULT_DECAY, Sources.CHOSEN);

@@ -7,7 +7,6 @@ final class Sources {
     static final String TRADE = "common practice, no source";
     static final String ASSUMPTION = "assumption";
     static final String CHOSEN = "chosen to fit the published length rule, not measured";
-    static final String PATTERNS = "most published patterns";
 
     static final long MINUTE_MS = 60_000;
     static final long HOUR_MS = 60 * MINUTE_MS;

@@ -2,6 +2,7 @@ package lanetide.cli.scenario.reader;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import lanetide.cli.scenario.key.Key;
 import lanetide.cli.scenario.key.PatternKeys;
 import lanetide.cli.scenario.key.Range;
@@ -12,6 +13,7 @@ import lanetide.oilflow.film.AcrossShape;
 import lanetide.oilflow.film.AlongShape;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.SheetPattern;
+import lanetide.oilflow.film.UsualTaper;
 import lanetide.oilflow.lane.LaneGeometry;
 
 /** Reads a pattern by what its sheet states. */
@@ -21,48 +23,65 @@ final class SheetReader {
     /** Shorter, and the buffed part is lost between two rows of the film. */
     private static final double MIN_BUFF_M = LaneGeometry.FOOT_M;
 
+    private static final List<Key<Double>> RIGHT_KEYS =
+            List.of(PatternKeys.RATIO, PatternKeys.TAPER_FROM, PatternKeys.TAPER_TO);
+    private static final List<Key<Double>> LEFT_KEYS =
+            List.of(PatternKeys.LEFT_RATIO, PatternKeys.LEFT_TAPER_FROM, PatternKeys.LEFT_TAPER_TO);
+
     private SheetReader() {}
 
     static Optional<OilPattern> read(Section section) {
         // Without tapes the sheet must state them.
         section.require(PatternKeys.VOLUME);
         section.require(PatternKeys.RATIO);
-        Optional<Double> ratio = section.find(PatternKeys.RATIO);
-        Optional<Double> from = section.find(PatternKeys.TAPER_FROM);
-        Optional<Double> to = section.find(PatternKeys.TAPER_TO);
-        Optional<AcrossShape> right = across(
-                section, List.of(PatternKeys.RATIO, PatternKeys.TAPER_FROM, PatternKeys.TAPER_TO), ratio, from, to);
-        Optional<AcrossShape> left = section.has(PatternKeys.LEFT_HALF)
-                ? section.block(PatternKeys.LEFT_HALF).flatMap(half -> left(half, ratio, from, to))
-                : right;
+        Optional<Double> lengthM = section.find(PatternKeys.LENGTH);
+        Half right = new Half(
+                section.find(PatternKeys.RATIO),
+                stated(section, PatternKeys.TAPER_FROM),
+                stated(section, PatternKeys.TAPER_TO));
+        Optional<AcrossShape> acrossRight = across(section, RIGHT_KEYS, right, lengthM);
+        Optional<AcrossShape> acrossLeft = section.has(PatternKeys.LEFT_HALF)
+                ? section.block(PatternKeys.LEFT_HALF)
+                        .flatMap(block -> across(block, LEFT_KEYS, left(block, right), lengthM))
+                : acrossRight;
         Optional<AlongShape> along = along(section);
         return section.build(() -> new SheetPattern(
                 section.get(PatternKeys.NAME),
                 section.get(PatternKeys.LENGTH),
                 section.get(PatternKeys.VOLUME),
-                right.orElseThrow(),
-                left.orElseThrow(),
+                acrossRight.orElseThrow(),
+                acrossLeft.orElseThrow(),
                 along.orElseThrow()));
     }
 
+    /** A value that may have been left out, or written and not be understood. */
+    private record Stated(boolean isWritten, Optional<Double> value) {}
+
+    /** What a sheet says of one half. */
+    private record Half(Optional<Double> ratio, Stated taperFrom, Stated taperTo) {}
+
+    private static Stated stated(Section section, Key<Double> key) {
+        return new Stated(section.has(key), section.find(key));
+    }
+
     /** The left half; what it does not say is as on the right. */
-    private static Optional<AcrossShape> left(
-            Section half, Optional<Double> ratio, Optional<Double> from, Optional<Double> to) {
-        return across(
-                half,
-                List.of(PatternKeys.LEFT_RATIO, PatternKeys.LEFT_TAPER_FROM, PatternKeys.LEFT_TAPER_TO),
-                half.has(PatternKeys.LEFT_RATIO) ? half.find(PatternKeys.LEFT_RATIO) : ratio,
-                half.has(PatternKeys.LEFT_TAPER_FROM) ? half.find(PatternKeys.LEFT_TAPER_FROM) : from,
-                half.has(PatternKeys.LEFT_TAPER_TO) ? half.find(PatternKeys.LEFT_TAPER_TO) : to);
+    private static Half left(Section block, Half right) {
+        Stated from = stated(block, PatternKeys.LEFT_TAPER_FROM);
+        Stated to = stated(block, PatternKeys.LEFT_TAPER_TO);
+        return new Half(
+                block.has(PatternKeys.LEFT_RATIO) ? block.find(PatternKeys.LEFT_RATIO) : right.ratio(),
+                from.isWritten() ? from : right.taperFrom(),
+                to.isWritten() ? to : right.taperTo());
     }
 
     /** One half, of the section's keys for ratio and both ends of the taper. */
     private static Optional<AcrossShape> across(
-            Section section,
-            List<Key<Double>> keys,
-            Optional<Double> ratio,
-            Optional<Double> from,
-            Optional<Double> to) {
+            Section section, List<Key<Double>> keys, Half half, Optional<Double> lengthM) {
+        Optional<Double> ratio = half.ratio();
+        Optional<Double> from = taper(section, keys.get(1), half.taperFrom(), lengthM, endM ->
+                ratio.map(stated -> UsualTaper.fromBoard(stated, endM)));
+        Optional<Double> to = taper(section, keys.get(2), half.taperTo(), from, start ->
+                ratio.map(stated -> Math.min(AcrossShape.MAX_TAPER_TO_BOARD, start + UsualTaper.boards(stated))));
         if (from.isEmpty() || to.isEmpty()) {
             return Optional.empty();
         }
@@ -80,6 +99,21 @@ final class SheetReader {
                             ", and ratio and taper do not go together: " + e.getMessage() + "."));
             return Optional.empty();
         }
+    }
+
+    /** One end of the taper as it is stated, else as is usual, which answers then say. */
+    private static Optional<Double> taper(
+            Section section,
+            Key<Double> key,
+            Stated stated,
+            Optional<Double> known,
+            Function<Double, Optional<Double>> usual) {
+        if (stated.isWritten()) {
+            return stated.value();
+        }
+        Optional<Double> board = known.flatMap(usual);
+        board.ifPresent(value -> section.assume(key, key.form().write(value), "by ratio and length"));
+        return board;
     }
 
     private static Optional<AlongShape> along(Section section) {

@@ -1,0 +1,151 @@
+package lanetide.oilflow.line;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.ball.PlayingStyle;
+import lanetide.oilflow.ball.ReleaseSpread;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.motion.Contact;
+
+/**
+ * The lines players are at home with on a pattern, and from there the lines they start with on the lane at hand. This
+ * is the one place where a home line is found.
+ *
+ * <p>A home line is known under one condition: the pattern freshly laid with {@link #KNOWN_ML}, a known surface and a
+ * known ball. Of all lines that meet the pocket there at up to two degrees from the style's own launch angle, it is the
+ * one with the largest product of three: how often it strikes; how near its angle lies to the style's own (a bell curve
+ * of 0.35 degrees); how near it leaves the pattern to the length rule's board, length in feet less 31 (a bell curve of
+ * four boards). A line nearer the gutter than board 5 at the arrows or where it leaves the pattern (on patterns under
+ * 36 ft the rule's board, on those under 34 ft board 3) is taken only if there is no other. Widths and limits are
+ * assumptions, chosen so that a grid of conditions is answered as a coach would (see the README of the commands).
+ *
+ * <p>From home a player moves two boards with the feet to one at the arrows until his average shot meets the pocket.
+ * Ball, surface, volume and wear enter through that move only, so that no stronger ball, dryer surface or thinner film
+ * can put his feet nearer the gutter: the first crossing of a ball that hits higher everywhere is never further out.
+ * The level of skill does not change the line: strikes are counted under one fixed scatter. One object serves one
+ * thread.
+ */
+public final class HomeLines {
+    /** Oil on the lane that home lines are known for (mL): a middling volume (assumption). */
+    public static final double KNOWN_ML = 25;
+
+    private static final double STEP_RAD = StrictMath.toRadians(0.125);
+    private static final int STEPS_TO_A_SIDE = 16;
+    private static final double COMFORT_RAD = StrictMath.toRadians(0.35);
+    private static final double RULE_BOARDS = 4;
+    private static final double RULE_LESS_FT = 31;
+    private static final double NEAREST_BOARD = 3;
+    private static final double USUAL_NEAREST_BOARD = 5;
+
+    /**
+     * A good bowler's scatter: 0.97 boards at the arrows (O'Keefe, US Bowler, July 2012: averages above 200), shared
+     * equally by laydown and launch angle; speed and revs are assumptions.
+     */
+    private static final ReleaseSpread SCATTER = spread(0.97, 0.022, 0.06);
+
+    private final LineFinder finder;
+    private final Function<Coverstock, Contact> knownBall;
+    private final OilFilm known;
+    private final double patternEndM;
+    private final double ruleBoard;
+    private final double nearestBoard;
+    private final Map<Known, Optional<Line>> lines = new HashMap<>();
+
+    /**
+     * The home lines on a pattern.
+     *
+     * @param finder finds the lines to the pocket
+     * @param pattern the pattern; its own volume does not matter
+     * @param knownBall the ball a player with such a cover knows best, on the surface he knows
+     */
+    public HomeLines(LineFinder finder, OilPattern pattern, Function<Coverstock, Contact> knownBall) {
+        this.finder = finder;
+        this.knownBall = knownBall;
+        this.known = OilFilm.holding(KNOWN_ML, pattern, finder.grid());
+        this.patternEndM = pattern.lengthM();
+        this.ruleBoard = Math.max(NEAREST_BOARD, patternEndM / LaneGeometry.FOOT_M - RULE_LESS_FT);
+        this.nearestBoard = Math.min(USUAL_NEAREST_BOARD, ruleBoard);
+    }
+
+    private static ReleaseSpread spread(double arrowsBoards, double speedShare, double spinShare) {
+        double eachM = arrowsBoards / Math.sqrt(2) * LaneGeometry.BOARD_M;
+        return new ReleaseSpread(eachM, eachM / LaneGeometry.ARROWS_M, speedShare, spinShare);
+    }
+
+    /** Who shares a home line. */
+    private record Known(PlayingStyle style, Hand hand, Contact ball) {}
+
+    /**
+     * A player's home line.
+     *
+     * @param player the player; neither his ball's strength nor his scatter matter
+     * @return the line; empty if no line at these angles meets the pocket under the known condition
+     */
+    public Optional<Line> home(Player player) {
+        Contact ball = knownBall.apply(player.contact().ball().cover());
+        return lines.computeIfAbsent(
+                new Known(player.style(), player.hand(), ball),
+                who -> search(new Player(who.style(), SCATTER, who.hand(), who.ball())));
+    }
+
+    /**
+     * Where a player starts: his home line, moved two and one until his average shot meets the pocket.
+     *
+     * @param player the player, with his ball on the lane at hand
+     * @param film the lane at hand
+     * @return that line; empty if he has no home line, or no move brings it to the pocket
+     */
+    public Optional<Line> start(Player player, OilFilm film) {
+        return home(player).flatMap(line -> finder.moveToPocket(player, film, line));
+    }
+
+    /** Angles are looked at from the style's own outward, until none further off can be better. */
+    private Optional<Line> search(Player player) {
+        Choice choice = new Choice();
+        for (int k = 0; k <= 2 * STEPS_TO_A_SIDE; k++) {
+            double offRad = (k % 2 == 0 ? 1 : -1) * ((k + 1) / 2) * STEP_RAD;
+            double comfort = bell(offRad / COMFORT_RAD);
+            if (comfort <= choice.meritAway) {
+                break;
+            }
+            double launchRad = player.style().naturalLaunchRad() + offRad;
+            finder.linesAtAngle(player, known, launchRad).forEach(line -> choice.offer(player, line, comfort));
+        }
+        return Optional.ofNullable(choice.away == null ? choice.any : choice.away);
+    }
+
+    private static double bell(double off) {
+        return StrictMath.exp(-0.5 * off * off);
+    }
+
+    /** The best line so far, and the best of those that keep away from the gutter. */
+    private final class Choice {
+        private Line any;
+        private Line away;
+        private double meritAny;
+        private double meritAway;
+
+        void offer(Player player, Line line, double comfort) {
+            double exitBoard = finder.exitBoard(player, known, line, patternEndM);
+            double wanted = comfort * bell((exitBoard - ruleBoard) / RULE_BOARDS);
+            if (wanted <= meritAway) {
+                return;
+            }
+            double merit = wanted * finder.fineQuality(player, known, line).strikeShare();
+            if (any == null || merit > meritAny) {
+                any = line;
+                meritAny = merit;
+            }
+            if (Math.min(line.arrowsBoard(), exitBoard) >= nearestBoard && merit > meritAway) {
+                away = line;
+                meritAway = merit;
+            }
+        }
+    }
+}
