@@ -54,7 +54,9 @@ public class LineBenchmark {
     /** A home line found anew, and the move from it. */
     @Benchmark
     public Line start() {
-        return new HomeLines(finder, pattern, own -> contact).start(player, film).orElseThrow();
+        return new HomeLines(finder, pattern, own -> contact)
+                .start(player, film)
+                .orElseThrow();
     }
 
     @Benchmark

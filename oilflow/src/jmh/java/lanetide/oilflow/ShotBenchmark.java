@@ -38,7 +38,7 @@ public class ShotBenchmark {
     private final OilPattern pattern = OilPattern.of("bench", 40 * LaneGeometry.FOOT_M, 25, 3);
     private final OilFilm fresh = OilFilm.fresh(pattern, LaneGrid.DEFAULT);
     private final OilFilm worn = OilFilm.fresh(pattern, LaneGrid.DEFAULT);
-    private final BallOil oil = new BallOil(ball.cover(), BallOil.DEFAULT_WIPED_SHARE);
+    private final BallOil oil = new BallOil(ball, BallOil.DEFAULT_TOWEL_SHARE);
     private final RowMarch march = new RowMarch(LaneGrid.DEFAULT);
     private int shot;
 

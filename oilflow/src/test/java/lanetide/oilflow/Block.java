@@ -47,16 +47,16 @@ final class Block {
                 players.stream().map(player -> Lanes.start(player, pattern)).toList(),
                 Lanes.fresh(pattern),
                 seed,
-                BallOil.DEFAULT_WIPED_SHARE);
+                BallOil.DEFAULT_TOWEL_SHARE);
     }
 
-    Block(List<Player> players, List<Line> starts, OilFilm film, long seed, double wipedShare) {
+    Block(List<Player> players, List<Line> starts, OilFilm film, long seed, double towelShare) {
         this.players = players;
         this.film = film;
         this.random = new Well19937c(seed);
         lines.addAll(starts);
         for (Player player : players) {
-            oils.add(new BallOil(player.contact().ball().cover(), wipedShare));
+            oils.add(new BallOil(player.contact().ball(), towelShare));
         }
     }
 

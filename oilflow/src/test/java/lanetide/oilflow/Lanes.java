@@ -80,7 +80,8 @@ final class Lanes {
                 finder,
                 pattern,
                 own -> Contact.between(
-                        BallSpec.of(CATALOGUE.knownCover(own)), CATALOGUE.surfaces().get(DEFAULT_SURFACE)));
+                        BallSpec.of(CATALOGUE.knownCover(own)),
+                        CATALOGUE.surfaces().get(DEFAULT_SURFACE)));
     }
 
     /** Where a player starts on a fresh pattern. */

@@ -152,7 +152,7 @@ class LineAdvisorTest {
         RandomGenerator random = new Well19937c(seed);
         RowMarch march = new RowMarch(LaneGrid.DEFAULT);
         Player player = Lanes.player("tweener");
-        BallOil oil = new BallOil(player.contact().ball().cover(), BallOil.DEFAULT_WIPED_SHARE);
+        BallOil oil = new BallOil(player.contact().ball(), BallOil.DEFAULT_TOWEL_SHARE);
         for (int shot = 0; shot < 60; shot++) {
             double laydownM = LaneGeometry.boardToMetres(18 + random.nextGaussian());
             Delivery delivery = Delivery.of(
@@ -173,9 +173,8 @@ class LineAdvisorTest {
             OilFilm fresh = Lanes.fresh(laid);
             for (String style : Lanes.STYLES) {
                 Player player = Lanes.player(style);
-                Line present = advisor(laid).natural(player, fresh)
-                        .orElseThrow()
-                        .line();
+                Line present =
+                        advisor(laid).natural(player, fresh).orElseThrow().line();
                 advisor.ballChange(player, fresh, present, allCovers()).ifPresent(change -> {
                     assertThat(change.gain()).isGreaterThanOrEqualTo(LineAdvisor.MIN_GAIN);
                     assertThat(change.cover().id()).endsWith("-reactive");
@@ -194,7 +193,8 @@ class LineAdvisorTest {
         Coverstock weak = new Coverstock("too weak", 0.5, 0.1, 0.14, 420, "test");
         OilFilm heavy = Lanes.fresh(Lanes.pattern(45, 30, 3));
         Player player = withCover(style, weak);
-        Line present = advisor(Lanes.pattern(45, 30, 3)).natural(player, heavy)
+        Line present = advisor(Lanes.pattern(45, 30, 3))
+                .natural(player, heavy)
                 .orElseThrow()
                 .line();
         BallChange change =

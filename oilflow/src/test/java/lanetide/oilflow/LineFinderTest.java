@@ -68,8 +68,10 @@ class LineFinderTest {
         assertThat(window.exitBoard()).isEqualTo(finder.exitBoard(player, film, window.played(), END_M));
         assertThat(window.exitBoard()).isBetween(window.lowBoard(), window.highBoard());
         for (double share = 0.02; share < 1; share += 0.02) {
-            assertThat(hitsThroughExit(player, window, window.lowBoard(), share)).isTrue();
-            assertThat(hitsThroughExit(player, window, window.highBoard(), share)).isTrue();
+            assertThat(hitsThroughExit(player, window, window.lowBoard(), share))
+                    .isTrue();
+            assertThat(hitsThroughExit(player, window, window.highBoard(), share))
+                    .isTrue();
         }
         assertThat(hitsThroughExit(player, window, window.lowBoard(), 1.05)).isFalse();
         assertThat(hitsThroughExit(player, window, window.highBoard(), 1.05)).isFalse();

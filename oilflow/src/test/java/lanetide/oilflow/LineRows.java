@@ -190,8 +190,8 @@ final class LineRows {
         LineAdvisor advisor = advisor(pattern);
         return Lanes.STYLES.stream()
                 .map(style -> Lanes.player(style, Lanes.DEFAULT_COVER, surface))
-                .map(player -> new PlayedLineOf(
-                        player, advisor.natural(player, film).orElseThrow()))
+                .map(player ->
+                        new PlayedLineOf(player, advisor.natural(player, film).orElseThrow()))
                 .toList();
     }
 

@@ -2,9 +2,9 @@ package lanetide.oilflow;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lanetide.oilflow.ball.BallSpec;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.ball.PlayingStyle;
@@ -58,7 +58,7 @@ final class SensitivityTable {
         ROUGHNESS("share of the roughness that stands up", MixedLubrication.LOADED_ROUGHNESS_SHARE, 0.2, 0.8),
         COVERAGE("coverage (1/um)", ForwardRollSplit.DEFAULT_COVERAGE_PER_UM, 1.5, 6),
         OVERLAP("flare overlap", COVER.flareOverlap(), 0.06, 0.23),
-        WIPED("share wiped", BallOil.DEFAULT_WIPED_SHARE, 0.9, 1),
+        TOWEL("film left by the towel, share of the roughness", BallOil.DEFAULT_TOWEL_SHARE, 0, 0.1),
         DECAY("lengthwise decay", OilPattern.DEFAULT_DECAY, 0.8, 3),
         FLOOR("lengthwise floor", OilPattern.DEFAULT_FLOOR, 0.15, 0.35),
         LAUNCH("natural launch, degrees more", 0, -0.5, 0.5),
@@ -117,14 +117,13 @@ final class SensitivityTable {
                     .map(player -> homes.start(player, fresh).orElseThrow())
                     .toList();
             double exit = IntStream.range(0, field.size())
-                    .mapToDouble(
-                            i -> Lanes.finder().exitBoard(field.get(i), shaped, starts.get(i), pattern.lengthM()))
+                    .mapToDouble(i -> Lanes.finder().exitBoard(field.get(i), shaped, starts.get(i), pattern.lengthM()))
                     .average()
                     .orElseThrow();
             double lost = 0;
             double carried = 0;
             for (long seed = 1; seed <= BLOCKS; seed++) {
-                OilFilm film = new Block(field, starts, shaped.copy(), seed, value(Uncertain.WIPED)).play(GAMES).film;
+                OilFilm film = new Block(field, starts, shaped.copy(), seed, value(Uncertain.TOWEL)).play(GAMES).film;
                 lost += 100 * (1 - TransitionRows.leastLeft(film, fresh, 0, 20)) / BLOCKS;
                 carried += film.volumePastMl(pattern.lengthM()) / BLOCKS;
             }

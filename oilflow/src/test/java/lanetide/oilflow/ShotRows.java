@@ -108,7 +108,7 @@ final class ShotRows {
             double laydownM = LaneGeometry.boardToMetres(line.laydownBoard())
                     + player.spread().laydownM() * random.nextGaussian();
             double launchRad = line.launchRad() + player.spread().launchRad() * random.nextGaussian();
-            BallOil clean = new BallOil(player.contact().ball().cover(), 0);
+            BallOil clean = new BallOil(player.contact().ball(), BallOil.NO_TOWEL);
             Delivery delivery = Delivery.of(
                     player.style().release(), player.contact().ball().radiusM(), laydownM, launchRad);
             march.wear(delivery, player.hand(), player.contact(), film, clean);
@@ -235,7 +235,7 @@ final class ShotRows {
             Player player = Lanes.player(style);
             OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
             Delivery delivery = delivery(player, Lanes.start(player, Lanes.pattern(39)));
-            BallOil oil = new BallOil(player.contact().ball().cover(), BallOil.DEFAULT_WIPED_SHARE);
+            BallOil oil = new BallOil(player.contact().ball(), BallOil.DEFAULT_TOWEL_SHARE);
             march.wear(delivery, Hand.RIGHT, player.contact(), fresh.copy(), oil);
             double clean = march.arrivalBoard();
             for (int shot = 0; shot < 10; shot++) {

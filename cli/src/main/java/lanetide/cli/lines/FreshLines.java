@@ -54,7 +54,7 @@ public final class FreshLines {
         List<StartLine> lines = new ArrayList<>();
         for (LaneSurface surface : surfaces()) {
             for (Kind kind : Kinds.of(scenario.event(), question)) {
-add(lines, surface, kind, LineBasis.NATURAL, natural(kind, surface, fresh));
+                add(lines, surface, kind, LineBasis.NATURAL, natural(kind, surface, fresh));
                 add(lines, surface, kind, LineBasis.FREE, advisor.free(player(kind, surface), fresh));
             }
         }

@@ -34,8 +34,9 @@ final class LinesAssumptions {
                 style.source())));
         all.add(new Assumption(
                 "where natural lines are known from",
-                "the fresh pattern with " + Figures.plain(HomeLines.KNOWN_ML, 0) + " mL on " + Catalogue.REFERENCE_SURFACE
-                        + ", with a " + Catalogue.REFERENCE_COVER + " ball or one that does not flare",
+                "the fresh pattern with " + Figures.plain(HomeLines.KNOWN_ML, 0) + " mL on "
+                        + Catalogue.REFERENCE_SURFACE + ", with a " + Catalogue.REFERENCE_COVER
+                        + " ball or one that does not flare",
                 "assumption"));
         if (!scenario.event().centre().topographies().isEmpty()) {
             all.add(new Assumption(

@@ -108,8 +108,7 @@ public record PatternFacts(
                         scenario.event().centre().surface()));
     }
 
-    private static StyleExit exit(
-            Player player, OilFilm film, LineFinder finder, HomeLines homes, double lengthM) {
+    private static StyleExit exit(Player player, OilFilm film, LineFinder finder, HomeLines homes, double lengthM) {
         return new StyleExit(
                 player.style().id(),
                 player.hand(),

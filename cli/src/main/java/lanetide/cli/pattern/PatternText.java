@@ -67,9 +67,8 @@ public final class PatternText {
         page.item(
                 "By the model, for each style on " + facts.surface().id() + " with a " + PatternFacts.COVER + " ball:");
         page.table(Table.rows(List.of("Style", "Exit board", "Window"), facts.exits(), this::row), 1);
-        page.paragraph(
-                "Exit board: on the line the style starts with. Window: " + WindowWords.MEANING
-                        + " Boards are counted from the bowler's own gutter. - where the style finds no line to the pocket.");
+        page.paragraph("Exit board: on the line the style starts with. Window: " + WindowWords.MEANING
+                + " Boards are counted from the bowler's own gutter. - where the style finds no line to the pocket.");
     }
 
     private List<String> row(PatternFacts.StyleExit exit) {

@@ -122,9 +122,8 @@ final class LanesText {
                 + PatternWords.flatFrom(pattern) + " and inside).");
         page.item("Past the end: oil that balls have carried beyond the pattern.");
         if (!squads.isEmpty() && !squads.get(0).kinds().isEmpty()) {
-            page.item(
-                    "Exit board: " + WindowWords.MEANING
-                            + " Given is the middle value over the lanes; - where no line meets the pocket.");
+            page.item("Exit board: " + WindowWords.MEANING
+                    + " Given is the middle value over the lanes; - where no line meets the pocket.");
             page.item(
                     "Boards are counted from the bowler's own gutter: a left-hander's from the left, a right-hander's from"
                             + " the right.");

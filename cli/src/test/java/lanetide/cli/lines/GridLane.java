@@ -127,9 +127,9 @@ final class GridLane {
 
     private static boolean isApart(Optional<PlayedLine> line, StyleExit exit) {
         if (line.isEmpty() || exit.window().isEmpty()) {
-            return line.isPresent() != exit.line().isPresent();
+            return line.isPresent() != exit.window().isPresent();
         }
-        return isApart(line.get().path().exitBoard(), exit.exitBoard())
+        return isApart(line.get().path().exitBoard(), exit.window().get().exitBoard())
                 || isApart(line.get().window().lowBoard(), exit.window().get().lowBoard())
                 || isApart(line.get().window().highBoard(), exit.window().get().highBoard());
     }

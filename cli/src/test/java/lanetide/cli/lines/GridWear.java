@@ -69,7 +69,7 @@ final class GridWear {
         Bowler(Player player, Line line) {
             this.player = player;
             this.line = line;
-            this.oil = new BallOil(player.contact().ball().cover(), BallOil.DEFAULT_WIPED_SHARE);
+            this.oil = new BallOil(player.contact().ball(), BallOil.DEFAULT_TOWEL_SHARE);
             this.luck = ZigguratSampler.NormalizedGaussian.of(
                     new RandomStreams(1).stream("grid/" + player.style().id() + "/release"));
         }

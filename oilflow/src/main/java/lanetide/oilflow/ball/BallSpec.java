@@ -1,5 +1,7 @@
 package lanetide.oilflow.ball;
 
+import lanetide.oilflow.lane.LaneGeometry;
+
 /**
  * A whole ball.
  *
@@ -7,6 +9,12 @@ package lanetide.oilflow.ball;
  * @param core what lies beneath
  */
 public record BallSpec(Coverstock cover, BallCore core) {
+    /** Width of the contact (m): an eighth of a board; contact mechanics gives 2.6 to 4.2 mm. */
+    public static final double CONTACT_M = LaneGeometry.BOARD_M / 8;
+
+    /** Most revolutions of a ball between foul line and pins. */
+    public static final int MAX_REVOLUTIONS = 24;
+
     /**
      * A ball of usual mass.
      *
@@ -16,6 +24,25 @@ public record BallSpec(Coverstock cover, BallCore core) {
      */
     public BallSpec(Coverstock cover, double radiusM, double gyrationRadiusM) {
         this(cover, new BallCore(radiusM, gyrationRadiusM, BallCore.DEFAULT.massKg()));
+    }
+
+    /**
+     * The way that one turn of the ball lays on the lane when it rolls.
+     *
+     * @return metres
+     */
+    public double turnM() {
+        return 2 * Math.PI * radiusM();
+    }
+
+    /**
+     * The surface that the tracks of one shot cover: a strip of {@link #CONTACT_M} for the first turn, and as much more
+     * for each other one as the flare has moved it aside.
+     *
+     * @return square metres
+     */
+    public double tracksM2() {
+        return turnM() * CONTACT_M * (1 + (1 - cover.flareOverlap()) * (MAX_REVOLUTIONS - 1));
     }
 
     /**

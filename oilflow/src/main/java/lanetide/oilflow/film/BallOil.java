@@ -1,6 +1,7 @@
 package lanetide.oilflow.film;
 
 import lanetide.oilflow.Require;
+import lanetide.oilflow.ball.BallSpec;
 import lanetide.oilflow.ball.Coverstock;
 
 /**
@@ -9,14 +10,17 @@ import lanetide.oilflow.ball.Coverstock;
  */
 public final class BallOil {
     /**
-     * Share of the oil on a ball that a bowler wipes off before a shot. An assumption: a dry towel is allowed, a
-     * cleaner is not, and a bowler wipes until the ball plays like a clean one. With 0.7, ten shots would move a power
-     * player's hit by seven boards.
+     * Film that a towel leaves on a ball, as a share of the cover's roughness: what lies in the valleys is held fast,
+     * as ink in paper (Walker and Fetsko, A concept of ink transfer in printing, TAGA, 1955). The share is fitted: with
+     * it urethane carries a published multiple of what reactive balls carry past the end of a pattern.
      */
-    public static final double DEFAULT_WIPED_SHARE = 0.98;
+    public static final double DEFAULT_TOWEL_SHARE = 0.034;
+
+    /** The share for a ball that nobody wipes. */
+    public static final double NO_TOWEL = Double.POSITIVE_INFINITY;
 
     private final Coverstock cover;
-    private final double wipedShare;
+    private final double mostAfterTowelMl;
     private double onBallMl;
     private double absorbedMl;
     private double wipedMl;
@@ -24,13 +28,17 @@ public final class BallOil {
     /**
      * A clean ball.
      *
-     * @param cover its shell
-     * @param wipedShare share of the oil that is wiped off before a shot, 0 to 1
-     * @throws IllegalArgumentException if {@code wipedShare} lies outside 0 to 1
+     * @param ball the ball
+     * @param towelShare film that the towel leaves at most, as a share of the cover's roughness, at least 0
+     * @throws IllegalArgumentException if not {@code towelShare >= 0}
      */
-    public BallOil(Coverstock cover, double wipedShare) {
-        this.cover = cover;
-        this.wipedShare = Require.inRange(wipedShare, "wiped share", 0, 1);
+    public BallOil(BallSpec ball, double towelShare) {
+        if (!(towelShare >= 0)) {
+            throw new IllegalArgumentException("film left by the towel is " + towelShare + "; it must be at least 0");
+        }
+        this.cover = ball.cover();
+        // A micrometre on a square metre is a millilitre.
+        this.mostAfterTowelMl = towelShare * cover.roughnessUm() * ball.tracksM2();
     }
 
     /**
@@ -43,9 +51,10 @@ public final class BallOil {
         Require.inRange(sinceLastS, "time between shots (s)", 0, Double.MAX_VALUE);
         double soaked = -onBallMl * StrictMath.expm1(-sinceLastS / cover.absorptionS());
         absorbedMl += soaked;
-        double wiped = (onBallMl - soaked) * wipedShare;
+        double left = onBallMl - soaked;
+        double wiped = Math.max(0, left - mostAfterTowelMl);
         wipedMl += wiped;
-        onBallMl = onBallMl - soaked - wiped;
+        onBallMl = left - wiped;
     }
 
     /**

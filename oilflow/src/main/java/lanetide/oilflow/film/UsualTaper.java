@@ -5,12 +5,12 @@ import lanetide.oilflow.lane.LaneGeometry;
 /**
  * Between which boards the film of a pattern rises, where its sheet does not say so.
  *
- * <p>To a ratio of 3:1 it rises from board 5 to board 14, as on a published pattern of 1.98:1. From 5:1
- * on it rises as house patterns do, from about board 8.5 to board 13.5 on 40 ft: dry from the gutter to the second
- * arrow, oil from there on (common practice, no source; the governing body's older ratio compares the film between the
- * second arrows with that from the gutter to about board 10). There its foot moves three quarters of a board with every
- * foot of length, as the length rule's board does with one, between boards 5.5 and 12. In between the two are blended.
- * Slope and limits are chosen so that lines on a grid of conditions leave the pattern near the length rule.
+ * <p>To a ratio of 3:1 it rises from board 5 to board 14, as on a published pattern of 1.98:1. From 5:1 on it rises as
+ * house patterns do, from about board 8.5 to board 13.5 on 40 ft: dry from the gutter to the second arrow, oil from
+ * there on (common practice, no source; the governing body's older ratio compares the film between the second arrows
+ * with that from the gutter to about board 10). There its foot moves three quarters of a board with every foot of
+ * length, as the length rule's board does with one, between boards 5.5 and 12. In between the two are blended. Slope
+ * and limits are chosen so that lines on a grid of conditions leave the pattern near the length rule.
  */
 public final class UsualTaper {
     private static final double LAST_SPORT_RATIO = 3;

@@ -63,8 +63,8 @@ public final class LineAdvisor {
      * Whether another ball would help more than a move. Each ball is moved two and one from the present line to the
      * pocket and then played on the best line within two boards of there, and so is the present one. Only balls that
      * flare as the present one does are compared: the pins of this model do not know what hits them, and the gain it
-     * sees in balls that do not flare is larger than the 7.2 pins a game that a choice of balls was worth to elite players
-     * (World Bowling, limited-ball test, 2014; see the module's README).
+     * sees in balls that do not flare is larger than the 7.2 pins a game that a choice of balls was worth to elite
+     * players (World Bowling, limited-ball test, 2014; see the module's README).
      *
      * @param player who throws, with his present ball
      * @param film the lane

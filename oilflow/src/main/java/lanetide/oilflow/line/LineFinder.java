@@ -17,8 +17,8 @@ import lanetide.oilflow.pocket.PinCarry;
  * Finds lines that meet the pocket and says how good they are.
  *
  * <p>The landscape of lines is a long flat valley: many pairs of laydown and launch angle are within a few per cent of
- * the best. Which one a bowler plays is decided by habit ({@link HomeLines}) and by moves of two boards with the feet to
- * one at the arrows (common practice, no source). One object serves one thread.
+ * the best. Which one a bowler plays is decided by habit ({@link HomeLines}) and by moves of two boards with the feet
+ * to one at the arrows (common practice, no source). One object serves one thread.
  */
 public final class LineFinder {
     static final double OUTERMOST_LAYDOWN = 2;

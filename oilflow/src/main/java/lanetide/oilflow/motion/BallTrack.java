@@ -10,9 +10,6 @@ import lanetide.oilflow.ball.BallSpec;
  * that has not touched the lane in this shot and carries the oil left from earlier ones, as far as that reaches.
  */
 final class BallTrack {
-    /** Most revolutions of a ball between foul line and pins; sizes the band of strips that old oil lies on. */
-    private static final int MAX_REVOLUTIONS = 24;
-
     private final double rowM;
     private final double rowsPerM;
     /** Length of track that has run over the lane at each row's start (m). */
@@ -38,11 +35,11 @@ final class BallTrack {
     }
 
     /** Starts a shot with what the ball carries from earlier ones (mL), spread over the strips it has run on. */
-    void begin(BallSpec ball, double oilMl, double contactM) {
-        oneTurnM = 2 * Math.PI * ball.radiusM();
+    void begin(BallSpec ball, double oilMl) {
+        oneTurnM = ball.turnM();
         overlap = ball.cover().flareOverlap();
-        oldFilmUm = oilMl / (oneTurnM * contactM * (1 + (1 - overlap) * (MAX_REVOLUTIONS - 1)));
-        oldTrackM = MAX_REVOLUTIONS * oneTurnM;
+        oldFilmUm = oilMl / ball.tracksM2();
+        oldTrackM = BallSpec.MAX_REVOLUTIONS * oneTurnM;
         lengthM[0] = 0;
         oil[0] = 0;
         metOil = -oneTurnM * oldFilmUm;

@@ -1,8 +1,8 @@
 package lanetide.oilflow.motion;
 
+import lanetide.oilflow.ball.BallSpec;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.Hand;
-import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
 
 /**
@@ -11,9 +11,6 @@ import lanetide.oilflow.lane.LaneGrid;
  * <p>The strip of the next row is placed while the ball is still in this one, so that its film is at hand when needed.
  */
 final class ContactStrip {
-    /** Width of the contact (m): an eighth of a board; contact mechanics gives 2.6 to 4.2 mm. */
-    static final double WIDTH_M = LaneGeometry.BOARD_M / 8;
-
     private final LaneGrid grid;
     private final int columns;
     private final double columnShare;
@@ -33,12 +30,12 @@ final class ContactStrip {
 
     ContactStrip(LaneGrid grid) {
         this.grid = grid;
-        this.columns = (int) Math.ceil(WIDTH_M / grid.columnWidthM() - 1e-9);
+        this.columns = (int) Math.ceil(BallSpec.CONTACT_M / grid.columnWidthM() - 1e-9);
         this.columnShare = 1.0 / columns;
         this.halfColumns = 0.5 * columns;
         this.columnsPerM = 1 / grid.columnWidthM();
         this.mostStart = (grid.columns() - columns) * (1 - 1e-12);
-        this.touchedShare = WIDTH_M / (columns * grid.columnWidthM());
+        this.touchedShare = BallSpec.CONTACT_M / (columns * grid.columnWidthM());
     }
 
     /** Lays the strip on a film, in the axes of a hand. */

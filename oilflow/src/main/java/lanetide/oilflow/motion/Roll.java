@@ -1,5 +1,6 @@
 package lanetide.oilflow.motion;
 
+import lanetide.oilflow.ball.BallSpec;
 import lanetide.oilflow.film.FilmSplit;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.friction.FrictionLaw;
@@ -85,7 +86,7 @@ final class Roll {
         wearing = wears;
         launch(delivery, contact.ball().inertiaRatio());
         strip.begin(film, hand, xM + 0.5 * slope * rowM);
-        track.begin(contact.ball(), oilOnBallMl, ContactStrip.WIDTH_M);
+        track.begin(contact.ball(), oilOnBallMl);
         gainedUm = 0;
         timeS = 0;
         rollDistanceM = 0;
@@ -155,7 +156,7 @@ final class Roll {
 
     /** Oil that the ball gained (mL); below 0 if it laid down more than it took. */
     double gainMl() {
-        return gainedUm * ContactStrip.WIDTH_M * rowM;
+        return gainedUm * BallSpec.CONTACT_M * rowM;
     }
 
     /** Rolls over the next row. */

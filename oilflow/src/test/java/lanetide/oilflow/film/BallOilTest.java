@@ -4,15 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import lanetide.oilflow.ball.BallSpec;
 import lanetide.oilflow.ball.Coverstock;
 import org.junit.jupiter.api.Test;
 
 class BallOilTest {
-    private static final Coverstock SLOW_SPONGE = new Coverstock("sponge", 1, 0.7, 0.2, 300, "test");
+    private static final BallSpec SLOW_SPONGE = BallSpec.of(new Coverstock("sponge", 1, 0.7, 0.2, 300, "test"));
 
     @Test
     void aCoverTakesIn63PercentInItsAbsorptionTime() {
-        BallOil oil = new BallOil(SLOW_SPONGE, 0);
+        BallOil oil = new BallOil(SLOW_SPONGE, BallOil.NO_TOWEL);
         oil.add(1);
         oil.rest(300);
         assertThat(oil.account().absorbedMl()).isCloseTo(1 - Math.exp(-1), within(1e-12));
@@ -21,8 +22,8 @@ class BallOilTest {
 
     @Test
     void twoShortRestsAbsorbWhatOneLongRestDoes() {
-        BallOil once = new BallOil(SLOW_SPONGE, 0);
-        BallOil twice = new BallOil(SLOW_SPONGE, 0);
+        BallOil once = new BallOil(SLOW_SPONGE, BallOil.NO_TOWEL);
+        BallOil twice = new BallOil(SLOW_SPONGE, BallOil.NO_TOWEL);
         once.add(1);
         twice.add(1);
         once.rest(120);
@@ -32,13 +33,32 @@ class BallOilTest {
     }
 
     @Test
-    void theWipeTakesItsShareOfWhatTheCoverLeft() {
-        BallOil oil = new BallOil(new Coverstock("plastic", 1, 0.2, 0.9, Double.MAX_VALUE, "test"), 0.7);
-        oil.add(2);
+    void theTowelLeavesAFilmOfItsShareOfTheRoughnessHoweverMuchThereWas() {
+        BallSpec ball = BallSpec.of(new Coverstock("plastic", 1, 0.2, 0.9, Double.MAX_VALUE, "test"));
+        double leftMl = 0.5 * 0.2 * ball.tracksM2();
+        for (double brought : new double[] {0.1, 2}) {
+            BallOil oil = new BallOil(ball, 0.5);
+            oil.add(brought);
+            oil.rest(60);
+            assertThat(oil.account().wipedMl()).isCloseTo(brought - leftMl, within(1e-12));
+            assertThat(oil.account().absorbedMl()).isLessThan(1e-300);
+            assertThat(oil.onBallMl()).isCloseTo(leftMl, within(1e-12));
+        }
+    }
+
+    @Test
+    void theTowelTakesNothingFromAFilmThinnerThanItLeaves() {
+        BallSpec ball = BallSpec.of(new Coverstock("plastic", 1, 0.2, 0.9, Double.MAX_VALUE, "test"));
+        BallOil oil = new BallOil(ball, 0.5);
+        oil.add(1e-4);
         oil.rest(60);
-        assertThat(oil.account().wipedMl()).isCloseTo(1.4, within(1e-12));
-        assertThat(oil.account().absorbedMl()).isLessThan(1e-300);
-        assertThat(oil.onBallMl()).isCloseTo(0.6, within(1e-12));
+        assertThat(oil.account().wipedMl()).isZero();
+    }
+
+    @Test
+    void theTracksOfABallThatDoesNotFlareAreOneStrip() {
+        BallSpec ball = BallSpec.of(new Coverstock("still", 1, 0.2, 1, Double.MAX_VALUE, "test"));
+        assertThat(ball.tracksM2()).isCloseTo(2 * Math.PI * ball.radiusM() * BallSpec.CONTACT_M, within(1e-15));
     }
 
     @Test

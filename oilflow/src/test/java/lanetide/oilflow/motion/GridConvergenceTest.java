@@ -62,7 +62,7 @@ class GridConvergenceTest {
         RowMarch march = new RowMarch(grid);
         OilFilm film = OilFilm.fresh(PATTERN, grid);
         for (int i = 0; i < 20; i++) {
-            BallOil oil = new BallOil(CONTACT.ball().cover(), 0);
+            BallOil oil = new BallOil(CONTACT.ball(), BallOil.NO_TOWEL);
             march.wear(delivery("tweener", 15 + 0.4 * i), Hand.RIGHT, CONTACT, film, oil);
         }
         return PATTERN.volumeMl() - film.volumeMl();

@@ -62,12 +62,7 @@ class MarchTogetherTest {
         OilFilm film = OilFilm.fresh(OilPattern.of("test", 39 * LaneGeometry.FOOT_M, 26, 3), LaneGrid.DEFAULT);
         Contact contact = contact("medium-reactive");
         for (int i = 0; i < 100; i++) {
-            alone.wear(
-                    delivery(),
-                    Hand.RIGHT,
-                    contact,
-                    film,
-                    new BallOil(contact.ball().cover(), 0));
+            alone.wear(delivery(), Hand.RIGHT, contact, film, new BallOil(contact.ball(), BallOil.NO_TOWEL));
         }
         return film;
     }

@@ -134,7 +134,7 @@ public final class RefereeMatch {
             Contact contact =
                     Contact.between(BallSpec.of(cover), CATALOGUE.surfaces().get("hard-synthetic"));
             Hand hand = random.nextInt(5) == 0 ? Hand.LEFT : Hand.RIGHT;
-            march.wear(delivery(random), hand, contact, film, new BallOil(cover, 0));
+            march.wear(delivery(random), hand, contact, film, new BallOil(BallSpec.of(cover), BallOil.NO_TOWEL));
         }
         return film;
     }

@@ -87,7 +87,7 @@ class SplitUnderTheBallTest {
         Coverstock cover = new Coverstock("test", 1, 0.7, flareOverlap, 1e9, "test");
         Contact contact = new Contact(BallSpec.of(cover), filmUm -> 0, new ForwardRollSplit(1000));
         Delivery delivery = new Delivery(MIDDLE_M, 0, 8, 0, 8 * ratio);
-        new RowMarch(FINE).wear(delivery, Hand.RIGHT, contact, film, new BallOil(cover, 0));
+        new RowMarch(FINE).wear(delivery, Hand.RIGHT, contact, film, new BallOil(BallSpec.of(cover), BallOil.NO_TOWEL));
     }
 
     private static double inMiddleOfTurn(OilFilm film, double turn, double ratio) {

@@ -50,7 +50,7 @@ class WearPropertyTest {
                 strippedMl += film.strip();
             } else {
                 Coverstock cover = anyCover(random);
-                BallOil oil = new BallOil(cover, random.nextDouble());
+                BallOil oil = new BallOil(BallSpec.of(cover), random.nextDouble());
                 oils.add(oil);
                 for (int shot = 0; shot < 5; shot++) {
                     march.wear(anyDelivery(random), anyHand(random), contact(cover), film, oil);
@@ -81,7 +81,7 @@ class WearPropertyTest {
         List<BallOil> oils = new ArrayList<>();
         List<Contact> contacts = new ArrayList<>();
         for (Coverstock cover : covers) {
-            oils.add(new BallOil(cover, BallOil.DEFAULT_WIPED_SHARE));
+            oils.add(new BallOil(BallSpec.of(cover), BallOil.DEFAULT_TOWEL_SHARE));
             contacts.add(contact(cover));
         }
         double appliedMl = 0;
@@ -115,7 +115,7 @@ class WearPropertyTest {
         for (int i = 0; i < 200; i++) {
             double overlap = random.nextDouble();
             Coverstock cover = new Coverstock("any", 0.3 + random.nextDouble(), 0.2, overlap, 1e9, "test");
-            BallOil oil = new BallOil(cover, 0);
+            BallOil oil = new BallOil(BallSpec.of(cover), BallOil.NO_TOWEL);
             oil.add(0.2 + 3 * random.nextDouble());
             double speed = 4 + 4 * random.nextDouble();
             double spin = Math.min(75, speed / 0.1085 * (1 + random.nextDouble()));
@@ -146,7 +146,7 @@ class WearPropertyTest {
                     new WalkerFetskoSplit(0.1 + 5 * random.nextDouble(), 2 * random.nextDouble(), random.nextDouble());
             Coverstock cover = anyCover(random);
             Contact contact = new Contact(BallSpec.of(cover), MixedLubrication.between(SURFACE, cover), split);
-            BallOil oil = new BallOil(cover, random.nextDouble());
+            BallOil oil = new BallOil(BallSpec.of(cover), random.nextDouble());
             for (int shot = 0; shot < 5; shot++) {
                 march.wear(anyDelivery(random), anyHand(random), contact, film, oil);
                 assertThat(oil.onBallMl())
@@ -171,8 +171,8 @@ class WearPropertyTest {
         RowMarch other = new RowMarch(GRID);
         for (int i = 0; i < 50; i++) {
             Coverstock cover = anyCover(random);
-            BallOil oil = new BallOil(cover, 0.5);
-            BallOil otherOil = new BallOil(cover, 0.5);
+            BallOil oil = new BallOil(BallSpec.of(cover), 0.5);
+            BallOil otherOil = new BallOil(BallSpec.of(cover), 0.5);
             oil.add(0.05);
             otherOil.add(0.05);
             Delivery delivery = anyDelivery(random);
@@ -198,7 +198,7 @@ class WearPropertyTest {
             march.read(delivery, hand, contact(cover), film);
             BallPath read = march.path(12);
             assertThat(film.cellsUm()).as("film after reading, seed %d", seed).isEqualTo(before);
-            march.wear(delivery, hand, contact(cover), film, new BallOil(cover, 0));
+            march.wear(delivery, hand, contact(cover), film, new BallOil(BallSpec.of(cover), BallOil.NO_TOWEL));
             assertThat(march.path(12)).as("path, seed %d, shot %d", seed, i).isEqualTo(read);
         }
     }
@@ -211,7 +211,7 @@ class WearPropertyTest {
         RowMarch march = new RowMarch(GRID);
         RandomGenerator random = new Well19937c(51);
         Coverstock cover = CATALOGUE.covers().get("urethane");
-        BallOil oil = new BallOil(cover, 0.5);
+        BallOil oil = new BallOil(BallSpec.of(cover), 0.5);
         for (int i = 0; i < 200; i++) {
             march.wear(anyDelivery(random), Hand.RIGHT, contact(cover), used, oil);
         }
@@ -226,7 +226,7 @@ class WearPropertyTest {
         OilFilm film = OilFilm.bare(GRID);
         RowMarch march = new RowMarch(GRID);
         for (Coverstock cover : CATALOGUE.covers().values()) {
-            BallOil oil = new BallOil(cover, 0);
+            BallOil oil = new BallOil(BallSpec.of(cover), BallOil.NO_TOWEL);
             march.wear(anyDelivery(random), hand, contact(cover), film, oil);
             assertThat(oil.onBallMl()).isZero();
         }
@@ -238,7 +238,12 @@ class WearPropertyTest {
         RowMarch march = new RowMarch(GRID);
         for (int i = 0; i < 100; i++) {
             Coverstock cover = anyCover(random);
-            march.wear(anyDelivery(random), anyHand(random), contact(cover), film, new BallOil(cover, 0));
+            march.wear(
+                    anyDelivery(random),
+                    anyHand(random),
+                    contact(cover),
+                    film,
+                    new BallOil(BallSpec.of(cover), BallOil.NO_TOWEL));
         }
         return film;
     }

@@ -170,7 +170,7 @@ final class BowlerInPlay {
 
         BallInPlay(Contact contact) {
             this.contact = contact;
-            this.oil = new BallOil(contact.ball().cover(), BallOil.DEFAULT_WIPED_SHARE);
+            this.oil = new BallOil(contact.ball(), BallOil.DEFAULT_TOWEL_SHARE);
         }
 
         Contact contact() {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import lanetide.oilflow.ball.BallSpec;
 import lanetide.oilflow.film.BallOil;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.Hand;
@@ -322,7 +323,8 @@ final class Validation {
     /** Windows and starting lines are worked out for a clean ball; bowlers play one that has been wiped. */
     private static Check oilyBall() {
         Event event = Events.onePair(1, scratch("power", "strong-reactive"));
-        BallOil oil = new BallOil(Events.CATALOGUE.covers().get("strong-reactive"), BallOil.DEFAULT_WIPED_SHARE);
+        BallOil oil =
+                new BallOil(BallSpec.of(Events.CATALOGUE.covers().get("strong-reactive")), BallOil.DEFAULT_TOWEL_SHARE);
         RowMarch march = new RowMarch(Events.PHYSICS.grid());
         Player player = StartingLines.player(scratch("power", "strong-reactive"), event, Events.PHYSICS);
         Line line = new StartingLines(event, Events.PHYSICS).on(event.pattern()).of(player);

@@ -78,10 +78,19 @@ final class SheetReader {
     private static Optional<AcrossShape> across(
             Section section, List<Key<Double>> keys, Half half, Optional<Double> lengthM) {
         Optional<Double> ratio = half.ratio();
-        Optional<Double> from = taper(section, keys.get(1), half.taperFrom(), lengthM, endM ->
-                ratio.map(stated -> UsualTaper.fromBoard(stated, endM)));
-        Optional<Double> to = taper(section, keys.get(2), half.taperTo(), from, start ->
-                ratio.map(stated -> Math.min(AcrossShape.MAX_TAPER_TO_BOARD, start + UsualTaper.boards(stated))));
+        Optional<Double> from = taper(
+                section,
+                keys.get(1),
+                half.taperFrom(),
+                lengthM,
+                endM -> ratio.map(stated -> UsualTaper.fromBoard(stated, endM)));
+        Optional<Double> to = taper(
+                section,
+                keys.get(2),
+                half.taperTo(),
+                from,
+                start -> ratio.map(
+                        stated -> Math.min(AcrossShape.MAX_TAPER_TO_BOARD, start + UsualTaper.boards(stated))));
         if (from.isEmpty() || to.isEmpty()) {
             return Optional.empty();
         }
