@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.report.LengthRule;
 import lanetide.cli.scenario.Scenario;
@@ -17,6 +18,7 @@ import lanetide.oilflow.film.PatternMeasures;
 import lanetide.oilflow.film.SheetPattern;
 import lanetide.oilflow.film.TapeReading;
 import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneSurface;
 import lanetide.oilflow.line.ExitWindow;
 import lanetide.oilflow.line.HomeLines;
@@ -34,6 +36,7 @@ import lanetide.squads.model.Levels;
  * @param bands the limits it is sorted by
  * @param measures what an inspector would measure
  * @param tapes what tapes would read, by distance, then board
+ * @param shape the same at 8, 15, 22 and 35 ft, as far as there is oil
  * @param exits where each style leaves it
  */
 public record PatternFacts(
@@ -42,6 +45,7 @@ public record PatternFacts(
         PatternBands bands,
         PatternMeasures measures,
         List<TapeReading> tapes,
+        List<TapeReading> shape,
         List<StyleExit> exits) {
     /** Cover the styles are looked at with. */
     static final String COVER = "medium-reactive";
@@ -52,6 +56,7 @@ public record PatternFacts(
     /** Copies the lists. */
     public PatternFacts {
         tapes = List.copyOf(tapes);
+        shape = List.copyOf(shape);
         exits = List.copyOf(exits);
     }
 
@@ -89,7 +94,15 @@ public record PatternFacts(
                 scenario.bands(),
                 PatternMeasures.of(film),
                 FilmTapes.read(film, FilmTapes.positionsM(pattern.lengthM())),
+                FilmTapes.read(film, shapeReadM(pattern)),
                 exits);
+    }
+
+    private static List<Double> shapeReadM(OilPattern pattern) {
+        return Stream.of(8, 15, 22, 35)
+                .map(feet -> feet * LaneGeometry.FOOT_M)
+                .filter(distanceM -> distanceM < pattern.lengthM())
+                .toList();
     }
 
     private static List<PlayingStyle> byRevRate(Scenario scenario) {
@@ -138,7 +151,24 @@ public record PatternFacts(
         return bands.volumeBand(pattern.volumeMl());
     }
 
+    /** The ratio of one half, to two decimals. */
+    double ratio(Hand half) {
+        double measured = half == Hand.RIGHT ? measures.ratioRight() : measures.ratioLeft();
+        double exact = pattern instanceof SheetPattern sheet
+                ? (half == Hand.RIGHT ? sheet.right() : sheet.left()).ratio()
+                : measured;
+        return Double.isInfinite(exact) ? exact : JsonAnswer.rounded(exact, 2);
+    }
+
+    /** The tier of one half. */
+    PatternBands.Tier tier(Hand half) {
+        return bands.tier(ratio(half));
+    }
+
+    /** The tier of the pattern: that of its easier half, since a pattern is hard only if both halves are. */
     PatternBands.Tier tier() {
-        return bands.tier(ratio());
+        PatternBands.Tier right = tier(Hand.RIGHT);
+        PatternBands.Tier left = tier(Hand.LEFT);
+        return right.compareTo(left) > 0 ? right : left;
     }
 }

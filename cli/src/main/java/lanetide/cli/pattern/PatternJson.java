@@ -8,6 +8,7 @@ import lanetide.oilflow.film.PatternBands;
 import lanetide.oilflow.film.PatternMeasures;
 import lanetide.oilflow.film.SheetPattern;
 import lanetide.oilflow.film.TapeReading;
+import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.line.ExitWindow;
 import tools.jackson.databind.node.ObjectNode;
@@ -39,6 +40,8 @@ public final class PatternJson {
         node.put("lengthBand", ConstantName.of(facts.lengthBand()));
         node.put("volumeBand", ConstantName.of(facts.volumeBand()));
         node.put("tier", ConstantName.of(facts.tier()));
+        node.put("tierRight", ConstantName.of(facts.tier(Hand.RIGHT)));
+        node.put("tierLeft", ConstantName.of(facts.tier(Hand.LEFT)));
         JsonAnswer.put(node, "exitBoardByRule", facts.exitBoardByRule().orElse(Double.NaN), 2);
         JsonAnswer.put(node, "integratedVolumeMl", measures.volumeMl(), 3);
         node.put("basis", facts.pattern() instanceof SheetPattern ? "sheet" : "tapes");
@@ -52,6 +55,7 @@ public final class PatternJson {
         JsonAnswer.put(node, "meanUnits", measures.meanUnits(), 2);
         bands(node.putObject("bands"), facts.bands());
         JsonAnswer.putAll(node, "tapes", facts.tapes(), PatternJson::tape);
+        JsonAnswer.putAll(node, "shape", facts.shape(), PatternJson::tape);
         JsonAnswer.putAll(node, "exits", facts.exits(), PatternJson::exit);
     }
 

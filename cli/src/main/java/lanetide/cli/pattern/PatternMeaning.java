@@ -2,10 +2,13 @@ package lanetide.cli.pattern;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.PatternWords;
 import lanetide.cli.scenario.key.Names;
+import lanetide.oilflow.film.PatternBands;
+import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneSurface;
 
 /** What length, volume, ratio and surface of a pattern mean for play, in the words of the trade. */
@@ -21,7 +24,9 @@ final class PatternMeaning {
     }
 
     List<String> sentences() {
-        return List.of(length(), volume(), ratio(), surface());
+        return Stream.of(Stream.of(length(), volume()), ratios(), Stream.of(surface()))
+                .flatMap(sentences -> sentences)
+                .toList();
     }
 
     private String length() {
@@ -52,11 +57,25 @@ final class PatternMeaning {
                 };
     }
 
-    private String ratio() {
-        String ratio = Double.isInfinite(facts.ratio()) ? "no oil outside" : Figures.plain(facts.ratio(), 2) + ":1";
-        String start = "Ratio " + ratio + ", " + ConstantName.of(facts.tier()) + " tier: ";
-        return start
-                + switch (facts.tier()) {
+    private Stream<String> ratios() {
+        return facts.pattern().isSymmetric()
+                ? Stream.of(ratio("Ratio ", Hand.RIGHT))
+                : Stream.of(
+                        ratio("Ratio on the right-hand half ", Hand.RIGHT),
+                        ratio("Ratio on the left-hand half ", Hand.LEFT));
+    }
+
+    private String ratio(String which, Hand half) {
+        double n = facts.ratio(half);
+        String ratio = Double.isInfinite(n) ? "no oil outside" : Figures.plain(n, 2) + ":1";
+        PatternBands.Tier tier = facts.tier(half);
+        String named = tier == PatternBands.Tier.INVERSE ? ", no tier: " : ", " + ConstantName.of(tier) + " tier: ";
+        return which
+                + ratio
+                + named
+                + switch (tier) {
+                    case INVERSE ->
+                        "there is more oil outside than inside, so a wide ball is lost and a pulled one hooks at once.";
                     case SPORT ->
                         "the film outside differs too little from that inside to help a miss on either side. Accuracy decides.";
                     case CHALLENGE ->

@@ -10,6 +10,7 @@ import lanetide.cli.report.PatternWords;
 import lanetide.cli.report.Table;
 import lanetide.cli.report.WindowWords;
 import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.key.PatternKeys;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.PatternBands;
 import lanetide.oilflow.film.PatternMeasures;
@@ -19,6 +20,8 @@ import lanetide.oilflow.lane.Hand;
 /** What {@code pattern} answers, for people. */
 public final class PatternText {
     private static final List<Integer> TAPED_BOARDS = List.of(2, 3, 5, 7, 8, 10, 12, 15, 18, 20);
+
+    private static final String ASSUMED_FALL = "pattern." + PatternKeys.DECAY.name();
 
     private final Scenario scenario;
     private final PatternFacts facts;
@@ -98,6 +101,32 @@ public final class PatternText {
                                 + ratio(measures.ratioLeft()) + "."));
         page.item(ratio(measures.insideOutsideRatio())
                 + ", boards 10 to 30 over the rest (USBC, Lane conditioning, about 2007).");
+        if (isShapeAssumed()) {
+            page.item(
+                    "How the oil falls along the lane is assumed here. It means, on board 20 and on board 5 from the right, "
+                            + String.join(", ", shape()) + " " + new OilUnits(metric).name()
+                            + ". If your sheet or tapes say otherwise, state decay and floor, or the tapes.");
+        }
+    }
+
+    private boolean isShapeAssumed() {
+        return scenario.assumptions().stream().anyMatch(taken -> taken.name().equals(ASSUMED_FALL));
+    }
+
+    private List<String> shape() {
+        return facts.shape().stream()
+                .filter(tape -> tape.board() == 20)
+                .map(inside -> film(inside.units()) + " and " + film(outside(inside.distanceM())) + " at "
+                        + PatternWords.distance(inside.distanceM(), metric))
+                .toList();
+    }
+
+    private double outside(double distanceM) {
+        return facts.shape().stream()
+                .filter(tape -> tape.board() == 5 && tape.distanceM() == distanceM)
+                .findFirst()
+                .orElseThrow()
+                .units();
     }
 
     private void tapes() {

@@ -65,8 +65,11 @@ public record PatternBands(
         HIGH
     }
 
-    /** Tiers of ratio. */
+    /**
+     * Tiers of ratio, from the hardest; inverse is what holds more oil outside than inside, for which none is named.
+     */
     public enum Tier {
+        INVERSE,
         SPORT,
         CHALLENGE,
         HOUSE
@@ -93,12 +96,14 @@ public record PatternBands(
     }
 
     /**
-     * The tier of a ratio.
+     * The tier of a ratio, of one half of a pattern.
      *
      * @param ratio inside over outside
-     * @return its tier
+     * @return its tier: {@code INVERSE} if {@code ratio < 1}
      */
     public Tier tier(double ratio) {
-        return ratio <= sportTo ? Tier.SPORT : ratio >= houseFrom ? Tier.HOUSE : Tier.CHALLENGE;
+        return ratio < 1
+                ? Tier.INVERSE
+                : ratio <= sportTo ? Tier.SPORT : ratio >= houseFrom ? Tier.HOUSE : Tier.CHALLENGE;
     }
 }

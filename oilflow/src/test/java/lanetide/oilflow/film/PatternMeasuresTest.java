@@ -139,6 +139,8 @@ class PatternMeasuresTest {
     @ParameterizedTest(name = "{0} ft, {1} mL, {2}:1 is {3}, {4}, {5}")
     @CsvSource({
         "35,   20.9, 4,    SHORT,  LOW,    SPORT",
+        "35,   20.9, 1,    SHORT,  LOW,    SPORT",
+        "35,   20.9, 0.99, SHORT,  LOW,    INVERSE",
         "35.1, 21,   4.01, MEDIUM, MEDIUM, CHALLENGE",
         "40.9, 24,   7.99, MEDIUM, MEDIUM, CHALLENGE",
         "41,   24.1, 8,    LONG,   HIGH,   HOUSE"
