@@ -1,5 +1,6 @@
 package lanetide.oilflow;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import lanetide.oilflow.ball.BallSpec;
@@ -54,7 +55,7 @@ public class LineBenchmark {
     /** A home line found anew, and the move from it. */
     @Benchmark
     public Line start() {
-        return new HomeLines(finder, pattern, own -> contact)
+        return new HomeLines(finder, pattern, own -> List.of(contact))
                 .start(player, film)
                 .orElseThrow();
     }

@@ -79,9 +79,10 @@ final class Lanes {
         return new HomeLines(
                 finder,
                 pattern,
-                own -> Contact.between(
-                        BallSpec.of(CATALOGUE.knownCover(own)),
-                        CATALOGUE.surfaces().get(DEFAULT_SURFACE)));
+                own -> CATALOGUE.knownCovers(own).stream()
+                        .map(cover -> Contact.between(
+                                BallSpec.of(cover), CATALOGUE.surfaces().get(DEFAULT_SURFACE)))
+                        .toList());
     }
 
     /** Where a player starts on a fresh pattern. */

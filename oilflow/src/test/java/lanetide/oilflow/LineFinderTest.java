@@ -63,7 +63,7 @@ class LineFinderTest {
     void theEdgesOfTheWindowAreTheExitsOfTheFarthestMissesThatHit(String style) {
         Player player = Lanes.player(style);
         Line start = Lanes.start(player, pattern);
-        ExitWindow window = finder.window(player, film, start, END_M).orElseThrow();
+        ExitWindow window = finder.movedWindow(player, film, start, END_M).orElseThrow();
         assertThat(finder.arrivalBoard(player, film, window.played())).isCloseTo(POCKET, within(TOLERANCE));
         assertThat(window.exitBoard()).isEqualTo(finder.exitBoard(player, film, window.played(), END_M));
         assertThat(window.exitBoard()).isBetween(window.lowBoard(), window.highBoard());

@@ -54,13 +54,13 @@ final class SensitivityTable {
      */
     private enum Uncertain {
         DRY("dry friction", SURFACE.dryFriction(), 0.16, 0.24),
-        FLUID("friction under a thick film", MixedLubrication.DEFAULT_FLUID, 0.008, 0.02),
-        ROUGHNESS("share of the roughness that stands up", MixedLubrication.LOADED_ROUGHNESS_SHARE, 0.2, 0.8),
-        COVERAGE("coverage (1/um)", ForwardRollSplit.DEFAULT_COVERAGE_PER_UM, 1.5, 6),
+        FLUID("friction under a thick film", MixedLubrication.DEFAULT_FLUID, 0.003, 0.02),
+        ROUGHNESS("share of the roughness that stands up", MixedLubrication.LOADED_ROUGHNESS_SHARE, 0.05, 0.2),
+        COVERAGE("coverage (1/um)", ForwardRollSplit.DEFAULT_COVERAGE_PER_UM, 2, 8),
         OVERLAP("flare overlap", COVER.flareOverlap(), 0.06, 0.23),
         TOWEL("film left by the towel, share of the roughness", BallOil.DEFAULT_TOWEL_SHARE, 0, 0.1),
-        DECAY("lengthwise decay", OilPattern.DEFAULT_DECAY, 0.8, 3),
-        FLOOR("lengthwise floor", OilPattern.DEFAULT_FLOOR, 0.15, 0.35),
+        DECAY("lengthwise decay", OilPattern.DEFAULT_DECAY, 4, 7),
+        FLOOR("lengthwise floor", OilPattern.DEFAULT_FLOOR, 0.04, 0.1),
         LAUNCH("natural launch, degrees more", 0, -0.5, 0.5),
         ROTATION("axis rotation, degrees more", 0, -10, 10),
         TILT("cross tilt up to the left, thousandths of an inch", 0, -40, 40),
@@ -112,7 +112,7 @@ final class SensitivityTable {
             OilFilm shaped = fresh.on(new LaneSurvey(List.of(
                     new Station(0, THOUSANDTH_M * value(Uncertain.TILT), THOUSANDTH_M * value(Uncertain.CROWN)))));
             List<Player> field = Lanes.STYLES.stream().map(this::player).toList();
-            HomeLines homes = new HomeLines(Lanes.finder(), pattern, own -> contact());
+            HomeLines homes = new HomeLines(Lanes.finder(), pattern, own -> List.of(contact()));
             List<Line> starts = field.stream()
                     .map(player -> homes.start(player, fresh).orElseThrow())
                     .toList();

@@ -153,7 +153,8 @@ final class ShotRows {
         double high = 0;
         for (String style : Lanes.STYLES) {
             Player player = Lanes.player(style);
-            ExitWindow window = finder.window(player, film, Lanes.start(player, Lanes.pattern(39, 23, 5)), 39 * FOOT_M)
+            ExitWindow window = finder.movedWindow(
+                            player, film, Lanes.start(player, Lanes.pattern(39, 23, 5)), 39 * FOOT_M)
                     .orElseThrow();
             low = Math.min(low, window.lowBoard());
             high = Math.max(high, window.highBoard());

@@ -36,7 +36,7 @@ final class LinesAssumptions {
                 "where natural lines are known from",
                 "the fresh pattern with " + Figures.plain(HomeLines.KNOWN_ML, 0) + " mL on "
                         + Catalogue.REFERENCE_SURFACE + ", with a " + Catalogue.REFERENCE_COVER
-                        + " ball or one that does not flare",
+                        + " ball",
                 "assumption"));
         if (!scenario.event().centre().topographies().isEmpty()) {
             all.add(new Assumption(

@@ -189,7 +189,7 @@ public final class LinesText {
         page.item("The first tables show natural lines: what a style is at home with on this pattern, known at "
                 + Figures.plain(HomeLines.KNOWN_ML, 0) + " mL on " + Catalogue.REFERENCE_SURFACE + " with a "
                 + Catalogue.REFERENCE_COVER
-                + " ball (balls that do not flare: with their own), moved two boards with the"
+                + " ball, moved two boards with the"
                 + " feet to one at the arrows until an average shot meets the pocket here.");
         page.item(
                 "Leaves: the board at the end of the pattern. Window: " + WindowWords.MEANING

@@ -125,7 +125,7 @@ public record PatternFacts(
         return new StyleExit(
                 player.style().id(),
                 player.hand(),
-                homes.start(player, film).flatMap(line -> finder.window(player, film, line, lengthM)));
+                homes.start(player, film).map(line -> finder.windowOf(player, film, line, lengthM)));
     }
 
     /**

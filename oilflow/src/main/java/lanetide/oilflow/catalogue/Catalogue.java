@@ -1,6 +1,7 @@
 package lanetide.oilflow.catalogue;
 
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -24,7 +25,7 @@ public record Catalogue(
      */
     public static final String REFERENCE_SURFACE = "hard-synthetic";
 
-    /** Shipped cover of the ball that whoever throws a flaring ball knows best (assumption). */
+    /** Shipped cover of the ball that bowlers know best (assumption). */
     public static final String REFERENCE_COVER = "medium-reactive";
 
     /** Copies the maps. */
@@ -50,14 +51,15 @@ public record Catalogue(
     }
 
     /**
-     * The cover that a player's home line is known with.
+     * The covers that a player's home line is known with.
      *
      * @param own the cover of his ball
-     * @return {@link #REFERENCE_COVER} if his ball flares, so that a stronger ball never has another home than a weaker
-     *     one; else his own
+     * @return {@link #REFERENCE_COVER}, so that a stronger ball has no other home than a weaker one; for a ball that
+     *     does not flare then his own, since moving from the first may not bring it to the pocket
      */
-    public Coverstock knownCover(Coverstock own) {
-        return own.flares() ? covers.get(REFERENCE_COVER) : own;
+    public List<Coverstock> knownCovers(Coverstock own) {
+        Coverstock reference = covers.get(REFERENCE_COVER);
+        return own.flares() ? List.of(reference) : List.of(reference, own);
     }
 
     private static LaneSurface surface(DataFile file, String id) {

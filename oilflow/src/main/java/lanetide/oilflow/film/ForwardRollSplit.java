@@ -16,7 +16,7 @@ import lanetide.oilflow.Require;
  */
 public final class ForwardRollSplit implements FilmSplit {
     /** Coverage constant (1/um) of a usual cover: an assumption, the films of three units being just reached. */
-    public static final double DEFAULT_COVERAGE_PER_UM = 3;
+    public static final double DEFAULT_COVERAGE_PER_UM = 4.1;
 
     private static final double EXPONENT = 0.65;
     private static final int STEPS = 1024;

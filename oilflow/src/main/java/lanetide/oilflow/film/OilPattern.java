@@ -17,12 +17,13 @@ public sealed interface OilPattern permits SheetPattern, TapePattern {
     double MAX_ML = 60;
 
     /**
-     * Exponent of the lengthwise fall that fits the length rule best (chosen, not measured: see the module's README).
+     * Exponent of the lengthwise fall: with it the heads hold what tapes on competition patterns found (chosen, with
+     * the other values: see the module's README).
      */
-    double DEFAULT_DECAY = 1.2;
+    double DEFAULT_DECAY = 5.5;
 
-    /** Share left where the applied oil ends that fits the length rule best (chosen, not measured). */
-    double DEFAULT_FLOOR = 0.25;
+    /** Share left where the applied oil ends (chosen in the same way). */
+    double DEFAULT_FLOOR = 0.066;
 
     /** Share of the foul-line film left at the end of a buffed part, unless it is stated (assumption). */
     double DEFAULT_BUFF_TO = 0.05;

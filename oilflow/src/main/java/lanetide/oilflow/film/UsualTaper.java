@@ -9,8 +9,8 @@ import lanetide.oilflow.lane.LaneGeometry;
  * house patterns do, from about board 8.5 to board 13.5 on 40 ft: dry from the gutter to the second arrow, oil from
  * there on (common practice, no source; the governing body's older ratio compares the film between the second arrows
  * with that from the gutter to about board 10). There its foot moves three quarters of a board with every foot of
- * length, as the length rule's board does with one, between boards 5.5 and 12. In between the two are blended. Slope
- * and limits are chosen so that lines on a grid of conditions leave the pattern near the length rule.
+ * length, as the length rule's board does with one, between boards 5 and 12. In between the two are blended. Slope and
+ * limits are chosen so that lines on a grid of conditions leave the pattern near the length rule.
  */
 public final class UsualTaper {
     private static final double LAST_SPORT_RATIO = 3;
@@ -23,7 +23,7 @@ public final class UsualTaper {
     private static final double HOUSE_BOARDS = 5;
     private static final double HOUSE_AT_FT = 40;
     private static final double HOUSE_BOARDS_A_FOOT = 0.75;
-    private static final double OUTERMOST_HOUSE_BOARD = 5.5;
+    private static final double OUTERMOST_HOUSE_BOARD = 5;
     private static final double INNERMOST_HOUSE_BOARD = 12;
 
     private UsualTaper() {}

@@ -18,7 +18,7 @@ import lanetide.oilflow.lane.LaneSurface;
  *
  * <p>Not the usual law, for two reasons. Its tail is too short: a few roughnesses of oil are as good as any more, so
  * thinned heads would move no ball until they were nearly bare, against the trade's experience;
- * {@link MixedLubrication} falls with the square of the film and keeps a thick film worth something. And exponential
+ * {@link MixedLubrication} falls with a power of the film and keeps a thick film worth something. And exponential
  * heights are a rough picture of real surfaces (Polycarpou and Etsion, Analytical approximations in modeling contacting
  * rough surfaces, Journal of Tribology 121, 1999). It serves to see which results hang on the shape of the passage.
  * Limits: films of a starved contact; it costs an exponential in each row, so shots run slower by more than half.
@@ -29,6 +29,9 @@ import lanetide.oilflow.lane.LaneSurface;
  * @param exponent sharpness of the passage n, 0.5 to 2
  */
 public record ExponentialStribeck(double dry, double fluid, double sigmaUm, double exponent) implements FrictionLaw {
+    /** Share of the measured roughness against which the film is measured (assumption). */
+    public static final double ROUGHNESS_SHARE = 0.4;
+
     /** Exponent for peaks with exponentially distributed heights. */
     public static final double DEFAULT_EXPONENT = 1;
 
@@ -45,15 +48,16 @@ public record ExponentialStribeck(double dry, double fluid, double sigmaUm, doub
     }
 
     /**
-     * The law for a cover on a surface, with the ends and the roughness of the usual law.
+     * The law for a cover on a surface, with the ends of the usual law.
      *
      * @param surface the lane
      * @param cover the ball
-     * @return dry and fluid friction and roughness as {@link MixedLubrication#between} has them
+     * @return dry and fluid friction as {@link MixedLubrication#between} has them
      */
     public static ExponentialStribeck between(LaneSurface surface, Coverstock cover) {
         MixedLubrication usual = MixedLubrication.between(surface, cover);
-        return new ExponentialStribeck(usual.dry(), usual.fluid(), usual.sigmaUm(), DEFAULT_EXPONENT);
+        double sigmaUm = ROUGHNESS_SHARE * StrictMath.hypot(surface.roughnessUm(), cover.roughnessUm());
+        return new ExponentialStribeck(usual.dry(), usual.fluid(), sigmaUm, DEFAULT_EXPONENT);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package lanetide.oilflow.line;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -35,6 +36,9 @@ public final class HomeLines {
     /** Oil on the lane that home lines are known for (mL): a middling volume (assumption). */
     public static final double KNOWN_ML = 25;
 
+    /** More than a bowler knows (mL, assumption). */
+    private static final double MUCH_ML = 30;
+
     private static final double STEP_RAD = StrictMath.toRadians(0.125);
     private static final int STEPS_TO_A_SIDE = 16;
     private static final double COMFORT_RAD = StrictMath.toRadians(0.35);
@@ -50,8 +54,9 @@ public final class HomeLines {
     private static final ReleaseSpread SCATTER = spread(0.97, 0.022, 0.06);
 
     private final LineFinder finder;
-    private final Function<Coverstock, Contact> knownBall;
+    private final Function<Coverstock, List<Contact>> knownBalls;
     private final OilFilm known;
+    private final OilFilm heavy;
     private final double patternEndM;
     private final double ruleBoard;
     private final double nearestBoard;
@@ -62,12 +67,14 @@ public final class HomeLines {
      *
      * @param finder finds the lines to the pocket
      * @param pattern the pattern; its own volume does not matter
-     * @param knownBall the ball a player with such a cover knows best, on the surface he knows
+     * @param knownBalls the balls that a player with such a cover knows, on the surface he knows, the best known first;
+     *     at least one
      */
-    public HomeLines(LineFinder finder, OilPattern pattern, Function<Coverstock, Contact> knownBall) {
+    public HomeLines(LineFinder finder, OilPattern pattern, Function<Coverstock, List<Contact>> knownBalls) {
         this.finder = finder;
-        this.knownBall = knownBall;
+        this.knownBalls = knownBalls;
         this.known = OilFilm.holding(KNOWN_ML, pattern, finder.grid());
+        this.heavy = OilFilm.holding(MUCH_ML, pattern, finder.grid());
         this.patternEndM = pattern.lengthM();
         this.ruleBoard = Math.max(NEAREST_BOARD, patternEndM / LaneGeometry.FOOT_M - RULE_LESS_FT);
         this.nearestBoard = Math.min(USUAL_NEAREST_BOARD, ruleBoard);
@@ -82,13 +89,25 @@ public final class HomeLines {
     private record Known(PlayingStyle style, Hand hand, Contact ball) {}
 
     /**
-     * A player's home line.
+     * A player's home line. It is that of the ball he knows best; of the next one if, with more oil than he knows, no
+     * move from the first brings that next one to the pocket.
      *
      * @param player the player; neither his ball's strength nor his scatter matter
      * @return the line; empty if no line at these angles meets the pocket under the known condition
      */
     public Optional<Line> home(Player player) {
-        Contact ball = knownBall.apply(player.contact().ball().cover());
+        List<Contact> balls = knownBalls.apply(player.contact().ball().cover());
+        Optional<Line> line = known(player, balls.get(0));
+        for (Contact ball : balls.subList(1, balls.size())) {
+            Player other = new Player(player.style(), SCATTER, player.hand(), ball);
+            if (line.flatMap(home -> finder.moveToPocket(other, heavy, home)).isEmpty()) {
+                line = known(player, ball);
+            }
+        }
+        return line;
+    }
+
+    private Optional<Line> known(Player player, Contact ball) {
         return lines.computeIfAbsent(
                 new Known(player.style(), player.hand(), ball),
                 who -> search(new Player(who.style(), SCATTER, who.hand(), who.ball())));

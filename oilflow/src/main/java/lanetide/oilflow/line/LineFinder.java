@@ -145,7 +145,7 @@ public final class LineFinder {
     }
 
     /**
-     * The window of exit boards around the line that a move from the last one gives.
+     * The window of exit boards of the line that a move from the last one gives.
      *
      * @param player who throws
      * @param film the lane
@@ -153,9 +153,21 @@ public final class LineFinder {
      * @param patternEndM where the pattern ends (m)
      * @return the window; empty if moving does not bring his average shot to the pocket
      */
-    public Optional<ExitWindow> window(Player player, OilFilm film, Line near, double patternEndM) {
-        return moveToPocket(player, film, near)
-                .map(played -> window(player, film, played, missRoom(player, film, played), patternEndM));
+    public Optional<ExitWindow> movedWindow(Player player, OilFilm film, Line near, double patternEndM) {
+        return moveToPocket(player, film, near).map(played -> windowOf(player, film, played, patternEndM));
+    }
+
+    /**
+     * The window of exit boards of a line.
+     *
+     * @param player who throws
+     * @param film the lane
+     * @param played the line; its average shot meets the pocket
+     * @param patternEndM where the pattern ends (m)
+     * @return the window
+     */
+    public ExitWindow windowOf(Player player, OilFilm film, Line played, double patternEndM) {
+        return window(player, film, played, missRoom(player, film, played), patternEndM);
     }
 
     /** The window of a line by its room to miss. */

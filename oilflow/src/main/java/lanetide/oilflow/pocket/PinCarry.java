@@ -24,7 +24,7 @@ public final class PinCarry {
     public static final double POCKET_HALF_WIDTH_BOARDS = 1.25;
 
     private static final double FITTED_BEST_CHANCE = 0.88;
-    private static final double GUESS_FALL_BOARDS = 2.0;
+    private static final double GUESS_FALL_BOARDS = 1.5;
     /**
      * Speeds at the pins (m/s) within which speed does nothing: 13 to 20 mph. Balls thrown at 18 to 21 mph come in at
      * 16 to 18 (Bowling This Month and two coaching pages), so that the fitted chances hold for those they were fitted
@@ -46,7 +46,7 @@ public final class PinCarry {
     private static final double GUESS_FLAT_LOSS_PER_DEG2 = 0.025;
     private static final double GUESS_STEEP_LOSS_PER_DEG2 = 0.02;
     /** Chance on the far side, where the ball comes with the wrong angle, relative to the pocket's. */
-    private static final double GUESS_FAR_SIDE_SHARE = 0.5;
+    private static final double GUESS_FAR_SIDE_SHARE = 0.3;
 
     private final Leaves leaves = new Leaves();
     private final SpareTarget[] targets = new SpareTarget[Rack.FULL + 1];

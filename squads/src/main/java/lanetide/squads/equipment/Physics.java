@@ -44,7 +44,12 @@ public record Physics(LaneGrid grid, FrictionModel friction, FilmSplit split, Pi
      */
     public HomeLines homeLines(LineFinder finder, OilPattern pattern) {
         LaneSurface known = SHIPPED.surfaces().get(Catalogue.REFERENCE_SURFACE);
-        return new HomeLines(finder, pattern, own -> contact(SHIPPED.knownCover(own), known));
+        return new HomeLines(
+                finder,
+                pattern,
+                own -> SHIPPED.knownCovers(own).stream()
+                        .map(cover -> contact(cover, known))
+                        .toList());
     }
 
     /**

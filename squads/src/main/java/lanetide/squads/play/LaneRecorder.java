@@ -74,7 +74,7 @@ final class LaneRecorder {
     private TypicalLine line(TypicalPlayer typical, LaneInPlay lane, OilPattern pattern) {
         String key = lane.number() + "/" + typical.style() + "/" + typical.hand();
         Line near = lastLines.getOrDefault(key, typical.start());
-        Optional<ExitWindow> window = finder.window(typical.player(), lane.film(), near, pattern.lengthM());
+        Optional<ExitWindow> window = finder.movedWindow(typical.player(), lane.film(), near, pattern.lengthM());
         window.ifPresent(found -> lastLines.put(key, found.played()));
         return new TypicalLine(
                 new StyleWindow(

@@ -77,7 +77,7 @@ final class LaneLooks implements LaneObserver {
         String key = lane + "/" + typical.style() + "/" + typical.hand();
         Line near = lastLines.getOrDefault(key, typical.start());
         double lengthM = event.pattern(0, lane).lengthM();
-        Optional<ExitWindow> window = finder.window(typical.player(), film, near, lengthM);
+        Optional<ExitWindow> window = finder.movedWindow(typical.player(), film, near, lengthM);
         if (window.isEmpty()) {
             return new Look(OptionalDouble.empty(), 0, 0);
         }
