@@ -122,7 +122,7 @@ public class PeerBenchmark {
     public double fourTogether() {
         together.clear();
         for (int i = 0; i < MarchTogether.BALLS; i++) {
-            together.add(next(), Hand.RIGHT, dry, film);
+            together.add(next(), Hand.RIGHT, dry, film, 0);
         }
         together.run();
         return together.arrivalBoard(0) + together.arrivalBoard(3);

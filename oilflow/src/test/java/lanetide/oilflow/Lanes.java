@@ -36,6 +36,13 @@ final class Lanes {
     static final ReleaseSpread GOOD_SPREAD =
             new ReleaseSpread(0.5 * LaneGeometry.BOARD_M, Math.toRadians(0.17), 0.012, 0.03);
 
+    /** Scatter of an elite bowler: 0.65 boards at the arrows as above; speed and revs as the level of that name. */
+    static final ReleaseSpread ELITE_SPREAD = new ReleaseSpread(
+            0.65 / Math.sqrt(2) * LaneGeometry.BOARD_M,
+            0.65 / Math.sqrt(2) * LaneGeometry.BOARD_M / LaneGeometry.ARROWS_M,
+            0.015,
+            0.04);
+
     private Lanes() {}
 
     static Player player(String style) {
@@ -50,6 +57,11 @@ final class Lanes {
         BallSpec ball = BallSpec.of(CATALOGUE.covers().get(cover));
         Contact contact = Contact.between(ball, CATALOGUE.surfaces().get(surface));
         return new Player(style, GOOD_SPREAD, Hand.RIGHT, contact);
+    }
+
+    static Player elite(String style, String cover, String surface) {
+        Player good = player(style, cover, surface);
+        return new Player(good.style(), ELITE_SPREAD, good.hand(), good.contact());
     }
 
     static List<Player> field(String cover) {

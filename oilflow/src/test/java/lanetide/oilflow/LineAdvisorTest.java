@@ -104,7 +104,7 @@ class LineAdvisorTest {
         Player player = Lanes.player(roller, Lanes.DEFAULT_COVER, Lanes.DEFAULT_SURFACE);
         PlayedLine line = natural(player);
         double quarter = PinCarry.POCKET_HALF_WIDTH_BOARDS * LaneGeometry.ARROWS_M / LaneGeometry.HEAD_PIN_M;
-        assertThat(line.line().laydownBoard()).isCloseTo(PinCarry.POCKET_BOARD, within(TOLERANCE));
+        assertThat(line.path().arrivalBoard()).isCloseTo(PinCarry.POCKET_BOARD, within(TOLERANCE));
         assertThat(line.missRoom().outsideBoards()).isCloseTo(quarter, within(0.02));
         assertThat(line.missRoom().insideBoards()).isCloseTo(quarter, within(0.02));
     }

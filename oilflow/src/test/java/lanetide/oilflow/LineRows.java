@@ -32,6 +32,7 @@ final class LineRows {
         freeLengthRule();
         bestExits();
         revs();
+        house();
         wood();
         missRoom();
         volume();
@@ -57,11 +58,11 @@ final class LineRows {
 
     private void bestExits() {
         OilPattern pattern = Lanes.pattern(39, 23, 5);
-        bestExits("natural lines", natural(pattern, Lanes.DEFAULT_SURFACE));
-        bestExits("free to change their angle", free(pattern));
+        bestExits("natural lines", natural(pattern, Lanes.DEFAULT_SURFACE), Use.FITTED);
+        bestExits("free to change their angle", free(pattern), Use.CHECK);
     }
 
-    private void bestExits(String who, List<PlayedLine> lines) {
+    private void bestExits(String who, List<PlayedLine> lines, Use use) {
         double[] exits =
                 lines.stream().mapToDouble(played -> played.path().exitBoard()).toArray();
         add(
@@ -69,24 +70,103 @@ final class LineRows {
                 "three boards to either side of the length rule's 8 (" + TRADE + ")",
                 "all of 5 to 12",
                 joined(exits),
-                Arrays.stream(exits).allMatch(exit -> exit >= 5 && exit <= 12));
+                within(exits, 5, 12),
+                use);
     }
 
+    /** Free lines: the styles' own launch angles would write the order in. */
     private void revs() {
-        revs(Lanes.pattern(39), "39 ft, 26 mL, 3:1");
-        revs(Lanes.pattern(39, 23, 5), "39 ft, 23 mL, 5:1");
-        revs(Lanes.pattern(40, 23, 8), "40 ft, 23 mL, 8:1");
+        revs("free to change their angle", free(Lanes.pattern(39)), "39 ft, 26 mL, 3:1", Use.FITTED);
+        revs("free to change their angle", free(Lanes.pattern(39, 23, 5)), "39 ft, 23 mL, 5:1", Use.FITTED);
+        revs("from home", natural(Lanes.pattern(39), Lanes.DEFAULT_SURFACE), "39 ft, 26 mL, 3:1", Use.BY_CONSTRUCTION);
     }
 
-    private void revs(OilPattern pattern, String words) {
-        double[] laydowns = natural(pattern, Lanes.DEFAULT_SURFACE).stream()
+    private void revs(String who, List<PlayedLine> lines, String words, Use use) {
+        double[] laydowns = lines.stream()
                 .mapToDouble(played -> played.line().laydownBoard())
                 .toArray();
-        boolean deeper = true;
-        for (int i = 1; i < laydowns.length; i++) {
-            deeper &= laydowns[i] > laydowns[i - 1];
+        add(
+                "Laydown boards by rising rev rate, " + words + ", " + who,
+                TRADE,
+                "each deeper",
+                joined(laydowns),
+                isRising(laydowns),
+                use);
+    }
+
+    private static boolean isRising(double... values) {
+        for (int i = 1; i < values.length; i++) {
+            if (values[i] <= values[i - 1]) {
+                return false;
+            }
         }
-        add("Laydown boards by rising rev rate, " + words, TRADE, "each deeper", joined(laydowns), deeper);
+        return true;
+    }
+
+    /** A house pattern as a coach knows it. */
+    private void house() {
+        for (String cover : List.of("weak-reactive", "medium-reactive")) {
+            OilPattern pattern = Lanes.pattern(40, 23, 8);
+            String words = ", 40 ft, 23 mL, 8:1, textured synthetic, " + cover;
+            List<PlayedLine> lines = Lanes.STYLES.stream()
+                    .map(style -> Lanes.elite(style, cover, "textured-synthetic"))
+                    .map(player -> advisor(pattern)
+                            .natural(player, Lanes.fresh(pattern))
+                            .orElseThrow())
+                    .toList();
+            double[] exits = of(lines, played -> played.path().exitBoard());
+            add(
+                    "Exit boards by style" + words,
+                    TRADE,
+                    "all of 7 to 11",
+                    joined(exits),
+                    within(exits, 7, 11),
+                    Use.FITTED);
+            double[] laydowns = of(lines, played -> played.line().laydownBoard());
+            add(
+                    "Laydown boards by rising rev rate" + words,
+                    TRADE,
+                    "each deeper",
+                    joined(laydowns),
+                    isRising(laydowns),
+                    Use.BY_CONSTRUCTION);
+            double[] pockets = of(lines, played -> 100 * played.quality().pocketShare());
+            double mean = Arrays.stream(pockets).average().orElseThrow();
+            add(
+                    "Pocket hits of elite bowlers, mean of four styles" + words,
+                    TRADE,
+                    "75 to 85 %",
+                    format("%.0f %%", mean),
+                    mean >= 75 && mean <= 85,
+                    Use.FITTED);
+            double least = Arrays.stream(pockets).min().orElseThrow();
+            add(
+                    "The same, least style" + words,
+                    TRADE,
+                    "at least 60 %",
+                    format("%.0f %%", least),
+                    least >= 60,
+                    Use.FITTED);
+            double[] widths = of(
+                    lines,
+                    played -> played.window().highBoard() - played.window().lowBoard());
+            double narrowest = Arrays.stream(widths).min().orElseThrow();
+            add(
+                    "Narrowest window" + words,
+                    TRADE,
+                    "over half a board",
+                    format("%.1f boards", narrowest),
+                    narrowest > 0.5,
+                    Use.FITTED);
+        }
+    }
+
+    private static double[] of(List<PlayedLine> lines, ToDoubleFunction<PlayedLine> of) {
+        return lines.stream().mapToDouble(of).toArray();
+    }
+
+    private static boolean within(double[] values, double low, double high) {
+        return Arrays.stream(values).allMatch(value -> value >= low && value <= high);
     }
 
     private void wood() {
@@ -222,6 +302,10 @@ final class LineRows {
     }
 
     private void add(String check, String source, String published, String ours, boolean met) {
-        rows.add(new ValidationRow(check, source, published, ours, met, Use.CHECK));
+        add(check, source, published, ours, met, Use.CHECK);
+    }
+
+    private void add(String check, String source, String published, String ours, boolean met, Use use) {
+        rows.add(new ValidationRow(check, source, published, ours, met, use));
     }
 }

@@ -66,7 +66,7 @@ final class ShotRows {
                     (feet - 31) + " ± 2",
                     ValidationRow.format("%.1f", mean),
                     Math.abs(mean - (feet - 31)) <= 2,
-                    Use.CALIBRATION);
+                    Use.FITTED);
         }
     }
 
@@ -129,21 +129,21 @@ final class ShotRows {
                     "2 to 3.5 mph",
                     ValidationRow.format("%.1f mph", lossMph),
                     lossMph >= 2 && lossMph <= 3.5,
-                    Use.CHECK);
+                    Use.FITTED);
             add(
                     "Time to the pins, " + style + ", 39 ft",
                     "the same",
                     "2.0 to 2.6 s",
                     ValidationRow.format("%.2f s", path.timeS()),
                     path.timeS() >= 2 && path.timeS() <= 2.6,
-                    Use.CHECK);
+                    Use.IDLE);
             add(
                     "Entry angle, " + style + ", 39 ft",
                     "best strikers enter at 4 to 6 degrees (Ridenour, USBC)",
                     "4 to 6°",
                     ValidationRow.format("%.1f°", entryDeg),
                     entryDeg >= 4 && entryDeg <= 6,
-                    Use.CHECK);
+                    Use.FITTED);
         }
     }
 
@@ -165,7 +165,7 @@ final class ShotRows {
                 "holds 7 to 11",
                 ValidationRow.format("%.1f to %.1f", low, high),
                 low <= 7 && high >= 11,
-                Use.CHECK);
+                Use.FITTED);
     }
 
     private void surfaces() {
@@ -183,7 +183,7 @@ final class ShotRows {
                 "2 to 3 boards deeper",
                 ValidationRow.format("%.1f deeper", mean),
                 mean >= 2 && mean <= 3,
-                Use.CALIBRATION);
+                Use.FITTED);
     }
 
     /**
@@ -191,12 +191,12 @@ final class ShotRows {
      * scatter.
      */
     private void houseVersusSport() {
-        houseVersusSport("220 rpm at 19 mph", Release.ofTradeUnits(19, 220, 45, 10), "stroker", 50, 1.45);
-        houseVersusSport("325 rpm at 18 mph", Release.ofTradeUnits(18, 325, 48, 12), "tweener", 55, 1.59);
+        houseVersusSport("220 rpm at 19 mph", Release.ofTradeUnits(19, 220, 45, 10), "stroker", 50, 1.45, Use.FITTED);
+        houseVersusSport("325 rpm at 18 mph", Release.ofTradeUnits(18, 325, 48, 12), "tweener", 55, 1.59, Use.HELD_OUT);
     }
 
     private void houseVersusSport(
-            String band, Release release, String style, double publishedPocket, double publishedSpread) {
+            String band, Release release, String style, double publishedPocket, double publishedSpread, Use use) {
         double launchRad = Lanes.CATALOGUE.styles().get(style).naturalLaunchRad();
         PlayingStyle playing = new PlayingStyle(band, release, launchRad, "published band");
         Player player = Lanes.player(playing, Lanes.DEFAULT_COVER, Lanes.DEFAULT_SURFACE);
@@ -220,34 +220,37 @@ final class ShotRows {
                 ValidationRow.format("%.0f ± 7 %%", publishedPocket),
                 ValidationRow.format("%.0f %%", pocket),
                 Math.abs(pocket - publishedPocket) <= 7,
-                Use.CHECK);
+                use);
         add(
                 "Spread at 37 ft, fresh 40 ft 2:1, " + band,
                 source,
                 ValidationRow.format("%.2f boards ± 10 %%", publishedSpread),
                 ValidationRow.format("%.2f boards", spread),
                 Math.abs(spread / publishedSpread - 1) <= 0.10,
-                Use.CHECK);
+                use);
     }
 
-    /** The finder reads the lane with a clean ball; a ball in play still has some of its last shots' oil on it. */
+    /**
+     * The finder reads the lane with what a towel leaves on a ball; here ten shots have really been thrown and wiped.
+     */
     private void oldOil() {
         for (String style : List.of("straight", "power")) {
             Player player = Lanes.player(style);
             OilFilm fresh = Lanes.fresh(Lanes.pattern(39));
             Delivery delivery = delivery(player, Lanes.start(player, Lanes.pattern(39)));
             BallOil oil = new BallOil(player.contact().ball(), BallOil.DEFAULT_TOWEL_SHARE);
-            march.wear(delivery, Hand.RIGHT, player.contact(), fresh.copy(), oil);
-            double clean = march.arrivalBoard();
+            march.readInPlay(delivery, Hand.RIGHT, player.contact(), fresh);
+            double expected = march.arrivalBoard();
             for (int shot = 0; shot < 10; shot++) {
-                oil.rest(60);
                 march.wear(delivery, Hand.RIGHT, player.contact(), fresh.copy(), oil);
+                oil.rest(60);
             }
-            double shift = march.arrivalBoard() - clean;
+            march.wear(delivery, Hand.RIGHT, player.contact(), fresh.copy(), oil);
+            double shift = march.arrivalBoard() - expected;
             add(
                     "Shift of a shot by the oil left from ten shots a minute apart, wiped, " + style
                             + ", medium reactive",
-                    "our own demand: the line found with a clean ball must be the line in play",
+                    "our own demand: the line found must be the line in play",
                     "within 0.5 board",
                     ValidationRow.format("%+.1f boards", shift),
                     Math.abs(shift) <= 0.5,

@@ -15,13 +15,25 @@ import java.util.Locale;
 record ValidationRow(String check, String source, String published, String ours, boolean met, Use use) {
     /** Part that a published value played. */
     enum Use {
-        CHECK("check only"),
-        CALIBRATION("calibration");
+        /** Looked at while values of the model were chosen. */
+        FITTED("fitted"),
+        /** Not looked at while values were chosen. */
+        HELD_OUT("held out"),
+        /** Holds whatever the values: decides nothing. */
+        IDLE("idle"),
+        /** Written in by a rule of the model. */
+        BY_CONSTRUCTION("by construction"),
+        /** A demand of our own on the arithmetic, or a property. */
+        CHECK("own check");
 
         private final String printed;
 
         Use(String printed) {
             this.printed = printed;
+        }
+
+        String printed() {
+            return printed;
         }
     }
 

@@ -44,7 +44,7 @@ public final class FreshLines {
      * @param scenario the scenario
      * @param question whose lines
      * @return by surface, the scenario's own first; then by style, from the fewest revs to the most; then by hand; the
-     *     natural line before the free one
+     *     natural line before the free one, and last, where there is one, that on the other track
      */
     public static List<StartLine> of(Scenario scenario, Question question) {
         return new FreshLines(scenario, question).list();
@@ -54,8 +54,12 @@ public final class FreshLines {
         List<StartLine> lines = new ArrayList<>();
         for (LaneSurface surface : surfaces()) {
             for (Kind kind : Kinds.of(scenario.event(), question)) {
-                add(lines, surface, kind, LineBasis.NATURAL, natural(kind, surface, fresh));
-                add(lines, surface, kind, LineBasis.FREE, advisor.free(player(kind, surface), fresh));
+                Player player = player(kind, surface);
+                Optional<PlayedLine> natural = natural(kind, surface, fresh);
+                add(lines, surface, kind, LineBasis.NATURAL, natural);
+                add(lines, surface, kind, LineBasis.FREE, advisor.free(player, fresh));
+                natural.flatMap(played -> advisor.otherTrack(player, fresh, played.line()))
+                        .ifPresent(other -> add(lines, surface, kind, LineBasis.OTHER_TRACK, Optional.of(other)));
             }
         }
         return lines;

@@ -72,7 +72,7 @@ public final class FilmReel implements LaneObserver {
     private double[] path(Player player, Line line, OilFilm film) {
         double laydownM = LaneGeometry.boardToMetres(line.laydownBoard());
         double radiusM = player.contact().ball().radiusM();
-        march.read(
+        march.readInPlay(
                 Delivery.of(player.style().release(), radiusM, laydownM, line.launchRad()),
                 player.hand(),
                 player.contact(),

@@ -26,6 +26,22 @@ public final class BallOil {
     private double wipedMl;
 
     /**
+     * What the usual towel leaves on a ball that has been on oil: what a ball in play carries to every shot but its
+     * first.
+     *
+     * @param ball the ball
+     * @return millilitres
+     */
+    public static double afterTowelMl(BallSpec ball) {
+        return afterTowelMl(ball, DEFAULT_TOWEL_SHARE);
+    }
+
+    /** A micrometre on a square metre is a millilitre. */
+    private static double afterTowelMl(BallSpec ball, double towelShare) {
+        return towelShare * ball.cover().roughnessUm() * ball.tracksM2();
+    }
+
+    /**
      * A clean ball.
      *
      * @param ball the ball
@@ -37,8 +53,7 @@ public final class BallOil {
             throw new IllegalArgumentException("film left by the towel is " + towelShare + "; it must be at least 0");
         }
         this.cover = ball.cover();
-        // A micrometre on a square metre is a millilitre.
-        this.mostAfterTowelMl = towelShare * cover.roughnessUm() * ball.tracksM2();
+        this.mostAfterTowelMl = afterTowelMl(ball, towelShare);
     }
 
     /**

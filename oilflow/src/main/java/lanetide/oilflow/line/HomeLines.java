@@ -1,6 +1,6 @@
 package lanetide.oilflow.line;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,7 +60,7 @@ public final class HomeLines {
     private final double patternEndM;
     private final double ruleBoard;
     private final double nearestBoard;
-    private final Map<Known, Optional<Line>> lines = new HashMap<>();
+    private final Map<Known, Optional<Line>> lines = new LinkedHashMap<>();
 
     /**
      * The home lines on a pattern.

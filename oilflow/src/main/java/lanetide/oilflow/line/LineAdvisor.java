@@ -60,6 +60,19 @@ public final class LineAdvisor {
     }
 
     /**
+     * The best line on the other track, where there is one worth telling.
+     *
+     * @param player who throws
+     * @param film the lane
+     * @param played the line he plays
+     * @return that line; empty as for {@link LineSearch#otherTrack}
+     */
+    public Optional<PlayedLine> otherTrack(Player player, OilFilm film, Line played) {
+        return search.otherTrack(player, film, played)
+                .map(line -> described(player, film, LineBasis.OTHER_TRACK, line));
+    }
+
+    /**
      * Whether another ball would help more than a move. Each ball is moved two and one from the present line to the
      * pocket and then played on the best line within two boards of there, and so is the present one. Only balls that
      * flare as the present one does are compared: the pins of this model do not know what hits them, and the gain it

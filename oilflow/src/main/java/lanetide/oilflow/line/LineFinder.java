@@ -196,6 +196,6 @@ public final class LineFinder {
         double laydownM = LaneGeometry.boardToMetres(line.laydownBoard());
         double radiusM = player.contact().ball().radiusM();
         Delivery delivery = Delivery.of(player.style().release(), radiusM, laydownM, line.launchRad());
-        march.read(delivery, player.hand(), player.contact(), film);
+        march.readInPlay(delivery, player.hand(), player.contact(), film);
     }
 }

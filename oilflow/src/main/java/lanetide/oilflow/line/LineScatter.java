@@ -33,13 +33,14 @@ final class LineScatter {
 
     /** Shares of strikes and of pocket hits over so many points. */
     LineQuality quality(Player player, OilFilm film, Line line, int nodes) {
+        double oilMl = player.contact().oilInPlayMl();
         double massKg = player.contact().ball().core().massKg();
         double strikes = 0;
         int pockets = 0;
         for (int first = 0; first < nodes; first += MarchTogether.BALLS) {
             several.clear();
             for (int i = 0; i < MarchTogether.BALLS; i++) {
-                several.add(scattered(player, line, first + i), player.hand(), player.contact(), film);
+                several.add(scattered(player, line, first + i), player.hand(), player.contact(), film, oilMl);
             }
             several.run();
             for (int i = 0; i < MarchTogether.BALLS; i++) {

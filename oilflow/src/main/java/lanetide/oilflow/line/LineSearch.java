@@ -31,6 +31,11 @@ public final class LineSearch {
     /** Half a degree in all. */
     private static final int MAX_TURNS = 2;
 
+    /** Quarter degrees to either side at which another track is looked for. */
+    private static final int TRACK_STEPS = 4;
+    /** Share of the played line's strikes below which another track is not told (assumption). */
+    private static final double WORTH_TELLING = 0.5;
+
     private final LineFinder finder;
 
     /**
@@ -80,6 +85,35 @@ public final class LineSearch {
     /** The same, compared over many points: dearer, and fair between balls. */
     Optional<Line> nearFinely(Player player, OilFilm film, Line present) {
         return best(rated(nearby(player, film, present), fine(player, film))).map(Rated::line);
+    }
+
+    /**
+     * The best line on the other track. Where the film bends balls from both sides toward the pocket, one launch angle
+     * has an outer and an inner line to it; the played line lies on one of them. Angles up to a degree from it are
+     * looked at.
+     *
+     * @param player who throws
+     * @param film the lane
+     * @param played the line he plays
+     * @return the best of the others, whichever side it lies on; empty if at these angles there is but one track, or
+     *     none of the others strikes half as often as the played line
+     */
+    public Optional<Line> otherTrack(Player player, OilFilm film, Line played) {
+        List<Line> others = new ArrayList<>();
+        for (int step = -TRACK_STEPS; step <= TRACK_STEPS; step++) {
+            List<Line> lines = finder.linesAtAngle(player, film, played.launchRad() + step * STEP_RAD);
+            // Along a track the laydown follows the angle, so that of the lines at one angle the nearest is his own.
+            Optional<Line> own = lines.stream().min(nearest(played));
+            lines.stream().filter(line -> line != own.orElseThrow()).forEach(others::add);
+        }
+        double enough = WORTH_TELLING * coarse(player, film).applyAsDouble(played);
+        return best(rated(others, coarse(player, film)))
+                .filter(other -> other.strikeShare() >= enough)
+                .map(Rated::line);
+    }
+
+    private static Comparator<Line> nearest(Line to) {
+        return Comparator.comparingDouble(line -> Math.abs(line.laydownBoard() - to.laydownBoard()));
     }
 
     private ToDoubleFunction<Line> coarse(Player player, OilFilm film) {
@@ -138,7 +172,7 @@ public final class LineSearch {
     /** Of the lines to the pocket at a neighbouring angle the one with the nearest laydown. */
     private Optional<Line> neighbour(Player player, OilFilm film, Line from, double turnRad) {
         return finder.linesAtAngle(player, film, from.launchRad() + turnRad).stream()
-                .min(Comparator.comparingDouble(line -> Math.abs(line.laydownBoard() - from.laydownBoard())));
+                .min(nearest(from));
     }
 
     /** The line from a laydown board that meets the pocket at the angle nearest to the present one. */

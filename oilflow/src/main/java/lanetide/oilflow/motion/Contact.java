@@ -1,6 +1,7 @@
 package lanetide.oilflow.motion;
 
 import lanetide.oilflow.ball.BallSpec;
+import lanetide.oilflow.film.BallOil;
 import lanetide.oilflow.film.FilmSplit;
 import lanetide.oilflow.film.SplitModel;
 import lanetide.oilflow.friction.FrictionLaw;
@@ -15,6 +16,15 @@ import lanetide.oilflow.lane.LaneSurface;
  * @param split how its oil parts between lane and ball
  */
 public record Contact(BallSpec ball, FrictionLaw friction, FilmSplit split) {
+    /**
+     * Oil on the ball at a shot of its usual kind: what the towel has left of earlier ones.
+     *
+     * @return millilitres; 0 under a law by which balls move no oil
+     */
+    public double oilInPlayMl() {
+        return split == FilmSplit.NONE ? 0 : BallOil.afterTowelMl(ball);
+    }
+
     /**
      * The contact of a ball with a surface under the usual laws.
      *

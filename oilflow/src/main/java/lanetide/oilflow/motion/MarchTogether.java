@@ -42,9 +42,10 @@ public final class MarchTogether {
      * @param hand delivery side
      * @param contact the ball on this lane
      * @param film the lane's film
+     * @param oilOnBallMl oil on the ball (mL)
      */
-    public void add(Delivery delivery, Hand hand, Contact contact, OilFilm film) {
-        rolls[set].begin(delivery, hand, contact, film, 0, false);
+    public void add(Delivery delivery, Hand hand, Contact contact, OilFilm film, double oilOnBallMl) {
+        rolls[set].begin(delivery, hand, contact, film, oilOnBallMl, false);
         set++;
     }
 

@@ -49,7 +49,20 @@ public final class RowMarch {
     }
 
     /**
-     * Rolls a ball and leaves the film as it is.
+     * Rolls a ball as it is in play, with what the towel has left on it, and leaves the film as it is.
+     *
+     * @param delivery the ball at the foul line
+     * @param hand delivery side
+     * @param contact the ball on this lane
+     * @param film the lane's film
+     */
+    public void readInPlay(Delivery delivery, Hand hand, Contact contact, OilFilm film) {
+        roll.begin(delivery, hand, contact, film, contact.oilInPlayMl(), false);
+        roll.run();
+    }
+
+    /**
+     * Rolls a clean ball and leaves the film as it is.
      *
      * @param delivery the ball at the foul line
      * @param hand delivery side

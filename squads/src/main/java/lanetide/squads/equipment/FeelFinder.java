@@ -69,7 +69,7 @@ final class FeelFinder {
         double laydownM = LaneGeometry.boardToMetres(line.laydownBoard()) + spread.laydownM() * thrown.laydown();
         double launchRad = line.launchRad() + spread.launchRad() * thrown.angle();
         double radiusM = player.contact().ball().radiusM();
-        march.read(Delivery.of(release, radiusM, laydownM, launchRad), player.hand(), player.contact(), film);
+        march.readInPlay(Delivery.of(release, radiusM, laydownM, launchRad), player.hand(), player.contact(), film);
         return march.reachedPins();
     }
 

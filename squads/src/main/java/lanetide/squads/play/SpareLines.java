@@ -73,7 +73,8 @@ final class SpareLines {
     private double boardAtTarget(Line line, Key key) {
         double laydownM = LaneGeometry.boardToMetres(line.laydownBoard());
         double radiusM = key.contact().ball().radiusM();
-        march.read(Delivery.of(key.release(), radiusM, laydownM, line.launchRad()), Hand.RIGHT, key.contact(), fresh);
+        march.readInPlay(
+                Delivery.of(key.release(), radiusM, laydownM, line.launchRad()), Hand.RIGHT, key.contact(), fresh);
         double beyond = StrictMath.tan(march.entryAngleRad()) * key.target().depthM() / LaneGeometry.BOARD_M;
         return march.arrivalBoard() + beyond;
     }

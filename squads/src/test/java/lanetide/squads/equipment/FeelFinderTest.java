@@ -49,7 +49,7 @@ class FeelFinderTest {
                             1 + player.spread().speedShare() * random.nextGaussian(),
                             1 + player.spread().spinShare() * random.nextGaussian());
             double radiusM = player.contact().ball().radiusM();
-            MARCH.read(Delivery.of(release, radiusM, laydownM, launchRad), player.hand(), player.contact(), film);
+            MARCH.readInPlay(Delivery.of(release, radiusM, laydownM, launchRad), player.hand(), player.contact(), film);
             atArrows[i] = new Line(LaneGeometry.metresToBoard(laydownM), launchRad).arrowsBoard() - 15;
             misses[i] = MARCH.arrivalBoard() - PinCarry.POCKET_BOARD;
             entriesRad[i] = MARCH.entryAngleRad();
