@@ -25,6 +25,11 @@ class ReadmeTest {
         check("sensitivity", SensitivityTable.markdown());
     }
 
+    @Test
+    void theFiguresShowWhatTheModelComputes() throws IOException {
+        check("figures", Figures.markdown());
+    }
+
     private static void check(String table, String computed) throws IOException {
         String text = Files.readString(README);
         String start = "<!-- " + table + " table: computed by ReadmeTest -->\n";
