@@ -53,13 +53,13 @@ final class SensitivityTable {
      * assumed.
      */
     private enum Uncertain {
-        DRY("dry friction", SURFACE.dryFriction(), 0.16, 0.24),
-        FLUID("friction under a thick film", MixedLubrication.DEFAULT_FLUID, 0.003, 0.02),
-        ROUGHNESS("share of the roughness that stands up", MixedLubrication.LOADED_ROUGHNESS_SHARE, 0.05, 0.2),
+        DRY("dry friction", SURFACE.dryFriction(), 0.19, 0.27),
+        FLUID("friction under a thick film", MixedLubrication.DEFAULT_FLUID, 0.002, 0.01),
+        ROUGHNESS("share of the roughness that stands up", MixedLubrication.LOADED_ROUGHNESS_SHARE, 0.03, 0.1),
         COVERAGE("coverage (1/um)", ForwardRollSplit.DEFAULT_COVERAGE_PER_UM, 2, 8),
         OVERLAP("flare overlap", COVER.flareOverlap(), 0.06, 0.23),
         TOWEL("film left by the towel, share of the roughness", BallOil.DEFAULT_TOWEL_SHARE, 0, 0.1),
-        DECAY("lengthwise decay", OilPattern.DEFAULT_DECAY, 4, 7),
+        DECAY("lengthwise decay", OilPattern.DEFAULT_DECAY, 5, 6),
         FLOOR("lengthwise floor", OilPattern.DEFAULT_FLOOR, 0.04, 0.1),
         LAUNCH("natural launch, degrees more", 0, -0.5, 0.5),
         ROTATION("axis rotation, degrees more", 0, -10, 10),

@@ -14,7 +14,7 @@ public final class BallOil {
      * as ink in paper (Walker and Fetsko, A concept of ink transfer in printing, TAGA, 1955). The share is fitted: with
      * it urethane carries a published multiple of what reactive balls carry past the end of a pattern.
      */
-    public static final double DEFAULT_TOWEL_SHARE = 0.045;
+    public static final double DEFAULT_TOWEL_SHARE = 0.02255;
 
     /** The share for a ball that nobody wipes. */
     public static final double NO_TOWEL = Double.POSITIVE_INFINITY;

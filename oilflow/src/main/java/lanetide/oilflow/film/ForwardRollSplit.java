@@ -15,8 +15,8 @@ import lanetide.oilflow.Require;
  * films below the roughness lie outside it.
  */
 public final class ForwardRollSplit implements FilmSplit {
-    /** Coverage constant (1/um) of a usual cover: an assumption, the films of three units being just reached. */
-    public static final double DEFAULT_COVERAGE_PER_UM = 4.1;
+    /** Coverage constant (1/um) of a usual cover: fitted; films of two units are just reached. */
+    public static final double DEFAULT_COVERAGE_PER_UM = 4.037;
 
     private static final double EXPONENT = 0.65;
     private static final int STEPS = 1024;

@@ -20,10 +20,10 @@ public sealed interface OilPattern permits SheetPattern, TapePattern {
      * Exponent of the lengthwise fall: with it the heads hold what tapes on competition patterns found (chosen, with
      * the other values: see the module's README).
      */
-    double DEFAULT_DECAY = 5.5;
+    double DEFAULT_DECAY = 5.673;
 
     /** Share left where the applied oil ends (chosen in the same way). */
-    double DEFAULT_FLOOR = 0.066;
+    double DEFAULT_FLOOR = 0.06499;
 
     /** Share of the foul-line film left at the end of a buffed part, unless it is stated (assumption). */
     double DEFAULT_BUFF_TO = 0.05;

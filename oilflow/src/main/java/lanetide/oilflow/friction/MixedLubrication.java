@@ -7,12 +7,12 @@ import lanetide.oilflow.lane.LaneSurface;
 /**
  * Mixed lubrication: the peaks of the roughness carry less of the load as the film grows.
  *
- * <p>{@code mu = mu_fluid + (mu_dry - mu_fluid) / (1 + h / sigma)^1.5} with the composite roughness sigma. Source: the
+ * <p>{@code mu = mu_fluid + (mu_dry - mu_fluid) / (1 + h / sigma)} with the composite roughness sigma. Source: the
  * load-sharing blend used after Olver and Spikes, Prediction of traction in elastohydrodynamic lubrication (1998), from
- * memory, whose exponent is about 2; 1.5 is chosen, because thinned heads then move a ball as far as they ought to (see
- * the module's README). Load sharing itself: Johnson, Greenwood and Poon, A simple theory of asperity contact in
- * elastohydrodynamic lubrication, Wear 19 (1972). Coulomb friction was found to describe bowling balls better than a
- * viscous law (UC Davis Sports Biomechanics Laboratory, Bowling dynamics).
+ * memory, whose exponent of {@code 1 + h / sigma} is about 2; here it is 1, because thinned heads then move a ball
+ * (chosen: see the module's README). Load sharing itself: Johnson, Greenwood and Poon, A simple theory of asperity
+ * contact in elastohydrodynamic lubrication, Wear 19 (1972). Coulomb friction was found to describe bowling balls
+ * better than a viscous law (UC Davis Sports Biomechanics Laboratory, Bowling dynamics).
  *
  * @param dry coefficient on a clean lane, 0.02 to 0.5
  * @param fluid coefficient under a thick film, 0 to {@code dry}
@@ -23,10 +23,10 @@ public record MixedLubrication(double dry, double fluid, double sigmaUm) impleme
      * Coefficient under a thick film (chosen, with the other values; published oiled values are 0.02 to 0.06 on
      * average).
      */
-    public static final double DEFAULT_FLUID = 0.0052;
+    public static final double DEFAULT_FLUID = 0.003717;
 
     /** Share of the measured roughness that stands up under the ball's pressure (chosen, with the other values). */
-    public static final double LOADED_ROUGHNESS_SHARE = 0.0975;
+    public static final double LOADED_ROUGHNESS_SHARE = 0.05411;
 
     /**
      * Checks the ranges above.
@@ -54,7 +54,6 @@ public record MixedLubrication(double dry, double fluid, double sigmaUm) impleme
 
     @Override
     public double coefficient(double filmUm) {
-        double dryShare = sigmaUm / (sigmaUm + filmUm);
-        return fluid + (dry - fluid) * dryShare * Math.sqrt(dryShare);
+        return fluid + (dry - fluid) * sigmaUm / (sigmaUm + filmUm);
     }
 }

@@ -21,7 +21,7 @@ import lanetide.oilflow.motion.Contact;
  * <p>A home line is known under one condition: the pattern freshly laid with {@link #KNOWN_ML}, a known surface and a
  * known ball. Of all lines that meet the pocket there at up to two degrees from the style's own launch angle, it is the
  * one with the largest product of three: how often it strikes; how near its angle lies to the style's own (a bell curve
- * of 0.35 degrees); how near it leaves the pattern to the length rule's board, length in feet less 31 (a bell curve of
+ * of 0.45 degrees); how near it leaves the pattern to the length rule's board, length in feet less 31 (a bell curve of
  * four boards). A line nearer the gutter than board 5 at the arrows or where it leaves the pattern (on patterns under
  * 36 ft the rule's board, on those under 34 ft board 3) is taken only if there is no other. Widths and limits are
  * assumptions, chosen so that a grid of conditions is answered as a coach would (see the README of the commands).
@@ -41,7 +41,7 @@ public final class HomeLines {
 
     private static final double STEP_RAD = StrictMath.toRadians(0.125);
     private static final int STEPS_TO_A_SIDE = 16;
-    private static final double COMFORT_RAD = StrictMath.toRadians(0.35);
+    private static final double COMFORT_RAD = StrictMath.toRadians(0.45);
     private static final double RULE_BOARDS = 4;
     private static final double RULE_LESS_FT = 31;
     private static final double NEAREST_BOARD = 3;
