@@ -100,9 +100,20 @@ final class Figures {
         String head = names.stream().map(name -> " " + name + " |").collect(Collectors.joining());
         return String.format(
                 Locale.ROOT,
-                "**Figure %d.** Laydown (upper line) and exit board (lower line) by %s, mean of four styles.\n\n"
-                        + "```mermaid\nxychart-beta\n    x-axis \"%s\" [%s]\n    y-axis \"board\" 0 --> 30\n"
-                        + "    line [%s]\n    line [%s]\n```\n\n| laydown / exit, by %s |%s\n|---|%s\n%s",
+                """
+                **Figure %d.** Laydown (upper line) and exit board (lower line) by %s, mean of four styles.
+
+                ```mermaid
+                xychart-beta
+                    x-axis "%s" [%s]
+                    y-axis "board" 0 --> 30
+                    line [%s]
+                    line [%s]
+                ```
+
+                | laydown / exit, by %s |%s
+                |---|%s
+                %s""",
                 number,
                 what,
                 what,

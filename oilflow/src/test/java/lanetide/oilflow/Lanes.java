@@ -40,8 +40,8 @@ final class Lanes {
     static final ReleaseSpread ELITE_SPREAD = new ReleaseSpread(
             0.65 / Math.sqrt(2) * LaneGeometry.BOARD_M,
             0.65 / Math.sqrt(2) * LaneGeometry.BOARD_M / LaneGeometry.ARROWS_M,
-            0.015,
-            0.04);
+            0.0135,
+            0.036);
 
     private Lanes() {}
 

@@ -104,7 +104,7 @@ public final class LineSearch {
             List<Line> lines = finder.linesAtAngle(player, film, played.launchRad() + step * STEP_RAD);
             // Along a track the laydown follows the angle, so that of the lines at one angle the nearest is his own.
             Optional<Line> own = lines.stream().min(nearest(played));
-            lines.stream().filter(line -> line != own.orElseThrow()).forEach(others::add);
+            lines.stream().filter(line -> !line.equals(own.orElseThrow())).forEach(others::add);
         }
         double enough = WORTH_TELLING * coarse(player, film).applyAsDouble(played);
         return best(rated(others, coarse(player, film)))
