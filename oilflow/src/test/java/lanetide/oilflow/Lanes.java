@@ -3,6 +3,7 @@ package lanetide.oilflow;
 import java.util.ArrayList;
 import java.util.List;
 import lanetide.oilflow.ball.BallSpec;
+import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.ball.PlayingStyle;
 import lanetide.oilflow.ball.ReleaseSpread;
 import lanetide.oilflow.catalogue.Catalogue;
@@ -40,8 +41,8 @@ final class Lanes {
     static final ReleaseSpread ELITE_SPREAD = new ReleaseSpread(
             0.65 / Math.sqrt(2) * LaneGeometry.BOARD_M,
             0.65 / Math.sqrt(2) * LaneGeometry.BOARD_M / LaneGeometry.ARROWS_M,
-            0.0135,
-            0.036);
+            0.015,
+            0.04);
 
     private Lanes() {}
 
@@ -88,13 +89,14 @@ final class Lanes {
     }
 
     static HomeLines homes(LineFinder finder, OilPattern pattern) {
-        return new HomeLines(
-                finder,
-                pattern,
-                own -> CATALOGUE.knownCovers(own).stream()
-                        .map(cover -> Contact.between(
-                                BallSpec.of(cover), CATALOGUE.surfaces().get(DEFAULT_SURFACE)))
-                        .toList());
+        return new HomeLines(finder, pattern, Lanes::knownBalls);
+    }
+
+    static List<Contact> knownBalls(Coverstock own) {
+        return CATALOGUE.knownCovers(own).stream()
+                .map(cover ->
+                        Contact.between(BallSpec.of(cover), CATALOGUE.surfaces().get(DEFAULT_SURFACE)))
+                .toList();
     }
 
     /** Where a player starts on a fresh pattern. */

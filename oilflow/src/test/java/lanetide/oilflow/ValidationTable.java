@@ -17,6 +17,7 @@ final class ValidationTable {
         List<ValidationRow> rows = new ArrayList<>(LawRows.rows());
         rows.addAll(ShotRows.rows());
         rows.addAll(LineRows.rows());
+        rows.addAll(RuleRows.rows());
         rows.addAll(TopographyRows.rows());
         rows.addAll(TransitionRows.rows());
         rows.addAll(CarryRows.rows());

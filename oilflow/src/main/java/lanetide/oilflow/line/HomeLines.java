@@ -57,6 +57,7 @@ public final class HomeLines {
     private final Function<Coverstock, List<Contact>> knownBalls;
     private final OilFilm known;
     private final OilFilm heavy;
+    private final double ruleWidthBoards;
     private final double patternEndM;
     private final double ruleBoard;
     private final double nearestBoard;
@@ -71,10 +72,20 @@ public final class HomeLines {
      *     at least one
      */
     public HomeLines(LineFinder finder, OilPattern pattern, Function<Coverstock, List<Contact>> knownBalls) {
+        this(finder, pattern, knownBalls, RULE_BOARDS);
+    }
+
+    /** The same with another width of the bell curve about the length rule's board (boards); infinite for none. */
+    HomeLines(
+            LineFinder finder,
+            OilPattern pattern,
+            Function<Coverstock, List<Contact>> knownBalls,
+            double ruleWidthBoards) {
         this.finder = finder;
         this.knownBalls = knownBalls;
         this.known = OilFilm.holding(KNOWN_ML, pattern, finder.grid());
         this.heavy = OilFilm.holding(MUCH_ML, pattern, finder.grid());
+        this.ruleWidthBoards = ruleWidthBoards;
         this.patternEndM = pattern.lengthM();
         this.ruleBoard = Math.max(NEAREST_BOARD, patternEndM / LaneGeometry.FOOT_M - RULE_LESS_FT);
         this.nearestBoard = Math.min(USUAL_NEAREST_BOARD, ruleBoard);
@@ -152,7 +163,7 @@ public final class HomeLines {
 
         void offer(Player player, Line line, double comfort) {
             double exitBoard = finder.exitBoard(player, known, line, patternEndM);
-            double wanted = comfort * bell((exitBoard - ruleBoard) / RULE_BOARDS);
+            double wanted = comfort * bell((exitBoard - ruleBoard) / ruleWidthBoards);
             if (wanted <= meritAway) {
                 return;
             }

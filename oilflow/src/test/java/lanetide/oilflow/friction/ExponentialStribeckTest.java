@@ -54,7 +54,7 @@ class ExponentialStribeckTest {
                 ExponentialStribeck law = ExponentialStribeck.between(surface, cover);
                 MixedLubrication usual = MixedLubrication.between(surface, cover);
                 assertThat(law.coefficient(0)).isEqualTo(usual.coefficient(0));
-                assertThat(law.coefficient(1000)).isCloseTo(usual.coefficient(1000), within(1e-6));
+                assertThat(law.coefficient(100_000)).isCloseTo(usual.coefficient(100_000), within(1e-6));
             }
         }
     }
