@@ -18,6 +18,7 @@ final class ValidationTable {
         rows.addAll(ShotRows.rows());
         rows.addAll(LineRows.rows());
         rows.addAll(RuleRows.rows());
+        rows.addAll(BallAdviceRows.rows());
         rows.addAll(TopographyRows.rows());
         rows.addAll(TransitionRows.rows());
         rows.addAll(CarryRows.rows());

@@ -1,7 +1,9 @@
 package lanetide.oilflow.line;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.motion.Contact;
 
@@ -17,6 +19,8 @@ public final class LineAdvisor {
      * first balls, three to four pins (assumption).
      */
     public static final double MIN_GAIN = 0.03;
+
+    private static final Comparator<Contact> BY_FRICTION = Comparator.comparingDouble(LineAdvisor::friction);
 
     private final LineFinder finder;
     private final LineSearch search;
@@ -82,7 +86,8 @@ public final class LineAdvisor {
      * @param player who throws, with his present ball
      * @param film the lane
      * @param present the line he plays
-     * @param others the other balls on this lane
+     * @param others the other balls on this lane; of those that flare alike, the next weaker and the next stronger are
+     *     tried, so that nobody is sent from the weakest ball to the strongest
      * @return the best of them, if it gains at least {@link #MIN_GAIN} on the best line of the present one, or on no
      *     strikes at all where that finds no line to the pocket; empty if none does
      */
@@ -90,18 +95,31 @@ public final class LineAdvisor {
         double byMoving = movedBest(player, film, present)
                 .map(line -> finder.fineQuality(player, film, line).strikeShare())
                 .orElse(0.0);
-        return others.stream()
-                .filter(ball -> ball.ball().cover().flares()
-                        == player.contact().ball().cover().flares())
+        return oneStepEitherWay(player.contact(), others)
                 .flatMap(ball -> change(player, film, present, ball, byMoving).stream())
                 .filter(change -> change.gain() >= MIN_GAIN)
                 .reduce((most, next) -> next.gain() > most.gain() ? next : most);
     }
 
+    /** Of the balls that flare as the present one does the next weaker and the next stronger. */
+    private static Stream<Contact> oneStepEitherWay(Contact present, List<Contact> others) {
+        List<Contact> alike = others.stream()
+                .filter(ball ->
+                        ball.ball().cover().flares() == present.ball().cover().flares())
+                .toList();
+        double friction = friction(present);
+        return Stream.concat(
+                alike.stream().filter(ball -> friction(ball) <= friction).max(BY_FRICTION).stream(),
+                alike.stream().filter(ball -> friction(ball) > friction).min(BY_FRICTION).stream());
+    }
+
+    private static double friction(Contact ball) {
+        return ball.ball().cover().frictionFactor();
+    }
+
     private Optional<BallChange> change(Player player, OilFilm film, Line present, Contact ball, double byMoving) {
         Player changed = new Player(player.style(), player.spread(), player.hand(), ball);
-        boolean stronger = ball.ball().cover().frictionFactor()
-                > player.contact().ball().cover().frictionFactor();
+        boolean stronger = friction(ball) > friction(player.contact());
         return movedBest(changed, film, present).map(line -> {
             double share = finder.fineQuality(changed, film, line).strikeShare();
             return new BallChange(ball.ball().cover(), stronger, line, share, share - byMoving);
