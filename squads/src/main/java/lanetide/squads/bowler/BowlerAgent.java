@@ -5,6 +5,13 @@ import lanetide.oilflow.line.Line;
 /** How a bowler chooses his lines, and his ball, during an event. */
 public interface BowlerAgent {
     /**
+     * Steps up to a lane at a full rack. How long its oil has been played on everybody knows.
+     *
+     * @param gamesOnOil games that groups have played there since it was oiled; 0 where balls move no oil
+     */
+    default void stepUp(int gamesOnOil) {}
+
+    /**
      * The line he means to play.
      *
      * @param lane lane number

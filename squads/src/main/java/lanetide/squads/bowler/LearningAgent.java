@@ -24,6 +24,8 @@ public final class LearningAgent implements BowlerAgent {
     private final PlayedLines lines;
     private final List<Integer> lanes = new ArrayList<>(LANES_OF_A_PAIR);
     private final int[] shotsSinceMove = new int[LANES_OF_A_PAIR];
+    /** Games on the oil that the line he plays was made for: none for the one he brings. */
+    private int gamesKnown;
 
     /**
      * A bowler who has thrown no ball yet.
@@ -36,6 +38,18 @@ public final class LearningAgent implements BowlerAgent {
         this.bag = new Bag(balls, adaptation.seesBoards());
         this.belief = new PairBelief(adaptation.driftBoards());
         this.lines = new PlayedLines(bag.inHand().start());
+    }
+
+    /**
+     * On lanes that are new to him he is the less sure of his line, the more games they have had than those it was made
+     * on.
+     */
+    @Override
+    public void stepUp(int gamesOnOil) {
+        if (lanes.isEmpty()) {
+            belief.reckonWith(adaptation.driftBoards() * Math.abs(gamesOnOil - gamesKnown));
+        }
+        gamesKnown = gamesOnOil;
     }
 
     @Override

@@ -20,6 +20,9 @@ final class PairBelief {
 
     private static final double NEW_BALL_ALIKE = 0.9;
 
+    /** The same for what others' balls have done to both lanes (assumption). */
+    private static final double WEAR_ALIKE = 0.9;
+
     /** Change of a lane beside the drift, in a round (boards; assumption). */
     private static final double UNSTEADY_BOARDS = 0.1;
 
@@ -61,6 +64,14 @@ final class PairBelief {
      */
     void otherBall() {
         start(0, NEW_BALL_BOARDS, NEW_BALL_ALIKE);
+    }
+
+    /** Others have played on these lanes: both may be off by so much more (standard deviation, boards). */
+    void reckonWith(double boards) {
+        double variance = boards * boards;
+        covariance[0][0] += variance;
+        covariance[1][1] += variance;
+        link(0, 1, covariance[0][1] + WEAR_ALIKE * variance);
     }
 
     /**

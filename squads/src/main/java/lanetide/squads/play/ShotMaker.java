@@ -2,6 +2,7 @@ package lanetide.squads.play;
 
 import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.ball.ReleaseSpread;
+import lanetide.oilflow.film.FilmSplit;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.line.Line;
@@ -23,6 +24,9 @@ final class ShotMaker {
     private final RowMarch march;
     private final PinCarry carry;
     private final SpareLines spareLines;
+    /** On lanes that stay as they are nobody expects anything else, so that a seat is worth nothing there. */
+    private final boolean oilMoves;
+
     private long shots;
     private Line lastMeant;
     private Line lastThrown;
@@ -32,6 +36,7 @@ final class ShotMaker {
         this.march = new RowMarch(physics.grid());
         this.carry = physics.carry();
         this.spareLines = new SpareLines(march, fresh);
+        this.oilMoves = physics.split() != FilmSplit.NONE;
     }
 
     long shots() {
@@ -69,6 +74,7 @@ final class ShotMaker {
         if (bowler.agent() instanceof KnowingAgent seesOil) {
             seesOil.look(lane.number(), lane.film());
         }
+        bowler.agent().stepUp(oilMoves ? lane.gamesOnOil() : 0);
         Line meant = bowler.agent().line(lane.number());
         Line thrown = roll(bowler, bowler.player().style().release(), meant, bowler.strikeBall(), lane, timeMs);
         double missAtArrows = thrown.arrowsBoard() - meant.arrowsBoard();

@@ -125,6 +125,38 @@ class LearningAgentTest {
         assertThat(ballsBeforeHeMoves(blurred, WIDE)).isGreaterThan(ballsBeforeHeMoves(WIDE));
     }
 
+    @Test
+    void onLanesThatOthersHavePlayedOnFewerBallsMakeHimMove() {
+        assertThat(ballsBeforeHeMoves(8, WIDE)).isLessThan(ballsBeforeHeMoves(0, WIDE));
+        assertThat(ballsBeforeHeMoves(0, WIDE)).isEqualTo(ballsBeforeHeMoves(WIDE));
+    }
+
+    @Test
+    void onAnotherPairOfTheSameAgeHeIsAsSureAsEver() {
+        Adaptation adaptation = new Adaptation(0, 1, 1, 1, 0.3);
+        LearningAgent moved = agent(adaptation, WIDE);
+        moved.stepUp(8);
+        moved.moveOn();
+        LearningAgent sure = agent(adaptation, WIDE);
+
+        assertThat(ballsBeforeHeMoves(moved, 8)).isEqualTo(ballsBeforeHeMoves(sure, 0));
+    }
+
+    private static int ballsBeforeHeMoves(int gamesOnOil, LineFeel feel) {
+        return ballsBeforeHeMoves(agent(new Adaptation(0, 1, 1, 1, 0.3), feel), gamesOnOil);
+    }
+
+    private static int ballsBeforeHeMoves(LearningAgent agent, int gamesOnOil) {
+        Line brought = agent.line(LANE);
+        int balls = 0;
+        while (agent.line(LANE).equals(brought)) {
+            agent.stepUp(gamesOnOil);
+            learn(agent, LANE, POCKET + 2, 0);
+            balls++;
+        }
+        return balls;
+    }
+
     private static int ballsBeforeHeMoves(LineFeel feel) {
         return ballsBeforeHeMoves(new Adaptation(0, 1, 1, 1, 0.3), feel);
     }
