@@ -233,12 +233,12 @@ public final class LinesText {
                         + " in 100 first balls that it gains. The choice is flat: fewer than two are no reason to change.");
         page.item(
                 "The other track: at some angles two lines meet the pocket, one outside and one inside. Gains: strikes in 100"
-                        + " first balls against the natural line; - if it loses them. None is told that strikes half as often.");
+                        + " first balls against the natural line; - if it loses them. Lines that strike less than half as often are not told.");
         page.item(
                 "Strikes and pocket hits count the scatter of the level's release. Styles are shown with the ball and level"
                         + " commonest in this field; to compare styles, give all the same with --cover and --level.");
         page.item(
-                "The natural angles are assumptions, and a large gain of the best line may say no more than that one does not"
+                "The natural angles are fitted, not measured, and a large gain of the best line may say no more than that one does not"
                         + " fit: give your own under styles, as naturalLaunch.");
         page.item("A lane in play changes with every ball: these lines are for the start.");
     }

@@ -37,7 +37,6 @@ public record PreviewWords(Preview preview) {
                 + " " + sure(start);
     }
 
-    /** A line found by moving may lie beside the window, whose lines need another angle. */
     private static String window(GameForecast.Start start) {
         return " (good from " + board(start.lowBoard()) + " to " + board(start.highBoard()) + ").";
     }

@@ -61,11 +61,32 @@ final class GridCounts {
                 Aim.NONE,
                 point -> after(grid.surfaces(), point.surface()).map(point::withSurface),
                 isNearerBy(0.5));
-        tally.pairs(
+        pairsByBall(
                 "of neighbouring styles the one of more revs nearer the gutter, by over a board",
                 grid.isFresh() ? Aim.HALF_A_PERCENT : Aim.TWO_PERCENT,
                 point -> after(grid.styles(), point.style()).limit(1).map(point::withStyle),
                 isNearerBy(1));
+    }
+
+    /** Counts pairs that share a ball: all, those with balls that flare, and those with balls that hardly do. */
+    private void pairsByBall(
+            String answer,
+            Aim aim,
+            Function<GridPoint, Stream<GridPoint>> partners,
+            BiPredicate<PlayedLine, PlayedLine> told) {
+        tally.pairs(answer, aim, partners, told);
+        if (!grid.covers().equals(REACTIVE)) {
+            tally.pairs(
+                    answer + ", reactive balls",
+                    aim,
+                    point -> point.isReactive() ? partners.apply(point) : Stream.empty(),
+                    told);
+            tally.pairs(
+                    answer + ", plastic and urethane balls",
+                    aim,
+                    point -> point.isReactive() ? Stream.empty() : partners.apply(point),
+                    told);
+        }
     }
 
     private void windows() {
@@ -114,19 +135,19 @@ final class GridCounts {
     private void stepsOfTheRatio() {
         Function<GridPoint, Stream<GridPoint>> next =
                 point -> after(grid.ratios(), point.ratio()).limit(1).map(point::withRatio);
-        tally.pairs("laydown over 8 boards away at the next ratio", Aim.NONE, next, isAwayBy(8));
-        tally.pairs("laydown over 5 boards away at the next ratio", Aim.HALF_A_PERCENT, next, isAwayBy(5));
+        pairsByBall("laydown over 8 boards away at the next ratio", Aim.NONE, next, isAwayBy(8));
+        pairsByBall("laydown over 5 boards away at the next ratio", Aim.HALF_A_PERCENT, next, isAwayBy(5));
     }
 
     private void house() {
         Function<GridPoint, Stream<GridPoint>> house =
                 point -> point.ratio() == 1.5 ? Stream.of(point.withRatio(8)) : Stream.empty();
-        tally.pairs(
+        pairsByBall(
                 "room to miss wider at 8:1 than at 1.5:1",
                 Aim.NEARLY_ALL,
                 house,
                 (hard, easy) -> easy.missRoom().totalBoards() > hard.missRoom().totalBoards());
-        tally.pairs(
+        pairsByBall(
                 "window wider at 8:1 than at 1.5:1", Aim.NEARLY_ALL, house, (hard, easy) -> width(easy) > width(hard));
     }
 

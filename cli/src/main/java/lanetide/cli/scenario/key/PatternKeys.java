@@ -44,7 +44,7 @@ public final class PatternKeys {
                     "taperFrom", STARTS, "from either gutter, where the film starts to rise")
             .optional("5 boards to 3:1, 8.5 boards from 5:1 on 40 ft", "by ratio and length");
     public static final Key<Double> TAPER_TO = PATTERN.key("taperTo", ENDS, "from either gutter, where it stops rising")
-            .optional("9 boards on to 3:1, 5 boards on from 5:1", "by ratio and length");
+            .optional("14 boards to 3:1, 13.5 boards from 5:1 on 40 ft", "by ratio and length");
     public static final Key<Double> DECAY = PATTERN.key(
                     "decay", Form.number(0, 6), "exponent of the fall along the lane")
             .assumed(OilPattern.DEFAULT_DECAY, Sources.CHOSEN);

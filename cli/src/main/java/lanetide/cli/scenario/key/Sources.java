@@ -6,7 +6,7 @@ package lanetide.cli.scenario.key;
 final class Sources {
     static final String TRADE = "common practice, no source";
     static final String ASSUMPTION = "assumption";
-    static final String CHOSEN = "chosen to fit the published length rule, not measured";
+    static final String CHOSEN = "fitted to published films of the heads and their wear, not measured";
 
     static final long MINUTE_MS = 60_000;
     static final long HOUR_MS = 60 * MINUTE_MS;
