@@ -79,6 +79,11 @@ final class KindLabels {
                 : List.of();
     }
 
+    /** Whether somebody throws a ball that hardly flares. */
+    boolean hasSmoothBalls() {
+        return lines.stream().anyMatch(line -> !line.kind().cover().flares());
+    }
+
     List<String> surfaces() {
         return lines.stream().map(line -> line.surface().id()).distinct().toList();
     }

@@ -24,7 +24,7 @@ public final class LinesCsv {
                 .add("hand", start -> ConstantName.of(start.kind().hand()))
                 .add("cover", start -> start.kind().cover().id())
                 .add("level", start -> start.kind().level().id())
-                .add("basis", start -> ConstantName.of(start.basis()))
+                .add("basis", StartLine::basisName)
                 .add("laydownBoard", of(line -> line.line().laydownBoard()), 2)
                 .add("arrowsBoard", of(line -> line.line().arrowsBoard()), 2)
                 .add(

@@ -38,7 +38,7 @@ public final class LinesJson {
         node.put("hand", ConstantName.of(start.kind().hand()));
         node.put("cover", start.kind().cover().id());
         node.put("level", start.kind().level().id());
-        node.put("basis", ConstantName.of(start.basis()));
+        node.put("basis", start.basisName());
         Optional<PlayedLine> line = start.line();
         JsonAnswer.put(node, "laydownBoard", line, played -> played.line().laydownBoard(), 2);
         JsonAnswer.put(node, "arrowsBoard", line, played -> played.line().arrowsBoard(), 2);

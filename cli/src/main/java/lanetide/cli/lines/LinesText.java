@@ -221,7 +221,11 @@ public final class LinesText {
                 + Figures.plain(HomeLines.KNOWN_ML, 0) + " mL on " + Catalogue.REFERENCE_SURFACE + " with a "
                 + Catalogue.REFERENCE_COVER
                 + " ball, moved two boards with the"
-                + " feet to one at the arrows until an average shot meets the pocket here.");
+                + " feet to one at the arrows until an average shot meets the pocket here."
+                + (labels.hasSmoothBalls()
+                        ? " Where no such move brings a plastic or urethane ball to the pocket, its own home line"
+                                + " is taken instead."
+                        : ""));
         page.item(
                 "Leaves: the board at the end of the pattern. Window: " + WindowWords.MEANING
                         + " Turns at: the outermost board and how far down the lane. Enters: the angle at the pins in degrees.");

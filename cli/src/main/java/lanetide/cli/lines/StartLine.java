@@ -1,6 +1,7 @@
 package lanetide.cli.lines;
 
 import java.util.Optional;
+import lanetide.cli.report.ConstantName;
 import lanetide.oilflow.lane.LaneSurface;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.LineBasis;
@@ -16,4 +17,9 @@ import lanetide.oilflow.line.PlayedLine;
  * @param change the ball to take instead of moving; empty if none gains enough, or there is no line
  */
 public record StartLine(
-        LaneSurface surface, Kind kind, LineBasis basis, Optional<PlayedLine> line, Optional<BallChange> change) {}
+        LaneSurface surface, Kind kind, LineBasis basis, Optional<PlayedLine> line, Optional<BallChange> change) {
+    /** The basis as answers write it. */
+    String basisName() {
+        return ConstantName.of(basis).replace('_', '-');
+    }
+}

@@ -102,11 +102,10 @@ public final class PatternText {
         page.item(ratio(measures.insideOutsideRatio())
                 + ", boards 10 to 30 over the rest (USBC, Lane conditioning, about 2007).");
         if (isShapeAssumed()) {
-            page.item(
-                    "How the oil falls along the lane is assumed here. In " + new OilUnits(metric).name()
-                            + ", on board 20 and on board 5 from the right, it means "
-                            + String.join(", ", shape())
-                            + ". If your sheet or tapes say otherwise, state decay and floor, or the tapes.");
+            page.item("How the oil falls along the lane is assumed here. In " + new OilUnits(metric).name()
+                    + ", on board 20 and on board 5 from the right, it means "
+                    + String.join(", ", shape())
+                    + ". If your sheet or tapes say otherwise, state decay and floor, or the tapes.");
         }
     }
 

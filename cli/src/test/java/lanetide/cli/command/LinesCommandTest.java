@@ -85,6 +85,9 @@ class LinesCommandTest {
     void everyStyleOfTheScenarioIsShownOnEverySurfaceOnBothBases() {
         List<String> shown = new ArrayList<>();
         for (JsonNode line : json.answer().get("lines")) {
+            if (isOnTheOtherTrack(line)) {
+                continue;
+            }
             shown.add(line.get("surface").asString() + " " + line.get("style").asString() + " "
                     + line.get("hand").asString() + " " + line.get("cover").asString() + " "
                     + line.get("basis").asString());
@@ -97,6 +100,103 @@ class LinesCommandTest {
             expected.add(surface + " tweener right medium-reactive free");
         }
         assertThat(shown).isEqualTo(expected);
+    }
+
+    private static boolean isOnTheOtherTrack(JsonNode line) {
+        return line.get("basis").asString().equals("other-track");
+    }
+
+    /** One launch angle has two lines; the one that is not played is told beside it, and never one half as good. */
+    @Test
+    void whereThereIsAnotherTrackItIsToldAfterTheNaturalLine() {
+        JsonNode lines = json.answer().get("lines");
+        int others = 0;
+        for (int i = 2; i < lines.size(); i++) {
+            if (isOnTheOtherTrack(lines.get(i))) {
+                others++;
+                JsonNode natural = lines.get(i - 2);
+                assertThat(natural.get("basis").asString()).isEqualTo("natural");
+                for (String same : List.of("surface", "style", "hand", "cover", "level")) {
+                    assertThat(lines.get(i).get(same)).isEqualTo(natural.get(same));
+                }
+                assertThat(Math.abs(lines.get(i).get("laydownBoard").asDouble()
+                                - natural.get("laydownBoard").asDouble()))
+                        .isGreaterThan(1);
+            }
+        }
+        assertThat(others).isPositive();
+    }
+
+    /** A house pattern holds a pulled ball and brings a wide one back: an outer and an inner line. */
+    @Test
+    void onAHousePatternTheOtherTrackIsToldWithWhatItGains() throws Exception {
+        Path house = Files.writeString(
+                folder.resolve("house.yaml"),
+                Scenarios.SOUND.replace("39 ft", "40 ft").replace("4:1", "8:1"));
+        Object[] question = {"--style", "power", "--hand", "right", "--cover", "weak-reactive", "--surface", "wood"};
+
+        String page = Program.runWith(List.of("lines", house), question).out();
+        List<String> rows = tableAfter(page, "The other track, where there is an outside and an inside line");
+        JsonNode lines = Program.runWith(List.of("lines", house, "--format", "json"), question)
+                .answer()
+                .get("lines");
+
+        assertThat(rows).hasSize(2);
+        assertThat(rows.get(0)).containsSubsequence("Track", "Laydown", "Arrows", "Leaves", "Strikes", "Gains");
+        JsonNode natural = lines.get(0);
+        JsonNode other = lines.get(2);
+        boolean outside = other.get("laydownBoard").asDouble()
+                < natural.get("laydownBoard").asDouble();
+        double gain = 100
+                * (other.get("strikeShare").asDouble()
+                        - natural.get("strikeShare").asDouble());
+        String[] cells = rows.get(1).strip().split("\\s{2,}");
+        assertThat(cells[2]).isEqualTo(outside ? "outside" : "inside");
+        assertThat(Double.parseDouble(cells[7])).isCloseTo(gain, org.assertj.core.data.Offset.offset(0.51));
+    }
+
+    /** The rows of the table under a heading, its head first. */
+    private static List<String> tableAfter(String page, String heading) {
+        return page.lines()
+                .dropWhile(line -> !line.equals(heading))
+                .skip(1)
+                .takeWhile(line -> !line.isBlank())
+                .toList();
+    }
+
+    @Test
+    void theExitAndItsWindowAreThoseThatPatternTells() throws Exception {
+        Path scenario = Files.writeString(folder.resolve("event.yaml"), Scenarios.SOUND);
+        JsonNode exits = Program.run("pattern", scenario, "--format", "json")
+                .answer()
+                .get("patterns")
+                .get(0)
+                .get("exits");
+
+        assertThat(exits).hasSize(4);
+        for (JsonNode exit : exits) {
+            JsonNode line = Program.run(
+                            "lines",
+                            scenario,
+                            "--style",
+                            exit.get("style").asString(),
+                            "--hand",
+                            "right",
+                            "--cover",
+                            "medium-reactive",
+                            "--level",
+                            "scratch",
+                            "--format",
+                            "json")
+                    .answer()
+                    .get("lines")
+                    .get(0);
+            assertThat(line.get("exitBoard")).isEqualTo(exit.get("exitBoard"));
+            assertThat(line.get("exitWindow").get("low"))
+                    .isEqualTo(exit.get("exitWindow").get("low"));
+            assertThat(line.get("exitWindow").get("high"))
+                    .isEqualTo(exit.get("exitWindow").get("high"));
+        }
     }
 
     /**
@@ -270,8 +370,9 @@ class LinesCommandTest {
     void theTableHasOneRowForEachLine() {
         List<String> rows = lines("--format", "csv").out().lines().toList();
 
-        // 4 surfaces, 2 kinds of bowlers, 2 bases.
-        assertThat(rows).hasSize(1 + 4 * 2 * 2);
+        // 4 surfaces, 2 kinds of bowlers, 2 bases; and other tracks.
+        assertThat(rows.stream().filter(row -> !row.contains(",other-track,"))).hasSize(1 + 4 * 2 * 2);
+        assertThat(rows).hasSize(1 + json.answer().get("lines").size());
         assertThat(rows.get(0)).startsWith("surface,style,hand,cover,level,basis,laydownBoard,arrowsBoard,");
         assertThat(rows.get(1)).startsWith("hard-synthetic,stroker,left,weak-reactive,scratch,natural,");
         assertThat(rows).allSatisfy(row -> assertThat(row.split(",", -1)).hasSize(20));

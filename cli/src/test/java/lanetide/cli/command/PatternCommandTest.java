@@ -5,7 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import lanetide.cli.scenario.Scenarios;
+import lanetide.oilflow.film.AlongShape;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.lane.LaneGeometry;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,9 +42,11 @@ class PatternCommandTest {
                         "lengthBand",
                         "volumeBand",
                         "tier",
+                        "tierRight",
+                        "tierLeft",
                         "exitBoardByRule",
                         "integratedVolumeMl")
-                .contains("tapes");
+                .contains("tapes", "shape");
         assertThat(pattern.get("tapes").get(0).propertyNames()).containsExactly("distanceFt", "board", "units");
     }
 
@@ -61,8 +68,8 @@ class PatternCommandTest {
             double board = exit.get("exitBoard").asDouble();
             assertThat(board)
                     .isBetween(
-                            exit.get("exitWindow").get("low").asDouble() - 1,
-                            exit.get("exitWindow").get("high").asDouble() + 1);
+                            exit.get("exitWindow").get("low").asDouble(),
+                            exit.get("exitWindow").get("high").asDouble());
         });
     }
 
@@ -94,10 +101,10 @@ class PatternCommandTest {
         assertThat(outcome.out())
                 .startsWith("Club night on four pairs\nPattern: 40 ft, 23 mL, 8:1.\n")
                 .contains("Length 40 ft, medium:", "Volume 23 mL, medium:", "Ratio 8:1, house tier:")
-                .contains("Surface textured-synthetic, dry friction 0.24: more than hard-synthetic (0.20).")
+                .contains("Surface textured-synthetic, dry friction 0.28: more than hard-synthetic (0.23).")
                 .contains("By the length rule, board 9: the length in feet less 31.")
                 .contains("not a lane inspection and not a ruling", "trained staff only")
-                .contains("style power: natural launch angle 2.2 degrees")
+                .contains("style power: natural launch angle 1.2 degrees")
                 .doesNotContain("pace.pinsetter");
         assertThat(outcome.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
         assertThat(Program.run("pattern", TAPED).out().lines())
@@ -160,8 +167,91 @@ class PatternCommandTest {
         JsonNode pattern = json(again).get("patterns").get(0);
 
         assertThat(pattern.get("ratio").asDouble()).isCloseTo(4, within(0.04));
-        // Before 8 ft the tapes know nothing and the film is held, so a part of the heads is missing.
-        assertThat(pattern.get("volumeMl").asDouble()).isBetween(23 * 0.93, 23 * 1.0);
+        assertThat(pattern.get("volumeMl").asDouble()).isCloseTo(23 * shareThatTapesFind(), within(0.23));
+    }
+
+    /**
+     * Before 8 ft the tapes know nothing and the film is held, so that a part of the heads is missing; from there to
+     * the last tape it runs in straight lines, a little above the film. Of a pattern of 39 ft.
+     */
+    private static double shareThatTapesFind() {
+        AlongShape along =
+                AlongShape.unbuffed(OilPattern.DEFAULT_DECAY, OilPattern.DEFAULT_FLOOR, 39 * LaneGeometry.FOOT_M);
+        double[] tapesFt = {0, 8, 15, 22, 27.5, 37, 39};
+        double found = 0;
+        double laid = 0;
+        for (int i = 1; i < tapesFt.length; i++) {
+            double from = tapesFt[i - 1];
+            double to = tapesFt[i];
+            found += (to - from) * (film(along, Math.max(8, from)) + film(along, Math.min(37, to))) / 2;
+            double step = (to - from) / 1000;
+            for (int k = 0; k < 1000; k++) {
+                laid += step * film(along, from + (k + 0.5) * step);
+            }
+        }
+        return found / laid;
+    }
+
+    private static double film(AlongShape along, double atFt) {
+        return along.share(atFt * LaneGeometry.FOOT_M, 39 * LaneGeometry.FOOT_M);
+    }
+
+    @Test
+    void eachHalfIsJudgedByItself() throws Exception {
+        Path scenario = written(Scenarios.SOUND.replace("ratio: 4:1", "ratio: 2:1\n  left: {ratio: 8:1}"));
+
+        JsonNode pattern = json(scenario).get("patterns").get(0);
+        assertThat(pattern.get("tierRight").asString()).isEqualTo("sport");
+        assertThat(pattern.get("tierLeft").asString()).isEqualTo("house");
+        assertThat(pattern.get("tier").asString()).isEqualTo("house");
+        assertThat(Program.run("pattern", scenario).out())
+                .contains(
+                        "Ratio on the right-hand half 2:1, sport tier: ",
+                        "Ratio on the left-hand half 8:1, house tier: ",
+                        "pattern.taperFrom: 5 boards (by ratio and length).",
+                        "pattern.left.taperFrom: 7.75 boards (by ratio and length).");
+    }
+
+    @Test
+    void tapesWithLessOilInsideThanOutsideHaveNoTier() throws Exception {
+        String tapes = """
+                  tapes:
+                    boards: [20, 10, 3]
+                    readings:
+                      - {at: 8 ft, units: [10, 15, 20]}
+                      - {at: 30 ft, units: [6, 9, 12]}
+                """;
+        Path scenario = written(Scenarios.SOUND.replace("  volume: 23 mL\n", "").replace("  ratio: 4:1\n", tapes));
+
+        JsonNode pattern = json(scenario).get("patterns").get(0);
+        assertThat(pattern.get("ratio").asDouble()).isLessThan(1);
+        assertThat(pattern.get("tier").asString()).isEqualTo("inverse");
+        assertThat(Program.run("pattern", scenario).out())
+                .contains(":1, no tier: there is more oil outside than inside")
+                .doesNotContain("sport tier: ");
+    }
+
+    @Test
+    void theFallAlongTheLaneIsToldInUnitsOnlyWhereItIsAssumed() throws Exception {
+        String fall = "How the oil falls along the lane is assumed here.";
+        Path assumed = written(Scenarios.SOUND);
+        JsonNode pattern = json(assumed).get("patterns").get(0);
+        String text = Program.run("pattern", assumed).out().replaceAll("\\s+", " ");
+
+        assertThat(text).contains(fall);
+        for (int feet : List.of(8, 15, 22, 35)) {
+            assertThat(text)
+                    .contains(String.format(
+                            Locale.ROOT,
+                            "%.1f and %.1f at %d ft",
+                            reading(pattern, "shape", feet, 20),
+                            reading(pattern, "shape", feet, 5),
+                            feet));
+        }
+        assertThat(reading(pattern, "shape", 8, 20)).isEqualTo(reading(pattern, 8, 20));
+        Path stated = written(Scenarios.SOUND.replace("ratio: 4:1", "ratio: 4:1\n  decay: 1.2\n  floor: 25 %"));
+        assertThat(Program.run("pattern", stated).out().replaceAll("\\s+", " ")).doesNotContain(fall);
+        assertThat(Program.run("pattern", TAPED).out().replaceAll("\\s+", " ")).doesNotContain(fall);
     }
 
     @Test
@@ -187,7 +277,11 @@ class PatternCommandTest {
     }
 
     private static double reading(JsonNode pattern, double feet, int board) {
-        for (JsonNode tape : pattern.get("tapes")) {
+        return reading(pattern, "tapes", feet, board);
+    }
+
+    private static double reading(JsonNode pattern, String readings, double feet, int board) {
+        for (JsonNode tape : pattern.get(readings)) {
             if (tape.get("distanceFt").asDouble() == feet && tape.get("board").asInt() == board) {
                 return tape.get("units").asDouble();
             }

@@ -1,6 +1,7 @@
 package lanetide.cli.lines;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
@@ -9,8 +10,13 @@ import lanetide.cli.scenario.Scenarios;
 import lanetide.oilflow.catalogue.Catalogue;
 import lanetide.oilflow.catalogue.Grits;
 import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.line.HomeLines;
+import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineBasis;
-import lanetide.oilflow.line.PlayedLine;
+import lanetide.oilflow.line.LineFinder;
+import lanetide.oilflow.line.Player;
+import lanetide.oilflow.motion.RowMarch;
+import lanetide.squads.equipment.Physics;
 import org.junit.jupiter.api.Test;
 
 class FreshLinesTest {
@@ -71,28 +77,37 @@ class FreshLinesTest {
                 .isEqualTo(scenario.names().covers().get("medium-reactive").flareOverlap());
     }
 
-    /** On the surface he knows no move is needed: he starts at his own angle (the design of the natural line). */
+    /** Home is known under one condition; there no move is needed, whatever the level. */
     @Test
-    void onTheReferenceSurfaceEveryoneStartsAtHisOwnAngle() {
+    void underTheKnownConditionEveryoneStartsOnHisHomeLine() {
+        Scenario known = Scenarios.readWith("23 mL", "25 mL").scenario().orElseThrow();
+        Physics physics = Physics.under(known.event().laws());
+        HomeLines homes = physics.homeLines(
+                new LineFinder(new RowMarch(physics.grid()), physics.carry()),
+                known.event().pattern());
         Question question = new Question(
-                List.of(scenario.names().surfaces().get(Catalogue.REFERENCE_SURFACE)),
-                List.copyOf(scenario.names().styles().values()),
+                List.of(known.names().surfaces().get(Catalogue.REFERENCE_SURFACE)),
+                List.copyOf(known.names().styles().values()),
                 List.of(Hand.RIGHT),
+                List.of(known.names().covers().get(Catalogue.REFERENCE_COVER)),
                 List.of(),
-                List.of(),
-                Optional.empty());
+                Optional.of(known.names().levels().get("casual")));
 
-        List<StartLine> natural = FreshLines.of(scenario, question).stream()
+        List<StartLine> natural = FreshLines.of(known, question).stream()
                 .filter(line -> line.basis() == LineBasis.NATURAL)
                 .toList();
 
         assertThat(natural).hasSize(4);
         assertThat(natural).allSatisfy(start -> {
-            PlayedLine line = start.line().orElseThrow();
-            assertThat(Math.toDegrees(line.line().launchRad()))
-                    .isCloseTo(
-                            Math.toDegrees(start.kind().style().naturalLaunchRad()),
-                            org.assertj.core.data.Offset.offset(0.01));
+            Kind kind = start.kind();
+            Player player = new Player(
+                    kind.style(), kind.level().spread(), kind.hand(), physics.contact(kind.cover(), start.surface()));
+            Line home = homes.home(player).orElseThrow();
+            Line line = start.line().orElseThrow().line();
+            assertThat(line.laydownBoard()).isCloseTo(home.laydownBoard(), within(0.02));
+            assertThat(line.launchRad()).isCloseTo(home.launchRad(), within(1e-4));
+            assertThat(Math.toDegrees(line.launchRad()))
+                    .isCloseTo(Math.toDegrees(kind.style().naturalLaunchRad()), within(2.0));
         });
     }
 }

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalLong;
+import lanetide.cli.scenario.notice.Assumption;
 import lanetide.cli.scenario.notice.Notice;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Severity;
@@ -46,10 +47,11 @@ class PatternReaderTest {
     @Test
     void whatASheetStatesIsTakenAsItStands() {
         SheetPattern pattern =
-                sheet(SHEET + "  buffFrom: 27 ft\n  buffTo: 4 %\n  left: {ratio: 2:1, taperTo: 12 boards}\n");
+                sheet(SHEET + "  taperFrom: 6 boards\n  taperTo: 13 boards\n  buffFrom: 27 ft\n  buffTo: 4 %\n"
+                        + "  left: {ratio: 2:1, taperTo: 12 boards}\n");
 
-        assertThat(pattern.right()).isEqualTo(new AcrossShape(4, 5, 14));
-        assertThat(pattern.left()).isEqualTo(new AcrossShape(2, 5, 12));
+        assertThat(pattern.right()).isEqualTo(new AcrossShape(4, 6, 13));
+        assertThat(pattern.left()).isEqualTo(new AcrossShape(2, 6, 12));
         assertThat(pattern.along().appliedToM()).isCloseTo(27 * 0.3048, within(1e-12));
         assertThat(pattern.along().buffTo()).isCloseTo(0.04, within(1e-12));
         assertThat(pattern.along().floor()).isEqualTo(OilPattern.DEFAULT_FLOOR);
@@ -62,6 +64,32 @@ class PatternReaderTest {
         assertThat(pattern.isSymmetric()).isTrue();
         assertThat(pattern.along().appliedToM()).isEqualTo(pattern.lengthM());
         assertThat(sheet(SHEET + "  buffFrom: 27 ft\n").along().buffTo()).isEqualTo(OilPattern.DEFAULT_BUFF_TO);
+    }
+
+    @Test
+    void aTaperThatIsNotStatedLiesByRatioAndLengthOnEachHalf() {
+        Reading reading = read(SHEET.replace("4:1", "8:1") + "  left: {ratio: 2:1}\n");
+        SheetPattern pattern = (SheetPattern) pattern(reading);
+
+        assertThat(pattern.right()).isEqualTo(AcrossShape.usual(8, pattern.lengthM()));
+        assertThat(pattern.left()).isEqualTo(AcrossShape.usual(2, pattern.lengthM()));
+        assertThat(reading.scenario().orElseThrow().assumptions())
+                .contains(
+                        new Assumption("pattern.taperFrom", "7.75 boards", "by ratio and length"),
+                        new Assumption("pattern.taperTo", "12.75 boards", "by ratio and length"),
+                        new Assumption("pattern.left.taperFrom", "5 boards", "by ratio and length"),
+                        new Assumption("pattern.left.taperTo", "14 boards", "by ratio and length"));
+    }
+
+    @Test
+    void ofATaperThatIsStatedInPartTheRestFollows() {
+        Reading reading = read(SHEET.replace("4:1", "8:1") + "  taperFrom: 6 boards\n");
+
+        assertThat(((SheetPattern) pattern(reading)).right()).isEqualTo(new AcrossShape(8, 6, 11));
+        assertThat(reading.scenario().orElseThrow().assumptions())
+                .extracting(Assumption::name)
+                .contains("pattern.taperTo")
+                .doesNotContain("pattern.taperFrom", "pattern.left.taperFrom");
     }
 
     @Test

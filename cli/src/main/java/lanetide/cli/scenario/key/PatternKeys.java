@@ -73,12 +73,13 @@ public final class PatternKeys {
     /** The left half of a pattern. */
     public static final Block LEFT = new Block("pattern.left");
 
-    public static final Key<Double> LEFT_RATIO =
-            left("ratio", RATIOS, "middle five boards over the left boards 3 to 7", "2:1 to 10:1");
+    public static final Key<Double> LEFT_RATIO = LEFT.key(
+                    "ratio", RATIOS, "middle five boards over the left boards 3 to 7")
+            .optional("2:1 to 10:1", "as on the right");
     public static final Key<Double> LEFT_TAPER_FROM =
-            left("taperFrom", STARTS, "from the left-hand gutter, where the film starts to rise", "5 boards");
+            leftTaper("taperFrom", STARTS, "from the left-hand gutter, where the film starts to rise", "5 boards");
     public static final Key<Double> LEFT_TAPER_TO =
-            left("taperTo", ENDS, "from the left-hand gutter, where it stops rising", "14 boards");
+            leftTaper("taperTo", ENDS, "from the left-hand gutter, where it stops rising", "14 boards");
 
     /** A pattern by tape readings. */
     public static final Block TAPES = new Block("pattern.tapes");
@@ -132,7 +133,8 @@ public final class PatternKeys {
         return Form.quantity(Measure.RATIO, "n:1", Range.between(1, largest));
     }
 
-    private static Key<Double> left(String name, Form<Double> form, String meaning, String typical) {
-        return LEFT.key(name, form, meaning).optional(typical, "as on the right");
+    private static Key<Double> leftTaper(String name, Form<Double> form, String meaning, String typical) {
+        return LEFT.key(name, form, meaning)
+                .optional(typical, "as stated for the right; else by its own ratio, and length");
     }
 }
