@@ -38,7 +38,7 @@ public record PreviewWords(Preview preview) {
     }
 
     private static String window(GameForecast.Start start) {
-        return " (good from " + board(start.lowBoard()) + " to " + board(start.highBoard()) + ").";
+        return " (" + board(start.lowBoard()) + " to " + board(start.highBoard()) + " still hit the pocket).";
     }
 
     /** What would tell in practice that the forecast is wrong. */

@@ -165,7 +165,7 @@ function tellNumbers() {
   ];
   for (const kind of chosenKinds(game)) {
     rows.push([`Exit window, ${kind.style}, ${kind.hand} hand (boards)`, kind.low == null
-      ? "no line meets the pocket" : `${kind.low.toFixed(1)} to ${kind.high.toFixed(1)}, best ${kind.best.toFixed(1)}`]);
+      ? "no line meets the pocket" : `${kind.low.toFixed(1)} to ${kind.high.toFixed(1)}, an average shot ${kind.best.toFixed(1)}`]);
   }
   d3.select("#lane-numbers tbody").selectAll("tr").data(rows).join(enter => {
     const row = enter.append("tr");
