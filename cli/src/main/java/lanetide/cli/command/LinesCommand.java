@@ -26,7 +26,7 @@ import picocli.CommandLine.Option;
         name = "lines",
         header = "Tells where each style starts on the fresh pattern",
         description = {
-            "Tells for each style on each surface where to lay the ball down, where to cross the arrows, the window of exit boards, the room to miss, and whether another ball is better. Several covers or finishes stand side by side. "
+            "Tells for each style on each surface where to lay the ball down, where to cross the arrows, the window of exit boards, the room to miss, the line on the other track where there is one, and whether another ball is better. Several covers or finishes stand side by side. "
                     + HelpText.BOARDS,
             "",
             HelpText.WHERE

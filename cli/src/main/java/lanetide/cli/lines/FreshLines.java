@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
@@ -57,12 +58,23 @@ public final class FreshLines {
                 Player player = player(kind, surface);
                 Optional<PlayedLine> natural = natural(kind, surface, fresh);
                 add(lines, surface, kind, LineBasis.NATURAL, natural);
-                add(lines, surface, kind, LineBasis.FREE, advisor.free(player, fresh));
+                add(lines, surface, kind, LineBasis.FREE, free(player, natural));
                 natural.flatMap(played -> advisor.otherTrack(player, fresh, played.line()))
                         .ifPresent(other -> add(lines, surface, kind, LineBasis.OTHER_TRACK, Optional.of(other)));
             }
         }
         return lines;
+    }
+
+    /** The best line known: the search may miss one as good as that which is played anyway. */
+    private Optional<PlayedLine> free(Player player, Optional<PlayedLine> natural) {
+        return Stream.concat(natural.map(FreshLines::asFree).stream(), advisor.free(player, fresh).stream())
+                .reduce((best, next) ->
+                        next.quality().strikeShare() > best.quality().strikeShare() ? next : best);
+    }
+
+    private static PlayedLine asFree(PlayedLine line) {
+        return new PlayedLine(LineBasis.FREE, line.line(), line.path(), line.window(), line.quality(), line.missRoom());
     }
 
     /** The natural line on a lane in any state, for one who knows the fresh pattern. */

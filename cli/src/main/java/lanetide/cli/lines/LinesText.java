@@ -198,13 +198,11 @@ public final class LinesText {
                 .orElse("-");
     }
 
-    /** The shares carry an error, so that a free line can seem a little worse than the natural one it equals. */
     private String gain(StartLine start) {
         return start.line()
                 .flatMap(line -> labels.natural(start)
-                        .map(natural -> inHundred(Math.max(
-                                0,
-                                line.quality().strikeShare() - natural.quality().strikeShare()))))
+                        .map(natural -> inHundred(
+                                line.quality().strikeShare() - natural.quality().strikeShare())))
                 .orElse("-");
     }
 

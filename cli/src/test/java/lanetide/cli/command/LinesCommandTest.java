@@ -127,6 +127,23 @@ class LinesCommandTest {
         assertThat(others).isPositive();
     }
 
+    @ParameterizedTest
+    @MethodSource("shipped")
+    void theBestLineStrikesNoLessThanTheNaturalOne(Path scenario) {
+        JsonNode lines =
+                Program.run("lines", scenario, "--format", "json").answer().get("lines");
+
+        for (int i = 1; i < lines.size(); i++) {
+            JsonNode free = lines.get(i);
+            JsonNode natural = lines.get(i - 1);
+            if (free.get("basis").asString().equals("free")
+                    && natural.get("strikeShare").isNumber()) {
+                assertThat(free.get("strikeShare").asDouble())
+                        .isGreaterThanOrEqualTo(natural.get("strikeShare").asDouble());
+            }
+        }
+    }
+
     /** A house pattern holds a pulled ball and brings a wide one back: an outer and an inner line. */
     @Test
     void onAHousePatternTheOtherTrackIsToldWithWhatItGains() throws Exception {
