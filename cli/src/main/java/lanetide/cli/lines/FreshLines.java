@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
@@ -57,20 +56,25 @@ public final class FreshLines {
             for (Kind kind : Kinds.of(scenario.event(), question)) {
                 Player player = player(kind, surface);
                 Optional<PlayedLine> natural = natural(kind, surface, fresh);
+                Optional<PlayedLine> other =
+                        natural.flatMap(played -> advisor.otherTrack(player, fresh, played.line()));
                 add(lines, surface, kind, LineBasis.NATURAL, natural);
-                add(lines, surface, kind, LineBasis.FREE, free(player, natural));
-                natural.flatMap(played -> advisor.otherTrack(player, fresh, played.line()))
-                        .ifPresent(other -> add(lines, surface, kind, LineBasis.OTHER_TRACK, Optional.of(other)));
+                add(lines, surface, kind, LineBasis.FREE, best(List.of(natural, advisor.free(player, fresh), other)));
+                if (other.isPresent()) {
+                    add(lines, surface, kind, LineBasis.OTHER_TRACK, other);
+                }
             }
         }
         return lines;
     }
 
-    /** The best line known: the search may miss one as good as that which is played anyway. */
-    private Optional<PlayedLine> free(Player player, Optional<PlayedLine> natural) {
-        return Stream.concat(natural.map(FreshLines::asFree).stream(), advisor.free(player, fresh).stream())
+    /** The best line known: the search over all angles may miss one that is told anyway. */
+    private static Optional<PlayedLine> best(List<Optional<PlayedLine>> known) {
+        return known.stream()
+                .flatMap(Optional::stream)
                 .reduce((best, next) ->
-                        next.quality().strikeShare() > best.quality().strikeShare() ? next : best);
+                        next.quality().strikeShare() > best.quality().strikeShare() ? next : best)
+                .map(FreshLines::asFree);
     }
 
     private static PlayedLine asFree(PlayedLine line) {
