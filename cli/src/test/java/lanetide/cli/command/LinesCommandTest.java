@@ -168,7 +168,7 @@ class LinesCommandTest {
         double gain = 100
                 * (other.get("strikeShare").asDouble()
                         - natural.get("strikeShare").asDouble());
-        String[] cells = rows.get(1).strip().split("\\s{2,}");
+        String[] cells = rows.get(1).strip().split("\\s{2,}", -1);
         assertThat(cells[2]).isEqualTo(outside ? "outside" : "inside");
         assertThat(Double.parseDouble(cells[7])).isCloseTo(gain, org.assertj.core.data.Offset.offset(0.51));
     }
