@@ -172,7 +172,7 @@ public final class ReportPage {
                     Table.of(
                             "windows-" + (i + 1),
                             "Squad " + squad.squad()
-                                    + ": exit boards by game, from the outermost to the innermost good one,"
+                                    + ": exit windows by game, from the outer to the inner board,"
                                     + " the middle value over its lanes",
                             LaneTables.windows(squad, squad.games()),
                             1)));

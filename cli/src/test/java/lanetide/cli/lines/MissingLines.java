@@ -34,7 +34,7 @@ final class MissingLines {
         StringBuilder table = new StringBuilder("| Style | Ball | Surface | No line at |\n|---|---|---|---|\n");
         byKind.forEach((kind, points) -> table.append("| " + kind + " | "
                 + points.stream().map(this::pattern).distinct().collect(Collectors.joining("; ")) + " |\n"));
-        return table.toString();
+        return table + (missing.isEmpty() ? "| none | | | |\n" : "");
     }
 
     /** A pattern, with its volumes unless none of them has a line. */
