@@ -74,7 +74,9 @@ class FeelFinderTest {
         OilPattern house = OilPattern.of("house", 40 * LaneGeometry.FOOT_M, 25, 10);
 
         assertThat(feel(Events.PATTERN).perArrowBoard()).isGreaterThan(1.5);
-        assertThat(feel(house).perArrowBoard()).isLessThan(0);
+        assertThat(feel(house).perArrowBoard())
+                .as("boards at the pins for a board at the arrows, which is four by geometry alone")
+                .isBetween(-0.5, 0.5);
     }
 
     private static LineFeel feel(OilPattern pattern) {

@@ -140,8 +140,14 @@ class DayTest {
         EventResult result = twoSquads(LATE_MS, Conditioning.NONE);
 
         for (int lane = 1; lane <= 4; lane++) {
-            assertThat(oilOf(asFound(result, "B", lane))).isEqualTo(oilOf(asLeft(result, lane)));
-            assertThat(asFound(result, "B", lane).gamesOnOil()).isEqualTo(2);
+            LaneState left = asLeft(result, lane);
+            LaneState found = asFound(result, "B", lane);
+            assertThat(found.volumeMl()).isCloseTo(left.volumeMl(), within(1e-9));
+            assertThat(found.carrydownMl()).isEqualTo(left.carrydownMl());
+            assertThat(found.headUnitsLow())
+                    .as("thick heads level for hours, but do not fill up")
+                    .isLessThan(asFound(result, "A", lane).headUnitsLow());
+            assertThat(found.gamesOnOil()).isEqualTo(2);
         }
     }
 

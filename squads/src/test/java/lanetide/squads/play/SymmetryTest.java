@@ -131,12 +131,15 @@ class SymmetryTest {
         assertThat(twoHands).as("seed %d", seed).isGreaterThan(oneHand + 0.5);
     }
 
-    /** Film on the most worn board after four games of two right-handers and two bowlers of the given hand. */
+    /**
+     * Film on the most worn board after four games of two right-handers and two bowlers of the given hand. All stand
+     * deep enough for their balls to be on the flat of the pattern, whose boards this is read on.
+     */
     private static double leastHeadUnits(long seed, Hand hand) {
         Bowler[] bowlers = new Bowler[4];
         for (int i = 0; i < bowlers.length; i++) {
             bowlers[i] = Events.bowler(
-                    "b" + i, i < 2 ? Hand.RIGHT : hand, "stroker", Events.level("scratch"), "medium-reactive");
+                    "b" + i, i < 2 ? Hand.RIGHT : hand, "power", Events.level("scratch"), "medium-reactive");
         }
         return Events.play(Events.onePair(4, bowlers), seed).lanes().stream()
                 .mapToDouble(LaneState::headUnitsLow)
