@@ -20,9 +20,8 @@ class PlayedVerdictTest {
     private static final int PLAYINGS = 150;
 
     /**
-     * The second squad finds lanes with twice the oil that everybody brings his line for. All are strokers: players of
-     * more revs, who find the pocket on either lane within a game, lose less by it than can be shown in so few
-     * playings.
+     * The second squad finds lanes with twice the oil that everybody brings his line for. All are strokers, whom that
+     * harms most; what players of more revs lose by it is too little to be shown in so few playings.
      */
     private static final Event UNFAIR = SmallEvents.twoSquads(
             SmallEvents.groups(2, 4, id -> SmallEvents.bowler(id, Hand.RIGHT, "stroker", "scratch", "medium-reactive")),
