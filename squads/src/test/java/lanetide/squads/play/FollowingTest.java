@@ -99,7 +99,7 @@ class FollowingTest {
     }
 
     private static String gain(SummaryStatistics gains) {
-        double half = 1.96 * gains.getStandardDeviation() / Math.sqrt(gains.getN());
+        double half = 1.96 * gains.getStandardDeviation() / Math.sqrt((double) gains.getN());
         return String.format(Locale.ROOT, "%+.1f ± %.1f", gains.getMean(), half);
     }
 
