@@ -19,10 +19,10 @@ public record Contact(BallSpec ball, FrictionLaw friction, FilmSplit split) {
     /**
      * Oil on the ball at a shot of its usual kind: what the towel has left of earlier ones.
      *
-     * @return millilitres; 0 under a law by which balls move no oil
+     * @return millilitres
      */
     public double oilInPlayMl() {
-        return split == FilmSplit.NONE ? 0 : BallOil.afterTowelMl(ball);
+        return BallOil.afterTowelMl(ball);
     }
 
     /**

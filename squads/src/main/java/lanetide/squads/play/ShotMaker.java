@@ -124,7 +124,17 @@ final class ShotMaker {
         lastMeant = meant;
         lastThrown = new Line(LaneGeometry.metresToBoard(laydownM), launchRad);
         Delivery delivery = Delivery.of(lastRelease, ball.contact().ball().radiusM(), laydownM, launchRad);
-        march.wear(delivery, bowler.player().hand(), ball.contact(), lane.film(), ball.readyAt(timeMs));
+        march(delivery, bowler, ball, lane, timeMs);
         return lastThrown;
+    }
+
+    /** Lanes that stay as they are laid differ from others in nothing else: balls are thrown there as in play. */
+    private void march(
+            Delivery delivery, BowlerInPlay bowler, BowlerInPlay.BallInPlay ball, LaneInPlay lane, long timeMs) {
+        if (oilMoves) {
+            march.wear(delivery, bowler.player().hand(), ball.contact(), lane.film(), ball.readyAt(timeMs));
+        } else {
+            march.readInPlay(delivery, bowler.player().hand(), ball.contact(), lane.film());
+        }
     }
 }
