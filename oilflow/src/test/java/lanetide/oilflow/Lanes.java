@@ -2,6 +2,8 @@ package lanetide.oilflow;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import lanetide.oilflow.ball.BallSpec;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.ball.PlayingStyle;
@@ -43,6 +45,8 @@ final class Lanes {
             0.65 / Math.sqrt(2) * LaneGeometry.BOARD_M / LaneGeometry.ARROWS_M,
             0.015,
             0.04);
+
+    private static final Map<Coverstock, Contact> KNOWN_BALLS = new ConcurrentHashMap<>();
 
     private Lanes() {}
 
@@ -92,11 +96,15 @@ final class Lanes {
         return new HomeLines(finder, pattern, Lanes::knownBalls);
     }
 
+    /** Contacts are made once, so that home lines know them again. */
     static List<Contact> knownBalls(Coverstock own) {
         return CATALOGUE.knownCovers(own).stream()
-                .map(cover ->
-                        Contact.between(BallSpec.of(cover), CATALOGUE.surfaces().get(DEFAULT_SURFACE)))
+                .map(cover -> KNOWN_BALLS.computeIfAbsent(cover, Lanes::onKnownSurface))
                 .toList();
+    }
+
+    private static Contact onKnownSurface(Coverstock cover) {
+        return Contact.between(BallSpec.of(cover), CATALOGUE.surfaces().get(DEFAULT_SURFACE));
     }
 
     /** Where a player starts on a fresh pattern. */
