@@ -21,6 +21,7 @@ import lanetide.oilflow.line.LineAdvisor;
 import lanetide.oilflow.line.LineBasis;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.LineSearch;
+import lanetide.oilflow.line.NearestLine;
 import lanetide.oilflow.line.PlayedLine;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Contact;
@@ -92,6 +93,28 @@ class LineAdvisorTest {
         assertThat(search.near(player, film, new Line(-1, 0))).isEmpty();
         search.near(player, film, new Line(2.5, 0))
                 .ifPresent(near -> assertThat(near.laydownBoard()).isGreaterThanOrEqualTo(2));
+    }
+
+    /** A ball that never turns stays short on every line at a style's angle; one that hooks at once comes in beyond. */
+    @ParameterizedTest(name = "{0}: {2}")
+    @CsvSource({"3, 0.09, TOO_LITTLE_HOOK", "70, -0.04, TOO_MUCH_HOOK"})
+    void whereNoLineMeetsThePocketTheNearestIsToldAndWhy(
+            double spinRadps, double launchRad, NearestLine.Reason reason) {
+        PlayingStyle style =
+                new PlayingStyle("odd", new Release(7, spinRadps, Math.PI / 3, 0), launchRad, "assumption");
+        Player player = Lanes.player(style, "strong-reactive", "wood");
+        assertThat(advisor.natural(player, film)).isEmpty();
+
+        NearestLine nearest = advisor.nearest(player, film);
+
+        double arrival = finder.arrivalBoard(player, film, nearest.line());
+        assertThat(nearest.reason()).isEqualTo(reason);
+        assertThat(nearest.missBoards()).isEqualTo(arrival - PinCarry.POCKET_BOARD);
+        for (int boards : List.of(-1, 1)) {
+            double neighbour = finder.arrivalBoard(player, film, nearest.line().moved(boards));
+            assertThat(Math.abs(neighbour - PinCarry.POCKET_BOARD))
+                    .isGreaterThanOrEqualTo(Math.abs(nearest.missBoards()) - 0.5);
+        }
     }
 
     /** A ball that rolls from the start runs straight: a miss at 15 ft is four times as large at 60 ft (geometry). */

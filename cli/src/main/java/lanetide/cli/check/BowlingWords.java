@@ -48,7 +48,8 @@ final class BowlingWords {
         switch (bowling.knowledge()) {
             case EVERYTHING -> parts.add("they see the oil");
             case NOTHING -> parts.add("they never move");
-            case OWN_BALLS -> {}
+            case SEEN_AND_TOLD -> {}
+            case OWN_BALLS -> parts.add("they go by their own balls alone");
         }
         if (bowling.tiringShare() > 0) {
             parts.add("they lose " + Figures.plain(100 * bowling.tiringShare(), 2) + " % of their speed over "

@@ -14,6 +14,7 @@ import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.LineAdvisor;
 import lanetide.oilflow.line.LineBasis;
 import lanetide.oilflow.line.LineFinder;
+import lanetide.oilflow.line.NearestLine;
 import lanetide.oilflow.line.PlayedLine;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Contact;
@@ -102,7 +103,11 @@ public final class FreshLines {
 
     private void add(
             List<StartLine> lines, LaneSurface surface, Kind kind, LineBasis basis, Optional<PlayedLine> line) {
-        lines.add(new StartLine(surface, kind, basis, line, line.flatMap(played -> change(kind, surface, played))));
+        Optional<NearestLine> nearest = line.isEmpty() && basis == LineBasis.NATURAL
+                ? Optional.of(advisor.nearest(player(kind, surface), fresh))
+                : Optional.empty();
+        lines.add(new StartLine(
+                surface, kind, basis, line, line.flatMap(played -> change(kind, surface, played)), nearest));
     }
 
     private Optional<BallChange> change(Kind kind, LaneSurface surface, PlayedLine played) {

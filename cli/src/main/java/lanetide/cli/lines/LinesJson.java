@@ -9,6 +9,7 @@ import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.line.BallChange;
+import lanetide.oilflow.line.NearestLine;
 import lanetide.oilflow.line.PlayedLine;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -69,6 +70,14 @@ public final class LinesJson {
         JsonAnswer.put(room, "outsideBoards", line, played -> played.missRoom().outsideBoards(), 2);
         JsonAnswer.put(room, "insideBoards", line, played -> played.missRoom().insideBoards(), 2);
         JsonAnswer.put(node, "ballChange", start.change(), LinesJson::change);
+        JsonAnswer.put(node, "nearest", start.nearest(), LinesJson::nearest);
+    }
+
+    private static void nearest(ObjectNode node, NearestLine nearest) {
+        JsonAnswer.put(node, "laydownBoard", nearest.line().laydownBoard(), 2);
+        JsonAnswer.put(node, "arrowsBoard", nearest.line().arrowsBoard(), 2);
+        JsonAnswer.put(node, "missBoards", nearest.missBoards(), 2);
+        node.put("reason", ConstantName.of(nearest.reason()).replace('_', '-'));
     }
 
     private static void change(ObjectNode node, BallChange change) {

@@ -2,14 +2,12 @@ package lanetide.cli.lines;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import lanetide.cli.report.Figures;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.LineBasis;
+import lanetide.oilflow.line.NearestLine;
 import lanetide.oilflow.line.PlayedLine;
 
 /** What a coach would say of starting lines, in sentences. */
@@ -80,22 +78,31 @@ final class LinesWords {
                 .flatMap(surface -> labels.shown(surface, LineBasis.NATURAL).stream())
                 .toList();
         List<String> remarks = new ArrayList<>();
-        byStyle(natural, line -> line.line().isEmpty())
-                .forEach((style, surfaces) -> remarks.add("Moving two and one brings"
-                        + " no average shot of " + style + " to the pocket on " + surfaces
-                        + ": change the angle, the speed or the ball."));
+        natural.forEach(line -> line.nearest().ifPresent(nearest -> remarks.add(missing(line, nearest))));
         room(natural).ifPresent(remarks::add);
         return remarks;
     }
 
-    /** The surfaces on which something holds, by style. */
-    private Map<String, String> byStyle(List<StartLine> natural, Predicate<StartLine> holds) {
-        Map<String, String> surfaces = new LinkedHashMap<>();
-        natural.stream()
-                .filter(holds)
-                .forEach(line -> surfaces.merge(
-                        labels.of(line.kind()), line.surface().id(), (before, next) -> before + ", " + next));
-        return surfaces;
+    private String missing(StartLine start, NearestLine nearest) {
+        return "Moving two and one brings no average shot of " + labels.of(start.kind()) + " to the pocket on "
+                + start.surface().id() + ". Nearest is "
+                + Figures.fixed(nearest.line().laydownBoard(), 1) + " over "
+                + Figures.fixed(nearest.line().arrowsBoard(), 1) + " at the arrows, "
+                + Figures.fixed(Math.abs(nearest.missBoards()), 1) + " boards "
+                + (nearest.missBoards() > 0 ? "high. " : "light. ") + why(nearest.reason());
+    }
+
+    private static String why(NearestLine.Reason reason) {
+        return switch (reason) {
+            case TOO_LITTLE_HOOK ->
+                "From everywhere it hooks too little: a stronger ball, less speed, or a straighter line with a smaller"
+                        + " angle.";
+            case TOO_MUCH_HOOK ->
+                "From everywhere it hooks too much: a weaker ball, more speed, or a larger angle to the gutter.";
+            case NO_ROOM ->
+                "From one board to the next it jumps from light to high: another angle, another ball or another speed"
+                        + " has to make room.";
+        };
     }
 
     /** Who has the most room and who the least. */

@@ -1,10 +1,12 @@
 package lanetide.cli.preview;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
+import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.LineAdvisor;
@@ -23,16 +25,24 @@ final class LaneReading {
     private final Event event;
     private final Physics physics;
     private final Kind kind;
+    private final List<Coverstock> bag;
     private final OilFilm fresh;
     private final Player player;
     private final LineFinder finder;
     private final LineAdvisor advisor;
 
+    /** A reading for one who may change to any ball. */
     LaneReading(Scenario scenario, Physics physics, Kind kind) {
+        this(scenario, physics, kind, List.of());
+    }
+
+    /** A reading for one who has these balls in his bag; none if he may change to any. */
+    LaneReading(Scenario scenario, Physics physics, Kind kind, List<Coverstock> bag) {
         this.scenario = scenario;
         this.event = scenario.event();
         this.physics = physics;
         this.kind = kind;
+        this.bag = bag;
         this.fresh = OilFilm.fresh(event.pattern(), physics.grid());
         this.player = new Player(
                 kind.style(),
@@ -68,7 +78,8 @@ final class LaneReading {
     }
 
     private Optional<BallChange> change(OilFilm film, PlayedLine played) {
-        List<Contact> others = scenario.names().covers().values().stream()
+        Collection<Coverstock> balls = bag.isEmpty() ? scenario.names().covers().values() : bag;
+        List<Contact> others = balls.stream()
                 .filter(cover -> !cover.id().equals(kind.cover().id()))
                 .map(cover -> physics.contact(cover, event.centre().surface()))
                 .toList();

@@ -1,6 +1,9 @@
 package lanetide.cli.preview;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import lanetide.oilflow.ball.Coverstock;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.rotation.Rotation;
@@ -48,6 +51,20 @@ public record Place(int squad, int group, Optional<String> bowler) {
      */
     public Place ofGroup() {
         return new Place(squad, group, Optional.empty());
+    }
+
+    /**
+     * The balls he has in his bag, if he is named and brings two for full racks.
+     *
+     * @param event the event
+     * @return their covers; none where anybody is meant, or he brings one ball
+     */
+    public List<Coverstock> bag(Event event) {
+        return bowler.stream()
+                .flatMap(name -> event.squads().get(squad).groups().get(group).bowlers().stream()
+                        .filter(other -> other.id().equals(name)))
+                .flatMap(who -> who.secondCover().stream().flatMap(second -> Stream.of(who.cover(), second)))
+                .toList();
     }
 
     /**

@@ -61,15 +61,18 @@ public final class PreviewStudy {
         List<PlayingMet> playings = new Study(Repeated.of(event, scenario.seed()))
                 .play(Part.first(replications), threads, this::watch, onDone);
         Summary summary = new Summary(event, place);
-        GameForecast sheet = summary.fresh(new LaneReading(scenario, physics, kind).fresh(true));
+        GameForecast sheet = summary.fresh(reading().fresh(true));
         return new Preview(place, kind, sheet, summary.games(sheet, playings), summary.signs(playings), replications);
     }
 
     private Watch<PlayingMet> watch(int number) {
         MetFilms films = new MetFilms(event, place);
         return Watch.by(
-                Observers.of(films),
-                summary ->
-                        new LaneReading(scenario, physics, kind).playing(films.byGame(), number < PLAYINGS_WITH_BALLS));
+                Observers.of(films), summary -> reading().playing(films.byGame(), number < PLAYINGS_WITH_BALLS));
+    }
+
+    /** For who is named, among the balls he brings; else among all. */
+    private LaneReading reading() {
+        return new LaneReading(scenario, physics, kind, place.bag(event));
     }
 }

@@ -378,7 +378,11 @@ class LinesCommandTest {
         assertThat(text.exitCode()).isZero();
         assertThat(text.out().replaceAll("\\s+", " "))
                 .contains("Moving two and one brings no average shot of dead to the pocket on wood")
+                .contains("Nearest is ")
+                .contains("From everywhere it hooks too")
                 .contains(" dead - - - - - - - - - ");
+        assertThat(Math.abs(line.get("nearest").get("missBoards").doubleValue()))
+                .isGreaterThan(0.02);
         assertThat(line.get("laydownBoard").isNull()).isTrue();
         assertThat(line.get("exitWindow").get("low").isNull()).isTrue();
         assertThat(line.get("ballChange").isNull()).isTrue();

@@ -36,7 +36,7 @@ class BowlersAndScoringTest {
         assertThat(scenario.event().bowling()).isEqualTo(Bowling.USUAL);
         assertThat(scenario.assumptions())
                 .extracting(Assumption::name, Assumption::value)
-                .contains(tuple("bowlers.knowledge", "own-balls"));
+                .contains(tuple("bowlers.knowledge", "seen-and-told"));
     }
 
     @Test

@@ -53,6 +53,21 @@ public final class LineAdvisor {
     }
 
     /**
+     * What comes nearest to the pocket for a player who finds no natural line: of the moves from his home line, or,
+     * where he has none, of the lines at his style's own angle.
+     *
+     * @param player who throws
+     * @param film the lane at hand
+     * @return that line
+     */
+    public NearestLine nearest(Player player, OilFilm film) {
+        return homes.home(player)
+                .map(home -> finder.nearestMove(player, film, home))
+                .orElseGet(
+                        () -> finder.nearestAtAngle(player, film, player.style().naturalLaunchRad()));
+    }
+
+    /**
      * The line that strikes most often at launch angles up to three degrees from the style's natural one.
      *
      * @param player who throws

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
@@ -118,6 +119,45 @@ public final class LineFinder {
         double room = inward ? INNERMOST_LAYDOWN - from.laydownBoard() : from.laydownBoard() - OUTERMOST_LAYDOWN;
         OptionalDouble feet = Crossing.first(miss, 0, inward ? 1 : -1, (int) room);
         return feet.isPresent() ? Optional.of(from.moved(feet.getAsDouble())) : Optional.empty();
+    }
+
+    /**
+     * The line nearest to the pocket among the moves of two and one from a line, by whole boards.
+     *
+     * @param player who throws
+     * @param film the lane
+     * @param from the line to move from
+     * @return the first of those with the smallest miss, from the outermost
+     */
+    NearestLine nearestMove(Player player, OilFilm film, Line from) {
+        int outward = (int) (from.laydownBoard() - OUTERMOST_LAYDOWN);
+        int inward = (int) (INNERMOST_LAYDOWN - from.laydownBoard());
+        return nearest(
+                player,
+                film,
+                IntStream.rangeClosed(-outward, inward).mapToObj(from::moved).toList());
+    }
+
+    /** The same among all lines at an angle, by whole boards. */
+    NearestLine nearestAtAngle(Player player, OilFilm film, double launchRad) {
+        return nearest(
+                player,
+                film,
+                IntStream.rangeClosed((int) OUTERMOST_LAYDOWN, (int) INNERMOST_LAYDOWN)
+                        .mapToObj(laydown -> new Line(laydown, launchRad))
+                        .toList());
+    }
+
+    private NearestLine nearest(Player player, OilFilm film, List<Line> lines) {
+        List<Double> misses = lines.stream()
+                .map(line -> arrivalBoard(player, film, line) - PinCarry.POCKET_BOARD)
+                .toList();
+        int nearest = IntStream.range(0, lines.size())
+                .reduce((best, next) -> Math.abs(misses.get(next)) < Math.abs(misses.get(best)) ? next : best)
+                .orElseThrow();
+        boolean bothSides =
+                misses.stream().anyMatch(miss -> miss > 0) && misses.stream().anyMatch(miss -> miss <= 0);
+        return new NearestLine(lines.get(nearest), misses.get(nearest), bothSides);
     }
 
     /**

@@ -1,5 +1,7 @@
 package lanetide.squads.bowler;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import lanetide.oilflow.line.Line;
 
 /** How a bowler chooses his lines, and his ball, during an event. */
@@ -7,9 +9,12 @@ public interface BowlerAgent {
     /**
      * Steps up to a lane at a full rack. How long its oil has been played on everybody knows.
      *
+     * @param lane lane number
      * @param gamesOnOil games that groups have played there since it was oiled; 0 where balls move no oil
+     * @param told how far those of his hand who bowled there before stood further in, at the end, than the lines they
+     *     brought (boards); empty if nobody did, or balls move no oil
      */
-    default void stepUp(int gamesOnOil) {}
+    default void stepUp(int lane, int gamesOnOil, OptionalDouble told) {}
 
     /**
      * The line he means to play.
@@ -42,8 +47,30 @@ public interface BowlerAgent {
      *
      * @param lane lane number
      * @param sight what he saw of it
+     * @return what those who stand by can make of it; empty if he does not judge his balls
      */
-    default void learn(int lane, Sight sight) {}
+    default Optional<LaneRead> learn(int lane, Sight sight) {
+        return Optional.empty();
+    }
+
+    /**
+     * Watches the ball of another bowler of his hand on his pair.
+     *
+     * @param lane lane number
+     * @param read what the other made of it
+     * @param unlike how unlike the two throw: 1 for alike, and more
+     */
+    default void watch(int lane, LaneRead read, double unlike) {}
+
+    /**
+     * How far further in he stands than on the line he brought to the event.
+     *
+     * @param lane lane number
+     * @return boards of the feet; empty if he tells nobody
+     */
+    default OptionalDouble moved(int lane) {
+        return OptionalDouble.empty();
+    }
 
     /** Goes to another pair. */
     default void moveOn() {}

@@ -2,14 +2,17 @@ package lanetide.squads.bowler;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.pocket.PinCarry;
 import lanetide.squads.model.Adaptation;
+import lanetide.squads.model.Reckoning;
 
 /**
- * A bowler who learns from his own balls. He knows no more than a bowler can: the line he meant to play, how far his
- * ball missed it at the arrows by his release alone, how his balls scatter on the lines he knows, and, with an error,
- * where each met the pins.
+ * A bowler who learns from his own balls, from those of others on his pair, and from what he is told. He knows no more
+ * than a bowler can: the line he meant to play, how far his ball missed it at the arrows by his release alone, how his
+ * balls scatter on the lines he knows, and, with an error, where each met the pins.
  *
  * <p>When the miss he believes in exceeds his dead band, and he has watched the lane long enough since his last move,
  * he moves as many boards with the feet as he believes he misses, half as many at the arrows (common practice, no
@@ -19,6 +22,7 @@ public final class LearningAgent implements BowlerAgent {
     private static final int LANES_OF_A_PAIR = 2;
 
     private final Adaptation adaptation;
+    private final Reckoning reckoning;
     private final Bag bag;
     private final PairBelief belief;
     private final PlayedLines lines;
@@ -36,20 +40,35 @@ public final class LearningAgent implements BowlerAgent {
     public LearningAgent(Adaptation adaptation, List<KnownBall> balls) {
         this.adaptation = adaptation;
         this.bag = new Bag(balls, adaptation.seesBoards());
-        this.belief = new PairBelief(adaptation.driftBoards());
+        this.reckoning = adaptation.reckoning();
+        this.belief = new PairBelief(reckoning.driftBoards(), reckoning.deeperBoards());
         this.lines = new PlayedLines(bag.inHand().start());
     }
 
     /**
-     * On lanes that are new to him he is the less sure of his line, the more games they have had than those it was made
-     * on.
+     * On lanes that are new to him he expects his line to be off the more, and is the less sure of it, the more games
+     * they have had than those it was made on. He hears what those say who bowled there before, and moves at once if
+     * that is reason enough.
      */
     @Override
-    public void stepUp(int gamesOnOil) {
+    public void stepUp(int lane, int gamesOnOil, OptionalDouble told) {
         if (lanes.isEmpty()) {
-            belief.reckonWith(adaptation.driftBoards() * Math.abs(gamesOnOil - gamesKnown));
+            int more = gamesOnOil - gamesKnown;
+            belief.reckonWith(reckoning.deeperBoards() * more, reckoning.driftBoards() * Math.abs(more));
         }
         gamesKnown = gamesOnOil;
+        if (!lanes.contains(lane)) {
+            firstLook(lane, told);
+        }
+    }
+
+    private void firstLook(int lane, OptionalDouble told) {
+        int side = side(lane);
+        if (reckoning.listens() && told.isPresent()) {
+            double variance = reckoning.toldBoards() * reckoning.toldBoards();
+            belief.hear(side, told.getAsDouble() - movedBoards(lane), variance);
+        }
+        moveIfOff(lane, side);
     }
 
     @Override
@@ -68,20 +87,47 @@ public final class LearningAgent implements BowlerAgent {
     }
 
     @Override
-    public void learn(int lane, Sight sight) {
+    public Optional<LaneRead> learn(int lane, Sight sight) {
         int side = side(lane);
         LineFeel feel = bag.inHand().feel();
         double miss = feel.missOfLine(sight.arrivalBoard() - PinCarry.POCKET_BOARD, sight.missAtArrowsBoards());
         double sees = adaptation.seesBoards();
-        belief.see(side, miss, sees * sees + feel.unexplainedBoards() * feel.unexplainedBoards());
+        double variance = sees * sees + feel.unexplainedBoards() * feel.unexplainedBoards();
+        LaneRead read = new LaneRead(movedBoards(lane) + miss, variance);
+        belief.see(side, miss, variance);
         bag.watch(sight.arrivalBoard() - PinCarry.POCKET_BOARD, sight.entryRad());
         shotsSinceMove[side]++;
-        boolean patient = shotsSinceMove[side] >= adaptation.patienceShots();
-        if (patient && Math.abs(belief.miss(side)) > adaptation.deadBandBoards()) {
-            move(lane, side);
+        if (shotsSinceMove[side] >= adaptation.patienceShots()) {
+            moveIfOff(lane, side);
         }
         if (bag.shouldChange()) {
             changeBall();
+        }
+        return Optional.of(read);
+    }
+
+    /** He moves by it only after his own next ball there. */
+    @Override
+    public void watch(int lane, LaneRead read, double unlike) {
+        if (reckoning.looks() && lanes.contains(lane)) {
+            double off = unlike * reckoning.othersBoards();
+            belief.watch(lanes.indexOf(lane), read.moveBoards() - movedBoards(lane), read.variance() + off * off);
+        }
+    }
+
+    @Override
+    public OptionalDouble moved(int lane) {
+        return OptionalDouble.of(movedBoards(lane));
+    }
+
+    /** Against the line that he brought for the ball in hand. */
+    private double movedBoards(int lane) {
+        return lines.on(lane).laydownBoard() - bag.inHand().start().laydownBoard();
+    }
+
+    private void moveIfOff(int lane, int side) {
+        if (Math.abs(belief.miss(side)) > adaptation.deadBandBoards()) {
+            move(lane, side);
         }
     }
 

@@ -1,12 +1,14 @@
 package lanetide.squads.bowler;
 
 /**
- * What a bowler believes of the two lanes of his pair: by how many boards his line misses on each, and by how many
- * boards the misses drift from one of his rounds (a ball on either lane) to the next.
+ * What a bowler believes of the two lanes of his pair: by how many boards his line misses on each, by how many boards
+ * the misses drift from one of his rounds (a ball on either lane) to the next, and by how many boards the others on the
+ * pair need to move further than he.
  *
- * <p>A Kalman filter (R. E. Kalman, Journal of Basic Engineering 82, 1960): three jointly normal unknowns, of which the
- * drift is common to both lanes, because the same balls run over both. A ball on one lane teaches about the other by
- * their covariance.
+ * <p>A Kalman filter (R. E. Kalman, Journal of Basic Engineering 82, 1960): four jointly normal unknowns, of which the
+ * drift is common to both lanes, because the same balls run over both, and the others' difference too. A ball on one
+ * lane teaches about the other by their covariance. Who never watches others keeps what he assumed of their difference,
+ * and the other three are as if it were not there.
  */
 final class PairBelief {
     /** Standard deviation of the miss of a line on a lane that is new to him (boards; assumption). */
@@ -32,15 +34,25 @@ final class PairBelief {
     /** Rounds in a game: eleven or twelve balls at full racks on two lanes. */
     private static final double ROUNDS_PER_GAME = 6;
 
+    /** Standard deviation of the difference of the others' moves before he has seen any (boards; assumption). */
+    private static final double OTHERS_DIFFER_BOARDS = 0.5;
+
+    /** How much that difference changes in a round (boards; assumption). */
+    private static final double OTHERS_CHANGE_BOARDS = 0.05;
+
     private static final int DRIFT = 2;
-    private static final int UNKNOWNS = 3;
+    private static final int OTHERS = 3;
+    private static final int UNKNOWNS = 4;
 
     private final double[] mean = new double[UNKNOWNS];
     private final double[][] covariance = new double[UNKNOWNS][UNKNOWNS];
 
-    PairBelief(double driftBoardsPerGame) {
+    /** Expects a drift of so many boards a game, and may be wrong by so many (standard deviation). */
+    PairBelief(double driftBoardsPerGame, double deeperBoardsPerGame) {
         double perRound = driftBoardsPerGame / ROUNDS_PER_GAME;
+        mean[DRIFT] = deeperBoardsPerGame / ROUNDS_PER_GAME;
         covariance[DRIFT][DRIFT] = perRound * perRound;
+        covariance[OTHERS][OTHERS] = OTHERS_DIFFER_BOARDS * OTHERS_DIFFER_BOARDS;
         comeToNewLanes(0);
     }
 
@@ -60,22 +72,25 @@ final class PairBelief {
     }
 
     /**
-     * Another ball: he expects no miss, but may be well off, on both lanes alike; what he thinks of the drift he keeps.
+     * Another ball: he expects no miss, but may be well off, on both lanes alike; what he thinks of the drift and of
+     * the others he keeps.
      */
     void otherBall() {
         start(0, NEW_BALL_BOARDS, NEW_BALL_ALIKE);
     }
 
-    /** Others have played on these lanes: both may be off by so much more (standard deviation, boards). */
-    void reckonWith(double boards) {
-        double variance = boards * boards;
+    /** Others have played on these lanes: both are off by so many boards more, give or take (standard deviation). */
+    void reckonWith(double boards, double deviationBoards) {
+        mean[0] += boards;
+        mean[1] += boards;
+        double variance = deviationBoards * deviationBoards;
         covariance[0][0] += variance;
         covariance[1][1] += variance;
         link(0, 1, covariance[0][1] + WEAR_ALIKE * variance);
     }
 
     /**
-     * Learns from a ball, half a round after the one before.
+     * Learns from a ball of his own, half a round after the one before.
      *
      * @param side lane 0 or 1
      * @param missBoards what the ball says of the line's miss
@@ -83,9 +98,41 @@ final class PairBelief {
      */
     void see(int side, double missBoards, double variance) {
         passHalfARound();
-        double innovation = missBoards - mean[side];
-        double[] crossCovariance = {covariance[0][side], covariance[1][side], covariance[DRIFT][side]};
-        double innovationVariance = crossCovariance[side] + variance;
+        hear(side, missBoards, variance);
+    }
+
+    /**
+     * Takes in what is said of a lane by others than those he bowls with.
+     *
+     * @param side lane 0 or 1
+     * @param missBoards by how much his line misses there
+     * @param variance variance of that (square boards)
+     */
+    void hear(int side, double missBoards, double variance) {
+        double[] crossCovariance = new double[UNKNOWNS];
+        for (int i = 0; i < UNKNOWNS; i++) {
+            crossCovariance[i] = covariance[i][side];
+        }
+        learn(crossCovariance, missBoards - mean[side], crossCovariance[side] + variance);
+    }
+
+    /**
+     * Learns from the ball of another on his pair.
+     *
+     * @param side lane 0 or 1
+     * @param moveBoards by how much further in than he does the other should stand
+     * @param variance variance of that (square boards)
+     */
+    void watch(int side, double moveBoards, double variance) {
+        double[] crossCovariance = new double[UNKNOWNS];
+        for (int i = 0; i < UNKNOWNS; i++) {
+            crossCovariance[i] = covariance[i][side] + covariance[i][OTHERS];
+        }
+        double innovationVariance = crossCovariance[side] + crossCovariance[OTHERS] + variance;
+        learn(crossCovariance, moveBoards - mean[side] - mean[OTHERS], innovationVariance);
+    }
+
+    private void learn(double[] crossCovariance, double innovation, double innovationVariance) {
         if (innovationVariance == 0) {
             return;
         }
@@ -109,6 +156,10 @@ final class PairBelief {
         link(0, 1, covariance[0][1] + (leftDrift + rightDrift) / 2 + drift / 4);
         link(0, DRIFT, leftDrift + drift / 2);
         link(1, DRIFT, rightDrift + drift / 2);
+        double othersDrift = covariance[OTHERS][DRIFT];
+        link(0, OTHERS, covariance[0][OTHERS] + othersDrift / 2);
+        link(1, OTHERS, covariance[1][OTHERS] + othersDrift / 2);
+        covariance[OTHERS][OTHERS] += OTHERS_CHANGE_BOARDS * OTHERS_CHANGE_BOARDS / 2;
         covariance[DRIFT][DRIFT] += DRIFT_CHANGE_BOARDS * DRIFT_CHANGE_BOARDS / 2;
     }
 
@@ -125,6 +176,8 @@ final class PairBelief {
         link(0, 1, alike * variance);
         link(0, DRIFT, 0);
         link(1, DRIFT, 0);
+        link(0, OTHERS, 0);
+        link(1, OTHERS, 0);
     }
 
     private void link(int i, int j, double value) {

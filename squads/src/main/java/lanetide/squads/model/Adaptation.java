@@ -1,5 +1,6 @@
 package lanetide.squads.model;
 
+import java.util.Objects;
 import lanetide.oilflow.Require;
 
 /**
@@ -9,20 +10,31 @@ import lanetide.oilflow.Require;
  * @param deadBandBoards smallest believed miss that makes him move (boards), 0 to 10
  * @param gain share of the believed miss that a move takes out, 0 (never moves) to 1.5
  * @param patienceShots shots on a lane since the last move there before he moves again, 1 to 50
- * @param driftBoards how fast he reckons a line goes off as the oil changes (boards a game, standard deviation of
- *     either sign), 0 to 3
+ * @param reckoning what he reckons with besides his own balls
  */
-public record Adaptation(double seesBoards, double deadBandBoards, double gain, int patienceShots, double driftBoards) {
+public record Adaptation(
+        double seesBoards, double deadBandBoards, double gain, int patienceShots, Reckoning reckoning) {
     /**
      * Checks the ranges above.
      *
      * @throws IllegalArgumentException if a value lies outside its range
+     * @throws NullPointerException if {@code reckoning} is null
      */
     public Adaptation {
         Require.inRange(seesBoards, "reading error (boards)", 0, 5);
         Require.inRange(deadBandBoards, "dead band (boards)", 0, 10);
         Require.inRange(gain, "gain", 0, 1.5);
         Require.inRange(patienceShots, "patience (shots)", 1, 50);
-        Require.inRange(driftBoards, "expected drift (boards a game)", 0, 3);
+        Objects.requireNonNull(reckoning, "reckoning");
+    }
+
+    /**
+     * The same bowler on lanes that stay as they are, where nobody's balls change anything.
+     *
+     * @return one who goes by his own balls alone
+     */
+    public Adaptation byOwnBalls() {
+        return new Adaptation(
+                seesBoards, deadBandBoards, gain, patienceShots, Reckoning.byOwnBalls(reckoning.driftBoards()));
     }
 }

@@ -11,8 +11,8 @@ import lanetide.oilflow.Require;
  * @param scoring how it is scored
  */
 public record Bowling(Knowledge knowledge, double tiringShare, Scoring scoring) {
-    /** As bowlers are: they learn from their own balls, keep their speed, and are scored by the rules. */
-    public static final Bowling USUAL = new Bowling(Knowledge.OWN_BALLS, 0, Scoring.USUAL);
+    /** As bowlers are: they learn from what they see and are told, keep their speed, and are scored by the rules. */
+    public static final Bowling USUAL = new Bowling(Knowledge.SEEN_AND_TOLD, 0, Scoring.USUAL);
 
     /**
      * Six bouts of twelve balls, over which elite bowlers' speed fell (Seiferheld and others, Sensors 23, 8284, 2023;

@@ -1,8 +1,10 @@
 package lanetide.squads.model;
 
-/** What bowlers go by when they choose their lines. The last two are bounds to compare the first one with. */
+/** What bowlers go by when they choose their lines. The others are there to compare the first one with. */
 public enum Knowledge {
-    /** What his own balls did: where each met the pins, as well as he sees it. */
+    /** What his own balls did, what the balls of others on his pair did, and what he is told of the pair. */
+    SEEN_AND_TOLD("seen-and-told"),
+    /** What his own balls did alone: where each met the pins, as well as he sees it. */
     OWN_BALLS("own-balls"),
     /** The oil on the lane: the best line within reach, worked out from a film that no bowler can see. */
     EVERYTHING("everything"),

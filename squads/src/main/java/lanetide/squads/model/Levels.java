@@ -47,7 +47,11 @@ public final class Levels {
                         file.number(id, "deadBandBoards"),
                         file.number(id, "gain"),
                         (int) file.number(id, "patienceShots"),
-                        file.number(id, "driftBoards")),
+                        new Reckoning(
+                                file.number(id, "driftBoards"),
+                                file.number(id, "deeperBoards"),
+                                file.number(id, "othersBoards"),
+                                file.number(id, "toldBoards"))),
                 file.number(id, "formShare"),
                 file.text(id, "source"));
     }

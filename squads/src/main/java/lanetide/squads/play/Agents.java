@@ -2,6 +2,7 @@ package lanetide.squads.play;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanetide.oilflow.film.FilmSplit;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
@@ -14,6 +15,7 @@ import lanetide.squads.bowler.SteadyAgent;
 import lanetide.squads.equipment.PatternLines;
 import lanetide.squads.equipment.Physics;
 import lanetide.squads.equipment.StartingLines;
+import lanetide.squads.model.Adaptation;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Knowledge;
@@ -41,10 +43,17 @@ final class Agents implements AgentSource {
         PatternLines lines = startingLines.on(pattern);
         Line start = lines.of(player);
         return switch (knowledge) {
-            case OWN_BALLS -> new LearningAgent(bowler.level().adaptation(), bag(bowler, player, lines));
+            case SEEN_AND_TOLD -> new LearningAgent(adaptation(bowler), bag(bowler, player, lines));
+            case OWN_BALLS -> new LearningAgent(bowler.level().adaptation().byOwnBalls(), bag(bowler, player, lines));
             case EVERYTHING -> new KnowingAgent(player, finder, start);
             case NOTHING -> new SteadyAgent(start);
         };
+    }
+
+    /** Where balls move no oil others' balls tell nothing, so that a seat is worth nothing there. */
+    private Adaptation adaptation(Bowler bowler) {
+        Adaptation adaptation = bowler.level().adaptation();
+        return physics.split() == FilmSplit.NONE ? adaptation.byOwnBalls() : adaptation;
     }
 
     private List<KnownBall> bag(Bowler bowler, Player player, PatternLines lines) {

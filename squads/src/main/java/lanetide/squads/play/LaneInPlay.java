@@ -1,10 +1,13 @@
 package lanetide.squads.play;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import lanetide.oilflow.film.Levelling;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.lane.Topography;
 
@@ -15,6 +18,7 @@ final class LaneInPlay {
     private double appliedMl;
     private double strippedMl;
     private int gamesOnOil;
+    private Map<Hand, Double> told = Map.of();
     private OilPattern pattern;
 
     /** A lane of some shape without oil. */
@@ -43,6 +47,7 @@ final class LaneInPlay {
         pattern = laid;
         appliedMl += film.lay(laid);
         gamesOnOil = 0;
+        told = Map.of();
     }
 
     /** The pattern that was laid last; empty before the first oiling. */
@@ -57,6 +62,19 @@ final class LaneInPlay {
 
     void countGames(int games) {
         gamesOnOil += games;
+    }
+
+    /** Those who leave it tell how far they stood in, by hand (boards). */
+    void tell(Map<Hand, Double> movedBoards) {
+        if (!movedBoards.isEmpty()) {
+            told = movedBoards;
+        }
+    }
+
+    /** What those of a hand told who left it last (boards); empty if nobody did since it was oiled. */
+    OptionalDouble told(Hand hand) {
+        Double moved = told.get(hand);
+        return moved == null ? OptionalDouble.empty() : OptionalDouble.of(moved);
     }
 
     /** This lane's part of the oil account. */

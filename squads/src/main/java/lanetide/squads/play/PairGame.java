@@ -28,6 +28,7 @@ final class PairGame {
     private final LaneTurns left;
     private final LaneTurns right;
     private final List<BowlerInGame> players = new ArrayList<>();
+    private Mates mates = new Mates(List.of());
     private final long startMs;
     private Consumer<List<BowlerInGame>> whenStopped;
     private int expected;
@@ -76,6 +77,7 @@ final class PairGame {
     /** Plays what the players have still to play. */
     void play(List<BowlerInGame> group) {
         players.addAll(group);
+        mates = Mates.of(players);
         for (int frame = 1; frame <= TenpinScore.FRAMES; frame++) {
             for (int i = 0; i < group.size(); i++) {
                 BowlerInGame player = group.get(i);
@@ -97,6 +99,7 @@ final class PairGame {
     void join(BowlerInGame player) {
         expected--;
         players.add(player);
+        mates = Mates.of(players);
         int round = Math.max(left.round(), right.round()) + 1;
         LaneTurns side = left.turnsLeft() <= right.turnsLeft() ? left : right;
         for (int frame = player.framesDone() + 1; frame <= TenpinScore.FRAMES; frame++) {
@@ -162,7 +165,7 @@ final class PairGame {
         BowlerInPlay bowler = member.bowler();
         long nowMs = day.simulator().nowMs();
         int standing = bowler.standing();
-        int pinsLeft = day.shots().throwBall(bowler, side.lane(), nowMs);
+        int pinsLeft = day.shots().throwBall(bowler, mates, side.lane(), nowMs);
         watcher.thrown(turn.player(), side.lane(), turn.frame(), ball, standing, pinsLeft);
         bowler.score(pinsLeft);
         long pinsSetMs = day.shots().travelMs() + pace.pinsetterMs();
@@ -210,6 +213,7 @@ final class PairGame {
 
     private void end() {
         over = true;
+        lanes.both().forEach(lane -> lane.tell(mates.tell(lane)));
         stopwatch.paired(day.simulator().nowMs() - startMs);
     }
 

@@ -13,6 +13,7 @@ final class PairPractice {
     private final Simulator simulator;
     private final PaceOfPlay pace;
     private final List<Member> group;
+    private final Mates mates;
     private final ShotWatcher watcher;
     private final Runnable whenDone;
     private final long untilMs;
@@ -32,6 +33,7 @@ final class PairPractice {
         this.simulator = day.simulator();
         this.pace = day.event().pace();
         this.group = group;
+        this.mates = new Mates(group.stream().map(Member::bowler).toList());
         this.untilMs = untilMs;
         this.watcher = watcher;
         this.whenDone = whenDone;
@@ -72,7 +74,7 @@ final class PairPractice {
     private void release(Side side, Member member) {
         long nowMs = simulator.nowMs();
         int standing = member.bowler().standing();
-        int pinsLeft = day.shots().throwBall(member.bowler(), side.lane, nowMs);
+        int pinsLeft = day.shots().throwBall(member.bowler(), mates, side.lane, nowMs);
         watcher.thrown(member.bowler(), side.lane, standing, pinsLeft);
         long travelMs = day.shots().travelMs();
         member.ballBackAt(nowMs + travelMs + pace.ballReturnMs());

@@ -1,5 +1,7 @@
 package lanetide.squads.play;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.ball.ReleaseSpread;
 import lanetide.oilflow.film.FilmSplit;
@@ -11,6 +13,7 @@ import lanetide.oilflow.motion.RowMarch;
 import lanetide.oilflow.pocket.PinCarry;
 import lanetide.oilflow.pocket.Rack;
 import lanetide.oilflow.pocket.SpareTarget;
+import lanetide.squads.bowler.LaneRead;
 import lanetide.squads.bowler.Sight;
 import lanetide.squads.equipment.Physics;
 import lanetide.squads.result.ThrownBall;
@@ -61,20 +64,20 @@ final class ShotMaker {
     }
 
     /**
-     * Throws at what stands, and lets the bowler learn from a full rack.
+     * Throws at what stands, and lets the bowler, and those he bowls with, learn from a full rack.
      *
      * @return pins left standing
      */
-    int throwBall(BowlerInPlay bowler, LaneInPlay lane, long timeMs) {
+    int throwBall(BowlerInPlay bowler, Mates mates, LaneInPlay lane, long timeMs) {
         shots++;
-        return bowler.standing() == Rack.FULL ? atFullRack(bowler, lane, timeMs) : atSpare(bowler, lane, timeMs);
+        return bowler.standing() == Rack.FULL ? atFullRack(bowler, mates, lane, timeMs) : atSpare(bowler, lane, timeMs);
     }
 
-    private int atFullRack(BowlerInPlay bowler, LaneInPlay lane, long timeMs) {
+    private int atFullRack(BowlerInPlay bowler, Mates mates, LaneInPlay lane, long timeMs) {
         if (bowler.agent() instanceof KnowingAgent seesOil) {
             seesOil.look(lane.number(), lane.film());
         }
-        bowler.agent().stepUp(oilMoves ? lane.gamesOnOil() : 0);
+        stepUp(bowler, lane);
         Line meant = bowler.agent().line(lane.number());
         Line thrown = roll(bowler, bowler.player().style().release(), meant, bowler.strikeBall(), lane, timeMs);
         double missAtArrows = thrown.arrowsBoard() - meant.arrowsBoard();
@@ -88,9 +91,25 @@ final class ShotMaker {
         if (!march.reachedPins()) {
             return Rack.FULL;
         }
-        bowler.agent().learn(lane.number(), new Sight(arrival + seenError, missAtArrows, seenEntryRad));
+        Optional<LaneRead> read =
+                bowler.agent().learn(lane.number(), new Sight(arrival + seenError, missAtArrows, seenEntryRad));
+        if (oilMoves && read.isPresent()) {
+            mates.watch(bowler, lane, read.get());
+        }
         double massKg = bowler.strikeBall().contact().ball().core().massKg();
         return carry.leaveOfFirstBall(arrival, march.entryAngleRad(), march.speedMps(), massKg, luck);
+    }
+
+    private void stepUp(BowlerInPlay bowler, LaneInPlay lane) {
+        if (oilMoves) {
+            bowler.agent()
+                    .stepUp(
+                            lane.number(),
+                            lane.gamesOnOil(),
+                            lane.told(bowler.player().hand()));
+        } else {
+            bowler.agent().stepUp(lane.number(), 0, OptionalDouble.empty());
+        }
     }
 
     private int atSpare(BowlerInPlay bowler, LaneInPlay lane, long timeMs) {

@@ -7,6 +7,7 @@ import java.util.List;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.pocket.PinCarry;
 import lanetide.squads.model.Adaptation;
+import lanetide.squads.model.Reckoning;
 import org.junit.jupiter.api.Test;
 
 class BagTest {
@@ -18,7 +19,7 @@ class BagTest {
     private static final LineFeel FEEL = new LineFeel(0, 2, 0, SCATTER, USUAL_RAD);
     private static final KnownBall STRONG = new KnownBall(Line.through(24, 17), FEEL, 1.08);
     private static final KnownBall WEAK = new KnownBall(Line.through(20, 15), FEEL, 0.92);
-    private static final Adaptation PROMPT = new Adaptation(0, 1, 1, 1, 0);
+    private static final Adaptation PROMPT = new Adaptation(0, 1, 1, 1, Reckoning.byOwnBalls(0));
 
     @Test
     void aBallThatHasGoneFlatAsksForOneThatHooksLess() {

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Random;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.pocket.PinCarry;
 import lanetide.squads.model.Adaptation;
+import lanetide.squads.model.Reckoning;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,7 +27,7 @@ class LearningAgentTest {
     /** His balls do all the same and he sees them well: he believes his last ball alone, and moves by all of it. */
     private static final LineFeel EXACT = feel(0, 2, 0);
 
-    private static final Adaptation PROMPT = new Adaptation(0, 1, 1, 1, 0);
+    private static final Adaptation PROMPT = new Adaptation(0, 1, 1, 1, Reckoning.byOwnBalls(0));
 
     /** His balls scatter by two boards that he cannot explain. */
     private static final LineFeel WIDE = feel(0, 2, 2);
@@ -51,7 +53,7 @@ class LearningAgentTest {
 
     @Test
     void staysWhileHisBeliefIsInsideTheDeadBand() {
-        LearningAgent agent = agent(new Adaptation(0, 2, 1, 1, 0), EXACT);
+        LearningAgent agent = agent(new Adaptation(0, 2, 1, 1, Reckoning.byOwnBalls(0)), EXACT);
 
         learn(agent, LANE, POCKET + 2, 0);
         assertThat(agent.line(LANE)).isEqualTo(START);
@@ -61,7 +63,7 @@ class LearningAgentTest {
 
     @Test
     void withoutGainHeNeverMoves() {
-        LearningAgent agent = agent(new Adaptation(0, 0, 0, 1, 0.3), EXACT);
+        LearningAgent agent = agent(new Adaptation(0, 0, 0, 1, Reckoning.byOwnBalls(0.3)), EXACT);
 
         for (int shot = 0; shot < 100; shot++) {
             learn(agent, LANE, POCKET + 10, 0);
@@ -72,7 +74,7 @@ class LearningAgentTest {
 
     @Test
     void watchesALaneForHisPatienceBeforeHeMovesAgain() {
-        LearningAgent agent = agent(new Adaptation(0, 1, 1, 3, 0), EXACT);
+        LearningAgent agent = agent(new Adaptation(0, 1, 1, 3, Reckoning.byOwnBalls(0)), EXACT);
 
         for (int shot = 1; shot <= 2; shot++) {
             learn(agent, LANE, POCKET + 3, 0);
@@ -120,7 +122,7 @@ class LearningAgentTest {
 
     @Test
     void whoSeesWorseNeedsMoreBalls() {
-        Adaptation blurred = new Adaptation(3, 1, 1, 1, 0.3);
+        Adaptation blurred = new Adaptation(3, 1, 1, 1, Reckoning.byOwnBalls(0.3));
 
         assertThat(ballsBeforeHeMoves(blurred, WIDE)).isGreaterThan(ballsBeforeHeMoves(WIDE));
     }
@@ -132,10 +134,92 @@ class LearningAgentTest {
     }
 
     @Test
+    void whoExpectsToMoveInDoesSoAtOnceOnLanesThatOthersHavePlayedOn() {
+        LearningAgent agent = agent(reckoning(new Reckoning(0.3, 0.25, 20, 20)), WIDE);
+
+        agent.stepUp(LANE, 8, OptionalDouble.empty());
+
+        assertThat(agent.line(LANE)).isEqualTo(START.moved(2));
+    }
+
+    @Test
+    void onFreshLanesHeStepsUpToTheLineHeBrought() {
+        LearningAgent agent = agent(reckoning(new Reckoning(0.3, 0.25, 1, 1)), WIDE);
+
+        agent.stepUp(LANE, 0, OptionalDouble.empty());
+
+        assertThat(agent.line(LANE)).isEqualTo(START);
+    }
+
+    @Test
+    void believesWhatHeIsToldByHowWellItFits() {
+        assertThat(movedWhenTold(0)).isEqualTo(4);
+        assertThat(movedWhenTold(2)).isBetween(0.5, 3.5);
+        assertThat(movedWhenTold(Reckoning.NOT_AT_ALL_BOARDS)).isZero();
+    }
+
+    private static double movedWhenTold(double toldBoards) {
+        LearningAgent agent = agent(reckoning(new Reckoning(0.3, 0, 20, toldBoards)), WIDE);
+        agent.stepUp(LANE, 8, OptionalDouble.of(4));
+        return agent.moved(LANE).orElseThrow();
+    }
+
+    @Test
+    void othersBallsMakeHimMoveWithHisNextBall() {
+        LearningAgent looking = agent(reckoning(new Reckoning(0.3, 0, 1, 20)), WIDE);
+        looking.stepUp(LANE, 0, OptionalDouble.empty());
+        for (int ball = 0; ball < 30; ball++) {
+            looking.watch(LANE, new LaneRead(6, 4), 1);
+        }
+        assertThat(looking.line(LANE)).isEqualTo(START);
+
+        learn(looking, LANE, POCKET, 0);
+
+        assertThat(looking.moved(LANE).orElseThrow()).isPositive();
+    }
+
+    @Test
+    void theMoreUnlikeAnotherThrowsTheLessHisBallsTell() {
+        assertThat(missAfterWatching(1, 1)).isGreaterThan(missAfterWatching(1, 3));
+        assertThat(missAfterWatching(1, 3)).isGreaterThan(missAfterWatching(Reckoning.NOT_AT_ALL_BOARDS, 1));
+        assertThat(missAfterWatching(Reckoning.NOT_AT_ALL_BOARDS, 1)).isZero();
+    }
+
+    /** Boards that he moves after a few of another's balls and one of his own that met the pocket. */
+    private static double missAfterWatching(double othersBoards, double unlike) {
+        Adaptation adaptation = new Adaptation(0, 0, 1, 1, new Reckoning(0.3, 0, othersBoards, 20));
+        LearningAgent agent = agent(adaptation, WIDE);
+        agent.stepUp(LANE, 0, OptionalDouble.empty());
+        for (int ball = 0; ball < 12; ball++) {
+            agent.watch(LANE, new LaneRead(12, 1), unlike);
+        }
+        learn(agent, LANE, POCKET, 0);
+        return agent.moved(LANE).orElseThrow();
+    }
+
+    @Test
+    void saysOfALaneHowFarInOneShouldStand() {
+        LearningAgent agent = agent(PROMPT, WIDE);
+
+        LaneRead first = agent.learn(LANE, new Sight(POCKET + 20, 0, ENTRY_RAD)).orElseThrow();
+        double moved = agent.moved(LANE).orElseThrow();
+        LaneRead second = agent.learn(LANE, new Sight(POCKET + 1, 0, ENTRY_RAD)).orElseThrow();
+
+        assertThat(moved).isPositive();
+        assertThat(first.moveBoards()).isCloseTo(20, EXACTLY);
+        assertThat(second.moveBoards()).isCloseTo(moved + 1, EXACTLY);
+        assertThat(first.variance()).isCloseTo(4, EXACTLY);
+    }
+
+    private static Adaptation reckoning(Reckoning reckoning) {
+        return new Adaptation(0, 1, 1, 1, reckoning);
+    }
+
+    @Test
     void onAnotherPairOfTheSameAgeHeIsAsSureAsEver() {
-        Adaptation adaptation = new Adaptation(0, 1, 1, 1, 0.3);
+        Adaptation adaptation = new Adaptation(0, 1, 1, 1, Reckoning.byOwnBalls(0.3));
         LearningAgent moved = agent(adaptation, WIDE);
-        moved.stepUp(8);
+        moved.stepUp(LANE, 8, OptionalDouble.empty());
         moved.moveOn();
         LearningAgent sure = agent(adaptation, WIDE);
 
@@ -143,14 +227,14 @@ class LearningAgentTest {
     }
 
     private static int ballsBeforeHeMoves(int gamesOnOil, LineFeel feel) {
-        return ballsBeforeHeMoves(agent(new Adaptation(0, 1, 1, 1, 0.3), feel), gamesOnOil);
+        return ballsBeforeHeMoves(agent(new Adaptation(0, 1, 1, 1, Reckoning.byOwnBalls(0.3)), feel), gamesOnOil);
     }
 
     private static int ballsBeforeHeMoves(LearningAgent agent, int gamesOnOil) {
         Line brought = agent.line(LANE);
         int balls = 0;
         while (agent.line(LANE).equals(brought)) {
-            agent.stepUp(gamesOnOil);
+            agent.stepUp(LANE, gamesOnOil, OptionalDouble.empty());
             learn(agent, LANE, POCKET + 2, 0);
             balls++;
         }
@@ -158,7 +242,7 @@ class LearningAgentTest {
     }
 
     private static int ballsBeforeHeMoves(LineFeel feel) {
-        return ballsBeforeHeMoves(new Adaptation(0, 1, 1, 1, 0.3), feel);
+        return ballsBeforeHeMoves(new Adaptation(0, 1, 1, 1, Reckoning.byOwnBalls(0.3)), feel);
     }
 
     private static int ballsBeforeHeMoves(Adaptation adaptation, LineFeel feel) {
@@ -221,7 +305,11 @@ class LearningAgentTest {
     void staysOnTheLaneWhateverHeSees(long seed) {
         Random random = new Random(seed);
         Adaptation adaptation = new Adaptation(
-                0, random.nextDouble(3), random.nextDouble(1.5), 1 + random.nextInt(5), random.nextDouble(3));
+                0,
+                random.nextDouble(3),
+                random.nextDouble(1.5),
+                1 + random.nextInt(5),
+                Reckoning.byOwnBalls(random.nextDouble(3)));
         LearningAgent agent = agent(adaptation, feel(0, 2, random.nextDouble(4)));
 
         for (int shot = 0; shot < 500; shot++) {

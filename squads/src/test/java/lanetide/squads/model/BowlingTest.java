@@ -13,7 +13,7 @@ class BowlingTest {
     @ParameterizedTest(name = "after {0} balls {1}")
     @CsvSource({"0, 1", "36, 0.98", "72, 0.96", "500, 0.96"})
     void speedIsLostEvenlyOverSixBoutsOfTwelveBalls(int balls, double factor) {
-        Bowling tiring = new Bowling(Knowledge.OWN_BALLS, 0.04, Scoring.USUAL);
+        Bowling tiring = new Bowling(Knowledge.SEEN_AND_TOLD, 0.04, Scoring.USUAL);
 
         assertThat(tiring.speedFactor(balls)).isCloseTo(factor, within(1e-12));
         assertThat(Bowling.USUAL.speedFactor(balls)).isEqualTo(1);
@@ -22,7 +22,7 @@ class BowlingTest {
     @Test
     void valuesOutsideTheirRangesAreRefused() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Bowling(Knowledge.OWN_BALLS, 0.11, Scoring.USUAL))
+                .isThrownBy(() -> new Bowling(Knowledge.SEEN_AND_TOLD, 0.11, Scoring.USUAL))
                 .withMessageContaining("share of speed lost");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Scoring(ScoringSystem.TRADITIONAL, 0, 0))

@@ -131,7 +131,7 @@ class RefusalsTest {
     void anAdaptationOutsideItsRangesIsRefused(
             double sees, double deadBand, double gain, int patience, double drift, String name) {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Adaptation(sees, deadBand, gain, patience, drift))
+                .isThrownBy(() -> new Adaptation(sees, deadBand, gain, patience, Reckoning.byOwnBalls(drift)))
                 .withMessageStartingWith(name + " is ")
                 .withMessageContaining("it must lie between");
     }
@@ -142,7 +142,8 @@ class RefusalsTest {
         assertRefused(() -> group("", "a"), "group is blank; give it a name");
         assertRefused(() -> squad("", 0), "squad is blank; give it a name");
         assertRefused(
-                () -> new Level("", Levels.spread(1, 0, 0), new Adaptation(0, 0, 0, 1, 0), 0, "x"),
+                () -> new Level(
+                        "", Levels.spread(1, 0, 0), new Adaptation(0, 0, 0, 1, Reckoning.byOwnBalls(0)), 0, "x"),
                 "level is blank; give it a name");
     }
 

@@ -27,6 +27,7 @@ import lanetide.squads.model.Laws;
 import lanetide.squads.model.Level;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
+import lanetide.squads.model.Reckoning;
 import lanetide.squads.model.Squad;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.result.SquadResult;
@@ -80,7 +81,12 @@ public final class Events {
     }
 
     public static Level withoutSpread() {
-        return new Level("exact", new ReleaseSpread(0, 0, 0, 0), new Adaptation(0, 0.5, 1, 1, 0.3), 0, "assumption");
+        return new Level(
+                "exact",
+                new ReleaseSpread(0, 0, 0, 0),
+                new Adaptation(0, 0.5, 1, 1, Reckoning.byOwnBalls(0.3)),
+                0,
+                "assumption");
     }
 
     public static Bowler bowler(String id, Hand hand, String style, Level level, String cover) {

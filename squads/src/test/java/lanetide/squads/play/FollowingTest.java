@@ -1,11 +1,16 @@
 package lanetide.squads.play;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.pocket.Rack;
 import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.fixture.ReadmeRow;
 import lanetide.squads.model.Bowler;
@@ -14,8 +19,10 @@ import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Knowledge;
 import lanetide.squads.result.EventResult;
+import lanetide.squads.result.ShotBowled;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -24,6 +31,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * learn, with the same luck each time; no fact is known to hold the figures against.
  */
 @Tag("slow")
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class FollowingTest {
     private static final List<String> STYLES = List.of("straight", "stroker", "tweener", "power");
     private static final List<String> LEVELS = List.of("elite", "scratch", "league", "casual");
@@ -47,6 +55,8 @@ class FollowingTest {
         }
     }
 
+    private final Map<Kind, List<Playing>> played = new HashMap<>();
+
     @ParameterizedTest
     @ValueSource(strings = {"elite", "scratch", "league", "casual"})
     void howBowlersOfALevelFollowTheLanesStandsInTheReadme(String level) {
@@ -65,42 +75,78 @@ class FollowingTest {
 
     private record Kind(String style, String level) {}
 
-    private static void says(String who, List<Kind> kinds) {
-        List<SummaryStatistics> learning = statistics();
-        List<SummaryStatistics> knowing = statistics();
-        for (Kind kind : kinds) {
-            Event event = event(kind);
-            StartingLines lines = new StartingLines(event, Events.PHYSICS);
-            for (long seed = 0; seed < PLAYINGS; seed++) {
-                List<Double> never = scores(event, lines, seed, Knowledge.NOTHING);
-                addGains(learning, scores(event, lines, seed, Knowledge.OWN_BALLS), never);
-                addGains(knowing, scores(event, lines, seed, Knowledge.EVERYTHING), never);
-            }
+    /** What the judged bowler scored in a playing, by what he went by, look by look, and how often he moved. */
+    private record Playing(Map<Knowledge, List<Double>> scores, double movesAGame) {
+        double gain(Knowledge knowledge, int look) {
+            return scores.get(knowledge).get(look)
+                    - scores.get(Knowledge.NOTHING).get(look);
         }
+    }
+
+    private void says(String who, List<Kind> kinds) {
+        List<Playing> playings = kinds.stream()
+                .flatMap(kind -> played.computeIfAbsent(kind, FollowingTest::play).stream())
+                .toList();
         ReadmeRow.says(
                 "follows the lanes: " + who,
                 IntStream.range(0, Look.values().length)
-                        .mapToObj(i -> gain(learning.get(i)) + " of " + gain(knowing.get(i)))
-                        .collect(Collectors.joining("; ")));
+                                .mapToObj(look -> gain(playings, Knowledge.OWN_BALLS, look) + ", "
+                                        + gain(playings, Knowledge.SEEN_AND_TOLD, look) + " of "
+                                        + gain(playings, Knowledge.EVERYTHING, look))
+                                .collect(Collectors.joining("; "))
+                        + "; "
+                        + String.format(
+                                Locale.ROOT,
+                                "%.2f moves",
+                                playings.stream()
+                                        .mapToDouble(Playing::movesAGame)
+                                        .average()
+                                        .orElseThrow()));
     }
 
-    private static List<SummaryStatistics> statistics() {
-        List<SummaryStatistics> statistics = new ArrayList<>();
-        for (int i = 0; i < Look.values().length; i++) {
-            statistics.add(new SummaryStatistics());
-        }
-        return statistics;
-    }
-
-    private static void addGains(List<SummaryStatistics> gains, List<Double> scores, List<Double> never) {
-        for (int i = 0; i < scores.size(); i++) {
-            gains.get(i).addValue(scores.get(i) - never.get(i));
-        }
-    }
-
-    private static String gain(SummaryStatistics gains) {
+    private static String gain(List<Playing> playings, Knowledge knowledge, int look) {
+        SummaryStatistics gains = new SummaryStatistics();
+        playings.forEach(playing -> gains.addValue(playing.gain(knowledge, look)));
         double half = 1.96 * gains.getStandardDeviation() / Math.sqrt((double) gains.getN());
         return String.format(Locale.ROOT, "%+.1f ± %.1f", gains.getMean(), half);
+    }
+
+    private static List<Playing> play(Kind kind) {
+        Event event = event(kind);
+        StartingLines lines = new StartingLines(event, Events.PHYSICS);
+        return LongStream.range(0, PLAYINGS)
+                .mapToObj(seed -> {
+                    Moves moves = new Moves();
+                    Map<Knowledge, List<Double>> scores = new EnumMap<>(Knowledge.class);
+                    for (Knowledge knowledge : Knowledge.values()) {
+                        ShotObserver watcher = knowledge == Knowledge.SEEN_AND_TOLD ? moves : ShotObserver.NONE;
+                        scores.put(knowledge, scores(event, lines, seed, knowledge, watcher));
+                    }
+                    return new Playing(scores, moves.count / (2.0 * GAMES));
+                })
+                .toList();
+    }
+
+    /** Counts how often the judged bowlers move their feet on a lane. */
+    private static final class Moves implements ShotObserver {
+        private final Map<String, Double> stood = new HashMap<>();
+        private int count;
+
+        @Override
+        public void onShot(ShotBowled shot) {
+            if (shot.standing() != Rack.FULL || !isJudged(shot.bowler())) {
+                return;
+            }
+            double stands = shot.path().meant().laydownBoard();
+            Double before = stood.put(shot.bowler().id() + " on " + shot.lane(), stands);
+            if (before != null && before != stands) {
+                count++;
+            }
+        }
+    }
+
+    private static boolean isJudged(Bowler bowler) {
+        return bowler.id().endsWith(" judged");
     }
 
     /** Two squads on one oiling; in each the judged bowler and four who always learn. */
@@ -125,11 +171,14 @@ class FollowingTest {
         return Events.bowler(id, Hand.RIGHT, style, Events.level(level), cover);
     }
 
-    private static List<Double> scores(Event event, StartingLines lines, long seed, Knowledge knowledge) {
+    private static List<Double> scores(
+            Event event, StartingLines lines, long seed, Knowledge knowledge, ShotObserver watcher) {
         Agents agents = new Agents(event, lines, Events.PHYSICS);
+        Setup watched =
+                Events.setup(event, lines, seed).watchedBy(new Observers(LaneObserver.NONE, watcher, List.of()));
         EventResult result = new TournamentSimulation(Events.withAgents(
-                        Events.setup(event, lines, seed),
-                        (bowler, player, pattern) -> bowler.id().endsWith(" judged")
+                        watched,
+                        (bowler, player, pattern) -> isJudged(bowler)
                                 ? agents.of(bowler, player, pattern, knowledge)
                                 : agents.of(bowler, player, pattern)))
                 .play();

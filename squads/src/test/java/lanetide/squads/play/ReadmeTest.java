@@ -85,7 +85,7 @@ class ReadmeTest {
             double arrowsM = Math.hypot(spread.laydownM(), spread.launchRad() * LaneGeometry.ARROWS_M);
             String row = String.format(
                     Locale.ROOT,
-                    "| %s | %.2f | %.1f %% | %.0f %% | %.1f | %.1f | %.1f | %d | %.1f |",
+                    "| %s | %.2f | %.1f %% | %.0f %% | %.1f | %.1f | %.1f | %d | %.1f | %.1f | %s | %s |",
                     level.id(),
                     arrowsM / LaneGeometry.BOARD_M,
                     100 * spread.speedShare(),
@@ -94,9 +94,20 @@ class ReadmeTest {
                     adaptation.deadBandBoards(),
                     adaptation.gain(),
                     adaptation.patienceShots(),
-                    adaptation.driftBoards());
+                    adaptation.reckoning().driftBoards(),
+                    adaptation.reckoning().deeperBoards(),
+                    adaptation.reckoning().looks()
+                            ? number(adaptation.reckoning().othersBoards())
+                            : "-",
+                    adaptation.reckoning().listens()
+                            ? number(adaptation.reckoning().toldBoards())
+                            : "-");
             assertThat(readme()).contains(row);
         }
+    }
+
+    private static String number(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
     }
 
     private static String readme() throws IOException {

@@ -21,7 +21,7 @@ final class Strategies {
     static double[] scores(String style, String level, int games, int playings) {
         return new double[] {
             mean(style, level, games, playings, Knowledge.NOTHING),
-            mean(style, level, games, playings, Knowledge.OWN_BALLS),
+            mean(style, level, games, playings, Knowledge.SEEN_AND_TOLD),
             mean(style, level, games, playings, Knowledge.EVERYTHING)
         };
     }

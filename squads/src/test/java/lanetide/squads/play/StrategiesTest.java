@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Who learns from his own balls lies between who never moves and who knows the oil. */
+/** Who learns lies between who never moves and who knows the oil. */
 class StrategiesTest {
     private static final List<String> STYLES = List.of("straight", "stroker", "tweener", "power");
 
@@ -45,7 +45,7 @@ class StrategiesTest {
     void anEventIsPlayedByWhatItsBowlersGoBy() {
         Event usual = Events.onePair(8, Events.bowler("a"), Events.bowler("b"), Events.mixed("c", 1));
 
-        EventResult learning = Events.play(playedBy(usual, Knowledge.OWN_BALLS), 1);
+        EventResult learning = Events.play(playedBy(usual, Knowledge.SEEN_AND_TOLD), 1);
         EventResult knowing = Events.play(playedBy(usual, Knowledge.EVERYTHING), 1);
         EventResult staying = Events.play(playedBy(usual, Knowledge.NOTHING), 1);
 

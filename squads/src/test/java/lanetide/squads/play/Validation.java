@@ -403,7 +403,7 @@ final class Validation {
     private static Check gainedInSixGames(String level) {
         double gain = 0;
         for (String style : STYLES) {
-            gain += (Strategies.mean(style, level, 6, MANY_PLAYINGS, Knowledge.OWN_BALLS)
+            gain += (Strategies.mean(style, level, 6, MANY_PLAYINGS, Knowledge.SEEN_AND_TOLD)
                             - Strategies.mean(style, level, 6, MANY_PLAYINGS, Knowledge.NOTHING))
                     / STYLES.size();
         }

@@ -110,8 +110,11 @@ public final class BowlerKeys {
     public static final Key<Knowledge> KNOWLEDGE = BOWLERS.key(
                     "knowledge",
                     new Choice<>("knowledge", ByName.of(Knowledge.values(), Knowledge::id)),
-                    "what they choose lines by: own-balls, everything (they see the oil) or nothing (they never move)")
-            .assumed(Bowling.USUAL.knowledge(), "bowlers see their own balls, not the oil; squads/README.md says how");
+                    "what they choose lines by: seen-and-told (their own balls, those of others on the pair, what is told of"
+                            + " it), own-balls alone, everything (they see the oil) or nothing (they never move)")
+            .assumed(
+                    Bowling.USUAL.knowledge(),
+                    "bowlers see balls, their own and others', not the oil; squads/README.md says how");
     public static final Key<Double> TIRING = BOWLERS.key(
                     "tiring", Form.share(0, 0.1), "share of his speed a bowler loses over 72 balls at full racks")
             .assumed(

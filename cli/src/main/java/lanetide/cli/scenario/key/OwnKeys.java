@@ -5,6 +5,7 @@ import lanetide.cli.scenario.key.Form.OrNone;
 import lanetide.cli.scenario.key.Form.Text;
 import lanetide.oilflow.ball.BallCore;
 import lanetide.oilflow.catalogue.Grits;
+import lanetide.squads.model.Reckoning;
 
 /** Keys of what a scenario defines itself, by name. */
 public final class OwnKeys {
@@ -110,6 +111,19 @@ public final class OwnKeys {
     public static final Key<Double> DRIFT = LEVEL.key(
                     "drift", Form.boards(0, 3), "how fast the bowler reckons a line goes off in a game")
             .required("0.1 boards to 0.3 boards");
+    public static final Key<Double> DEEPER = LEVEL.key(
+                    "deeper", Form.boards(0, 3), "how much further in the bowler expects a game to move a line")
+            .optional("0 boards to 0.5 boards", "0 boards");
+    public static final Key<Double> OTHERS = LEVEL.key(
+                    "others",
+                    Form.boards(0, Reckoning.NOT_AT_ALL_BOARDS),
+                    "how well others' balls on the pair tell the bowler's own move; 20 boards: not at all")
+            .optional("1 board to 3 boards", "20 boards");
+    public static final Key<Double> TOLD = LEVEL.key(
+                    "told",
+                    Form.boards(0, Reckoning.NOT_AT_ALL_BOARDS),
+                    "how well those tell it who bowled there before; 20 boards: not at all")
+            .optional("1.5 boards to 5 boards", "20 boards");
     public static final Key<Double> FORM = LEVEL.key(
                     "form", Form.share(0, 0.5), "how much the scatter changes from game to game")
             .required("0 % to 20 %");

@@ -20,6 +20,7 @@ import lanetide.oilflow.lane.LaneSurface;
 import lanetide.squads.model.Adaptation;
 import lanetide.squads.model.Level;
 import lanetide.squads.model.Levels;
+import lanetide.squads.model.Reckoning;
 
 /** Reads the surfaces, covers, styles and levels that a scenario defines itself. */
 final class OwnNamesReader {
@@ -97,7 +98,11 @@ final class OwnNamesReader {
                         section.get(OwnKeys.DEAD_BAND),
                         section.get(OwnKeys.GAIN),
                         section.get(OwnKeys.PATIENCE),
-                        section.get(OwnKeys.DRIFT)),
+                        new Reckoning(
+                                section.get(OwnKeys.DRIFT),
+                                section.get(OwnKeys.DEEPER),
+                                section.get(OwnKeys.OTHERS),
+                                section.get(OwnKeys.TOLD))),
                 section.get(OwnKeys.FORM),
                 section.get(OwnKeys.SOURCE)));
     }
