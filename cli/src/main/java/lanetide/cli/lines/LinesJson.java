@@ -50,6 +50,12 @@ public final class LinesJson {
                 played -> StrictMath.toDegrees(played.line().launchRad()),
                 3);
         JsonAnswer.put(node, "exitBoard", line, played -> played.path().exitBoard(), 2);
+        shot(node, line);
+        JsonAnswer.put(node, "ballChange", start.change(), LinesJson::change);
+        JsonAnswer.put(node, "nearest", start.nearest(), LinesJson::nearest);
+    }
+
+    private static void shot(ObjectNode node, Optional<PlayedLine> line) {
         ObjectNode window = node.putObject("exitWindow");
         JsonAnswer.put(window, "low", line, played -> played.window().lowBoard(), 2);
         JsonAnswer.put(window, "high", line, played -> played.window().highBoard(), 2);
@@ -69,8 +75,6 @@ public final class LinesJson {
         ObjectNode room = node.putObject("missRoom");
         JsonAnswer.put(room, "outsideBoards", line, played -> played.missRoom().outsideBoards(), 2);
         JsonAnswer.put(room, "insideBoards", line, played -> played.missRoom().insideBoards(), 2);
-        JsonAnswer.put(node, "ballChange", start.change(), LinesJson::change);
-        JsonAnswer.put(node, "nearest", start.nearest(), LinesJson::nearest);
     }
 
     private static void nearest(ObjectNode node, NearestLine nearest) {

@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -51,6 +53,35 @@ class CoachGridTest {
         CoachGrid grid = CoachGrid.worn(24);
 
         counts("24 games", grid, grid.answers());
+    }
+
+    @Test
+    void theReadmeClosesWithHowManyAimsAreMet() throws IOException {
+        String text = Files.readString(README);
+        String counts = "Aims met of all: "
+                + Stream.of("fresh", "8 games", "24 games")
+                        .map(table -> table + " " + met(between(table, text)))
+                        .collect(Collectors.joining("; "))
+                + ".\n";
+        if (Boolean.getBoolean("lanetide.writeReadme")) {
+            Files.writeString(README, text.replaceAll("(?m)^Aims met of all: .*\n", counts));
+            return;
+        }
+
+        assertThat(text).contains(counts);
+    }
+
+    /** Reactive balls, and rows that count them with all others, and plastic and urethane balls apart. */
+    private static String met(String table) {
+        Map<Boolean, List<String>> smooth = table.lines()
+                .filter(line -> line.endsWith("| met |") || line.endsWith("| **OPEN** |"))
+                .collect(Collectors.partitioningBy(
+                        line -> line.contains("plastic and urethane balls |") || line.contains("a urethane ball")));
+        return ofAll(smooth.get(false)) + ", plastic and urethane balls " + ofAll(smooth.get(true));
+    }
+
+    private static String ofAll(List<String> rows) {
+        return rows.stream().filter(row -> row.endsWith("| met |")).count() + " of " + rows.size();
     }
 
     private static void counts(String table, CoachGrid grid, List<GridAnswer> answers) throws IOException {

@@ -2,10 +2,14 @@ package lanetide.cli.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import lanetide.cli.scenario.notice.Assumption;
+import lanetide.cli.scenario.notice.Notice;
 import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.ball.PlayingStyle;
+import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Event;
@@ -37,6 +41,71 @@ class BowlersAndScoringTest {
         assertThat(scenario.assumptions())
                 .extracting(Assumption::name, Assumption::value)
                 .contains(tuple("bowlers.knowledge", "seen-and-told"));
+    }
+
+    @Test
+    void aLevelThatIsNotGivenIsToldByTheAverage() {
+        String entries = Scenarios.SOUND.substring(0, Scenarios.SOUND.indexOf("field:")) + """
+                entries:
+                  - {id: Anchor, hand: right, style: stroker, cover: urethane, average: 219 pins}
+                  - {id: Leadoff, hand: left, style: tweener, cover: plastic, average: 180 pins}
+                  - {id: Third, hand: left, style: tweener, level: elite, cover: plastic, average: 140 pins}
+                """;
+
+        Reading reading = Scenarios.read(entries);
+
+        assertThat(event(reading).squads().get(0).everybody().stream())
+                .extracting(bowler -> bowler.id() + " " + bowler.level().id())
+                .contains("Anchor scratch", "Leadoff league", "Third elite");
+        assertThat(reading.scenario().orElseThrow().assumptions())
+                .extracting(Assumption::name, Assumption::value)
+                .contains(tuple("entries[1].level", "scratch"));
+    }
+
+    @Test
+    void withoutAverageALevelMustBeGiven() {
+        String entries = Scenarios.SOUND.substring(0, Scenarios.SOUND.indexOf("field:")) + """
+                entries:
+                  - {id: Anchor, hand: right, style: stroker, cover: urethane}
+                """;
+
+        assertThat(Scenarios.read(entries).notices()).extracting(Notice::field).contains("entries[1].level");
+    }
+
+    @Test
+    void aStyleIsReadFromALineThatTheBowlerTells() {
+        PlayingStyle told = Scenarios.read(Scenarios.SOUND + told(14, 11))
+                .scenario()
+                .orElseThrow()
+                .names()
+                .styles()
+                .get("mine");
+
+        double acrossM = 3 * LaneGeometry.BOARD_M;
+        assertThat(told.naturalLaunchRad()).isCloseTo(StrictMath.atan(acrossM / LaneGeometry.ARROWS_M), within(1e-12));
+        assertThat(told.release().axisRotationRad()).isBetween(0.0, StrictMath.PI / 2);
+    }
+
+    @Test
+    void aLineThatCannotBePlayedSoIsRefused() {
+        assertThat(Scenarios.read(Scenarios.SOUND + told(18, 11)).notices())
+                .extracting(Notice::field)
+                .contains("styles.mine.plays.laydown");
+    }
+
+    private static String told(int laydown, int arrows) {
+        return """
+                styles:
+                  mine:
+                    speed: 18 mph
+                    revRate: 330 rpm
+                    plays:
+                      laydown: %d boards
+                      arrows: %d boards
+                      ball: medium-reactive
+                      pattern: {length: 40 ft, ratio: 8:1, volume: 23 mL}
+                    source: told
+                """.replace("laydown: %d", "laydown: " + laydown).replace("arrows: %d", "arrows: " + arrows);
     }
 
     @Test

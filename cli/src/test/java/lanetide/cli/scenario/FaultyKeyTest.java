@@ -76,6 +76,7 @@ class FaultyKeyTest {
               own-cover: {frictionFactor: 1, roughness: 0.5 um, flareOverlap: 50 %, absorption: 400 s, source: assumption}
             styles:
               own-style: {speed: 18 mph, revRate: 300 rpm, axisRotation: 45 deg, axisTilt: 10 deg, naturalLaunch: 1 deg, source: assumption}
+              told-style: {speed: 18 mph, revRate: 330 rpm, plays: {laydown: 14 boards, arrows: 11 boards, ball: medium-reactive, pattern: {length: 40 ft, ratio: 8:1, volume: 23 mL}}, source: told}
             levels:
               own-level: {arrows: 1 board, speedShare: 2 %, spinShare: 5 %, sees: 1 board, deadBand: 1 board, gain: 1, patience: 2 shots, drift: 0.1 boards, form: 5 %, source: assumption}
             """;

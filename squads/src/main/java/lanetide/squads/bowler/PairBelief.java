@@ -35,10 +35,10 @@ final class PairBelief {
     private static final double ROUNDS_PER_GAME = 6;
 
     /** Standard deviation of the difference of the others' moves before he has seen any (boards; assumption). */
-    private static final double OTHERS_DIFFER_BOARDS = 0.5;
+    private static final double OTHERS_DIFFER_BOARDS = 1;
 
     /** How much that difference changes in a round (boards; assumption). */
-    private static final double OTHERS_CHANGE_BOARDS = 0.05;
+    private static final double OTHERS_CHANGE_BOARDS = 0.15;
 
     private static final int DRIFT = 2;
     private static final int OTHERS = 3;

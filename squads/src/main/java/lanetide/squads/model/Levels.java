@@ -1,6 +1,7 @@
 package lanetide.squads.model;
 
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.TreeMap;
 import lanetide.oilflow.ball.ReleaseSpread;
@@ -9,6 +10,9 @@ import lanetide.oilflow.lane.LaneGeometry;
 
 /** The levels of skill that come with the program. */
 public final class Levels {
+    /** Where the limits of averages come from. */
+    public static final String AVERAGE_SOURCE = "O'Keefe, US Bowler, July 2012, by average";
+
     private Levels() {}
 
     /**
@@ -23,6 +27,20 @@ public final class Levels {
             levels.put(id, level(file, id));
         }
         return Collections.unmodifiableMap(levels);
+    }
+
+    /**
+     * The level that a bowler's average tells.
+     *
+     * @param pins his average (pins a game), 0 to 300
+     * @return the id of the shipped level: elite from 220 pins, scratch from 200, league from 180, else casual
+     */
+    public static String idOfAverage(int pins) {
+        DataFile file = new DataFile(Levels.class, "levels.properties");
+        return file.ids().stream()
+                .filter(id -> pins >= file.number(id, "averageFromPins"))
+                .max(Comparator.comparingDouble(id -> file.number(id, "averageFromPins")))
+                .orElseThrow();
     }
 
     /**

@@ -54,7 +54,7 @@ class PairBeliefTest {
         PairBelief belief = new PairBelief(DRIFT, 0.6);
         RealVector mean = new ArrayRealVector(new double[] {0, 0, 0.1, 0});
         RealMatrix covariance = new Array2DRowRealMatrix(
-                new double[][] {{0.25, 0.175, 0, 0}, {0.175, 0.25, 0, 0}, {0, 0, 0.0025, 0}, {0, 0, 0, 0.25}});
+                new double[][] {{0.25, 0.175, 0, 0}, {0.175, 0.25, 0, 0}, {0, 0, 0.0025, 0}, {0, 0, 0, 1}});
         for (int ball = 0; ball < 200; ball++) {
             int side = random.nextInt(2);
             boolean own = random.nextInt(4) == 0;
@@ -84,7 +84,7 @@ class PairBeliefTest {
         RealMatrix passes =
                 new Array2DRowRealMatrix(new double[][] {{1, 0, step, 0}, {0, 1, step, 0}, {0, 0, 1, 0}, {0, 0, 0, 1}});
         RealMatrix unsteady =
-                new DiagonalMatrix(own ? new double[] {0.005, 0.005, 0.00005, 0.00125} : new double[] {0, 0, 0, 0});
+                new DiagonalMatrix(own ? new double[] {0.005, 0.005, 0.00005, 0.01125} : new double[] {0, 0, 0, 0});
         RealMatrix seen = new Array2DRowRealMatrix(1, 4);
         seen.setEntry(0, side, 1);
         seen.setEntry(0, 3, own ? 0 : 1);

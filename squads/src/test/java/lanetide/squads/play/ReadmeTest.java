@@ -42,6 +42,46 @@ class ReadmeTest {
         assertThat(text.substring(from, to)).isEqualTo(table);
     }
 
+    /** By what the rows say of their source. Figures of oil, fairness and the like in other tables are own checks. */
+    @Test
+    void theReadmeClosesWithHowManyRowsAreMet() throws IOException {
+        String text = readme();
+        List<String> rows = text.lines()
+                .filter(line -> line.endsWith("| met |") || line.endsWith("| OPEN |"))
+                .toList();
+        String counts = "Met of all: "
+                + count("published", rows)
+                + "; trade facts " + count("trade", rows)
+                + "; calibration " + count("calibration", rows)
+                + "; own checks " + count("own", rows) + ".";
+        if (Boolean.getBoolean("lanetide.writeReadme")) {
+            Files.writeString(README, text.replaceAll("(?m)^Met of all: .*$", counts));
+            return;
+        }
+
+        assertThat(text).contains("\n" + counts + "\n");
+    }
+
+    private static String count(String use, List<String> rows) {
+        List<String> those = rows.stream().filter(row -> use(row).equals(use)).toList();
+        long met = those.stream().filter(row -> row.endsWith("| met |")).count();
+        return (use.equals("published") ? "published " : "") + met + " of " + those.size();
+    }
+
+    private static String use(String row) {
+        String source = row.split(" \\| ")[1];
+        if (row.contains("(calibration)")) {
+            return "calibration";
+        }
+        if (source.startsWith("common practice")) {
+            return "trade";
+        }
+        return List.of("own", "conservation", "symmetry", "the published scatter").stream()
+                        .anyMatch(source::startsWith)
+                ? "own"
+                : "published";
+    }
+
     @Test
     void everyOtherCheckIsHeldByTheTestThatComputesItsFigure() throws IOException {
         StringBuilder tests = new StringBuilder();

@@ -39,6 +39,7 @@ public final class Blocks {
             OwnKeys.SURFACE,
             OwnKeys.COVER,
             OwnKeys.STYLE,
+            OwnKeys.LINE,
             OwnKeys.LEVEL);
 
     private Blocks() {}

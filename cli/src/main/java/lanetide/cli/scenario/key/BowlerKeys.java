@@ -64,8 +64,8 @@ public final class BowlerKeys {
             .required("right");
     public static final Key<String> STYLE =
             ENTRY.key("style", new Name("style", ""), "playing style").required("tweener");
-    public static final Key<String> LEVEL =
-            ENTRY.key("level", new Name("level", ""), "level of skill").required("league");
+    public static final Key<String> LEVEL = ENTRY.key("level", new Name("level", ""), "level of skill")
+            .optional("league", "by the average; else required");
     public static final Key<String> COVER =
             ENTRY.key("cover", COVERS_BY_NAME, "cover of the strike ball").required("medium-reactive");
     public static final Key<String> SPARE_COVER =
@@ -82,7 +82,7 @@ public final class BowlerKeys {
     public static final Key<Integer> AVERAGE = ENTRY.key(
                     "average",
                     Form.count(Measure.PINS, "pins", 0, ScoreCard.PERFECT),
-                    "the bowler's average, for the handicap")
+                    "the bowler's average, for the handicap, and for a level that is not given")
             .optional("187 pins", "the level's");
     public static final Key<String> SQUAD = ENTRY.key("squad", new Name("squad", ""), "id of the bowler's squad")
             .optional("A", "the only squad");

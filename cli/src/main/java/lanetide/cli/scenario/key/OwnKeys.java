@@ -1,7 +1,9 @@
 package lanetide.cli.scenario.key;
 
 import java.util.Optional;
+import lanetide.cli.scenario.key.Form.Name;
 import lanetide.cli.scenario.key.Form.OrNone;
+import lanetide.cli.scenario.key.Form.Structure;
 import lanetide.cli.scenario.key.Form.Text;
 import lanetide.oilflow.ball.BallCore;
 import lanetide.oilflow.catalogue.Grits;
@@ -75,12 +77,46 @@ public final class OwnKeys {
     public static final Key<Double> REV_RATE = STYLE.key(
                     "revRate", Form.quantity(Measure.REV_RATE, "rpm", Range.between(0, 75)), "rev rate at release")
             .required("170 rpm to 450 rpm");
-    public static final Key<Double> AXIS_ROTATION =
-            angle("axisRotation", 0, StrictMath.PI / 2, "between heading and drive", "25 deg to 60 deg");
-    public static final Key<Double> AXIS_TILT =
-            angle("axisTilt", 0, 1.2, "of the axis out of the horizontal", "5 deg to 20 deg");
-    public static final Key<Double> NATURAL_LAUNCH =
-            angle("naturalLaunch", -0.05, 0.1, "launch angle at home, positive to the own gutter", "0 deg to 2 deg");
+    public static final Key<Double> AXIS_ROTATION = angle(
+            "axisRotation",
+            0,
+            StrictMath.PI / 2,
+            "between heading and drive",
+            "25 deg to 60 deg",
+            "required; not beside plays");
+    public static final Key<Double> AXIS_TILT = STYLE.key(
+                    "axisTilt",
+                    Form.quantity(Measure.ANGLE, "deg", Range.between(0, 1.2)),
+                    "of the axis out of the horizontal")
+            .assumed("5 deg to 20 deg", StrictMath.toRadians(12), Sources.ASSUMPTION);
+    public static final Key<Double> NATURAL_LAUNCH = angle(
+            "naturalLaunch",
+            -0.05,
+            0.1,
+            "launch angle at home, positive to the own gutter",
+            "0 deg to 2 deg",
+            "required; not beside plays");
+    public static final Key<Void> PLAYS = STYLE.key(
+                    "plays", Structure.BLOCK, "a line the bowler knows, in place of axisRotation and naturalLaunch")
+            .optional("a block", "axisRotation and naturalLaunch");
+
+    /** A line that a bowler tells: it meets the pocket on that pattern, fresh, with that ball. */
+    public static final Block LINE = new Block("styles.NAME.plays");
+
+    public static final Key<Double> PLAYS_LAYDOWN = LINE.key(
+                    "laydown",
+                    Form.boards(2, 38),
+                    "where the ball, not the foot, is laid down, from the bowler's own gutter")
+            .required("14 boards");
+    public static final Key<Double> PLAYS_ARROWS = LINE.key(
+                    "arrows", Form.boards(1, 34), "where it crosses the arrows, from the same gutter")
+            .required("11 boards");
+    public static final Key<String> PLAYS_BALL = LINE.key(
+                    "ball", new Name("cover", ""), "cover of the ball he throws there")
+            .required("medium-reactive");
+    public static final Key<Void> PLAYS_PATTERN = LINE.key(
+                    "pattern", Structure.BLOCK, "the pattern it is played on, with the keys of `pattern`")
+            .required("{length: 40 ft, ratio: 8:1, volume: 23 mL}");
 
     /** A level of skill. */
     public static final Block LEVEL = new Block("levels.NAME");
@@ -113,17 +149,17 @@ public final class OwnKeys {
             .required("0.1 boards to 0.3 boards");
     public static final Key<Double> DEEPER = LEVEL.key(
                     "deeper", Form.boards(0, 3), "how much further in the bowler expects a game to move a line")
-            .optional("0 boards to 0.5 boards", "0 boards");
+            .usual("0 boards to 0.5 boards", 0.0);
     public static final Key<Double> OTHERS = LEVEL.key(
                     "others",
                     Form.boards(0, Reckoning.NOT_AT_ALL_BOARDS),
                     "how well others' balls on the pair tell the bowler's own move; 20 boards: not at all")
-            .optional("1 board to 3 boards", "20 boards");
+            .usual("1 board to 3 boards", Reckoning.NOT_AT_ALL_BOARDS);
     public static final Key<Double> TOLD = LEVEL.key(
                     "told",
                     Form.boards(0, Reckoning.NOT_AT_ALL_BOARDS),
                     "how well those tell it who bowled there before; 20 boards: not at all")
-            .optional("1.5 boards to 5 boards", "20 boards");
+            .usual("1.5 boards to 5 boards", Reckoning.NOT_AT_ALL_BOARDS);
     public static final Key<Double> FORM = LEVEL.key(
                     "form", Form.share(0, 0.5), "how much the scatter changes from game to game")
             .required("0 % to 20 %");
@@ -140,8 +176,9 @@ public final class OwnKeys {
         return COVER.key(name, Form.length("in or cm", 0, 100), meaning).optional(typical, otherwise);
     }
 
-    private static Key<Double> angle(String name, double lowRad, double highRad, String meaning, String typical) {
+    private static Key<Double> angle(
+            String name, double lowRad, double highRad, String meaning, String typical, String otherwise) {
         return STYLE.key(name, Form.quantity(Measure.ANGLE, "deg", Range.between(lowRad, highRad)), meaning)
-                .required(typical);
+                .optional(typical, otherwise);
     }
 }

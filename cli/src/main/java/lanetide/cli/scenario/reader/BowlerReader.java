@@ -12,6 +12,7 @@ import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.ball.PlayingStyle;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Level;
+import lanetide.squads.model.Levels;
 
 /** Reads one bowler, listed or a substitute; no two have the same name. */
 final class BowlerReader {
@@ -30,8 +31,15 @@ final class BowlerReader {
     }
 
     Optional<Bowler> read(Section section) {
+        return read(section, Optional.empty());
+    }
+
+    /** The same where an average (pins) tells the level if nothing else does. */
+    Optional<Bowler> read(Section section, Optional<Integer> average) {
         Optional<PlayingStyle> style = section.oneOf(BowlerKeys.STYLE, names.styles());
-        Optional<Level> level = section.oneOf(BowlerKeys.LEVEL, names.levels());
+        Optional<Level> level = section.has(BowlerKeys.LEVEL)
+                ? section.oneOf(BowlerKeys.LEVEL, names.levels())
+                : byAverage(section, average);
         Optional<Coverstock> cover = section.oneOf(BowlerKeys.COVER, names.covers());
         Optional<Coverstock> spareCover = fields.spareCover(section, BowlerKeys.SPARE_COVER);
         Optional<Coverstock> secondCover = section.oneOf(BowlerKeys.SECOND_COVER, names.covers());
@@ -49,6 +57,15 @@ final class BowlerReader {
                 section.get(BowlerKeys.TEMPO),
                 secondCover,
                 0));
+    }
+
+    private Optional<Level> byAverage(Section section, Optional<Integer> average) {
+        if (average.isEmpty()) {
+            section.missing(BowlerKeys.LEVEL);
+        }
+        Optional<Level> level = average.map(pins -> names.levels().get(Levels.idOfAverage(pins)));
+        level.ifPresent(known -> section.assume(BowlerKeys.LEVEL, known.id(), Levels.AVERAGE_SOURCE));
+        return level;
     }
 
     private static void twice(Value id) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import lanetide.cli.scenario.key.BowlerKeys;
 import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.CsvTable;
@@ -42,12 +43,12 @@ record EntriesCsv(Notices notices) {
             Map.entry("group", List.of("group", "groupnumber"))));
 
     private static final String MAY = "spare cover, second cover, tempo, average, squad and group";
-    private static final String ALL = "name, hand, style, level and cover, and may name " + MAY;
-    private static final List<String> REQUIRED = List.of("hand", "style", "level", "cover");
+    private static final String ALL = "name, hand, style, cover and level (or average), and may name " + MAY;
+    private static final List<String> REQUIRED = List.of("hand", "style", "cover");
 
     /** Columns whose empty cells say nothing. */
     private static final Set<String> OPTIONAL =
-            Set.of("spareCover", "secondCover", "tempo", "average", "squad", "group");
+            Set.of("level", "spareCover", "secondCover", "tempo", "average", "squad", "group");
 
     /** Columns that hold names of the trade, which lists write with capitals and spaces. */
     private static final Set<String> TRADE_NAMES =
@@ -70,8 +71,10 @@ record EntriesCsv(Notices notices) {
         if (!named) {
             table.columnMissing(notices, "name", ALL);
         }
-        List<String> missing =
-                REQUIRED.stream().filter(column -> !places.containsKey(column)).toList();
+        List<String> missing = Stream.concat(
+                        REQUIRED.stream(), places.containsKey("average") ? Stream.empty() : Stream.of("level"))
+                .filter(column -> !places.containsKey(column))
+                .toList();
         missing.forEach(column -> table.columnMissing(notices, column, ALL));
         if (!named || !missing.isEmpty()) {
             return Optional.empty();

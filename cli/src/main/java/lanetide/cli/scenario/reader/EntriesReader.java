@@ -117,10 +117,11 @@ final class EntriesReader {
     }
 
     private void entry(Section section, List<String> squads, int pairs) {
-        Optional<Bowler> bowler = bowlers.read(section);
+        Optional<Integer> average = section.find(BowlerKeys.AVERAGE);
+        Optional<Bowler> bowler = bowlers.read(section, average);
         Optional<String> squad = squad(section, squads);
         Optional<Integer> group = section.within(BowlerKeys.GROUP, Range.between(1, Math.max(1, pairs)));
-        bowler.ifPresent(known -> section.find(BowlerKeys.AVERAGE).ifPresent(pins -> averages.put(known.id(), pins)));
+        bowler.ifPresent(known -> average.ifPresent(pins -> averages.put(known.id(), pins)));
         if (!section.notices().hasErrors()) {
             bowler.ifPresent(known -> bySquad.computeIfAbsent(squad.orElseThrow(), key -> new ArrayList<>())
                     .add(new Entry(known, group, section)));

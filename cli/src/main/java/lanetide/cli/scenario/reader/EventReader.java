@@ -72,7 +72,7 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
 
     private Parts parts(Section scenario, long chosenSeed) {
         RandomStreams streams = new RandomStreams(chosenSeed);
-        Names names = OwnNamesReader.read(scenario);
+        Names names = OwnNamesReader.read(scenario, files);
         CentreReader.Found lanes = scenario.block(EventKeys.CENTRE)
                 .map(new CentreReader(names, streams)::read)
                 .orElse(CentreReader.Found.NOTHING);

@@ -12,10 +12,9 @@ import lanetide.cli.scenario.key.TextRule;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.notice.Place;
+import lanetide.cli.scenario.value.NamedFiles;
 import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.Value;
-import lanetide.oilflow.ball.PlayingStyle;
-import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.lane.LaneSurface;
 import lanetide.squads.model.Adaptation;
 import lanetide.squads.model.Level;
@@ -27,11 +26,11 @@ final class OwnNamesReader {
     private OwnNamesReader() {}
 
     /** The shipped names with the scenario's own in front of them. */
-    static Names read(Section scenario) {
+    static Names read(Section scenario, NamedFiles files) {
         Names names = Names.shipped();
         addAll(scenario, EventKeys.SURFACES, OwnKeys.SURFACE, names.surfaces(), OwnNamesReader::surface);
         addAll(scenario, EventKeys.COVERS, OwnKeys.COVER, names.covers(), CoverReader::read);
-        addAll(scenario, EventKeys.STYLES, OwnKeys.STYLE, names.styles(), OwnNamesReader::style);
+        addAll(scenario, EventKeys.STYLES, OwnKeys.STYLE, names.styles(), new StyleReader(names, files)::read);
         addAll(scenario, EventKeys.LEVELS, OwnKeys.LEVEL, names.levels(), OwnNamesReader::level);
         return names;
     }
@@ -73,18 +72,6 @@ final class OwnNamesReader {
                 id,
                 section.get(OwnKeys.DRY_FRICTION),
                 section.get(OwnKeys.LANE_ROUGHNESS),
-                section.get(OwnKeys.SOURCE)));
-    }
-
-    private static Optional<PlayingStyle> style(String id, Section section) {
-        return section.build(() -> new PlayingStyle(
-                id,
-                new Release(
-                        section.get(OwnKeys.SPEED),
-                        section.get(OwnKeys.REV_RATE),
-                        section.get(OwnKeys.AXIS_ROTATION),
-                        section.get(OwnKeys.AXIS_TILT)),
-                section.get(OwnKeys.NATURAL_LAUNCH),
                 section.get(OwnKeys.SOURCE)));
     }
 
