@@ -1,5 +1,6 @@
 package lanetide.oilflow.film;
 
+import java.util.List;
 import lanetide.oilflow.Require;
 
 /**
@@ -74,9 +75,21 @@ public record Levelling(double surfaceTensionNpm, double densityKgpm3, double vi
      * @throws IllegalArgumentException if not {@code 0 <= dwellS < infinity}
      */
     public void relax(OilFilm film, double dwellS) {
+        relax(List.of(film), dwellS);
+    }
+
+    /**
+     * Lets several lanes rest equally long, which takes less time than one by one.
+     *
+     * @param films the lanes' films on one grid, at least one, changed
+     * @param dwellS how long they rest (s), at least 0
+     * @throws IllegalArgumentException if not {@code 0 <= dwellS < infinity}
+     */
+    public void relax(List<OilFilm> films, double dwellS) {
         Require.inRange(dwellS, "rest of the lane (s)", 0, Double.MAX_VALUE);
         if (dwellS > 0) {
-            new RowLevelling(this, film.grid(), dwellS).relax(film);
+            RowLevelling rows = new RowLevelling(this, films.get(0).grid(), dwellS);
+            films.forEach(rows::relax);
         }
     }
 

@@ -3,7 +3,7 @@ package lanetide.oilflow.film;
 import lanetide.oilflow.lane.LaneGrid;
 
 /**
- * Levels the rows of a film for one length of rest.
+ * Levels the rows of films of one grid for one length of rest.
  *
  * <p>A row of N columns is a sum of cosines {@code c_q cos(q pi (i + 1/2) / N)}, whose slopes vanish at the gutters.
  * For a share {@code 1 - exp(-t/tau_q)} of each to vanish, the oil that crosses the edge before column j while the lane
@@ -20,20 +20,21 @@ final class RowLevelling {
     /** Most of its oil that a column can give, so that rounding leaves nothing below zero. */
     private static final double MAX_GIVEN = 1 - 1e-9;
 
-    private static final int STEPS_PER_UNIT = 256;
-    private static final int MAX_EXPONENT = 20;
-
     private final Levelling levelling;
     private final int columns;
     private final int rows;
     private final int reach;
     private final double dwellS;
+    private final RowWaves waves;
     private final double[] sine;
     private final double[] drive;
-    private final double[] levelled;
 
     private final double[] filmUm;
-    private final double[] wave;
+    /** Heights of the waves of the row, by q; one more place, so that waves can be taken by twos. */
+    private final double[] height;
+    /** The same less what is left of them after the longest rest. */
+    private final double[] mostGone;
+
     private final double[] crossing;
 
     RowLevelling(Levelling levelling, LaneGrid grid, double dwellS) {
@@ -42,14 +43,15 @@ final class RowLevelling {
         this.rows = grid.rows();
         this.reach = BOARDS_ABOUT * grid.columnsPerBoard();
         this.dwellS = dwellS;
-        this.sine = quarterAlikeSines(columns);
-        this.drive = new double[columns];
+        this.waves = new RowWaves(columns);
+        this.sine = waves.sines();
+        this.drive = new double[columns + 1];
         for (int q = 1; q < columns; q++) {
             drive[q] = levelling.drive(q * StrictMath.PI / (columns * grid.columnWidthM()));
         }
-        this.levelled = levelledShares();
         this.filmUm = new double[columns];
-        this.wave = new double[columns];
+        this.height = new double[columns + 1];
+        this.mostGone = new double[columns + 1];
         this.crossing = new double[columns + 1];
     }
 
@@ -71,9 +73,19 @@ final class RowLevelling {
     }
 
     private void relaxRow() {
-        takeApart();
-        for (int edge = 1; edge < columns; edge++) {
-            crossing[edge] = crossingUm(edge);
+        waves.takeApart(filmUm, height);
+        for (int q = 1; q < columns; q++) {
+            mostGone[q] = height[q] * LevelledShare.MOST;
+        }
+        for (int edge = 1; edge <= columns - edge; edge++) {
+            int mirror = columns - edge;
+            double steps = stepsPerDrive(edge);
+            double mirrorSteps = stepsPerDrive(mirror);
+            crossing[mirror] = 0;
+            crossing[edge] = 0;
+            if (steps > 0 || mirrorSteps > 0) {
+                cross(edge, steps, mirrorSteps);
+            }
         }
         holdBackWhatIsNotThere();
         for (int i = 0; i < columns; i++) {
@@ -81,37 +93,52 @@ final class RowLevelling {
         }
     }
 
-    /** Heights of the waves of the row, each divided by twice the sine of half its phase from column to column. */
-    private void takeApart() {
-        for (int q = 1; q < columns; q++) {
-            boolean alike = q % 2 == 0;
-            double sum = alike && columns % 2 == 1 ? filmUm[columns / 2] * cosine(q * columns) : 0;
-            for (int i = 0; i < columns / 2; i++) {
-                double other = filmUm[columns - 1 - i];
-                sum += (alike ? filmUm[i] + other : filmUm[i] - other) * cosine(q * (2 * i + 1));
-            }
-            wave[q] = sum / (columns * sine[q]);
-        }
-    }
-
-    /** Oil that crosses an edge toward higher columns (um on a column). */
-    private double crossingUm(int edge) {
-        double exponentPerDrive = dwellS * levelling.mobility(filmAboutUm(edge));
-        if (exponentPerDrive == 0) {
-            return 0;
-        }
-        int nearer = Math.min(edge, columns - edge);
+    /**
+     * Works out the oil that crosses an edge of the lower half, and its mirror image, toward higher columns (um on a
+     * column). Waves are taken by twos, one unlike from both gutters and one alike. They grow shorter, so that from
+     * some wave on all are gone at both edges.
+     */
+    private void cross(int edge, double steps, double mirrorSteps) {
+        double leastSteps = Math.min(steps, mirrorSteps);
         double alike = 0;
         double unlike = 0;
-        for (int q = 1; q < columns; q++) {
-            double part = wave[q] * levelledShare(exponentPerDrive * drive[q]) * sine[2 * q * nearer % sine.length];
-            if (q % 2 == 0) {
-                alike += part;
-            } else {
-                unlike += part;
-            }
+        double mirrorAlike = 0;
+        double mirrorUnlike = 0;
+        int angle = 2 * edge;
+        int q = 1;
+        for (; q < columns && leastSteps * drive[q] < LevelledShare.MOST_STEPS; q += 2) {
+            double unlikeSine = sine[angle];
+            angle = onward(angle, edge);
+            double alikeSine = sine[angle];
+            angle = onward(angle, edge);
+            unlike += height[q] * LevelledShare.of(steps * drive[q]) * unlikeSine;
+            alike += height[q + 1] * LevelledShare.of(steps * drive[q + 1]) * alikeSine;
+            mirrorUnlike += height[q] * LevelledShare.of(mirrorSteps * drive[q]) * unlikeSine;
+            mirrorAlike += height[q + 1] * LevelledShare.of(mirrorSteps * drive[q + 1]) * alikeSine;
         }
-        return edge == nearer ? unlike + alike : unlike - alike;
+        for (; q < columns; q += 2) {
+            double unlikePart = mostGone[q] * sine[angle];
+            angle = onward(angle, edge);
+            double alikePart = mostGone[q + 1] * sine[angle];
+            angle = onward(angle, edge);
+            unlike += unlikePart;
+            alike += alikePart;
+            mirrorUnlike += unlikePart;
+            mirrorAlike += alikePart;
+        }
+        crossing[columns - edge] = mirrorSteps == 0 ? 0 : mirrorUnlike - mirrorAlike;
+        crossing[edge] = steps == 0 ? 0 : unlike + alike;
+    }
+
+    /** The angle of the next wave at an edge, in whole multiples of pi/2N, within the circle. */
+    private int onward(int angle, int edge) {
+        int next = angle + 2 * edge;
+        return next < sine.length ? next : next - sine.length;
+    }
+
+    /** Steps of the table of shares for each unit of drive, at the film about an edge. */
+    private double stepsPerDrive(int edge) {
+        return LevelledShare.STEPS_PER_TAU * (dwellS * levelling.mobility(filmAboutUm(edge)));
     }
 
     /** Mean film about an edge (um); past the gutters the film is taken as its mirror image. */
@@ -139,36 +166,5 @@ final class RowLevelling {
                 crossing[i + 1] = crossing[i + 1] > 0 ? share * crossing[i + 1] : crossing[i + 1];
             }
         }
-    }
-
-    private double cosine(int halfSteps) {
-        return sine[(halfSteps + columns) % sine.length];
-    }
-
-    private double levelledShare(double exponent) {
-        double position = Math.min(exponent, MAX_EXPONENT) * STEPS_PER_UNIT;
-        int i = (int) position;
-        return levelled[i] + (position - i) * (levelled[i + 1] - levelled[i]);
-    }
-
-    private static double[] levelledShares() {
-        double[] shares = new double[MAX_EXPONENT * STEPS_PER_UNIT + 2];
-        for (int i = 0; i < shares.length; i++) {
-            shares[i] = -StrictMath.expm1(-(double) i / STEPS_PER_UNIT);
-        }
-        return shares;
-    }
-
-    /** Sines of whole multiples of pi/2N round the circle; each quarter has the digits of the first. */
-    private static double[] quarterAlikeSines(int columns) {
-        double[] sines = new double[4 * columns];
-        for (int m = 0; m <= columns; m++) {
-            double value = StrictMath.sin(StrictMath.PI * m / (2 * columns));
-            sines[m] = value;
-            sines[(2 * columns - m)] = value;
-            sines[(2 * columns + m)] = -value;
-            sines[(4 * columns - m) % sines.length] = -value;
-        }
-        return sines;
     }
 }

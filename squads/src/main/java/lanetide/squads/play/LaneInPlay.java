@@ -1,5 +1,6 @@
 package lanetide.squads.play;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -55,9 +56,9 @@ final class LaneInPlay {
         return Optional.ofNullable(pattern);
     }
 
-    /** Lets the film level while nobody plays on it. */
-    void rest(long restMs) {
-        Levelling.usual().relax(film, restMs / 1000.0);
+    /** Lets the films of lanes level while nobody plays on them. */
+    static void rest(List<LaneInPlay> lanes, long restMs) {
+        Levelling.usual().relax(lanes.stream().map(LaneInPlay::film).toList(), restMs / 1000.0);
     }
 
     void countGames(int games) {

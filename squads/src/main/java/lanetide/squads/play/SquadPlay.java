@@ -48,7 +48,7 @@ final class SquadPlay {
         long restMs = beganMs - simulator.nowMs();
         simulator.scheduleAt(beganMs, Phase.MACHINE, "squad " + squad.id() + " due", () -> {
             if (squad.conditioning() != Conditioning.STRIP_AND_OIL) {
-                lanes.forEach(lane -> lane.rest(restMs));
+                LaneInPlay.rest(lanes, restMs);
             }
             if (squad.conditioning() == Conditioning.NONE) {
                 practise();

@@ -3,6 +3,7 @@ package lanetide.squads.play;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.lane.Topography;
@@ -20,7 +21,7 @@ class LaneInPlayTest {
         double evenUm = lane.film().thicknessUm(TRACK, 0);
         lane.film().cellsUm()[TRACK * LaneGrid.DEFAULT.rows()] -= 4;
         double wornMl = lane.film().volumeMl();
-        lane.rest(HOUR_MS);
+        LaneInPlay.rest(List.of(lane), HOUR_MS);
         assertThat(evenUm - lane.film().thicknessUm(TRACK, 0)).isBetween(1.0, 3.0);
         assertThat(lane.account().onLanesMl()).isCloseTo(wornMl, within(1e-9));
     }
