@@ -32,6 +32,7 @@ import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
 import lanetide.squads.model.SquadPlan;
+import lanetide.squads.play.LaneRecords;
 import lanetide.squads.play.Setup;
 import lanetide.squads.play.TournamentSimulation;
 import lanetide.squads.result.EventResult;
@@ -74,8 +75,8 @@ public class ChampionshipBenchmark {
     @Benchmark
     public EventResult play() {
         RandomStreams luck = streams.forReplication(replication++);
-        return new TournamentSimulation(
-                        Setup.of(event, physics, lines, LuckSource.byBall(luck)).withWindows(windows))
+        return new TournamentSimulation(Setup.of(event, physics, lines, LuckSource.byBall(luck))
+                        .recording(windows ? LaneRecords.WINDOWS : LaneRecords.FILMS))
                 .play();
     }
 

@@ -10,8 +10,8 @@ import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Delivery;
 import lanetide.oilflow.motion.RowMarch;
+import lanetide.squads.play.LaneMoment;
 import lanetide.squads.play.LaneObserver;
-import lanetide.squads.result.LaneState;
 import lanetide.squads.result.TypicalLine;
 
 /**
@@ -42,7 +42,7 @@ public final class FilmReel implements LaneObserver {
     record Frame(double[] filmUnits, List<double[]> paths) {}
 
     @Override
-    public void onLane(LaneState state, OilFilm film, List<TypicalLine> lines) {
+    public void onLane(LaneMoment moment, OilFilm film, List<TypicalLine> lines) {
         if (march == null) {
             march = new RowMarch(film.grid());
         }
@@ -50,7 +50,7 @@ public final class FilmReel implements LaneObserver {
                 .map(line ->
                         line.best().map(best -> path(line.player(), best, film)).orElse(new double[0]))
                 .toList();
-        frames.computeIfAbsent(state.lane(), lane -> new ArrayList<>()).add(new Frame(films(film), paths));
+        frames.computeIfAbsent(moment.lane(), lane -> new ArrayList<>()).add(new Frame(films(film), paths));
     }
 
     /** The frames by lane, each in order of time: as an answer lists lanes and games. */

@@ -7,8 +7,8 @@ import java.util.Map;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
+import lanetide.squads.play.LaneMoment;
 import lanetide.squads.play.LaneObserver;
-import lanetide.squads.result.LaneState;
 import lanetide.squads.result.TypicalLine;
 
 /**
@@ -38,9 +38,9 @@ final class MetFilms implements LaneObserver {
     }
 
     @Override
-    public void onLane(LaneState state, OilFilm film, List<TypicalLine> lines) {
-        if (state.squad().equals(squad)) {
-            for (int game : wanted.getOrDefault(new Key(state.lane(), state.afterGame()), List.of())) {
+    public void onLane(LaneMoment moment, OilFilm film, List<TypicalLine> lines) {
+        if (moment.squad().equals(squad)) {
+            for (int game : wanted.getOrDefault(new Key(moment.lane(), moment.afterGame()), List.of())) {
                 byGame.get(game).add(film.copy());
             }
         }

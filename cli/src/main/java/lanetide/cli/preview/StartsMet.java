@@ -11,8 +11,8 @@ import lanetide.cli.lines.Kind;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
+import lanetide.squads.play.LaneMoment;
 import lanetide.squads.play.LaneObserver;
-import lanetide.squads.result.LaneState;
 import lanetide.squads.result.TypicalLine;
 
 /** Reads every lane in one playing as the next bowlers find it, for each kind among them. */
@@ -57,9 +57,10 @@ final class StartsMet implements LaneObserver {
     }
 
     @Override
-    public void onLane(LaneState state, OilFilm film, List<TypicalLine> lines) {
+    public void onLane(LaneMoment moment, OilFilm film, List<TypicalLine> lines) {
         Map<Kind, PreviewStudy.Met> read = new HashMap<>();
-        for (Visit visit : visits.getOrDefault(new Time(state.lane(), state.squad(), state.afterGame()), List.of())) {
+        for (Visit visit :
+                visits.getOrDefault(new Time(moment.lane(), moment.squad(), moment.afterGame()), List.of())) {
             for (Kind kind : visit.kinds()) {
                 met.computeIfAbsent(
                                 new Start(visit.squad(), visit.group(), visit.game(), kind), start -> new ArrayList<>())

@@ -142,6 +142,17 @@ public final class OilFilm {
         return pattern.volumeMl();
     }
 
+    /**
+     * Lays the oil of another film of this grid over what is there.
+     *
+     * @param oil the other film, such as a pattern freshly laid
+     */
+    public void lay(OilFilm oil) {
+        for (int cell = 0; cell < thicknessUm.length; cell++) {
+            thicknessUm[cell] += oil.thicknessUm[cell];
+        }
+    }
+
     private void lay(double volumeMl, OilPattern pattern) {
         double[] shares = PatternCells.shares(pattern, grid);
         double scaleUm = volumeMl / (Arrays.stream(shares).sum() * grid.mlPerUm());
@@ -167,7 +178,11 @@ public final class OilFilm {
      * @return millilitres
      */
     public double volumeMl() {
-        return volumePastMl(0);
+        double sumUm = 0;
+        for (double um : thicknessUm) {
+            sumUm += um;
+        }
+        return sumUm * grid.mlPerUm();
     }
 
     /**
@@ -177,11 +192,17 @@ public final class OilFilm {
      * @return millilitres
      */
     public double volumePastMl(double distanceM) {
+        double rowsBefore = distanceM / grid.rowLengthM();
+        int first = (int) rowsBefore;
+        if (first >= grid.rows()) {
+            return 0;
+        }
+        double shareOfFirst = first + 1 - rowsBefore;
         double sumUm = 0;
-        double firstRow = distanceM / grid.rowLengthM();
-        for (int column = 0; column < grid.columns(); column++) {
-            for (int row = (int) firstRow; row < grid.rows(); row++) {
-                sumUm += thicknessUm(column, row) * Math.min(1, row + 1 - firstRow);
+        for (int start = 0; start < thicknessUm.length; start += grid.rows()) {
+            sumUm += thicknessUm[start + first] * shareOfFirst;
+            for (int cell = start + first + 1; cell < start + grid.rows(); cell++) {
+                sumUm += thicknessUm[cell];
             }
         }
         return sumUm * grid.mlPerUm();

@@ -1,18 +1,16 @@
 package lanetide.oilflow.pocket;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
+import java.util.stream.Stream;
 import lanetide.oilflow.catalogue.DataFile;
 
 /** What is left of a full rack by where the ball met the head pin, from the data file beside this class. */
 final class Leaves {
-    private final List<Zone> zones = new ArrayList<>();
+    private final Zone[] zones;
 
     Leaves() {
         DataFile file = new DataFile(Leaves.class, "leaves.properties");
-        for (String id : file.ids()) {
-            zones.add(Zone.read(file, id));
-        }
+        zones = file.ids().stream().map(id -> Zone.read(file, id)).toArray(Zone[]::new);
     }
 
     /**
@@ -33,15 +31,25 @@ final class Leaves {
 
     private record Leave(int pins, double weight) {}
 
-    private record Zone(double fromBoard, double toBoard, List<Leave> leaves, double totalWeight) {
+    private static final class Zone {
+        private final double fromBoard;
+        private final double toBoard;
+        private final Leave[] leaves;
+        private final double totalWeight;
+
+        private Zone(double fromBoard, double toBoard, Leave[] leaves) {
+            this.fromBoard = fromBoard;
+            this.toBoard = toBoard;
+            this.leaves = leaves;
+            this.totalWeight = Arrays.stream(leaves).mapToDouble(Leave::weight).sum();
+        }
+
         static Zone read(DataFile file, String id) {
-            List<Leave> leaves = new ArrayList<>();
-            for (String item : file.text(id, "leaves").split(",", -1)) {
-                String[] parts = item.split(":", -1);
-                leaves.add(new Leave(Rack.parse(parts[0]), Double.parseDouble(parts[1])));
-            }
-            double total = leaves.stream().mapToDouble(Leave::weight).sum();
-            return new Zone(file.number(id, "fromBoard"), file.number(id, "toBoard"), List.copyOf(leaves), total);
+            Leave[] leaves = Stream.of(file.text(id, "leaves").split(",", -1))
+                    .map(item -> item.split(":", -1))
+                    .map(parts -> new Leave(Rack.parse(parts[0]), Double.parseDouble(parts[1])))
+                    .toArray(Leave[]::new);
+            return new Zone(file.number(id, "fromBoard"), file.number(id, "toBoard"), leaves);
         }
 
         int draw(double u) {
@@ -52,7 +60,7 @@ final class Leaves {
                     return leave.pins();
                 }
             }
-            return leaves.get(leaves.size() - 1).pins();
+            return leaves[leaves.length - 1].pins();
         }
     }
 }

@@ -19,6 +19,17 @@ final class PinChain {
     /** The same for pins further apart or side by side: published 0 of 53 for the 7-10. */
     private static final double FITTED_WIDE_CHANCE = 0.02;
 
+    /** Chance by the struck pin, then by the one that it may take out; pins count from 1. */
+    private static final double[][] CHANCE = new double[11][11];
+
+    static {
+        for (int front = 1; front <= 10; front++) {
+            for (int pin = 1; pin <= 10; pin++) {
+                CHANCE[front][pin] = chance(front, pin);
+            }
+        }
+    }
+
     private PinChain() {}
 
     /** Pins left standing of a set by a ball that comes in on a slope (across over along), given a uniform number. */
@@ -56,15 +67,19 @@ final class PinChain {
         double best = 0;
         for (int front = 1; front <= 10; front++) {
             if (Rack.has(struck, front)) {
-                double apart = Rack.distanceM(front, pin) / 0.3048;
-                boolean behind = Rack.depthM(pin) > Rack.depthM(front);
-                double chance = !behind || apart > 2.1
-                        ? FITTED_WIDE_CHANCE
-                        : apart < 1.1 ? GUESS_NEIGHBOUR_CHANCE : FITTED_GAP_CHANCE;
-                best = Math.max(best, chance);
+                best = Math.max(best, CHANCE[front][pin]);
             }
         }
         return best;
+    }
+
+    private static double chance(int front, int pin) {
+        double apart = Rack.distanceM(front, pin) / 0.3048;
+        boolean behind = Rack.depthM(pin) > Rack.depthM(front);
+        if (!behind || apart > 2.1) {
+            return FITTED_WIDE_CHANCE;
+        }
+        return apart < 1.1 ? GUESS_NEIGHBOUR_CHANCE : FITTED_GAP_CHANCE;
     }
 
     /** The middle of the widest place that strikes the most pins of a set, the front one among them. */

@@ -68,7 +68,7 @@ public final class EventComparison {
                 .play(
                         Part.first(replications),
                         threads,
-                        number -> Watch.none(summary -> quantities.stream()
+                        number -> Watch.ofFilms(summary -> quantities.stream()
                                 .mapToDouble(quantity -> quantity.value().applyAsDouble(summary.result()))
                                 .toArray()),
                         onDone);

@@ -90,9 +90,11 @@ public final class FairnessStudy {
                 .play(
                         Part.first(rounds.playings()),
                         threads,
-                        number -> Watch.none(summary -> new Kept(
-                                playings.scores(summary.result()),
-                                number == drawn ? Optional.of(summary.result()) : Optional.empty())),
+                        number -> number == drawn
+                                ? Watch.ofFilms(summary ->
+                                        new Kept(playings.scores(summary.result()), Optional.of(summary.result())))
+                                : Watch.ofPlay(
+                                        summary -> new Kept(playings.scores(summary.result()), Optional.empty())),
                         onDone);
         return new Played(
                 judge(event, rounds, plan, kept.stream().map(Kept::scores).toList()),

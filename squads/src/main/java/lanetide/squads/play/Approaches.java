@@ -1,7 +1,9 @@
 package lanetide.squads.play;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.LongConsumer;
 import lanetide.des.Simulator;
@@ -62,7 +64,11 @@ final class Approaches {
 
     private void leave(Approach approach) {
         approach.taken = false;
-        approach.neighbours.stream().filter(Approach::waits).forEach(this::lookAt);
+        for (Approach neighbour : approach.neighbours) {
+            if (neighbour.waits()) {
+                lookAt(neighbour);
+            }
+        }
     }
 
     private void lookAt(Approach approach) {
@@ -74,8 +80,12 @@ final class Approaches {
 
     /** Chooses all who may go before anybody goes, so that the choice does not depend on the order of looking. */
     private void stepUp() {
-        List<Approach> going =
-                toLookAt.stream().filter(Approach::mayGo).distinct().toList();
+        Set<Approach> going = new LinkedHashSet<>();
+        for (Approach approach : toLookAt) {
+            if (approach.mayGo()) {
+                going.add(approach);
+            }
+        }
         toLookAt.clear();
         going.forEach(Approach::stepUp);
     }
@@ -107,8 +117,15 @@ final class Approaches {
         }
 
         boolean mayGo() {
-            return waits()
-                    && neighbours.stream().noneMatch(other -> other.taken || (other.waits() && other.isBefore(this)));
+            if (!waits()) {
+                return false;
+            }
+            for (Approach other : neighbours) {
+                if (other.taken || (other.waits() && other.isBefore(this))) {
+                    return false;
+                }
+            }
+            return true;
         }
 
         private boolean isBefore(Approach other) {
@@ -120,7 +137,9 @@ final class Approaches {
             ready = null;
             passedOver = 0;
             taken = true;
-            neighbours.stream().filter(Approach::waits).forEach(other -> other.passedOver++);
+            for (Approach other : neighbours) {
+                other.passedOver += other.waits() ? 1 : 0;
+            }
             go.run();
         }
     }

@@ -25,6 +25,7 @@ final class BowlerInPlay {
     private final Luck luck;
     private final List<BallInPlay> strikeBalls = new ArrayList<>();
     private final BallInPlay spareBall;
+    private SpareLines.Known spareLines;
     private final List<Integer> scores = new ArrayList<>();
     private final List<String> sheets = new ArrayList<>();
     private ScoreCard card;
@@ -69,6 +70,14 @@ final class BowlerInPlay {
 
     BallInPlay spareBall() {
         return spareBall;
+    }
+
+    /** His lines for spares, out of those that all bowlers know. */
+    SpareLines.Known spareLines(SpareLines all) {
+        if (spareLines == null) {
+            spareLines = all.of(player.style().release(), spareBall.contact());
+        }
+        return spareLines;
     }
 
     /** How much more than usual his releases scatter in this game. */

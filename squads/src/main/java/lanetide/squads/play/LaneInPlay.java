@@ -44,9 +44,11 @@ final class LaneInPlay {
         strippedMl += film.strip();
     }
 
-    void oil(OilPattern laid) {
+    /** Lays a pattern, given as it lies on a bare lane. */
+    void oil(OilPattern laid, OilFilm fresh) {
         pattern = laid;
-        appliedMl += film.lay(laid);
+        film.lay(fresh);
+        appliedMl += laid.volumeMl();
         gamesOnOil = 0;
         told = Map.of();
     }

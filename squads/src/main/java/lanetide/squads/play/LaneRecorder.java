@@ -19,26 +19,37 @@ import lanetide.squads.result.LaneState;
 import lanetide.squads.result.StyleWindow;
 import lanetide.squads.result.TypicalLine;
 
-/** Writes down what a lane has become: oil by place, and the exit window of every style. */
+/** Writes down what lanes have become, as far as that is asked for, and shows them to who watches. */
 final class LaneRecorder {
     private static final double HEADS_END_M = 15 * LaneGeometry.FOOT_M;
 
     private final List<TypicalPlayer> players;
     private final LineFinder finder;
+    private final boolean writes;
     private final LaneObserver observer;
     private final Map<String, Line> lastLines = new HashMap<>();
     private final List<LaneState> states = new ArrayList<>();
 
-    /** Records windows for the given players; for none, films only. */
-    LaneRecorder(List<TypicalPlayer> players, Physics physics, LaneObserver observer) {
-        this.players = players;
+    /** A recorder of what is asked for; windows are those of the given players. */
+    LaneRecorder(LaneRecords wanted, List<TypicalPlayer> players, Physics physics, LaneObserver observer) {
+        this.writes = wanted != LaneRecords.NONE;
+        this.players = wanted == LaneRecords.WINDOWS ? players : List.of();
         this.finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
         this.observer = observer;
     }
 
     void record(LaneInPlay lane, String squad, int afterGame) {
-        OilFilm film = lane.film();
         OilPattern pattern = lane.pattern().orElseThrow();
+        List<TypicalLine> lines =
+                players.stream().map(player -> line(player, lane, pattern)).toList();
+        LaneMoment moment = new LaneMoment(lane.number(), squad, afterGame, lane.gamesOnOil());
+        if (writes) {
+            states.add(state(moment, lane.film(), pattern, lines));
+        }
+        observer.onLane(moment, lane.film(), lines);
+    }
+
+    private static LaneState state(LaneMoment moment, OilFilm film, OilPattern pattern, List<TypicalLine> lines) {
         double headUm = 0;
         double lowUm = Double.POSITIVE_INFINITY;
         for (int board = 1; board <= LaneGeometry.BOARDS; board++) {
@@ -48,20 +59,16 @@ final class LaneRecorder {
                 lowUm = Math.min(lowUm, meanUm);
             }
         }
-        List<TypicalLine> lines =
-                players.stream().map(player -> line(player, lane, pattern)).toList();
-        LaneState state = new LaneState(
-                lane.number(),
-                squad,
-                afterGame,
-                lane.gamesOnOil(),
+        return new LaneState(
+                moment.lane(),
+                moment.squad(),
+                moment.afterGame(),
+                moment.gamesOnOil(),
                 film.volumeMl(),
                 headUm / OilFilm.UNIT_UM,
                 lowUm / OilFilm.UNIT_UM,
                 film.volumePastMl(pattern.lengthM()),
                 lines.stream().map(TypicalLine::window).toList());
-        states.add(state);
-        observer.onLane(state, film, lines);
     }
 
     /** All states by lane, then in order of time. */

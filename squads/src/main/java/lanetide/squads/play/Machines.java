@@ -1,10 +1,13 @@
 package lanetide.squads.play;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import lanetide.des.Simulator;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.squads.machines.MachinePlan;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.LanePatterns;
@@ -14,6 +17,8 @@ final class Machines {
     private final Simulator simulator;
     private final LanePatterns patterns;
     private final Map<Integer, LaneInPlay> lanes;
+    /** Each pattern as it lies on a bare lane. */
+    private final Map<OilPattern, OilFilm> fresh = new HashMap<>();
 
     Machines(Simulator simulator, LanePatterns patterns, List<LaneInPlay> lanes) {
         this.simulator = simulator;
@@ -28,9 +33,16 @@ final class Machines {
             if (conditioning == Conditioning.STRIP_AND_OIL) {
                 simulator.schedule(times.strippedMs(), Phase.MACHINE, "lane stripped", lane::strip);
             }
-            simulator.schedule(
-                    times.oiledMs(), Phase.MACHINE, "lane oiled", () -> lane.oil(patterns.on(lane.number())));
+            simulator.schedule(times.oiledMs(), Phase.MACHINE, "lane oiled", () -> oil(lane));
         }
         simulator.schedule(plan.durationMs(), Phase.MACHINE, "lanes ready", whenDone);
+    }
+
+    private void oil(LaneInPlay lane) {
+        OilPattern pattern = patterns.on(lane.number());
+        lane.oil(
+                pattern,
+                fresh.computeIfAbsent(
+                        pattern, each -> OilFilm.fresh(each, lane.film().grid())));
     }
 }

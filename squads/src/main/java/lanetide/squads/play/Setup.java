@@ -13,7 +13,7 @@ import lanetide.squads.model.Event;
  * @param physics under which laws
  * @param startingLines the lines bowlers bring; they must know the kinds of bowlers of the event
  * @param luck source of all chance
- * @param withWindows whether exit windows are worked out after every game, which takes longer than the play itself
+ * @param records what is written down of the lanes
  * @param observers who watch
  * @param agents gives every bowler the agent that chooses his lines
  * @param simulator the clock
@@ -23,7 +23,7 @@ public record Setup(
         Physics physics,
         StartingLines startingLines,
         LuckSource luck,
-        boolean withWindows,
+        LaneRecords records,
         Observers observers,
         AgentSource agents,
         Simulator simulator) {
@@ -34,7 +34,7 @@ public record Setup(
      * @param physics under which laws
      * @param startingLines the lines bowlers bring; they must know the kinds of bowlers of the event
      * @param luck source of all chance
-     * @return its setup, without windows
+     * @return its setup, which writes down the films
      */
     public static Setup of(Event event, Physics physics, StartingLines startingLines, LuckSource luck) {
         return new Setup(
@@ -42,19 +42,19 @@ public record Setup(
                 physics,
                 startingLines,
                 luck,
-                false,
+                LaneRecords.FILMS,
                 Observers.NONE,
                 new Agents(event, startingLines, physics),
                 new Simulator());
     }
 
     /**
-     * The same with exit windows, or without.
+     * The same with other records of the lanes.
      *
-     * @param wanted whether they are worked out after every game
+     * @param wanted what is written down of them
      * @return the setup
      */
-    public Setup withWindows(boolean wanted) {
+    public Setup recording(LaneRecords wanted) {
         return new Setup(event, physics, startingLines, luck, wanted, observers, agents, simulator);
     }
 
@@ -65,6 +65,6 @@ public record Setup(
      * @return the setup
      */
     public Setup watchedBy(Observers others) {
-        return new Setup(event, physics, startingLines, luck, withWindows, others, agents, simulator);
+        return new Setup(event, physics, startingLines, luck, records, others, agents, simulator);
     }
 }

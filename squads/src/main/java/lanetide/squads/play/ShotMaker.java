@@ -12,7 +12,6 @@ import lanetide.oilflow.motion.Delivery;
 import lanetide.oilflow.motion.RowMarch;
 import lanetide.oilflow.pocket.PinCarry;
 import lanetide.oilflow.pocket.Rack;
-import lanetide.oilflow.pocket.SpareTarget;
 import lanetide.squads.bowler.LaneRead;
 import lanetide.squads.bowler.Sight;
 import lanetide.squads.equipment.Physics;
@@ -84,8 +83,8 @@ final class ShotMaker {
         double arrival = march.arrivalBoard();
         double seenError = bowler.bowler().level().adaptation().seesBoards()
                 * bowler.luck().sight().sample();
-        double seenEntryRad =
-                march.entryAngleRad() + SEES_ANGLE_RAD * bowler.luck().sight().sample();
+        double entryRad = march.entryAngleRad();
+        double seenEntryRad = entryRad + SEES_ANGLE_RAD * bowler.luck().sight().sample();
         double luck = bowler.luck().pins().nextDouble();
         bowler.spendStrength();
         if (!march.reachedPins()) {
@@ -97,7 +96,7 @@ final class ShotMaker {
             mates.watch(bowler, lane, read.get());
         }
         double massKg = bowler.strikeBall().contact().ball().core().massKg();
-        return carry.leaveOfFirstBall(arrival, march.entryAngleRad(), march.speedMps(), massKg, luck);
+        return carry.leaveOfFirstBall(arrival, entryRad, march.speedMps(), massKg, luck);
     }
 
     private void stepUp(BowlerInPlay bowler, LaneInPlay lane) {
@@ -113,10 +112,9 @@ final class ShotMaker {
     }
 
     private int atSpare(BowlerInPlay bowler, LaneInPlay lane, long timeMs) {
-        Release release = SpareLines.release(bowler.player().style().release());
-        SpareTarget target = carry.target(bowler.standing());
-        Line meant = spareLines.to(target, release, bowler.spareBall().contact());
-        roll(bowler, release, meant, bowler.spareBall(), lane, timeMs);
+        SpareLines.Known known = bowler.spareLines(spareLines);
+        Line meant = known.to(carry.target(bowler.standing()));
+        roll(bowler, known.release(), meant, bowler.spareBall(), lane, timeMs);
         double luck = bowler.luck().pins().nextDouble();
         return march.reachedPins()
                 ? carry.leaveOfSpareBall(bowler.standing(), march.arrivalBoard(), march.entryAngleRad(), luck)

@@ -27,40 +27,57 @@ final class SpareLines {
 
     private final RowMarch march;
     private final OilFilm fresh;
-    private final Map<Key, Line> known = new HashMap<>();
+    private final Map<Kind, Known> known = new HashMap<>();
 
     SpareLines(RowMarch march, OilFilm fresh) {
         this.march = march;
         this.fresh = fresh;
     }
 
-    /** The release a bowler uses at spares. */
-    static Release release(Release usual) {
-        return new Release(
+    /** What bowlers with a usual release know of their spare ball. */
+    Known of(Release usual, Contact contact) {
+        Release release = new Release(
                 usual.speedMps(), usual.spinRadps(), usual.axisRotationRad() * ROTATION_SHARE, usual.axisTiltRad());
+        return known.computeIfAbsent(new Kind(release, contact), Known::new);
     }
 
-    /** The line that takes a spare ball to a target on a fresh lane. */
-    Line to(SpareTarget target, Release release, Contact contact) {
-        return known.computeIfAbsent(new Key(target, release, contact), this::solve);
+    private record Kind(Release release, Contact contact) {}
+
+    /** The lines of one kind of bowlers. */
+    final class Known {
+        private final Kind kind;
+        private final Map<SpareTarget, Line> lines = new HashMap<>();
+
+        private Known(Kind kind) {
+            this.kind = kind;
+        }
+
+        /** The release they use at spares. */
+        Release release() {
+            return kind.release();
+        }
+
+        /** The line that takes their spare ball to a target on a fresh lane. */
+        Line to(SpareTarget target) {
+            return lines.computeIfAbsent(target, each -> solve(each, kind));
+        }
     }
 
     /**
      * Corrects a straight aim by what it misses: the hook of a spare ball is small and steady. Where that does not
      * settle, the bowler keeps his last aim.
      */
-    private Line solve(Key key) {
-        double laydown = LaneGeometry.CENTRE_BOARD
-                + CROSS_LANE_SHARE * (LaneGeometry.CENTRE_BOARD - key.target().board());
-        double aim = key.target().board();
-        Line line = straight(laydown, aim, key.target().depthM());
+    private Line solve(SpareTarget target, Kind kind) {
+        double laydown = LaneGeometry.CENTRE_BOARD + CROSS_LANE_SHARE * (LaneGeometry.CENTRE_BOARD - target.board());
+        double aim = target.board();
+        Line line = straight(laydown, aim, target.depthM());
         for (int i = 0; i < 12; i++) {
-            double miss = boardAtTarget(line, key) - key.target().board();
+            double miss = boardAtTarget(line, target, kind) - target.board();
             if (Math.abs(miss) < TOLERANCE_BOARDS) {
                 return line;
             }
             aim -= miss;
-            line = straight(laydown, aim, key.target().depthM());
+            line = straight(laydown, aim, target.depthM());
         }
         return line;
     }
@@ -70,14 +87,12 @@ final class SpareLines {
         return new Line(laydown, StrictMath.atan(acrossM / (LaneGeometry.HEAD_PIN_M + depthM)));
     }
 
-    private double boardAtTarget(Line line, Key key) {
+    private double boardAtTarget(Line line, SpareTarget target, Kind kind) {
         double laydownM = LaneGeometry.boardToMetres(line.laydownBoard());
-        double radiusM = key.contact().ball().radiusM();
+        double radiusM = kind.contact().ball().radiusM();
         march.readInPlay(
-                Delivery.of(key.release(), radiusM, laydownM, line.launchRad()), Hand.RIGHT, key.contact(), fresh);
-        double beyond = StrictMath.tan(march.entryAngleRad()) * key.target().depthM() / LaneGeometry.BOARD_M;
+                Delivery.of(kind.release(), radiusM, laydownM, line.launchRad()), Hand.RIGHT, kind.contact(), fresh);
+        double beyond = StrictMath.tan(march.entryAngleRad()) * target.depthM() / LaneGeometry.BOARD_M;
         return march.arrivalBoard() + beyond;
     }
-
-    private record Key(SpareTarget target, Release release, Contact contact) {}
 }

@@ -43,10 +43,11 @@ public final class TournamentSimulation {
                 .map(pair -> PairLanes.bare(pair, event.centre(), physics.grid()))
                 .toList();
         ShotMaker shots = new ShotMaker(physics, OilFilm.fresh(event.pattern(), physics.grid()));
-        List<TypicalPlayer> players =
-                setup.withWindows() ? TypicalPlayer.of(event, physics, setup.startingLines()) : List.of();
+        List<TypicalPlayer> players = setup.records() == LaneRecords.WINDOWS
+                ? TypicalPlayer.of(event, physics, setup.startingLines())
+                : List.of();
         Observers observers = setup.observers();
-        LaneRecorder recorder = new LaneRecorder(players, physics, observers.lanes());
+        LaneRecorder recorder = new LaneRecorder(setup.records(), players, physics, observers.lanes());
         this.day = Day.of(
                 event,
                 setup.simulator(),

@@ -16,8 +16,8 @@ import lanetide.squads.equipment.Physics;
 import lanetide.squads.equipment.TypicalPlayer;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
+import lanetide.squads.play.LaneMoment;
 import lanetide.squads.play.LaneObserver;
-import lanetide.squads.result.LaneState;
 import lanetide.squads.result.TypicalLine;
 
 /** Looks at some lanes after every game: where the windows of all typical players are, how wide, and how good. */
@@ -55,17 +55,17 @@ final class LaneLooks implements LaneObserver {
     }
 
     @Override
-    public void onLane(LaneState state, OilFilm film, List<TypicalLine> lines) {
+    public void onLane(LaneMoment moment, OilFilm film, List<TypicalLine> lines) {
         int lane = IntStream.range(0, lanes.length)
-                .filter(i -> lanes[i] == state.lane())
+                .filter(i -> lanes[i] == moment.lane())
                 .findFirst()
                 .orElse(-1);
-        int age = state.gamesOnOil();
+        int age = moment.gamesOnOil();
         if (lane < 0 || age >= looks[lane].length || isSeen(lane, age)) {
             return;
         }
         for (int p = 0; p < players.size(); p++) {
-            looks[lane][age][p] = look(state.lane(), players.get(p), film);
+            looks[lane][age][p] = look(moment.lane(), players.get(p), film);
         }
     }
 

@@ -3,7 +3,6 @@ package lanetide.squads.score;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
-import java.util.stream.IntStream;
 
 /**
  * One bowler's game, scored ball by ball: ten frames, each over when the rack is cleared or two balls have been bowled.
@@ -144,9 +143,11 @@ public abstract sealed class ScoreCard permits TenpinScore, CurrentFrameScore {
      * @return 0 to 300
      */
     public final int total() {
-        return IntStream.range(0, frame())
-                .map(frame -> scoreSoFar(firstBallOfFrame[frame]))
-                .sum();
+        int total = 0;
+        for (int frame = 0; frame < frame(); frame++) {
+            total += scoreSoFar(firstBallOfFrame[frame]);
+        }
+        return total;
     }
 
     /**

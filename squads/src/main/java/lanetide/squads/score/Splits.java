@@ -1,5 +1,7 @@
 package lanetide.squads.score;
 
+import java.util.BitSet;
+
 /**
  * Which leaves are splits: the head pin is down, and at least one pin is down between two or more that stand, as in the
  * 7-9 and the 3-10, or immediately ahead of two or more that stand, as in the 5-6 (USBC Playing Rules, from memory). A
@@ -16,6 +18,8 @@ public final class Splits {
     /** Place across the lane, in half spaces. */
     private static final int[] ACROSS = {0, -1, 1, -2, 0, 2, -3, -1, 1, 3};
 
+    private static final BitSet SPLITS = splits();
+
     private Splits() {}
 
     /**
@@ -25,8 +29,16 @@ public final class Splits {
      * @return whether they are a split
      */
     public static boolean isSplit(int standing) {
-        boolean headPinStands = has(standing, 0);
-        return !headPinStands && standing != 0 && (fallsApart(standing) || pinAheadIsDown(standing));
+        return SPLITS.get(standing);
+    }
+
+    private static BitSet splits() {
+        BitSet splits = new BitSet(1 << PINS);
+        for (int standing = 1; standing < 1 << PINS; standing++) {
+            boolean headPinStands = has(standing, 0);
+            splits.set(standing, !headPinStands && (fallsApart(standing) || pinAheadIsDown(standing)));
+        }
+        return splits;
     }
 
     private static boolean fallsApart(int standing) {

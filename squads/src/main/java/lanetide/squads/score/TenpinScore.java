@@ -1,7 +1,5 @@
 package lanetide.squads.score;
 
-import java.util.stream.IntStream;
-
 /**
  * A game scored in the traditional way.
  *
@@ -27,7 +25,11 @@ public final class TenpinScore extends ScoreCard {
     @Override
     int scoreSoFar(int first) {
         int end = Math.min(first + ballsThatCount(first), ballCount());
-        return IntStream.range(first, end).map(this::pins).sum();
+        int sum = 0;
+        for (int ball = first; ball < end; ball++) {
+            sum += pins(ball);
+        }
+        return sum;
     }
 
     /** Balls not yet bowled read as zero, so a frame is taken for open until it has cleared the rack. */

@@ -18,7 +18,7 @@ public interface Design {
      * Everything that a playing takes.
      *
      * @param playing one of this design
-     * @return a setup of its own, without windows, that nobody watches
+     * @return a setup of its own, that nobody watches
      */
     Setup setup(Playing playing);
 }

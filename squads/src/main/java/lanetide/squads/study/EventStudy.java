@@ -11,6 +11,7 @@ import lanetide.des.StoppingRule;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.des.stats.Tally;
 import lanetide.squads.model.Event;
+import lanetide.squads.play.LaneRecords;
 import lanetide.squads.play.Observers;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.result.PaceKept;
@@ -59,7 +60,8 @@ public final class EventStudy {
             IntConsumer onDone,
             IntFunction<Observers> observers) {
         Study study = new Study(Repeated.of(event, seed));
-        IntFunction<Watch<Kept>> watches = number -> new Watch<>(observers.apply(number), number == EXAMPLE, Kept::of);
+        IntFunction<Watch<Kept>> watches = number -> new Watch<>(
+                observers.apply(number), number == EXAMPLE ? LaneRecords.WINDOWS : LaneRecords.NONE, Kept::of);
         if (playings.halfWidthPins().isEmpty()) {
             return result(study.play(Part.first(playings.most()), threads, watches, onDone), Optional.empty());
         }

@@ -27,7 +27,7 @@ public record Study(Design design) {
      * @throws IllegalArgumentException if {@code threads < 1}
      */
     public List<PlayingSummary> play(Part part, int threads) {
-        return play(part, threads, number -> Watch.none(summary -> summary), done -> {});
+        return play(part, threads, number -> Watch.ofFilms(summary -> summary), done -> {});
     }
 
     /**
@@ -67,7 +67,7 @@ public record Study(Design design) {
     private <T> T play(int number, IntFunction<Watch<T>> watches) {
         Playing playing = design.playing(number);
         Watch<T> watch = watches.apply(number);
-        Setup setup = design.setup(playing).withWindows(watch.withWindows()).watchedBy(watch.observers());
+        Setup setup = design.setup(playing).recording(watch.lanes()).watchedBy(watch.observers());
         return watch.keep().apply(new PlayingSummary(playing, new TournamentSimulation(setup).play()));
     }
 }

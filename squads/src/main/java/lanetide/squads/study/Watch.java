@@ -1,6 +1,7 @@
 package lanetide.squads.study;
 
 import java.util.function.Function;
+import lanetide.squads.play.LaneRecords;
 import lanetide.squads.play.Observers;
 
 /**
@@ -8,28 +9,38 @@ import lanetide.squads.play.Observers;
  * one playing, on the thread that plays it.
  *
  * @param observers who see the lanes, the balls and the events while it goes on
- * @param withWindows whether exit windows are worked out after every game, which takes longer than the play itself
+ * @param lanes what is written down of the lanes
  * @param keep what is kept of its summary; may ask the observers what they saw
  */
-public record Watch<T>(Observers observers, boolean withWindows, Function<PlayingSummary, T> keep) {
+public record Watch<T>(Observers observers, LaneRecords lanes, Function<PlayingSummary, T> keep) {
     /**
-     * Nobody watches.
+     * Nobody watches, and the films of the lanes are written down.
      *
      * @param keep what is kept of the summary
      * @return the watch
      */
-    public static <T> Watch<T> none(Function<PlayingSummary, T> keep) {
-        return new Watch<>(Observers.NONE, false, keep);
+    public static <T> Watch<T> ofFilms(Function<PlayingSummary, T> keep) {
+        return new Watch<>(Observers.NONE, LaneRecords.FILMS, keep);
     }
 
     /**
-     * Somebody watches.
+     * Nobody watches, and nothing is written down of the lanes.
+     *
+     * @param keep what is kept of the summary, which has no lanes
+     * @return the watch
+     */
+    public static <T> Watch<T> ofPlay(Function<PlayingSummary, T> keep) {
+        return by(Observers.NONE, keep);
+    }
+
+    /**
+     * Somebody watches, and nothing is written down of the lanes.
      *
      * @param observers who
-     * @param keep what is kept of the summary
-     * @return the watch, without windows
+     * @param keep what is kept of the summary, which has no lanes
+     * @return the watch
      */
     public static <T> Watch<T> by(Observers observers, Function<PlayingSummary, T> keep) {
-        return new Watch<>(observers, false, keep);
+        return new Watch<>(observers, LaneRecords.NONE, keep);
     }
 }

@@ -188,7 +188,9 @@ public final class Events {
 
     public static EventResult play(Event event, long seed, boolean withWindows) {
         StartingLines lines = new StartingLines(event, PHYSICS);
-        return new TournamentSimulation(setup(event, lines, seed).withWindows(withWindows)).play();
+        return new TournamentSimulation(
+                        setup(event, lines, seed).recording(withWindows ? LaneRecords.WINDOWS : LaneRecords.FILMS))
+                .play();
     }
 
     /** The first playing of a seed. */
@@ -210,7 +212,7 @@ public final class Events {
                 setup.physics(),
                 setup.startingLines(),
                 setup.luck(),
-                setup.withWindows(),
+                setup.records(),
                 setup.observers(),
                 agents,
                 setup.simulator());
@@ -223,7 +225,7 @@ public final class Events {
                 setup.physics(),
                 setup.startingLines(),
                 setup.luck(),
-                setup.withWindows(),
+                setup.records(),
                 setup.observers(),
                 setup.agents(),
                 clock);

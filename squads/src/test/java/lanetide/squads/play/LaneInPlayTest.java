@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.lane.Topography;
@@ -17,7 +18,8 @@ class LaneInPlayTest {
     @Test
     void aTrackInThickHeadsFillsWhileTheLaneRestsAndNoOilIsLost() {
         LaneInPlay lane = new LaneInPlay(1, LaneGrid.DEFAULT, Topography.FLAT);
-        lane.oil(OilPattern.of("heavy heads", 12, 60, 3).falling(2, 0.05));
+        OilPattern heavy = OilPattern.of("heavy heads", 12, 60, 3).falling(2, 0.05);
+        lane.oil(heavy, OilFilm.fresh(heavy, LaneGrid.DEFAULT));
         double evenUm = lane.film().thicknessUm(TRACK, 0);
         lane.film().cellsUm()[TRACK * LaneGrid.DEFAULT.rows()] -= 4;
         double wornMl = lane.film().volumeMl();

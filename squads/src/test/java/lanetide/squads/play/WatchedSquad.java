@@ -97,7 +97,7 @@ final class WatchedSquad {
         allLanes.forEach(lane -> films.add(lane.film().cellsUm().clone()));
         groups.forEach(group -> group.forEach(this::note));
         ShotMaker maker = new ShotMaker(Events.PHYSICS, OilFilm.fresh(event.pattern(), Events.PHYSICS.grid()));
-        LaneRecorder recorder = new LaneRecorder(List.of(), Events.PHYSICS, LaneObserver.NONE);
+        LaneRecorder recorder = new LaneRecorder(LaneRecords.FILMS, List.of(), Events.PHYSICS, LaneObserver.NONE);
         simulator.addTraceListener(trace::add);
         Day day = Day.of(event, simulator, lanes, maker, recorder, timetable, ShotObserver.NONE, streams);
         new SquadPlay(day, 0, members, (startMs, lastMs, kept) -> {

@@ -19,6 +19,7 @@ import lanetide.squads.model.FaultResponse;
 import lanetide.squads.model.Incidents;
 import lanetide.squads.model.Stops;
 import lanetide.squads.play.Events;
+import lanetide.squads.play.LaneRecords;
 import lanetide.squads.play.Observers;
 import org.junit.jupiter.api.Test;
 
@@ -37,7 +38,8 @@ class StudyTest {
 
     /** With windows, so that every kind of number is in it. */
     private static List<PlayingSummary> play(Part part, int threads) {
-        IntFunction<Watch<PlayingSummary>> windows = number -> new Watch<>(Observers.NONE, true, summary -> summary);
+        IntFunction<Watch<PlayingSummary>> windows =
+                number -> new Watch<>(Observers.NONE, LaneRecords.WINDOWS, summary -> summary);
         return STUDY.play(part, threads, windows, done -> {});
     }
 
