@@ -69,7 +69,7 @@ class ReadmeTest {
     }
 
     private static String use(String row) {
-        String source = row.split(" \\| ")[1];
+        String source = row.split(" \\| ", -1)[1];
         if (row.contains("(calibration)")) {
             return "calibration";
         }
