@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
@@ -72,7 +73,12 @@ import picocli.CommandLine.Spec;
             "  lanetide simulate scenarios/club-night.yaml",
             "  lanetide simulate --help"
         },
-        subcommands = {
+        versionProvider = Lanetide.Version.class,
+        mixinStandardHelpOptions = true,
+        scope = CommandLine.ScopeType.INHERIT)
+public final class Lanetide {
+    /** In the order in which help lists them. The class of a command is called by its name. */
+    private static final List<Class<?>> COMMANDS = List.of(
             CheckCommand.class,
             CompareCommand.class,
             CompletionCommand.class,
@@ -87,12 +93,8 @@ import picocli.CommandLine.Spec;
             SchemaCommand.class,
             SheetsCommand.class,
             SimulateCommand.class,
-            CommandLine.HelpCommand.class
-        },
-        versionProvider = Lanetide.Version.class,
-        mixinStandardHelpOptions = true,
-        scope = CommandLine.ScopeType.INHERIT)
-public final class Lanetide {
+            CommandLine.HelpCommand.class);
+
     @Spec
     private CommandSpec command;
 
@@ -156,7 +158,7 @@ public final class Lanetide {
     public static int run(Optional<Reader> input, PrintWriter out, PrintWriter err, String... args) {
         Failures failures = new Failures(err);
         try {
-            int exitCode = commandLine(input, out, err).execute(args);
+            int exitCode = commandLine(input, out, err, args).execute(args);
             if (out.checkError()) {
                 failures.told("The answer cannot be written to standard output.");
                 return ExitCode.FILE_TROUBLE;
@@ -169,9 +171,9 @@ public final class Lanetide {
         }
     }
 
-    private static CommandLine commandLine(Optional<Reader> input, PrintWriter out, PrintWriter err) {
+    private static CommandLine commandLine(Optional<Reader> input, PrintWriter out, PrintWriter err, String... args) {
         Failures failures = new Failures(err);
-        CommandLine line = commands(input)
+        CommandLine line = commands(input, calledFor(args))
                 .setOut(out)
                 .setErr(err)
                 .setParameterExceptionHandler((e, wrong) -> failures.wrongUse(e))
@@ -186,8 +188,28 @@ public final class Lanetide {
 
     /** All commands, with their help. */
     static CommandLine commands(Optional<Reader> input) {
-        CommandLine line = new CommandLine(new Lanetide(), new CommandFactory(input));
-        HelpText.explainHelp(line.getSubcommands().get("help").getCommandSpec());
+        return commands(input, COMMANDS);
+    }
+
+    /**
+     * The one command that a line begins with, since half of a short run went into reading the options of all; where it
+     * begins with anything else, all of them.
+     */
+    private static List<Class<?>> calledFor(String... args) {
+        String name = args.length == 0 ? "" : args[0] + "command";
+        List<Class<?>> called = COMMANDS.stream()
+                .filter(type -> type != CommandLine.HelpCommand.class)
+                .filter(type -> type.getSimpleName().toLowerCase(Locale.ROOT).equals(name))
+                .toList();
+        return called.isEmpty() ? COMMANDS : called;
+    }
+
+    private static CommandLine commands(Optional<Reader> input, List<Class<?>> chosen) {
+        CommandFactory factory = new CommandFactory(input);
+        CommandLine line = new CommandLine(new Lanetide(), factory);
+        chosen.forEach(type -> line.addSubcommand(new CommandLine(type, factory)));
+        Optional.ofNullable(line.getSubcommands().get("help"))
+                .ifPresent(help -> HelpText.explainHelp(help.getCommandSpec()));
         registerConstants(line, Format.class);
         registerConstants(line, Units.class);
         registerConstants(line, Paper.class);
