@@ -3,6 +3,7 @@ package lanetide.cli.preview;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lanetide.oilflow.line.BallChange;
+import lanetide.oilflow.line.LineQuality;
 import lanetide.squads.model.LanePair;
 
 /**
@@ -32,8 +33,7 @@ public record GameForecast(
      * @param laydownBoard where he lays the ball down
      * @param laydownSpread boards between which he starts in four playings out of five
      * @param arrowsBoard where he crosses the arrows
-     * @param pocketShare share of pocket hits over the scatter of his release, 0 to 1
-     * @param strikeShare share of strikes likewise, 0 to 1
+     * @param quality how good that line is over the scatter of his release; empty where that is not asked for
      */
     public record Start(
             double lowBoard,
@@ -42,8 +42,17 @@ public record GameForecast(
             double laydownBoard,
             Spread laydownSpread,
             double arrowsBoard,
-            double pocketShare,
-            double strikeShare) {}
+            Optional<LineQuality> quality) {
+        /** Share of pocket hits, where that is asked for, 0 to 1. */
+        double pocketShare() {
+            return quality.orElseThrow().pocketShare();
+        }
+
+        /** Share of strikes, where that is asked for, 0 to 1. */
+        double strikeShare() {
+            return quality.orElseThrow().strikeShare();
+        }
+    }
 
     /**
      * The middle four fifths of some values.

@@ -6,8 +6,8 @@ import java.util.function.IntConsumer;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.line.BallChange;
-import lanetide.oilflow.line.PlayedLine;
-import lanetide.squads.equipment.Physics;
+import lanetide.oilflow.line.ExitWindow;
+import lanetide.oilflow.line.LineQuality;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.Observers;
 import lanetide.squads.study.Part;
@@ -24,14 +24,15 @@ public final class PreviewStudy {
     private final Event event;
     private final Place place;
     private final Kind kind;
-    private final Physics physics;
+    /** For who is named, among the balls he brings; else among all. */
+    private final LaneReadings readings;
 
     private PreviewStudy(Scenario scenario, Place place, Kind kind) {
         this.scenario = scenario;
         this.event = scenario.event();
         this.place = place;
         this.kind = kind;
-        this.physics = Physics.under(event.laws());
+        this.readings = new LaneReadings(scenario, List.of(kind), place.bag(event));
     }
 
     /**
@@ -51,28 +52,41 @@ public final class PreviewStudy {
         return new PreviewStudy(scenario, place, kind).run(replications, threads, onDone);
     }
 
-    /** What one playing tells of one lane before one game; whether balls were compared there too. */
-    record Met(Optional<PlayedLine> line, Optional<BallChange> change, boolean compared) {}
+    /**
+     * What one playing tells of one lane before one game.
+     *
+     * @param window the line he would start with and its window; empty if none meets the pocket
+     * @param quality how good that line is, where that is asked for
+     * @param change another ball that would help more
+     * @param compared whether balls were compared there
+     */
+    record Met(
+            Optional<ExitWindow> window,
+            Optional<LineQuality> quality,
+            Optional<BallChange> change,
+            boolean compared) {}
 
     /** What one playing tells: by game, both lanes; and where the first line would lead on other films, as signs. */
     record PlayingMet(List<List<Met>> games, List<Preview.Sign> signs) {}
 
     private Preview run(int replications, int threads, IntConsumer onDone) {
-        List<PlayingMet> playings = new Study(Repeated.of(event, scenario.seed()))
+        List<PlayingMet> playings = new Study(Repeated.of(untilHisSquad(), scenario.seed()))
                 .play(Part.first(replications), threads, this::watch, onDone);
         Summary summary = new Summary(event, place);
-        GameForecast sheet = summary.fresh(reading().fresh(true));
+        GameForecast sheet = summary.fresh(readings.of(kind).freshTold());
         return new Preview(place, kind, sheet, summary.games(sheet, playings), summary.signs(playings), replications);
+    }
+
+    /** The event without the squads after his, of which he meets nothing. */
+    private Event untilHisSquad() {
+        int squads = place.squad() + 1;
+        return event.withSquads(event.squads().subList(0, squads), event.plans().subList(0, squads));
     }
 
     private Watch<PlayingMet> watch(int number) {
         MetFilms films = new MetFilms(event, place);
         return Watch.by(
-                Observers.of(films), summary -> reading().playing(films.byGame(), number < PLAYINGS_WITH_BALLS));
-    }
-
-    /** For who is named, among the balls he brings; else among all. */
-    private LaneReading reading() {
-        return new LaneReading(scenario, physics, kind, place.bag(event));
+                Observers.of(films),
+                summary -> readings.of(kind).playing(films.byGame(), number < PLAYINGS_WITH_BALLS));
     }
 }

@@ -65,7 +65,7 @@ final class StartsMet implements LaneObserver {
                 met.computeIfAbsent(
                                 new Start(visit.squad(), visit.group(), visit.game(), kind), start -> new ArrayList<>())
                         .add(read.computeIfAbsent(
-                                kind, each -> readings.apply(each).met(film, false)));
+                                kind, each -> readings.apply(each).met(film)));
             }
         }
     }

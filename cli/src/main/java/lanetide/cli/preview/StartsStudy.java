@@ -9,7 +9,6 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.stream.IntStream;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
-import lanetide.squads.equipment.Physics;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.Observers;
 
@@ -17,10 +16,9 @@ import lanetide.squads.play.Observers;
  * Asks in the first playings of a study what every bowler would start with on the lanes he meets, with his own ball.
  */
 public final class StartsStudy {
-    private final Scenario scenario;
     private final Event event;
-    private final Physics physics;
     private final List<Seating> seatings;
+    private final LaneReadings shared;
     private final AtomicReferenceArray<StartsMet> met;
 
     /**
@@ -30,10 +28,12 @@ public final class StartsStudy {
      * @param playings how many playings are watched, at least 1
      */
     public StartsStudy(Scenario scenario, int playings) {
-        this.scenario = scenario;
         this.event = scenario.event();
-        this.physics = Physics.under(event.laws());
         this.seatings = Seating.of(event);
+        this.shared = new LaneReadings(
+                scenario,
+                seatings.stream().map(seating -> Kind.of(seating.bowler())).toList(),
+                List.of());
         this.met = new AtomicReferenceArray<>(playings);
     }
 
@@ -67,7 +67,7 @@ public final class StartsStudy {
             Kind kind = Kind.of(seating.bowler());
             Summary summary = new Summary(event, seating.place());
             GameForecast sheet = fresh.computeIfAbsent(
-                    kind, each -> summary.fresh(new LaneReading(scenario, physics, each).fresh(false)));
+                    kind, each -> summary.fresh(shared.of(each).fresh()));
             forecasts.put(
                     seating,
                     summary.games(
@@ -82,9 +82,6 @@ public final class StartsStudy {
     /** Reads lanes in one playing, with one reading for each kind: a reading serves one thread. */
     private StartsMet startsMet() {
         Map<Kind, LaneReading> readings = new HashMap<>();
-        return new StartsMet(
-                event,
-                seatings,
-                kind -> readings.computeIfAbsent(kind, each -> new LaneReading(scenario, physics, each)));
+        return new StartsMet(event, seatings, kind -> readings.computeIfAbsent(kind, shared::of));
     }
 }

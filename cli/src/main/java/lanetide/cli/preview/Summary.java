@@ -10,7 +10,8 @@ import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import lanetide.oilflow.line.BallChange;
-import lanetide.oilflow.line.PlayedLine;
+import lanetide.oilflow.line.ExitWindow;
+import lanetide.oilflow.line.LineQuality;
 import lanetide.squads.model.Event;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 
@@ -60,8 +61,8 @@ record Summary(Event event, Place place) {
     }
 
     private GameForecast forecast(int game, List<PreviewStudy.Met> met, Optional<GameForecast.Start> before) {
-        List<PlayedLine> lines =
-                met.stream().flatMap(lane -> lane.line().stream()).toList();
+        List<PreviewStudy.Met> lines =
+                met.stream().filter(lane -> lane.window().isPresent()).toList();
         double found = (double) lines.size() / met.size();
         Optional<GameForecast.Start> start =
                 lines.isEmpty() || found < MIN_FOUND ? Optional.empty() : Optional.of(start(lines));
@@ -78,18 +79,27 @@ record Summary(Event event, Place place) {
                 change(met));
     }
 
-    private static GameForecast.Start start(List<PlayedLine> told) {
+    private static GameForecast.Start start(List<PreviewStudy.Met> met) {
+        List<ExitWindow> told =
+                met.stream().flatMap(lane -> lane.window().stream()).toList();
         return new GameForecast.Start(
-                percentile(MEDIAN, told, line -> line.window().lowBoard()),
-                percentile(MEDIAN, told, line -> line.window().highBoard()),
-                percentile(MEDIAN, told, line -> line.path().exitBoard()),
-                percentile(MEDIAN, told, line -> line.line().laydownBoard()),
+                percentile(MEDIAN, told, ExitWindow::lowBoard),
+                percentile(MEDIAN, told, ExitWindow::highBoard),
+                percentile(MEDIAN, told, ExitWindow::exitBoard),
+                percentile(MEDIAN, told, window -> window.played().laydownBoard()),
                 new GameForecast.Spread(
-                        percentile(TENTH, told, line -> line.line().laydownBoard()),
-                        percentile(100 - TENTH, told, line -> line.line().laydownBoard())),
-                percentile(MEDIAN, told, line -> line.line().arrowsBoard()),
-                percentile(MEDIAN, told, line -> line.quality().pocketShare()),
-                percentile(MEDIAN, told, line -> line.quality().strikeShare()));
+                        percentile(TENTH, told, window -> window.played().laydownBoard()),
+                        percentile(100 - TENTH, told, window -> window.played().laydownBoard())),
+                percentile(MEDIAN, told, window -> window.played().arrowsBoard()),
+                quality(met.stream().flatMap(lane -> lane.quality().stream()).toList()));
+    }
+
+    private static Optional<LineQuality> quality(List<LineQuality> told) {
+        return told.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new LineQuality(
+                        percentile(MEDIAN, told, LineQuality::strikeShare),
+                        percentile(MEDIAN, told, LineQuality::pocketShare)));
     }
 
     /** The ball that helps on more than half of the lanes on which balls were compared, with its middle gain. */
