@@ -15,8 +15,8 @@ public final class RemedyTable {
 
     /** How to read it. */
     public static final String NOTE =
-            "* worth choosing between: no other change is as good in pins, time and money and better in one. +- is one"
-                    + " standard error of what is gained. Later is the squad that is delayed most; money is oiling at the"
+            "* worth choosing between: no other change is as good in pins, time and money and better in one; what is gained"
+                    + " within its noise counts for nothing. +- is one standard error of what is gained. Later is the squad that is delayed most; money is oiling at the"
                     + " scenario's costs, or assumed ones. Rows may rest on fewer playings than the advantages above, and chance"
                     + " is taken out of each: compare them with one another.";
 

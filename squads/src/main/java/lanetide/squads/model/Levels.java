@@ -10,9 +10,6 @@ import lanetide.oilflow.lane.LaneGeometry;
 
 /** The levels of skill that come with the program. */
 public final class Levels {
-    /** Where the limits of averages come from. */
-    public static final String AVERAGE_SOURCE = "O'Keefe, US Bowler, July 2012, by average";
-
     private Levels() {}
 
     /**
@@ -34,6 +31,7 @@ public final class Levels {
      *
      * @param pins his average (pins a game), 0 to 300
      * @return the id of the shipped level: elite from 220 pins, scratch from 200, league from 180, else casual
+     *     (O'Keefe, US Bowler, July 2012)
      */
     public static String idOfAverage(int pins) {
         DataFile file = new DataFile(Levels.class, "levels.properties");

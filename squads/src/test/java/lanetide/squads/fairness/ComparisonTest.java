@@ -208,7 +208,7 @@ class ComparisonTest {
                 .isEqualTo(new Changes(plain, Set.of())
                         .list().stream().map(Changes.Change::what).toList());
         assertThat(remedies.get(0).change().kind()).isEqualTo(RemedyChange.Kind.AS_IT_IS);
-        assertThat(remedies.get(0).isChoice()).isTrue();
+        assertThat(remedies.get(0).isChoice()).as("%s", remedies).isTrue();
         assertThat(remedies).isEqualTo(remedies(plain, plan));
     }
 

@@ -16,6 +16,8 @@ import lanetide.squads.model.Levels;
 
 /** Reads one bowler, listed or a substitute; no two have the same name. */
 final class BowlerReader {
+    private static final String AVERAGE_SOURCE = "by average: O'Keefe, US Bowler, July 2012";
+
     private final Names names;
     private final FieldReader fields;
     private final Set<String> taken = new HashSet<>();
@@ -64,7 +66,7 @@ final class BowlerReader {
             section.missing(BowlerKeys.LEVEL);
         }
         Optional<Level> level = average.map(pins -> names.levels().get(Levels.idOfAverage(pins)));
-        level.ifPresent(known -> section.assume(BowlerKeys.LEVEL, known.id(), Levels.AVERAGE_SOURCE));
+        level.ifPresent(known -> section.assume(BowlerKeys.LEVEL, known.id(), AVERAGE_SOURCE));
         return level;
     }
 
