@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import lanetide.cli.fairness.FairnessAnswer;
 import lanetide.cli.fairness.FairnessCsv;
 import lanetide.cli.fairness.FairnessJson;
 import lanetide.cli.fairness.FairnessText;
@@ -17,6 +18,7 @@ import lanetide.cli.rotate.LateChanges;
 import lanetide.cli.rotate.RotationNote;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
+import lanetide.squads.fairness.Bounds;
 import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.fairness.FairnessResult;
@@ -52,6 +54,7 @@ import picocli.CommandLine.Option;
         })
 public final class FairnessCommand implements Callable<Integer> {
     private static final int MAX_REPLICATIONS = 1_000_000;
+    private static final int MAX_BOUNDS = 1000;
 
     @Mixin
     private CommonOptions options;
@@ -89,6 +92,14 @@ public final class FairnessCommand implements Callable<Integer> {
                     "How often the event is played with each change that could mend it, from 0 to 1000000; 0 leaves them out (default: 40).")
     private int remedies;
 
+    @Option(
+            names = "--bounds",
+            paramLabel = "N",
+            defaultValue = "4",
+            description =
+                    "Rounds in which it is also played with bowlers who never move and with bowlers who see the oil, since how bowlers follow the lanes is not known; from 2 to 1000, 0 leaves them out (default: 4).")
+    private int bounds;
+
     @Option(names = "--fail-if-unfair", description = "End with exit code 1 if the verdict is unfair.")
     private boolean failIfUnfair;
 
@@ -99,6 +110,9 @@ public final class FairnessCommand implements Callable<Integer> {
         options.threads(); // a wrong number is told before the next
         requireMargin();
         OptionCheck.requireRange("--remedies", remedies, 0, MAX_REPLICATIONS);
+        if (bounds != 0) {
+            OptionCheck.requireRange("--bounds", bounds, Bounds.MIN_ROUNDS, MAX_BOUNDS);
+        }
         int exitCode = options.answer((reading, planned) -> {
             RotationNote note =
                     RotationNote.of(planned.design(), planned.event().centre());
@@ -109,7 +123,9 @@ public final class FairnessCommand implements Callable<Integer> {
             verdict = result.verdict();
             Optional<FairnessComparison> late = changes.isPresent() ? withPlanned(planned, result) : Optional.empty();
             Set<Integer> lost = changes.map(LateChanges::lost).orElse(Set.of());
-            return render(reading, scenario, result, remedies(scenario, lost, result), late);
+            FairnessAnswer answer =
+                    new FairnessAnswer(result, bounds(scenario, result), remedies(scenario, lost, result), late);
+            return render(reading, scenario, answer);
         });
         boolean fails = failIfUnfair && verdict == Verdict.UNFAIR;
         return exitCode == ExitCode.DONE && fails ? ExitCode.CONDITION_FAILS : exitCode;
@@ -139,6 +155,12 @@ public final class FairnessCommand implements Callable<Integer> {
         return studies.fairness("playings", replications, margin != null ? margin : studies.marginPins(), !stillLanes);
     }
 
+    private Optional<Bounds> bounds(Scenario scenario, FairnessResult result) {
+        return bounds == 0 || stillLanes
+                ? Optional.empty()
+                : Optional.of(new Studies(options, scenario).bounds(result, bounds));
+    }
+
     private List<Remedy> remedies(Scenario scenario, Set<Integer> lost, FairnessResult result) {
         return remedies == 0 || stillLanes || options.format() == Format.CSV
                 ? List.of()
@@ -153,17 +175,12 @@ public final class FairnessCommand implements Callable<Integer> {
         }
     }
 
-    private String render(
-            Reading reading,
-            Scenario scenario,
-            FairnessResult result,
-            List<Remedy> mended,
-            Optional<FairnessComparison> late) {
+    private String render(Reading reading, Scenario scenario, FairnessAnswer answer) {
         boolean ownMargin = margin != null || scenario.policy().marginPins().isPresent();
         return switch (options.format()) {
-            case TEXT -> FairnessText.write(scenario, result, mended, ownMargin, late);
-            case JSON -> FairnessJson.write(reading, result, mended, scenario.event(), late);
-            case CSV -> FairnessCsv.write(result);
+            case TEXT -> FairnessText.write(scenario, answer, ownMargin);
+            case JSON -> FairnessJson.write(reading, answer, scenario.event());
+            case CSV -> FairnessCsv.write(answer);
         };
     }
 }

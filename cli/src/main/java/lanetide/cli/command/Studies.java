@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.function.IntFunction;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.scenario.Scenario;
+import lanetide.squads.fairness.Bounds;
 import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.FairnessStudy;
@@ -42,6 +43,14 @@ record Studies(CommonOptions options, Scenario scenario) {
         FairnessPlan plan = new FairnessPlan(scenario.seed(), playings, marginPins, lanesChange);
         return options.progressing(
                 what, playings, told -> FairnessStudy.run(scenario.event(), plan, options.threads(), told));
+    }
+
+    /** Plays the event with bowlers who never move, and with bowlers who see the oil. */
+    Bounds bounds(FairnessResult result, int rounds) {
+        return options.progressing(
+                "playings of bounds",
+                Bounds.playings(scenario.event(), rounds),
+                told -> Bounds.of(scenario.event(), result.plan(), rounds, options.threads(), told));
     }
 
     /** Plays the event with each change that could mend it; none of them sends a group to a lost pair. */

@@ -1,9 +1,10 @@
 package lanetide.cli.fairness;
 
+import java.util.function.Function;
 import lanetide.cli.report.CsvColumns;
+import lanetide.squads.fairness.Bounds;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
-import lanetide.squads.fairness.FairnessResult;
 
 /** The advantages as a table: one row for each. */
 public final class FairnessCsv {
@@ -12,10 +13,10 @@ public final class FairnessCsv {
     /**
      * Writes the table.
      *
-     * @param result what came of the study
+     * @param answer what came of the study
      * @return the table with its head
      */
-    public static String write(FairnessResult result) {
+    public static String write(FairnessAnswer answer) {
         return new CsvColumns<Effect>()
                 .add("kind", effect -> EffectWords.kind(effect.kind()))
                 .add("id", FairnessCsv::id)
@@ -26,7 +27,13 @@ public final class FairnessCsv {
                 .add("high", effect -> effect.ci90().high(), 3)
                 .add("unfairP", Effect::unfairP, 5)
                 .add("verdict", effect -> EffectWords.verdict(effect.verdict()))
-                .table(result.effects());
+                .add("ifNobodyMoves", effect -> bound(answer, known -> known.ifNobodyMoves(effect)), 3)
+                .add("ifAllKnow", effect -> bound(answer, known -> known.ifAllKnow(effect)), 3)
+                .table(answer.result().effects());
+    }
+
+    private static double bound(FairnessAnswer answer, Function<Bounds, Effect> of) {
+        return answer.bounds().map(of).map(Effect::advantagePins).orElse(Double.NaN);
     }
 
     private static String id(Effect effect) {

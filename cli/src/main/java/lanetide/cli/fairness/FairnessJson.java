@@ -6,6 +6,7 @@ import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.rotate.StructureJson;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
+import lanetide.squads.fairness.Bounds;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.Evenness;
 import lanetide.squads.fairness.FairnessComparison;
@@ -22,33 +23,22 @@ public final class FairnessJson {
      * Writes the answer.
      *
      * @param reading the scenario as it was read, without errors
-     * @param result what came of the study
-     * @param remedies changes that could mend it; empty if none were tried
+     * @param found what came of the study
      * @param event what was studied: the scenario's event, or what late changes have made of it
-     * @param late what those changes do; empty without any
      * @return the JSON text
      */
-    public static String write(
-            Reading reading,
-            FairnessResult result,
-            List<Remedy> remedies,
-            Event event,
-            Optional<FairnessComparison> late) {
-        return JsonAnswer.write(tree(reading, result, remedies, event, late));
+    public static String write(Reading reading, FairnessAnswer found, Event event) {
+        return JsonAnswer.write(tree(reading, found, event));
     }
 
     /** The answer for the scenario as it is planned, to stand in something larger. */
     public static ObjectNode tree(Reading reading, FairnessResult result, List<Remedy> remedies) {
         Event planned = reading.scenario().orElseThrow().event();
-        return tree(reading, result, remedies, planned, Optional.empty());
+        return tree(reading, new FairnessAnswer(result, Optional.empty(), remedies, Optional.empty()), planned);
     }
 
-    private static ObjectNode tree(
-            Reading reading,
-            FairnessResult result,
-            List<Remedy> remedies,
-            Event event,
-            Optional<FairnessComparison> late) {
+    private static ObjectNode tree(Reading reading, FairnessAnswer found, Event event) {
+        FairnessResult result = found.result();
         Scenario scenario = reading.scenario().orElseThrow();
         ObjectNode answer = JsonAnswer.opening(reading);
         answer.put("verdict", EffectWords.verdict(result.verdict()));
@@ -59,22 +49,22 @@ public final class FairnessJson {
         result.playingsToDecide()
                 .ifPresentOrElse(
                         more -> answer.put("replicationsToDecide", more), () -> answer.putNull("replicationsToDecide"));
-        JsonAnswer.putAll(answer, "effects", result.effects(), FairnessJson::effect);
+        JsonAnswer.putAll(answer, "effects", result.effects(), (node, effect) -> effect(node, effect, found));
         JsonAnswer.put(answer, "evenness", result.evenness(), FairnessJson::evenness);
         StructureJson.checks(answer.putObject("structure"), event);
-        JsonAnswer.put(answer, "lateChanges", late, FairnessJson::lateChanges);
+        JsonAnswer.put(answer, "lateChanges", found.late(), FairnessJson::lateChanges);
         JsonAnswer.putAll(
                 answer,
                 "reasons",
                 result.reasons(),
                 (node, reason) -> node.put("code", reason.code()).put("text", ReasonWords.of(reason)));
-        JsonAnswer.putAll(answer, "remedies", remedies, FairnessJson::remedy);
+        JsonAnswer.putAll(answer, "remedies", found.remedies(), FairnessJson::remedy);
         JsonAnswer.putAssumptions(answer, scenario.assumptions());
         JsonAnswer.putCautions(answer);
         return answer;
     }
 
-    private static void effect(ObjectNode node, Effect effect) {
+    private static void effect(ObjectNode node, Effect effect, FairnessAnswer found) {
         node.put("kind", EffectWords.kind(effect.kind()));
         node.put("id", effect.id());
         node.put("bowlers", effect.bowlers());
@@ -82,6 +72,15 @@ public final class FairnessJson {
         JsonAnswer.put(node, "standardErrorPins", effect.standardErrorPins(), 4);
         JsonAnswer.put(node, "ci90", effect.ci90(), 3);
         JsonAnswer.put(node, "unfairP", effect.unfairP(), 5);
+        Optional<Bounds> bounds = found.bounds();
+        JsonAnswer.put(
+                node,
+                "ifNobodyMoves",
+                bounds,
+                known -> known.ifNobodyMoves(effect).advantagePins(),
+                3);
+        JsonAnswer.put(
+                node, "ifAllKnow", bounds, known -> known.ifAllKnow(effect).advantagePins(), 3);
         node.put("verdict", EffectWords.verdict(effect.verdict()));
     }
 

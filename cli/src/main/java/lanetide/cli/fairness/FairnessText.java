@@ -1,17 +1,16 @@
 package lanetide.cli.fairness;
 
 import java.util.List;
-import java.util.Optional;
 import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
 import lanetide.cli.scenario.Scenario;
+import lanetide.squads.fairness.Bounds;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.Evenness;
 import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessResult;
-import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.Verdict;
 
 /**
@@ -19,49 +18,36 @@ import lanetide.squads.fairness.Verdict;
  */
 public final class FairnessText {
     private final Scenario scenario;
+    private final FairnessAnswer answer;
     private final FairnessResult result;
-    private final List<Remedy> remedies;
     private final boolean ownMargin;
-    private final Optional<FairnessComparison> late;
     private final Page page = new Page();
 
-    private FairnessText(
-            Scenario scenario,
-            FairnessResult result,
-            List<Remedy> remedies,
-            boolean ownMargin,
-            Optional<FairnessComparison> late) {
+    private FairnessText(Scenario scenario, FairnessAnswer answer, boolean ownMargin) {
         this.scenario = scenario;
-        this.result = result;
-        this.remedies = remedies;
+        this.answer = answer;
+        this.result = answer.result();
         this.ownMargin = ownMargin;
-        this.late = late;
     }
 
     /**
      * Writes the answer.
      *
      * @param scenario what was studied
-     * @param result what came of it
-     * @param remedies changes that could mend it; empty if none were tried
+     * @param answer what came of it
      * @param ownMargin whether the director has set the margin
-     * @param late what late changes do to the event as planned; empty without any
      * @return the page
      */
-    public static String write(
-            Scenario scenario,
-            FairnessResult result,
-            List<Remedy> remedies,
-            boolean ownMargin,
-            Optional<FairnessComparison> late) {
-        return new FairnessText(scenario, result, remedies, ownMargin, late).write();
+    public static String write(Scenario scenario, FairnessAnswer answer, boolean ownMargin) {
+        return new FairnessText(scenario, answer, ownMargin).write();
     }
 
     private String write() {
         page.line(scenario.event().name());
         verdict();
-        late.ifPresent(this::lateChanges);
+        answer.late().ifPresent(this::lateChanges);
         toWhomNot();
+        answer.bounds().ifPresent(this::notKnown);
         for (EffectKind kind : EffectKind.values()) {
             table(kind);
         }
@@ -70,7 +56,7 @@ public final class FairnessText {
             page.heading("What goes with it");
             result.reasons().forEach(reason -> page.item(ReasonWords.of(reason)));
         }
-        if (!remedies.isEmpty()) {
+        if (!answer.remedies().isEmpty()) {
             remedies();
         }
         method();
@@ -95,6 +81,10 @@ public final class FairnessText {
                         counted(Verdict.UNDECIDED) + " of " + result.effects().size()
                                 + " advantages are neither shown to be smaller than that nor to be larger. " + more();
                 });
+        if (answer.bounds().filter(bounds -> BoundsWords.turns(result, bounds)).isPresent()) {
+            page.paragraph("That holds for bowlers who follow the lanes as is reckoned here. With others somebody would"
+                    + " change sides: see what is not known.");
+        }
         if (!result.plan().lanesChange()) {
             page.paragraph(
                     "Played on lanes that stay as they are laid: no oil moves, and every squad finds them fresh.");
@@ -123,9 +113,19 @@ public final class FairnessText {
         }
     }
 
+    /** How bowlers follow the lanes decides most, and is known least. */
+    private void notKnown(Bounds bounds) {
+        page.heading("What is not known: how bowlers follow the lanes");
+        page.item(BoundsWords.explanation(bounds));
+        BoundsWords.sentences(result, bounds).forEach(page::item);
+    }
+
     private void table(EffectKind kind) {
         List<List<String>> rows = EffectWords.rows(
                 result, kind, List.of(EffectWords.kind(kind), "bowlers", "pins a game", "90 % interval", "verdict"));
+        if (answer.bounds().isPresent()) {
+            rows = BoundsWords.beside(rows, result, kind, answer.bounds().get());
+        }
         if (rows.size() > 1) {
             page.heading(EffectWords.heading(kind));
             page.table(rows, 1);
@@ -162,7 +162,7 @@ public final class FairnessText {
 
     private void remedies() {
         page.heading(RemedyTable.QUESTION + "? " + RemedyTable.CAPTION);
-        page.table(RemedyTable.rows(remedies, scenario.policy().costs().currency()), 2);
+        page.table(RemedyTable.rows(answer.remedies(), scenario.policy().costs().currency()), 2);
         page.paragraph(RemedyTable.NOTE);
     }
 
@@ -174,6 +174,7 @@ public final class FairnessText {
                 + " luck cancel and what the seats do remains. The rounds are independent; the intervals come from their"
                 + " scatter (Student's t).");
         page.item(EffectWords.LEFT_OUT);
+        page.item("The intervals hold the luck of play alone, not what the model does not know.");
         page.item(
                 "Fair means that the 90 % interval lies within the margin (two one-sided tests at 5 % each). Unfair means"
                         + " shown to lie beyond it at 5 %, corrected for all "

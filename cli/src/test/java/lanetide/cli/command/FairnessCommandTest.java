@@ -34,7 +34,44 @@ class FairnessCommandTest {
     }
 
     private static Program.Outcome fairness(Object... options) {
-        return Program.runWith(List.of("fairness", scenario, "--replications", 18, "--remedies", 12), options);
+        return bounded(0, options);
+    }
+
+    private static Program.Outcome bounded(int rounds, Object... options) {
+        List<Object> words = List.of("fairness", scenario, "--replications", 18, "--remedies", 12, "--bounds", rounds);
+        return Program.runWith(words, options);
+    }
+
+    /** Without a move nobody follows the lanes at all; the bounds have the luck of the study's first rounds. */
+    @Test
+    void besideEveryAdvantageStandsWhatItIsIfNobodyMovesAndIfAllKnow() throws Exception {
+        JsonNode bounded = bounded(3, "--format", "json").answer();
+        Path never = Files.writeString(folder.resolve("never.yaml"), TWO_SQUADS + "bowlers: {knowledge: nothing}\n");
+
+        JsonNode nobodyMoves = Program.run(
+                        "fairness", never, "--replications", 18, "--remedies", 0, "--bounds", 0, "--format", "json")
+                .answer();
+
+        for (int i = 0; i < bounded.get("effects").size(); i++) {
+            JsonNode effect = bounded.get("effects").get(i);
+            assertThat(effect.get("ifNobodyMoves"))
+                    .isEqualTo(nobodyMoves.get("effects").get(i).get("advantagePinsPerGame"));
+            assertThat(effect.get("ifAllKnow").isNumber()).isTrue();
+            assertThat(nobodyMoves.get("effects").get(i).get("ifAllKnow").isNull())
+                    .isTrue();
+        }
+    }
+
+    @Test
+    void theTextTellsWhatIsNotKnown() {
+        String text = bounded(2).out().replaceAll("\\s+", " ");
+
+        assertThat(text)
+                .contains("What is not known: how bowlers follow the lanes")
+                .contains("played 2 rounds with bowlers who never move, and 2 with bowlers who see the oil")
+                .contains("squad bowlers pins a game 90 % interval verdict if nobody moves if all know");
+        assertThat(bounded(0).out()).doesNotContain("if nobody moves");
+        assertThat(bounded(1).err()).contains("--bounds is 1");
     }
 
     @Test
@@ -130,7 +167,9 @@ class FairnessCommandTest {
                 TWO_SQUADS
                         .replace("games: 2", "games: 6")
                         .replace("hands: {right: 75 %, left: 25 %}", "hands: {right: 100 %, left: 0 %}"));
-        Object[] args = {"fairness", unfair, "--replications", 60, "--remedies", 0, "--margin", "0.05", "--quiet"};
+        Object[] args = {
+            "fairness", unfair, "--replications", 60, "--remedies", 0, "--bounds", 0, "--margin", "0.05", "--quiet"
+        };
 
         assertThat(Program.run(args).out()).contains("Verdict: unfair, if up to 0.05 pins a game count as fair.");
         assertThat(Program.run(args).exitCode()).isZero();
@@ -165,11 +204,11 @@ class FairnessCommandTest {
     void theScenarioMaySetTheMargin() throws Exception {
         Path own = Files.writeString(folder.resolve("margin.yaml"), TWO_SQUADS + "fairness: {margin: 4 pins}\n");
 
-        String text = Program.run("fairness", own, "--replications", 12, "--remedies", 0)
+        String text = Program.run("fairness", own, "--replications", 12, "--remedies", 0, "--bounds", 0)
                 .out();
 
         assertThat(text).contains("if up to 4 pins a game count as fair", "set by the director");
-        assertThat(Program.run("fairness", own, "--replications", 12, "--remedies", 0, "--margin", "3")
+        assertThat(Program.run("fairness", own, "--replications", 12, "--remedies", 0, "--bounds", 0, "--margin", "3")
                         .out())
                 .contains("if up to 3 pins a game count as fair");
     }
@@ -214,7 +253,18 @@ class FairnessCommandTest {
                 folder.resolve("one-group.yaml"),
                 Scenarios.SOUND.replace("lanes: 1 to 4", "lanes: 1 to 2").replace("perSquad: 8", "perSquad: 4"));
         Program.Outcome answer = Program.run(
-                "fairness", one, "--no-shows", "A=1", "--replications", 10, "--remedies", 0, "--format", "json");
+                "fairness",
+                one,
+                "--no-shows",
+                "A=1",
+                "--replications",
+                10,
+                "--remedies",
+                0,
+                "--bounds",
+                0,
+                "--format",
+                "json");
 
         assertThat(answer.err()).isEmpty();
         assertThat(JsonMapper.shared().readTree(answer.out()).get("lateChanges").isNull())

@@ -27,7 +27,7 @@ class LocaleTest {
             "simulate" + PLAYED + " --shot-log INTO/shots.csv --trace INTO/trace.txt",
             "simulate" + PLAYED + " --format json",
             "simulate" + PLAYED + " --format csv",
-            "fairness" + PLAYED + " --remedies 0",
+            "fairness" + PLAYED + " --remedies 0 --bounds 2",
             "reoil" + PLAYED + " --games 3",
             "lines SCENARIO --style stroker --hand left",
             "pattern SCENARIO",

@@ -88,6 +88,17 @@ public record Event(
     }
 
     /**
+     * The same event with bowlers who choose their lines by something else.
+     *
+     * @param knowledge what they go by
+     * @return the event
+     */
+    public Event withKnowledge(Knowledge knowledge) {
+        Bowling other = new Bowling(knowledge, bowling.tiringShare(), bowling.scoring());
+        return new Event(name, centre, squads, plans, pace, laws, other, incidents);
+    }
+
+    /**
      * The same event with its squads changed one by one; each keeps its plan.
      *
      * @param others in order of start, as many as there are

@@ -1,0 +1,78 @@
+package lanetide.cli.fairness;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import lanetide.cli.report.Figures;
+import lanetide.cli.words.English;
+import lanetide.squads.fairness.Bounds;
+import lanetide.squads.fairness.Effect;
+import lanetide.squads.fairness.EffectKind;
+import lanetide.squads.fairness.FairnessResult;
+
+/** In words what a verdict owes to how bowlers are reckoned to follow the lanes. */
+final class BoundsWords {
+    private BoundsWords() {}
+
+    static String explanation(Bounds bounds) {
+        return "The intervals above hold the luck of play alone. So the event was also played " + bounds.rounds()
+                + " rounds with bowlers who never move, and " + bounds.rounds()
+                + " with bowlers who see the oil. The truth lies between; no fact tells where.";
+    }
+
+    /** What turns round between the bounds, or that nothing does. */
+    static List<String> sentences(FairnessResult result, Bounds bounds) {
+        return turns(result, bounds)
+                ? turning(result, bounds).map(effect -> turned(effect, bounds)).toList()
+                : List.of("Between them no squad and no style is shown to change sides.");
+    }
+
+    /** Whether anything turns round. */
+    static boolean turns(FairnessResult result, Bounds bounds) {
+        return turning(result, bounds).findAny().isPresent();
+    }
+
+    private static Stream<Effect> turning(FairnessResult result, Bounds bounds) {
+        return result.effects().stream().filter(effect -> hasBounds(effect.kind()) && bounds.mayTurnRound(effect));
+    }
+
+    private static String turned(Effect effect, Bounds bounds) {
+        return English.capital(EffectWords.who(effect)) + ": " + pins(effect)
+                + " pins a game as bowlers are reckoned to follow the lanes, " + pins(bounds.ifNobodyMoves(effect))
+                + " if nobody moves, " + pins(bounds.ifAllKnow(effect))
+                + " if all know. Who is better off hangs on that guess: take no side by this answer alone.";
+    }
+
+    private static String pins(Effect effect) {
+        return Figures.signed(effect.advantagePins(), 1);
+    }
+
+    /** Squads and styles have them beside each row. */
+    static boolean hasBounds(EffectKind kind) {
+        return kind == EffectKind.SQUAD || kind == EffectKind.STYLE;
+    }
+
+    /** The rows of a table with two columns more where the kind has bounds; the first row is the head. */
+    static List<List<String>> beside(List<List<String>> rows, FairnessResult result, EffectKind kind, Bounds bounds) {
+        if (!hasBounds(kind)) {
+            return rows;
+        }
+        List<Effect> effects = result.effects().stream()
+                .filter(effect -> effect.kind() == kind)
+                .toList();
+        List<List<String>> wider = new ArrayList<>();
+        wider.add(with(rows.get(0), "if nobody moves", "if all know"));
+        for (int i = 0; i < effects.size(); i++) {
+            Effect effect = effects.get(i);
+            wider.add(with(rows.get(i + 1), pins(bounds.ifNobodyMoves(effect)), pins(bounds.ifAllKnow(effect))));
+        }
+        return wider;
+    }
+
+    private static List<String> with(List<String> row, String one, String other) {
+        List<String> wider = new ArrayList<>(row);
+        wider.add(one);
+        wider.add(other);
+        return wider;
+    }
+}

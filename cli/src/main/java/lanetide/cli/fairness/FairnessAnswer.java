@@ -1,0 +1,24 @@
+package lanetide.cli.fairness;
+
+import java.util.List;
+import java.util.Optional;
+import lanetide.squads.fairness.Bounds;
+import lanetide.squads.fairness.FairnessComparison;
+import lanetide.squads.fairness.FairnessResult;
+import lanetide.squads.fairness.Remedy;
+
+/**
+ * All that {@code fairness} found.
+ *
+ * @param result what came of the study
+ * @param bounds the same if bowlers followed the lanes otherwise; empty if that was not asked for
+ * @param remedies changes that could mend it; empty if none were tried
+ * @param late what late changes do to the event as planned; empty without any
+ */
+public record FairnessAnswer(
+        FairnessResult result, Optional<Bounds> bounds, List<Remedy> remedies, Optional<FairnessComparison> late) {
+    /** Copies the list. */
+    public FairnessAnswer {
+        remedies = List.copyOf(remedies);
+    }
+}

@@ -1,0 +1,107 @@
+package lanetide.squads.fairness;
+
+import java.util.List;
+import java.util.function.IntConsumer;
+import java.util.stream.Stream;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Knowledge;
+
+/**
+ * The same advantages if bowlers followed the lanes otherwise than is reckoned with: if nobody ever moved, and if
+ * everybody saw the oil. How bowlers follow the lanes is known least of all that a verdict hangs on, and the truth lies
+ * between the two.
+ *
+ * @param rounds rounds that each was played for, with the luck and the seatings of the first rounds of the study
+ * @param ifNobodyMoves advantages in the order of the study's
+ * @param ifAllKnow the same
+ */
+public record Bounds(int rounds, List<Effect> ifNobodyMoves, List<Effect> ifAllKnow) {
+    /** Fewest rounds: those that give an interval. */
+    public static final int MIN_ROUNDS = 2;
+
+    /** Copies the lists. */
+    public Bounds {
+        ifNobodyMoves = List.copyOf(ifNobodyMoves);
+        ifAllKnow = List.copyOf(ifAllKnow);
+    }
+
+    /**
+     * Plays an event both ways.
+     *
+     * @param event the event
+     * @param plan how it is studied; its number of playings does not matter
+     * @param rounds rounds of each, at least {@link #MIN_ROUNDS}
+     * @param threads threads to play on, at least 1
+     * @param onDone told the number of playings done so far, of {@link #playings}
+     * @return the bounds; they do not depend on the number of threads
+     * @throws IllegalArgumentException if {@code rounds < 2} or {@code threads < 1}, or the event has a single bowler
+     */
+    public static Bounds of(Event event, FairnessPlan plan, int rounds, int threads, IntConsumer onDone) {
+        int each = playings(event, rounds) / 2;
+        FairnessPlan few = new FairnessPlan(plan.seed(), each, plan.marginPins(), plan.lanesChange());
+        return new Bounds(
+                rounds,
+                effects(event, Knowledge.NOTHING, few, threads, onDone),
+                effects(event, Knowledge.EVERYTHING, few, threads, done -> onDone.accept(each + done)));
+    }
+
+    /**
+     * How often the event is played for both.
+     *
+     * @param event the event
+     * @param rounds rounds of each
+     * @return playings in all
+     */
+    public static int playings(Event event, int rounds) {
+        return 2 * rounds * FairnessStudy.playingsOfRound(event);
+    }
+
+    private static List<Effect> effects(
+            Event event, Knowledge knowledge, FairnessPlan plan, int threads, IntConsumer onDone) {
+        return FairnessStudy.play(event.withKnowledge(knowledge), plan, threads, onDone)
+                .result()
+                .effects();
+    }
+
+    /**
+     * An advantage if nobody ever moved.
+     *
+     * @param effect one of the study's
+     * @return the same one there
+     * @throws IllegalArgumentException if these bounds do not have it
+     */
+    public Effect ifNobodyMoves(Effect effect) {
+        return like(effect, ifNobodyMoves);
+    }
+
+    /**
+     * An advantage if everybody saw the oil.
+     *
+     * @param effect one of the study's
+     * @return the same one there
+     * @throws IllegalArgumentException if these bounds do not have it
+     */
+    public Effect ifAllKnow(Effect effect) {
+        return like(effect, ifAllKnow);
+    }
+
+    private static Effect like(Effect effect, List<Effect> effects) {
+        return effects.stream()
+                .filter(other -> other.kind() == effect.kind() && other.id().equals(effect.id()))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no bounds for " + effect.kind() + " " + effect.id()));
+    }
+
+    /**
+     * Whether it hangs on how bowlers follow the lanes who is better off.
+     *
+     * @param effect one of the study's
+     * @return true if in one of the bounds the whole 90 % interval lies on the other side of nought
+     */
+    public boolean mayTurnRound(Effect effect) {
+        return Stream.of(ifNobodyMoves(effect), ifAllKnow(effect))
+                .anyMatch(bound -> effect.advantagePins() > 0
+                        ? bound.ci90().high() < 0
+                        : bound.ci90().low() > 0);
+    }
+}
