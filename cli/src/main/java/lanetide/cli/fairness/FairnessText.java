@@ -174,7 +174,6 @@ public final class FairnessText {
                 + " luck cancel and what the seats do remains. The rounds are independent; the intervals come from their"
                 + " scatter (Student's t).");
         page.item(EffectWords.LEFT_OUT);
-        page.item("The intervals hold the luck of play alone, not what the model does not know.");
         page.item(
                 "Fair means that the 90 % interval lies within the margin (two one-sided tests at 5 % each). Unfair means"
                         + " shown to lie beyond it at 5 %, corrected for all "
