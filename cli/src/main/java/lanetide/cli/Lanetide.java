@@ -75,6 +75,7 @@ import picocli.CommandLine.Spec;
         },
         versionProvider = Lanetide.Version.class,
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         scope = CommandLine.ScopeType.INHERIT)
 public final class Lanetide {
     /** In the order in which help lists them. The class of a command is called by its name. */
@@ -126,6 +127,8 @@ public final class Lanetide {
     public static void main(String[] args) {
         // For libraries, which sort and write as the machine's language does: the same bytes everywhere.
         Locale.setDefault(Locale.ROOT);
+        // No option is a time of a database, and loading how to read one costs a short run.
+        System.setProperty("picocli.converters.excludes", "java.sql.*");
         PrintWriter out = StandardOutput.writer();
         PrintWriter err = new PrintWriter(new FileOutputStream(FileDescriptor.err), false, StandardCharsets.UTF_8);
         int exitCode = run(Terminal.input(), out, err, args);

@@ -110,7 +110,7 @@ public final class Section {
 
     /** What is written under a key, for a notice about it or for a reader of its own. */
     public Optional<Value> value(Key<?> key) {
-        if (!block.keys().contains(key)) {
+        if (!block.key(key.name()).equals(Optional.of(key))) {
             throw new IllegalStateException("block " + block.path() + " does not declare " + key.name());
         }
         return Optional.ofNullable(values.get(key.name()));
