@@ -77,7 +77,8 @@ class CoachGridTest {
                 .filter(line -> line.endsWith("| met |") || line.endsWith("| **OPEN** |"))
                 .collect(Collectors.partitioningBy(
                         line -> line.contains("plastic and urethane balls |") || line.contains("a urethane ball")));
-        return ofAll(smooth.get(false)) + ", plastic and urethane balls " + ofAll(smooth.get(true));
+        String apart = smooth.get(true).isEmpty() ? "" : ", plastic and urethane balls " + ofAll(smooth.get(true));
+        return ofAll(smooth.get(false)) + apart;
     }
 
     private static String ofAll(List<String> rows) {
