@@ -80,7 +80,7 @@ public final class FairnessCommand implements Callable<Integer> {
     @Option(
             names = "--still-lanes",
             description =
-                    "Play on lanes that stay as they are laid: balls move no oil, every squad finds them fresh. What is"
+                    "Play on lanes that stay as they are laid: every ball and every squad finds them fresh. What is"
                             + " found then has other causes than the oil.")
     private boolean stillLanes;
 

@@ -86,8 +86,7 @@ public final class FairnessText {
                     + " change sides: see what is not known.");
         }
         if (!result.plan().lanesChange()) {
-            page.paragraph(
-                    "Played on lanes that stay as they are laid: no oil moves, and every squad finds them fresh.");
+            page.paragraph("Played on lanes that stay as they are laid: every ball and every squad finds them fresh.");
         }
     }
 

@@ -10,9 +10,9 @@ public interface BowlerAgent {
      * Steps up to a lane at a full rack. How long its oil has been played on everybody knows.
      *
      * @param lane lane number
-     * @param gamesOnOil games that groups have played there since it was oiled; 0 where balls move no oil
+     * @param gamesOnOil games that groups have played there since it was oiled; 0 where lanes stay as they are laid
      * @param told how far those of his hand who bowled there before stood further in, at the end, than the lines they
-     *     brought (boards); empty if nobody did, or balls move no oil
+     *     brought (boards); empty if nobody did, or lanes stay as they are laid
      */
     default void stepUp(int lane, int gamesOnOil, OptionalDouble told) {}
 

@@ -19,10 +19,11 @@ import lanetide.squads.model.Laws;
  *
  * @param grid the grid films are kept on
  * @param friction how slippery a contact is
- * @param split how oil parts between lane and ball
+ * @param split how oil parts between lane and ball while a ball rolls
+ * @param lanesStay whether lanes stay as they are laid
  * @param carry what the pins do
  */
-public record Physics(LaneGrid grid, FrictionModel friction, FilmSplit split, PinCarry carry) {
+public record Physics(LaneGrid grid, FrictionModel friction, FilmSplit split, boolean lanesStay, PinCarry carry) {
     private static final Catalogue SHIPPED = Catalogue.shipped();
 
     /**
@@ -32,7 +33,7 @@ public record Physics(LaneGrid grid, FrictionModel friction, FilmSplit split, Pi
      * @return the physics
      */
     public static Physics under(Laws laws) {
-        return new Physics(LaneGrid.DEFAULT, laws.friction(), laws.split().law(), new PinCarry());
+        return new Physics(LaneGrid.DEFAULT, laws.friction(), laws.splitInAShot(), laws.lanesStay(), new PinCarry());
     }
 
     /**

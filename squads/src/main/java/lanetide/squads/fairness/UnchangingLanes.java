@@ -2,13 +2,11 @@ package lanetide.squads.fairness;
 
 import java.util.List;
 import java.util.function.ToLongFunction;
-import lanetide.oilflow.film.SplitModel;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
-import lanetide.squads.model.Laws;
 import lanetide.squads.model.Squad;
 
-/** Events on lanes that nobody changes: balls move no oil, and every squad finds the pattern as it is laid. */
+/** Events on lanes that nobody changes: every ball, and every squad, finds the pattern as it is laid. */
 public final class UnchangingLanes {
     private UnchangingLanes() {}
 
@@ -32,6 +30,6 @@ public final class UnchangingLanes {
                 .map(squad ->
                         squad.withConditioning(Conditioning.STRIP_AND_OIL).withPractice(practiceMs.applyAsLong(squad)))
                 .toList();
-        return event.withSquads(squads).withLaws(new Laws(event.laws().friction(), SplitModel.NONE));
+        return event.withSquads(squads).withLaws(event.laws().withLanesThatStay());
     }
 }

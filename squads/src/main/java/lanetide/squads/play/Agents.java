@@ -2,7 +2,6 @@ package lanetide.squads.play;
 
 import java.util.ArrayList;
 import java.util.List;
-import lanetide.oilflow.film.FilmSplit;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
@@ -50,10 +49,10 @@ final class Agents implements AgentSource {
         };
     }
 
-    /** Where balls move no oil others' balls tell nothing, so that a seat is worth nothing there. */
+    /** Where lanes stay as they are laid others' balls tell nothing, so that a seat is worth nothing there. */
     private Adaptation adaptation(Bowler bowler) {
         Adaptation adaptation = bowler.level().adaptation();
-        return physics.split() == FilmSplit.NONE ? adaptation.byOwnBalls() : adaptation;
+        return physics.lanesStay() ? adaptation.byOwnBalls() : adaptation;
     }
 
     private List<KnownBall> bag(Bowler bowler, Player player, PatternLines lines) {

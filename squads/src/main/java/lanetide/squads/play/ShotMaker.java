@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.ball.ReleaseSpread;
-import lanetide.oilflow.film.FilmSplit;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.line.Line;
@@ -38,7 +37,7 @@ final class ShotMaker {
         this.march = new RowMarch(physics.grid());
         this.carry = physics.carry();
         this.spareLines = new SpareLines(march, fresh);
-        this.oilMoves = physics.split() != FilmSplit.NONE;
+        this.oilMoves = !physics.lanesStay();
     }
 
     long shots() {

@@ -129,7 +129,7 @@ class ReoilStudyTest {
         assertThat(still.interval(Basis.AGE).beyond()).isTrue();
         double mostPins =
                 still.curve().stream().mapToDouble(CurvePoint::spreadPins).max().orElseThrow();
-        ReadmeRow.says("lanes on which balls move no oil: change of scores", mostPins + " pins");
+        ReadmeRow.says("lanes that stay as they are laid: change of scores", mostPins + " pins");
     }
 
     @Test

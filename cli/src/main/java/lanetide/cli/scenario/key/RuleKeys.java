@@ -67,7 +67,7 @@ public final class RuleKeys {
     public static final Key<SplitModel> SPLIT = LAWS.key(
                     "split",
                     new Choice<>("split law", ByName.of(SplitModel.values(), SplitModel::id)),
-                    "how oil parts between lane and ball; with none, balls move no oil")
+                    "how oil parts between lane and ball; with none, lanes stay as they are laid")
             .assumed(Laws.USUAL.split(), REASON);
 
     /** What counts as fair. */
