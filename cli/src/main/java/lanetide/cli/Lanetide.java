@@ -74,7 +74,6 @@ import picocli.CommandLine.Spec;
             "  lanetide simulate --help"
         },
         versionProvider = Lanetide.Version.class,
-        mixinStandardHelpOptions = true,
         addMethodSubcommands = false,
         scope = CommandLine.ScopeType.INHERIT)
 public final class Lanetide {
@@ -211,6 +210,8 @@ public final class Lanetide {
         CommandFactory factory = new CommandFactory(input);
         CommandLine line = new CommandLine(new Lanetide(), factory);
         chosen.forEach(type -> line.addSubcommand(new CommandLine(type, factory)));
+        // After the commands, which list what they inherit in the order in which it comes.
+        line.getCommandSpec().mixinStandardHelpOptions(true);
         Optional.ofNullable(line.getSubcommands().get("help"))
                 .ifPresent(help -> HelpText.explainHelp(help.getCommandSpec()));
         registerConstants(line, Format.class);
