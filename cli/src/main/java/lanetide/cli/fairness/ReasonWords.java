@@ -52,9 +52,11 @@ public final class ReasonWords {
 
     private static String lanesFound(Reason.GamesSinceOiling.Found squad) {
         return "squad " + squad.squad() + inBrackets(squad.advantagePins()) + " finds lanes "
-                + (squad.games() == 0
-                        ? "just oiled"
-                        : "on which " + Figures.plain(squad.games(), 1) + " games have been played");
+                + switch (squad.conditioning()) {
+                    case STRIP_AND_OIL -> "just stripped and oiled";
+                    case OIL_OVER -> "oiled over what was left";
+                    case NONE -> "on which " + Figures.plain(squad.games(), 1) + " games have been played";
+                };
     }
 
     private static String placed(Reason.PlacedGroup found) {

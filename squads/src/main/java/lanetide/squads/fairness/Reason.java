@@ -3,6 +3,7 @@ package lanetide.squads.fairness;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import lanetide.squads.model.Conditioning;
 
 /**
  * A fact of the plan or of the playings that goes with an advantage; none claims more than that the two go together.
@@ -31,9 +32,10 @@ public sealed interface Reason {
          *
          * @param squad its name
          * @param advantagePins what playing in it is worth (pins a game), if known
+         * @param conditioning what was done to the lanes before it
          * @param games games bowled on a pair since it was oiled, mean over the pairs
          */
-        public record Found(String squad, OptionalDouble advantagePins, double games) {}
+        public record Found(String squad, OptionalDouble advantagePins, Conditioning conditioning, double games) {}
 
         @Override
         public String code() {

@@ -49,7 +49,8 @@ final class Reasons {
         for (int s = 0; s < event.squads().size(); s++) {
             Squad squad = event.squads().get(s);
             games = squad.conditioning() == Conditioning.NONE ? games : 0;
-            squads.add(new Reason.GamesSinceOiling.Found(squad.id(), advantage(EffectKind.SQUAD, squad.id()), games));
+            squads.add(new Reason.GamesSinceOiling.Found(
+                    squad.id(), advantage(EffectKind.SQUAD, squad.id()), squad.conditioning(), games));
             games += event.gamesOnPair(s);
         }
         reasons.add(new Reason.GamesSinceOiling(squads));
