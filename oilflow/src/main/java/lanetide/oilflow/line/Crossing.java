@@ -15,13 +15,14 @@ final class Crossing {
      *
      * @param miss miss (boards) by position
      * @param start first position
+     * @param missAtStart the miss there (boards)
      * @param step step, of either sign
      * @param most number of steps after which to give up
      * @return the first position whose miss is nothing; empty if there is none within the steps
      */
-    static OptionalDouble first(DoubleUnaryOperator miss, double start, double step, int most) {
+    static OptionalDouble first(DoubleUnaryOperator miss, double start, double missAtStart, double step, int most) {
         double near = start;
-        double missNear = miss.applyAsDouble(near);
+        double missNear = missAtStart;
         for (int i = 1; i <= most; i++) {
             double far = start + i * step;
             double missFar = miss.applyAsDouble(far);

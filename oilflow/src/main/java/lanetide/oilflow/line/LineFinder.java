@@ -115,9 +115,10 @@ public final class LineFinder {
         DoubleUnaryOperator miss = feet -> arrivalBoard(player, film, from.moved(feet)) - PinCarry.POCKET_BOARD;
         // Moving the feet away from the gutter brings the ball back toward it: a ball that hits high asks for a move
         // inward.
-        boolean inward = miss.applyAsDouble(0) > 0;
+        double missAsIs = miss.applyAsDouble(0);
+        boolean inward = missAsIs > 0;
         double room = inward ? INNERMOST_LAYDOWN - from.laydownBoard() : from.laydownBoard() - OUTERMOST_LAYDOWN;
-        OptionalDouble feet = Crossing.first(miss, 0, inward ? 1 : -1, (int) room);
+        OptionalDouble feet = Crossing.first(miss, 0, missAsIs, inward ? 1 : -1, (int) room);
         return feet.isPresent() ? Optional.of(from.moved(feet.getAsDouble())) : Optional.empty();
     }
 

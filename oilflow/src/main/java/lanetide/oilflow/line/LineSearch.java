@@ -179,8 +179,9 @@ public final class LineSearch {
     private Optional<Line> turned(Player player, OilFilm film, double laydown, double launchRad) {
         DoubleUnaryOperator miss =
                 angle -> finder.arrivalBoard(player, film, new Line(laydown, angle)) - PinCarry.POCKET_BOARD;
-        boolean high = miss.applyAsDouble(launchRad) > 0;
-        OptionalDouble angle = Crossing.first(miss, launchRad, high ? TURN_RAD : -TURN_RAD, MAX_TURNS);
+        double missAsIs = miss.applyAsDouble(launchRad);
+        OptionalDouble angle =
+                Crossing.first(miss, launchRad, missAsIs, missAsIs > 0 ? TURN_RAD : -TURN_RAD, MAX_TURNS);
         return angle.isPresent() ? Optional.of(new Line(laydown, angle.getAsDouble())) : Optional.empty();
     }
 }

@@ -32,15 +32,19 @@ public record MissRoom(double outsideBoards, double insideBoards) {
 
     /** Looks for the room around a line, given whether a line hits the pocket. */
     static MissRoom around(Line line, Predicate<Line> hits) {
+        if (!hits.test(line.missed(0))) {
+            return new MissRoom(0, 0);
+        }
         return new MissRoom(room(miss -> hits.test(line.missed(-miss))), room(miss -> hits.test(line.missed(miss))));
     }
 
+    /** Room to one side of a line that hits. */
     private static double room(DoublePredicate hits) {
-        double good = 0;
+        double good = STEP_BOARDS;
         while (good < MAX_BOARDS && hits.test(good)) {
             good += STEP_BOARDS;
         }
-        if (good == 0 || good >= MAX_BOARDS) {
+        if (good >= MAX_BOARDS) {
             return good;
         }
         return narrowed(hits, good - STEP_BOARDS, good);

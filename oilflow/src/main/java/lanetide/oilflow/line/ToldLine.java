@@ -41,8 +41,9 @@ public record ToldLine(Line line, Contact ball, OilFilm film) {
         DoubleUnaryOperator miss =
                 rotationRad -> finder.arrivalBoard(player(speedMps, spinRadps, axisTiltRad, rotationRad), film, line)
                         - PinCarry.POCKET_BOARD;
-        OptionalDouble less = Crossing.first(miss, USUAL_RAD, -STEP_RAD, STEPS);
-        OptionalDouble more = Crossing.first(miss, USUAL_RAD, STEP_RAD, STEPS);
+        double missUsual = miss.applyAsDouble(USUAL_RAD);
+        OptionalDouble less = Crossing.first(miss, USUAL_RAD, missUsual, -STEP_RAD, STEPS);
+        OptionalDouble more = Crossing.first(miss, USUAL_RAD, missUsual, STEP_RAD, STEPS);
         if (less.isEmpty() || more.isEmpty()) {
             return less.isPresent() ? less : more;
         }

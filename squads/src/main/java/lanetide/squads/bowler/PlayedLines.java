@@ -30,7 +30,12 @@ public final class PlayedLines {
      * @return the line he plays there; on a lane new to him the one he starts with
      */
     public Line on(int lane) {
-        return lines.computeIfAbsent(lane, key -> start);
+        Line played = lines.get(lane);
+        if (played == null) {
+            lines.put(lane, start);
+            return start;
+        }
+        return played;
     }
 
     /**

@@ -1,9 +1,7 @@
 package lanetide.squads.play;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.LongConsumer;
 import lanetide.des.Simulator;
@@ -80,9 +78,9 @@ final class Approaches {
 
     /** Chooses all who may go before anybody goes, so that the choice does not depend on the order of looking. */
     private void stepUp() {
-        Set<Approach> going = new LinkedHashSet<>();
+        List<Approach> going = new ArrayList<>(toLookAt.size());
         for (Approach approach : toLookAt) {
-            if (approach.mayGo()) {
+            if (approach.mayGo() && !going.contains(approach)) {
                 going.add(approach);
             }
         }
