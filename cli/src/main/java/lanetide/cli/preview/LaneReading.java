@@ -32,16 +32,17 @@ final class LaneReading {
 
     /** What one playing tells, from the films of both lanes before each game. */
     PreviewStudy.PlayingMet playing(List<List<OilFilm>> films, boolean withBalls) {
+        Optional<LineAdvisor> advisor = withBalls ? Optional.of(advisor()) : Optional.empty();
         List<List<PreviewStudy.Met>> games = new ArrayList<>();
         for (List<OilFilm> pair : films) {
-            games.add(pair.stream().map(film -> told(film, withBalls)).toList());
+            games.add(pair.stream().map(film -> told(film, advisor)).toList());
         }
         return new PreviewStudy.PlayingMet(games, signs(films, games.get(0)));
     }
 
     /** The fresh pattern, read in full. */
     PreviewStudy.Met freshTold() {
-        return told(shared.fresh(), true);
+        return told(shared.fresh(), Optional.of(advisor()));
     }
 
     /** The fresh pattern, read for the line and its window alone. */
@@ -54,14 +55,14 @@ final class LaneReading {
         return new PreviewStudy.Met(window(film), Optional.empty(), Optional.empty(), false);
     }
 
-    /** A lane, read in full: how good the line is too, and whether another ball would help more. */
-    private PreviewStudy.Met told(OilFilm film, boolean withBalls) {
+    /** A lane, read in full: how good the line is too, and with an advisor whether another ball would help more. */
+    private PreviewStudy.Met told(OilFilm film, Optional<LineAdvisor> advisor) {
         Optional<ExitWindow> window = window(film);
         return new PreviewStudy.Met(
                 window,
                 window.map(found -> finder.fineQuality(player, film, found.played())),
-                withBalls ? window.flatMap(found -> change(film, found.played())) : Optional.empty(),
-                withBalls);
+                window.flatMap(found -> advisor.flatMap(who -> change(who, film, found.played()))),
+                advisor.isPresent());
     }
 
     private Optional<ExitWindow> window(OilFilm film) {
@@ -70,17 +71,18 @@ final class LaneReading {
                         home -> finder.movedWindow(player, film, home, pattern().lengthM()));
     }
 
-    private Optional<BallChange> change(OilFilm film, Line played) {
+    private Optional<BallChange> change(LineAdvisor advisor, OilFilm film, Line played) {
         List<Contact> others = shared.balls().stream()
                 .filter(cover -> !cover.id().equals(kind.cover().id()))
                 .map(cover ->
                         shared.physics().contact(cover, shared.event().centre().surface()))
                 .toList();
+        return advisor.ballChange(player, film, played, others);
+    }
+
+    private LineAdvisor advisor() {
         return new LineAdvisor(
-                        finder,
-                        shared.physics().homeLines(finder, pattern()),
-                        pattern().lengthM())
-                .ballChange(player, film, played, others);
+                finder, shared.physics().homeLines(finder, pattern()), pattern().lengthM());
     }
 
     private OilPattern pattern() {
