@@ -1,8 +1,6 @@
 package lanetide.cli.fairness;
 
-import java.util.function.Function;
 import lanetide.cli.report.CsvColumns;
-import lanetide.squads.fairness.Bounds;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
 
@@ -27,13 +25,17 @@ public final class FairnessCsv {
                 .add("high", effect -> effect.ci90().high(), 3)
                 .add("unfairP", Effect::unfairP, 5)
                 .add("verdict", effect -> EffectWords.verdict(effect.verdict()))
-                .add("ifNobodyMoves", effect -> bound(answer, known -> known.ifNobodyMoves(effect)), 3)
-                .add("ifAllKnow", effect -> bound(answer, known -> known.ifAllKnow(effect)), 3)
+                .add(
+                        "ifNobodyMoves",
+                        effect -> answer.bounds().map(bounds -> bounds.ifNobodyMoves(effect)),
+                        Effect::advantagePins,
+                        3)
+                .add(
+                        "ifAllKnow",
+                        effect -> answer.bounds().map(bounds -> bounds.ifAllKnow(effect)),
+                        Effect::advantagePins,
+                        3)
                 .table(answer.result().effects());
-    }
-
-    private static double bound(FairnessAnswer answer, Function<Bounds, Effect> of) {
-        return answer.bounds().map(of).map(Effect::advantagePins).orElse(Double.NaN);
     }
 
     private static String id(Effect effect) {

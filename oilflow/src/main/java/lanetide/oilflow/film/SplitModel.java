@@ -16,7 +16,7 @@ public enum SplitModel {
             return WalkerFetskoSplit.usual();
         }
     },
-    /** No oil moves: lanes stay as they were laid. For asking what the oil itself does. */
+    /** Lanes stay as they were laid, whatever law governs a ball on its way. For asking what their change does. */
     NONE("none") {
         @Override
         public FilmSplit law() {

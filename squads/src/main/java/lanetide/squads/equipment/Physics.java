@@ -44,13 +44,20 @@ public record Physics(LaneGrid grid, FrictionModel friction, FilmSplit split, bo
      * @return the home lines; one object serves one thread
      */
     public HomeLines homeLines(LineFinder finder, OilPattern pattern) {
-        LaneSurface known = SHIPPED.surfaces().get(Catalogue.REFERENCE_SURFACE);
         return new HomeLines(
                 finder,
                 pattern,
-                own -> SHIPPED.knownCovers(own).stream()
-                        .map(cover -> contact(cover, known))
-                        .toList());
+                own -> SHIPPED.knownCovers(own).stream().map(this::knownContact).toList());
+    }
+
+    /**
+     * A cover on the surface that bowlers know.
+     *
+     * @param cover the ball's shell
+     * @return its contact with {@link Catalogue#REFERENCE_SURFACE}
+     */
+    public Contact knownContact(Coverstock cover) {
+        return contact(cover, SHIPPED.surfaces().get(Catalogue.REFERENCE_SURFACE));
     }
 
     /**

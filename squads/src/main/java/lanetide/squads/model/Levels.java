@@ -1,8 +1,8 @@
 package lanetide.squads.model;
 
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import lanetide.oilflow.ball.ReleaseSpread;
 import lanetide.oilflow.catalogue.DataFile;
@@ -34,11 +34,19 @@ public final class Levels {
      *     (O'Keefe, US Bowler, July 2012)
      */
     public static String idOfAverage(int pins) {
-        DataFile file = new DataFile(Levels.class, "levels.properties");
-        return file.ids().stream()
-                .filter(id -> pins >= file.number(id, "averageFromPins"))
-                .max(Comparator.comparingDouble(id -> file.number(id, "averageFromPins")))
-                .orElseThrow();
+        return Averages.FROM_PINS.floorEntry((double) pins).getValue();
+    }
+
+    /** Read once, and only where somebody's level is told by his average. */
+    private static final class Averages {
+        private static final NavigableMap<Double, String> FROM_PINS = read();
+
+        private static NavigableMap<Double, String> read() {
+            DataFile file = new DataFile(Levels.class, "levels.properties");
+            NavigableMap<Double, String> ids = new TreeMap<>();
+            file.ids().forEach(id -> ids.put(file.number(id, "averageFromPins"), id));
+            return Collections.unmodifiableNavigableMap(ids);
+        }
     }
 
     /**

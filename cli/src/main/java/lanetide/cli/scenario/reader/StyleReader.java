@@ -87,10 +87,7 @@ record StyleReader(Names names, NamedFiles files) {
     private OptionalDouble rotation(Section section, Line line, Coverstock ball, OilPattern pattern) {
         Physics physics = Physics.under(Laws.USUAL);
         LineFinder finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
-        ToldLine told = new ToldLine(
-                line,
-                physics.contact(ball, Catalogue.shipped().surfaces().get(Catalogue.REFERENCE_SURFACE)),
-                OilFilm.fresh(pattern, physics.grid()));
+        ToldLine told = new ToldLine(line, physics.knownContact(ball), OilFilm.fresh(pattern, physics.grid()));
         return told.axisRotation(
                 finder, section.get(OwnKeys.SPEED), section.get(OwnKeys.REV_RATE), section.get(OwnKeys.AXIS_TILT));
     }
