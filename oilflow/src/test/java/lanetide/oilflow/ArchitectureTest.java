@@ -49,6 +49,8 @@ class ArchitectureTest {
             .definedBy("..oilflow.pocket")
             .layer("line")
             .definedBy("..oilflow.line")
+            .layer("unknown")
+            .definedBy("..oilflow.unknown")
             .whereLayer("lane")
             .mayNotAccessAnyLayer()
             .whereLayer("ball")
@@ -64,7 +66,9 @@ class ArchitectureTest {
             .whereLayer("pocket")
             .mayOnlyAccessLayers("lane", "ball", "catalogue")
             .whereLayer("line")
-            .mayOnlyAccessLayers("lane", "ball", "film", "motion", "pocket");
+            .mayOnlyAccessLayers("lane", "ball", "film", "motion", "pocket")
+            .whereLayer("unknown")
+            .mayOnlyAccessLayers("lane", "ball", "catalogue", "film", "friction", "motion", "pocket");
 
     @ArchTest
     static final ArchRule nothingIsSharedBehindTheCallersBack =

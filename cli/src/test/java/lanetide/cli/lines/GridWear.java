@@ -69,7 +69,7 @@ final class GridWear {
         Bowler(Player player, Line line) {
             this.player = player;
             this.line = line;
-            this.oil = new BallOil(player.contact().ball(), BallOil.DEFAULT_TOWEL_SHARE);
+            this.oil = player.contact().cleanBall();
             this.luck = ZigguratSampler.NormalizedGaussian.of(
                     new RandomStreams(1).stream("grid/" + player.style().id() + "/release"));
         }

@@ -26,18 +26,14 @@ public final class BallOil {
     private double wipedMl;
 
     /**
-     * What the usual towel leaves on a ball that has been on oil: what a ball in play carries to every shot but its
-     * first.
+     * What a towel leaves on a ball that has been on oil: what a ball in play carries to every shot but its first.
      *
      * @param ball the ball
+     * @param towelShare film that it leaves at most, as a share of the cover's roughness, at least 0
      * @return millilitres
      */
-    public static double afterTowelMl(BallSpec ball) {
-        return afterTowelMl(ball, DEFAULT_TOWEL_SHARE);
-    }
-
-    /** A micrometre on a square metre is a millilitre. */
-    private static double afterTowelMl(BallSpec ball, double towelShare) {
+    public static double afterTowelMl(BallSpec ball, double towelShare) {
+        // A micrometre on a square metre is a millilitre.
         return towelShare * ball.cover().roughnessUm() * ball.tracksM2();
     }
 

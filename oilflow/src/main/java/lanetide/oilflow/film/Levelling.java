@@ -24,6 +24,8 @@ import lanetide.oilflow.Require;
 public record Levelling(double surfaceTensionNpm, double densityKgpm3, double viscosityPas, double leastFilmUm) {
     /** Film below which nothing moves (um): in less, a track takes more than a day to close. */
     public static final double DEFAULT_MIN_FILM_UM = 5;
+    /** Viscosity of a usual lane oil (Pa s). */
+    public static final double DEFAULT_VISCOSITY_PAS = 0.035;
 
     private static final double GRAVITY_MPS2 = 9.80665;
     private static final double M_PER_UM = 1e-6;
@@ -47,7 +49,17 @@ public record Levelling(double surfaceTensionNpm, double densityKgpm3, double vi
      * @return levelling of that oil
      */
     public static Levelling usual() {
-        return new Levelling(0.030, 850, 0.035, DEFAULT_MIN_FILM_UM);
+        return usual(DEFAULT_VISCOSITY_PAS);
+    }
+
+    /**
+     * The same oil, but for its viscosity.
+     *
+     * @param viscosityPas viscosity (Pa s), as above
+     * @return levelling of that oil
+     */
+    public static Levelling usual(double viscosityPas) {
+        return new Levelling(0.030, 850, viscosityPas, DEFAULT_MIN_FILM_UM);
     }
 
     /**

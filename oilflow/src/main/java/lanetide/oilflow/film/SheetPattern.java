@@ -43,6 +43,15 @@ public record SheetPattern(
     }
 
     /**
+     * Whether it falls along the lane as patterns do of which only length, volume and ratio are known.
+     *
+     * @return true if its fall is the usual one
+     */
+    public boolean fallsAsUsual() {
+        return along.equals(AlongShape.unbuffed(DEFAULT_DECAY, DEFAULT_FLOOR, lengthM));
+    }
+
+    /**
      * The ratio over both sides: the middle over the mean of both outsides.
      *
      * @return the stated ratio; for sides that differ, their harmonic mean

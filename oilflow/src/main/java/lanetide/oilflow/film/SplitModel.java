@@ -5,21 +5,21 @@ public enum SplitModel {
     /** {@link ForwardRollSplit}, the usual one. */
     FORWARD_ROLL("forward-roll") {
         @Override
-        public FilmSplit law() {
-            return new ForwardRollSplit(ForwardRollSplit.DEFAULT_COVERAGE_PER_UM);
+        public FilmSplit law(double coveragePerUm) {
+            return new ForwardRollSplit(coveragePerUm);
         }
     },
     /** {@link WalkerFetskoSplit}. */
     WALKER_FETSKO("walker-fetsko") {
         @Override
-        public FilmSplit law() {
-            return WalkerFetskoSplit.usual();
+        public FilmSplit law(double coveragePerUm) {
+            return WalkerFetskoSplit.covering(coveragePerUm);
         }
     },
     /** Lanes stay as they were laid, whatever law governs a ball on its way. For asking what their change does. */
     NONE("none") {
         @Override
-        public FilmSplit law() {
+        public FilmSplit law(double coveragePerUm) {
             return FilmSplit.NONE;
         }
     };
@@ -42,7 +42,17 @@ public enum SplitModel {
     /**
      * The law.
      *
-     * @return a law with its usual values
+     * @param coveragePerUm coverage of a thin film (1/um), above 0 to 1000; a law without transfer has none
+     * @return the law with this coverage, its other values as usual
      */
-    public abstract FilmSplit law();
+    public abstract FilmSplit law(double coveragePerUm);
+
+    /**
+     * The law with its usual values.
+     *
+     * @return the law
+     */
+    public FilmSplit law() {
+        return law(ForwardRollSplit.DEFAULT_COVERAGE_PER_UM);
+    }
 }

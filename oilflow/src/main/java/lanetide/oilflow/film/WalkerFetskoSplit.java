@@ -38,14 +38,14 @@ public record WalkerFetskoSplit(double coveragePerUm, double immobilisedUm, doub
 
     /**
      * The law with values for a ball on a lane. No constants for such a pair are published, so these are assumptions:
-     * the usual coverage; nothing held fast, since soaking in is the cover's own; and the free split that forward-roll
-     * splitting has where the ball's surface runs half as fast as the ball.
+     * nothing held fast, since soaking in is the cover's own; and the free split that forward-roll splitting has where
+     * the ball's surface runs half as fast as the ball.
      *
+     * @param coveragePerUm coverage k (1/um), as above
      * @return the law
      */
-    public static WalkerFetskoSplit usual() {
-        return new WalkerFetskoSplit(
-                ForwardRollSplit.DEFAULT_COVERAGE_PER_UM, 0, 1 - ForwardRollSplit.exactLaneShare(0.5));
+    public static WalkerFetskoSplit covering(double coveragePerUm) {
+        return new WalkerFetskoSplit(coveragePerUm, 0, 1 - ForwardRollSplit.exactLaneShare(0.5));
     }
 
     @Override

@@ -52,11 +52,14 @@ public record ExponentialStribeck(double dry, double fluid, double sigmaUm, doub
      *
      * @param surface the lane
      * @param cover the ball
+     * @param values those of the usual law; the share of the roughness is as much above or below
+     *     {@link #ROUGHNESS_SHARE} as theirs is above or below its own usual value
      * @return dry and fluid friction as {@link MixedLubrication#between} has them
      */
-    public static ExponentialStribeck between(LaneSurface surface, Coverstock cover) {
-        MixedLubrication usual = MixedLubrication.between(surface, cover);
-        double sigmaUm = ROUGHNESS_SHARE * StrictMath.hypot(surface.roughnessUm(), cover.roughnessUm());
+    public static ExponentialStribeck between(LaneSurface surface, Coverstock cover, FrictionValues values) {
+        MixedLubrication usual = MixedLubrication.between(surface, cover, values);
+        double share = ROUGHNESS_SHARE * (values.loadedShare() / FrictionValues.USUAL.loadedShare());
+        double sigmaUm = share * StrictMath.hypot(surface.roughnessUm(), cover.roughnessUm());
         return new ExponentialStribeck(usual.dry(), usual.fluid(), sigmaUm, DEFAULT_EXPONENT);
     }
 

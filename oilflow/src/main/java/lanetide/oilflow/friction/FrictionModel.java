@@ -8,15 +8,15 @@ public enum FrictionModel {
     /** {@link MixedLubrication}, the usual one. */
     MIXED_LUBRICATION("mixed-lubrication") {
         @Override
-        public FrictionLaw between(LaneSurface surface, Coverstock cover) {
-            return MixedLubrication.between(surface, cover);
+        public FrictionLaw between(LaneSurface surface, Coverstock cover, FrictionValues values) {
+            return MixedLubrication.between(surface, cover, values);
         }
     },
     /** {@link ExponentialStribeck}. */
     EXPONENTIAL_STRIBECK("exponential-stribeck") {
         @Override
-        public FrictionLaw between(LaneSurface surface, Coverstock cover) {
-            return ExponentialStribeck.between(surface, cover);
+        public FrictionLaw between(LaneSurface surface, Coverstock cover, FrictionValues values) {
+            return ExponentialStribeck.between(surface, cover, values);
         }
     };
 
@@ -40,7 +40,19 @@ public enum FrictionModel {
      *
      * @param surface the lane
      * @param cover the ball
+     * @param values the law's values
      * @return the law
      */
-    public abstract FrictionLaw between(LaneSurface surface, Coverstock cover);
+    public abstract FrictionLaw between(LaneSurface surface, Coverstock cover, FrictionValues values);
+
+    /**
+     * The law of a contact with the usual values.
+     *
+     * @param surface the lane
+     * @param cover the ball
+     * @return the law
+     */
+    public FrictionLaw between(LaneSurface surface, Coverstock cover) {
+        return between(surface, cover, FrictionValues.USUAL);
+    }
 }

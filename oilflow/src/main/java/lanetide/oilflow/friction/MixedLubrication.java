@@ -44,12 +44,13 @@ public record MixedLubrication(double dry, double fluid, double sigmaUm) impleme
      *
      * @param surface the lane
      * @param cover the ball
+     * @param values friction under a thick film, and how much of the roughness stands up
      * @return dry friction is the surface's times the cover's factor, roughness their root sum of squares
      */
-    public static MixedLubrication between(LaneSurface surface, Coverstock cover) {
+    public static MixedLubrication between(LaneSurface surface, Coverstock cover, FrictionValues values) {
         double roughnessUm = StrictMath.hypot(surface.roughnessUm(), cover.roughnessUm());
         return new MixedLubrication(
-                surface.dryFriction() * cover.frictionFactor(), DEFAULT_FLUID, LOADED_ROUGHNESS_SHARE * roughnessUm);
+                surface.dryFriction() * cover.frictionFactor(), values.fluid(), values.loadedShare() * roughnessUm);
     }
 
     @Override

@@ -14,15 +14,36 @@ import lanetide.oilflow.lane.LaneSurface;
  * @param ball the ball
  * @param friction how slippery the contact is
  * @param split how its oil parts between lane and ball
+ * @param towelShare film that a towel leaves on the ball at most, as a share of its roughness, at least 0
  */
-public record Contact(BallSpec ball, FrictionLaw friction, FilmSplit split) {
+public record Contact(BallSpec ball, FrictionLaw friction, FilmSplit split, double towelShare) {
+    /**
+     * A contact of a ball that is wiped as usual.
+     *
+     * @param ball as above
+     * @param friction as above
+     * @param split as above
+     */
+    public Contact(BallSpec ball, FrictionLaw friction, FilmSplit split) {
+        this(ball, friction, split, BallOil.DEFAULT_TOWEL_SHARE);
+    }
+
     /**
      * Oil on the ball at a shot of its usual kind: what the towel has left of earlier ones.
      *
      * @return millilitres
      */
     public double oilInPlayMl() {
-        return BallOil.afterTowelMl(ball);
+        return BallOil.afterTowelMl(ball, towelShare);
+    }
+
+    /**
+     * A clean ball of this contact, wiped as it is between its shots.
+     *
+     * @return its oil
+     */
+    public BallOil cleanBall() {
+        return new BallOil(ball, towelShare);
     }
 
     /**

@@ -1,5 +1,6 @@
 package lanetide.oilflow.pocket;
 
+import lanetide.oilflow.Require;
 import lanetide.oilflow.ball.BallCore;
 import lanetide.oilflow.lane.LaneGeometry;
 
@@ -23,8 +24,10 @@ public final class PinCarry {
     /** Half width of the pocket (boards): what counts as a pocket hit (assumption). */
     public static final double POCKET_HALF_WIDTH_BOARDS = 1.25;
 
-    private static final double FITTED_BEST_CHANCE = 0.88;
-    private static final double GUESS_FALL_BOARDS = 1.5;
+    /** Chance of a strike for the best hit (fitted to what professionals carried). */
+    public static final double FITTED_BEST_CHANCE = 0.88;
+    /** How fast the chance falls away from the best place (boards, a guess). */
+    public static final double GUESS_FALL_BOARDS = 1.5;
     /**
      * Speeds at the pins (m/s) within which speed does nothing: 13 to 20 mph. Balls thrown at 18 to 21 mph come in at
      * 16 to 18 (Bowling This Month and two coaching pages), so that the fitted chances hold for those they were fitted
@@ -48,14 +51,41 @@ public final class PinCarry {
     /** Chance on the far side, where the ball comes with the wrong angle, relative to the pocket's. */
     private static final double GUESS_FAR_SIDE_SHARE = 0.3;
 
-    private final Leaves leaves = new Leaves();
-    private final SpareTarget[] targets = new SpareTarget[Rack.FULL + 1];
+    private final double bestChance;
+    private final double fallBoards;
+    private final Leaves leaves;
+    private final SpareTarget[] targets;
 
-    /** Works out the best place to hit every set of pins. */
+    /** Pins as usual; works out the best place to hit every set of them. */
     public PinCarry() {
+        this(FITTED_BEST_CHANCE, GUESS_FALL_BOARDS, new Leaves(), bestTargets());
+    }
+
+    private PinCarry(double bestChance, double fallBoards, Leaves leaves, SpareTarget[] targets) {
+        this.bestChance = Require.inRange(bestChance, "best chance of a strike", 0, 1);
+        this.fallBoards = Require.positive(fallBoards, "fall of the chance of a strike (boards)");
+        this.leaves = leaves;
+        this.targets = targets;
+    }
+
+    /**
+     * The same pins with other strikes.
+     *
+     * @param otherBestChance chance of a strike for the best hit, 0 to 1
+     * @param otherFallBoards how fast the chance falls away from the best place (boards), above 0
+     * @return the pins
+     * @throws IllegalArgumentException if a value lies outside its range
+     */
+    public PinCarry striking(double otherBestChance, double otherFallBoards) {
+        return new PinCarry(otherBestChance, otherFallBoards, leaves, targets);
+    }
+
+    private static SpareTarget[] bestTargets() {
+        SpareTarget[] targets = new SpareTarget[Rack.FULL + 1];
         for (int pins = 1; pins <= Rack.FULL; pins++) {
             targets[pins] = PinChain.bestTarget(pins);
         }
+        return targets;
     }
 
     /**
@@ -87,10 +117,10 @@ public final class PinCarry {
             return 0;
         }
         double nearSide = LaneGeometry.CENTRE_BOARD - Math.abs(offCentre);
-        double miss = Math.abs(nearSide - POCKET_BOARD) / GUESS_FALL_BOARDS;
+        double miss = Math.abs(nearSide - POCKET_BOARD) / fallBoards;
         double place = StrictMath.exp(-miss * miss * Math.sqrt(miss));
         double side = offCentre <= 0 ? angleShare(entryRad) : GUESS_FAR_SIDE_SHARE;
-        return FITTED_BEST_CHANCE * place * side;
+        return bestChance * place * side;
     }
 
     /**

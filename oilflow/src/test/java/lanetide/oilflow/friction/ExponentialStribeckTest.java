@@ -40,8 +40,10 @@ class ExponentialStribeckTest {
     @Test
     void thinnedHeadsBrakeABallFarLessUnderThisLawThanUnderTheUsualOne() {
         double headUm = 70 * OilFilm.UNIT_UM;
-        ExponentialStribeck law = ExponentialStribeck.between(surface("hard-synthetic"), cover("medium-reactive"));
-        MixedLubrication usual = MixedLubrication.between(surface("hard-synthetic"), cover("medium-reactive"));
+        ExponentialStribeck law =
+                ExponentialStribeck.between(surface("hard-synthetic"), cover("medium-reactive"), FrictionValues.USUAL);
+        MixedLubrication usual =
+                MixedLubrication.between(surface("hard-synthetic"), cover("medium-reactive"), FrictionValues.USUAL);
         double rise = law.coefficient(headUm / 2) - law.coefficient(headUm);
         double usualRise = usual.coefficient(headUm / 2) - usual.coefficient(headUm);
         assertThat(rise).isPositive().isLessThan(usualRise / 5);
@@ -51,8 +53,8 @@ class ExponentialStribeckTest {
     void bothLawsAgreeOnACleanLaneAndUnderAThickFilm() {
         for (LaneSurface surface : Catalogue.shipped().surfaces().values()) {
             for (Coverstock cover : Catalogue.shipped().covers().values()) {
-                ExponentialStribeck law = ExponentialStribeck.between(surface, cover);
-                MixedLubrication usual = MixedLubrication.between(surface, cover);
+                ExponentialStribeck law = ExponentialStribeck.between(surface, cover, FrictionValues.USUAL);
+                MixedLubrication usual = MixedLubrication.between(surface, cover, FrictionValues.USUAL);
                 assertThat(law.coefficient(0)).isEqualTo(usual.coefficient(0));
                 assertThat(law.coefficient(100_000)).isCloseTo(usual.coefficient(100_000), within(1e-6));
             }

@@ -48,7 +48,7 @@ class MixedLubricationTest {
         Catalogue catalogue = Catalogue.shipped();
         for (LaneSurface surface : catalogue.surfaces().values()) {
             for (Coverstock cover : catalogue.covers().values()) {
-                MixedLubrication law = MixedLubrication.between(surface, cover);
+                MixedLubrication law = MixedLubrication.between(surface, cover, FrictionValues.USUAL);
                 assertThat(law.coefficient(0))
                         .as("%s on %s", cover.id(), surface.id())
                         .isBetween(0.1, 0.32);
@@ -84,6 +84,6 @@ class MixedLubricationTest {
     }
 
     private static MixedLubrication between(Catalogue catalogue, String surface, Coverstock cover) {
-        return MixedLubrication.between(catalogue.surfaces().get(surface), cover);
+        return MixedLubrication.between(catalogue.surfaces().get(surface), cover, FrictionValues.USUAL);
     }
 }

@@ -13,6 +13,7 @@ import lanetide.oilflow.film.BallOil;
 import lanetide.oilflow.film.FilmSplit;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.friction.FrictionValues;
 import lanetide.oilflow.friction.MixedLubrication;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
@@ -103,7 +104,8 @@ public final class RefereeMatch {
             LaneSurface surface = any(List.copyOf(CATALOGUE.surfaces().values()), random);
             double gyrationM = (2.46 + 0.34 * random.nextDouble()) * 0.0254;
             BallSpec ball = new BallSpec(cover, BallCore.DEFAULT.radiusM(), gyrationM);
-            Contact contact = new Contact(ball, MixedLubrication.between(surface, cover), FilmSplit.NONE);
+            Contact contact =
+                    new Contact(ball, MixedLubrication.between(surface, cover, FrictionValues.USUAL), FilmSplit.NONE);
             Hand hand = random.nextBoolean() ? Hand.RIGHT : Hand.LEFT;
             Delivery delivery = delivery(random);
             AdaptivePath referee = AdaptivePath.of(delivery, hand, ball.inertiaRatio(), contact.friction(), film);

@@ -14,6 +14,7 @@ import lanetide.oilflow.film.OilAccount;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.WalkerFetskoSplit;
+import lanetide.oilflow.friction.FrictionValues;
 import lanetide.oilflow.friction.MixedLubrication;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
@@ -145,7 +146,8 @@ class WearPropertyTest {
             WalkerFetskoSplit split =
                     new WalkerFetskoSplit(0.1 + 5 * random.nextDouble(), 2 * random.nextDouble(), random.nextDouble());
             Coverstock cover = anyCover(random);
-            Contact contact = new Contact(BallSpec.of(cover), MixedLubrication.between(SURFACE, cover), split);
+            Contact contact = new Contact(
+                    BallSpec.of(cover), MixedLubrication.between(SURFACE, cover, FrictionValues.USUAL), split);
             BallOil oil = new BallOil(BallSpec.of(cover), random.nextDouble());
             for (int shot = 0; shot < 5; shot++) {
                 march.wear(anyDelivery(random), anyHand(random), contact, film, oil);

@@ -1,39 +1,51 @@
 package lanetide.squads.equipment;
 
-import lanetide.oilflow.ball.BallSpec;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.catalogue.Catalogue;
-import lanetide.oilflow.film.FilmSplit;
 import lanetide.oilflow.film.OilPattern;
-import lanetide.oilflow.friction.FrictionModel;
 import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.lane.LaneSurface;
 import lanetide.oilflow.line.HomeLines;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.motion.Contact;
 import lanetide.oilflow.pocket.PinCarry;
+import lanetide.oilflow.unknown.OilModel;
 import lanetide.squads.model.Laws;
 
 /**
  * The laws and the grid an event is played under. Immutable, so that all playings share it.
  *
  * @param grid the grid films are kept on
- * @param friction how slippery a contact is
- * @param split how oil parts between lane and ball while a ball rolls
+ * @param model the oil model under a set of values
  * @param lanesStay whether lanes stay as they are laid
- * @param carry what the pins do
  */
-public record Physics(LaneGrid grid, FrictionModel friction, FilmSplit split, boolean lanesStay, PinCarry carry) {
-    private static final Catalogue SHIPPED = Catalogue.shipped();
-
+public record Physics(LaneGrid grid, OilModel model, boolean lanesStay) {
     /**
-     * The usual grid and pins under some laws.
+     * The usual grid under some laws.
      *
      * @param laws the laws
      * @return the physics
      */
     public static Physics under(Laws laws) {
-        return new Physics(LaneGrid.DEFAULT, laws.friction(), laws.splitInAShot(), laws.lanesStay(), new PinCarry());
+        return new Physics(LaneGrid.DEFAULT, laws.oilModel(), laws.lanesStay());
+    }
+
+    /**
+     * The same on lanes that stay as they are laid.
+     *
+     * @return the physics
+     */
+    public Physics withLanesThatStay() {
+        return new Physics(grid, model, true);
+    }
+
+    /**
+     * What the pins do.
+     *
+     * @return the pins
+     */
+    public PinCarry carry() {
+        return model.carry();
     }
 
     /**
@@ -47,7 +59,9 @@ public record Physics(LaneGrid grid, FrictionModel friction, FilmSplit split, bo
         return new HomeLines(
                 finder,
                 pattern,
-                own -> SHIPPED.knownCovers(own).stream().map(this::knownContact).toList());
+                own -> model.catalogue().knownCovers(own).stream()
+                        .map(this::knownContact)
+                        .toList());
     }
 
     /**
@@ -57,7 +71,7 @@ public record Physics(LaneGrid grid, FrictionModel friction, FilmSplit split, bo
      * @return its contact with {@link Catalogue#REFERENCE_SURFACE}
      */
     public Contact knownContact(Coverstock cover) {
-        return contact(cover, SHIPPED.surfaces().get(Catalogue.REFERENCE_SURFACE));
+        return contact(cover, model.catalogue().surfaces().get(Catalogue.REFERENCE_SURFACE));
     }
 
     /**
@@ -68,6 +82,6 @@ public record Physics(LaneGrid grid, FrictionModel friction, FilmSplit split, bo
      * @return their contact
      */
     public Contact contact(Coverstock cover, LaneSurface surface) {
-        return new Contact(BallSpec.of(cover), friction.between(surface, cover), split);
+        return model.contact(cover, surface);
     }
 }

@@ -58,6 +58,16 @@ public record Centre(
     }
 
     /**
+     * The same lanes on another surface.
+     *
+     * @param other the surface
+     * @return the centre
+     */
+    public Centre onSurface(LaneSurface other) {
+        return new Centre(pairs, other, machines, topographies, spare);
+    }
+
+    /**
      * The shape of a lane.
      *
      * @param lane its number

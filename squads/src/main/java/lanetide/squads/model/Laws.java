@@ -1,8 +1,9 @@
 package lanetide.squads.model;
 
-import lanetide.oilflow.film.FilmSplit;
 import lanetide.oilflow.film.SplitModel;
 import lanetide.oilflow.friction.FrictionModel;
+import lanetide.oilflow.unknown.OilModel;
+import lanetide.oilflow.unknown.ValueSet;
 
 /**
  * The laws an event is played under.
@@ -10,8 +11,9 @@ import lanetide.oilflow.friction.FrictionModel;
  * @param friction how slippery a contact is
  * @param split how oil parts between lane and ball
  * @param lanesStay whether lanes stay as they are laid, whatever is rolled over them
+ * @param values the values of what is not known
  */
-public record Laws(FrictionModel friction, SplitModel split, boolean lanesStay) {
+public record Laws(FrictionModel friction, SplitModel split, boolean lanesStay, ValueSet values) {
     /** The laws used where a scenario says nothing; their reasons stand in the oil model's README. */
     public static final Laws USUAL = new Laws(FrictionModel.MIXED_LUBRICATION, SplitModel.FORWARD_ROLL);
 
@@ -22,7 +24,7 @@ public record Laws(FrictionModel friction, SplitModel split, boolean lanesStay) 
      * @param split how oil parts between lane and ball
      */
     public Laws(FrictionModel friction, SplitModel split) {
-        this(friction, split, split == SplitModel.NONE);
+        this(friction, split, split == SplitModel.NONE, ValueSet.USUAL);
     }
 
     /**
@@ -31,7 +33,26 @@ public record Laws(FrictionModel friction, SplitModel split, boolean lanesStay) 
      * @return the laws
      */
     public Laws withLanesThatStay() {
-        return new Laws(friction, split, true);
+        return new Laws(friction, split, true, values);
+    }
+
+    /**
+     * The same laws with other values.
+     *
+     * @param others the values
+     * @return the laws
+     */
+    public Laws withValues(ValueSet others) {
+        return new Laws(friction, split, lanesStay, others);
+    }
+
+    /**
+     * The oil model under these laws.
+     *
+     * @return the model
+     */
+    public OilModel oilModel() {
+        return new OilModel(friction, splitInAShot(), values);
     }
 
     /**
@@ -41,7 +62,7 @@ public record Laws(FrictionModel friction, SplitModel split, boolean lanesStay) 
      *
      * @return the law that is named, or the usual one where none is
      */
-    public FilmSplit splitInAShot() {
-        return split == SplitModel.NONE ? USUAL.split().law() : split.law();
+    private SplitModel splitInAShot() {
+        return split == SplitModel.NONE ? USUAL.split() : split;
     }
 }

@@ -179,7 +179,7 @@ final class BowlerInPlay {
 
         BallInPlay(Contact contact) {
             this.contact = contact;
-            this.oil = new BallOil(contact.ball(), BallOil.DEFAULT_TOWEL_SHARE);
+            this.oil = contact.cleanBall();
         }
 
         Contact contact() {

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import lanetide.des.Simulator;
 import lanetide.des.random.RandomStreams;
+import lanetide.oilflow.film.Levelling;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
 import lanetide.squads.result.TimetableEntry;
@@ -14,6 +15,7 @@ import lanetide.squads.result.TimetableEntry;
  * @param event what is played
  * @param simulator the clock and the events to come
  * @param lanes the lanes, pair by pair in the centre's order
+ * @param levelling how films level while nobody plays
  * @param shots throws the balls
  * @param approaches lets bowlers step up
  * @param faults which lanes are out of order
@@ -26,6 +28,7 @@ record Day(
         Event event,
         Simulator simulator,
         List<PairLanes> lanes,
+        Levelling levelling,
         ShotMaker shots,
         Approaches approaches,
         Faults faults,
@@ -38,6 +41,7 @@ record Day(
             Event event,
             Simulator simulator,
             List<PairLanes> lanes,
+            Levelling levelling,
             ShotMaker shots,
             LaneRecorder recorder,
             List<TimetableEntry> timetable,
@@ -53,6 +57,7 @@ record Day(
                 event,
                 simulator,
                 lanes,
+                levelling,
                 shots,
                 new Approaches(simulator, event.pace().courtesy(), all),
                 faults,

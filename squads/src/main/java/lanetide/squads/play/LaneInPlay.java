@@ -59,8 +59,8 @@ final class LaneInPlay {
     }
 
     /** Lets the films of lanes level while nobody plays on them. */
-    static void rest(List<LaneInPlay> lanes, long restMs) {
-        Levelling.usual().relax(lanes.stream().map(LaneInPlay::film).toList(), restMs / 1000.0);
+    static void rest(List<LaneInPlay> lanes, Levelling levelling, long restMs) {
+        levelling.relax(lanes.stream().map(LaneInPlay::film).toList(), restMs / 1000.0);
     }
 
     void countGames(int games) {

@@ -48,7 +48,7 @@ final class SquadPlay {
         long restMs = beganMs - simulator.nowMs();
         simulator.scheduleAt(beganMs, Phase.MACHINE, "squad " + squad.id() + " due", () -> {
             if (squad.conditioning() != Conditioning.STRIP_AND_OIL) {
-                LaneInPlay.rest(lanes, restMs);
+                LaneInPlay.rest(lanes, day.levelling(), restMs);
             }
             if (squad.conditioning() == Conditioning.NONE) {
                 practise();

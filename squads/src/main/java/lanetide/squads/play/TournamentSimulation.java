@@ -52,6 +52,7 @@ public final class TournamentSimulation {
                 event,
                 setup.simulator(),
                 lanes,
+                physics.model().levelling(),
                 shots,
                 recorder,
                 new ArrayList<>(),

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import lanetide.oilflow.film.Levelling;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.LaneGrid;
@@ -23,7 +24,7 @@ class LaneInPlayTest {
         double evenUm = lane.film().thicknessUm(TRACK, 0);
         lane.film().cellsUm()[TRACK * LaneGrid.DEFAULT.rows()] -= 4;
         double wornMl = lane.film().volumeMl();
-        LaneInPlay.rest(List.of(lane), HOUR_MS);
+        LaneInPlay.rest(List.of(lane), Levelling.usual(), HOUR_MS);
         assertThat(evenUm - lane.film().thicknessUm(TRACK, 0)).isBetween(1.0, 3.0);
         assertThat(lane.account().onLanesMl()).isCloseTo(wornMl, within(1e-9));
     }

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import lanetide.des.Simulator;
 import lanetide.des.TraceEntry;
 import lanetide.des.random.RandomStreams;
+import lanetide.oilflow.film.Levelling;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.squads.equipment.Equipment;
@@ -99,7 +100,8 @@ final class WatchedSquad {
         ShotMaker maker = new ShotMaker(Events.PHYSICS, OilFilm.fresh(event.pattern(), Events.PHYSICS.grid()));
         LaneRecorder recorder = new LaneRecorder(LaneRecords.FILMS, List.of(), Events.PHYSICS, LaneObserver.NONE);
         simulator.addTraceListener(trace::add);
-        Day day = Day.of(event, simulator, lanes, maker, recorder, timetable, ShotObserver.NONE, streams);
+        Day day = Day.of(
+                event, simulator, lanes, Levelling.usual(), maker, recorder, timetable, ShotObserver.NONE, streams);
         new SquadPlay(day, 0, members, (startMs, lastMs, kept) -> {
                     practiceStartMs = startMs;
                     endMs = lastMs;

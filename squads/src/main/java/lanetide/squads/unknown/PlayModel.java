@@ -1,0 +1,169 @@
+package lanetide.squads.unknown;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import lanetide.oilflow.ball.ReleaseSpread;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.unknown.OilModel;
+import lanetide.oilflow.unknown.Unknowns;
+import lanetide.oilflow.unknown.ValueSet;
+import lanetide.squads.model.Adaptation;
+import lanetide.squads.model.Arrangements;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.LanePatterns;
+import lanetide.squads.model.Level;
+import lanetide.squads.model.Levels;
+import lanetide.squads.model.LineUpChange;
+import lanetide.squads.model.PaceOfPlay;
+import lanetide.squads.model.Reckoning;
+import lanetide.squads.model.Squad;
+import lanetide.squads.model.SquadPlan;
+
+/**
+ * An event under a set of values: the oil model's, and those of how bowlers scatter, follow the lanes and take their
+ * time. Shipped levels, styles, covers and surfaces and the usual pace change with the set; what a scenario states of
+ * its own does not.
+ */
+public final class PlayModel {
+    /** The unknowns of play. */
+    public static final Unknowns UNKNOWNS = new Unknowns(PlayModel.class);
+
+    private static final Map<String, Level> SHIPPED = Levels.shipped();
+
+    private final ValueSet set;
+    private final OilModel oil;
+    private final Map<Bowler, Bowler> bowlers = new HashMap<>();
+
+    private PlayModel(ValueSet set, OilModel oil) {
+        this.set = set;
+        this.oil = oil;
+    }
+
+    /**
+     * An event under a set of values.
+     *
+     * @param event the event, as a scenario has it
+     * @param set the values
+     * @return the event as it would then be; itself where all are as usual
+     */
+    public static Event under(Event event, ValueSet set) {
+        if (set.isUsual()) {
+            return event;
+        }
+        return new PlayModel(set, event.laws().withValues(set).oilModel()).of(event);
+    }
+
+    private double value(String id) {
+        return set.of(UNKNOWNS.of(id));
+    }
+
+    private Event of(Event event) {
+        return new Event(
+                event.name(),
+                event.centre().onSurface(oil.of(event.centre().surface())),
+                event.squads().stream().map(this::squad).toList(),
+                event.plans().stream().map(this::plan).toList(),
+                pace(event.pace()),
+                event.laws().withValues(set),
+                event.bowling(),
+                event.incidents());
+    }
+
+    private Squad squad(Squad squad) {
+        List<Group> groups = squad.groups().stream()
+                .map(group -> new Group(
+                        group.id(), group.bowlers().stream().map(this::bowler).toList()))
+                .toList();
+        Arrangements arrangements = squad.arrangements();
+        return squad.withArrangements(Arrangements.NONE)
+                .withGroups(groups)
+                .withArrangements(arrangements.withChanges(
+                        arrangements.changes().stream().map(this::change).toList()));
+    }
+
+    private LineUpChange change(LineUpChange change) {
+        return change instanceof LineUpChange.Substitution in
+                ? new LineUpChange.Substitution(in.bowler(), in.fromGame(), bowler(in.substitute()))
+                : change;
+    }
+
+    private Bowler bowler(Bowler own) {
+        return bowlers.computeIfAbsent(
+                own,
+                bowler -> new Bowler(
+                        bowler.id(),
+                        bowler.hand(),
+                        oil.of(bowler.style()),
+                        level(bowler.level()),
+                        oil.of(bowler.cover()),
+                        oil.of(bowler.spareCover()),
+                        bowler.tempo(),
+                        bowler.secondCover().map(oil::of),
+                        bowler.handicapPins()));
+    }
+
+    private SquadPlan plan(SquadPlan plan) {
+        LanePatterns patterns = plan.patterns();
+        Map<Integer, OilPattern> others = new HashMap<>();
+        patterns.others().forEach((lane, pattern) -> others.put(lane, oil.laid(pattern)));
+        return new SquadPlan(plan.rotation(), new LanePatterns(oil.laid(patterns.usual()), others));
+    }
+
+    private Level level(Level own) {
+        if (!own.equals(SHIPPED.get(own.id()))) {
+            return own;
+        }
+        ReleaseSpread spread = own.spread();
+        double arrows = value("arrows-scatter");
+        double release = value("release-scatter");
+        return new Level(
+                own.id(),
+                new ReleaseSpread(
+                        arrows * spread.laydownM(),
+                        arrows * spread.launchRad(),
+                        release * spread.speedShare(),
+                        release * spread.spinShare()),
+                adaptation(own.adaptation()),
+                value("form"),
+                own.source());
+    }
+
+    private Adaptation adaptation(Adaptation own) {
+        Reckoning reckoning = own.reckoning();
+        return new Adaptation(
+                own.seesBoards() * value("sight"),
+                own.deadBandBoards() * value("dead-band"),
+                own.gain() * value("gain"),
+                (int) Math.max(1, Math.round(own.patienceShots() * value("patience"))),
+                new Reckoning(
+                        reckoning.driftBoards() * value("drift"),
+                        reckoning.deeperBoards() * value("deeper"),
+                        atMost(reckoning.othersBoards() * value("others")),
+                        atMost(reckoning.toldBoards() * value("told"))));
+    }
+
+    private static double atMost(double boards) {
+        return Math.min(boards, Reckoning.NOT_AT_ALL_BOARDS);
+    }
+
+    /** Times that are as usual change; those that a scenario states stay. */
+    private PaceOfPlay pace(PaceOfPlay own) {
+        PaceOfPlay usual = PaceOfPlay.USUAL;
+        return new PaceOfPlay(
+                time(own.firstShotMs(), usual.firstShotMs(), "first-shot"),
+                time(own.spareShotMs(), usual.spareShotMs(), "spare-shot"),
+                own.spread(),
+                own.pinsetterMs(),
+                own.ballReturnMs(),
+                own.movePerPairMs(),
+                time(own.settleMs(), usual.settleMs(), "settling"),
+                own.courtesy());
+    }
+
+    private long time(long ownMs, long usualMs, String id) {
+        return ownMs == usualMs ? Math.round(usualMs * value(id)) : ownMs;
+    }
+}

@@ -1,0 +1,160 @@
+package lanetide.squads.unknown;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.random.RandomGenerator;
+import org.apache.commons.math3.random.SobolSequenceGenerator;
+import org.apache.commons.math3.random.Well19937c;
+
+/**
+ * Finds the sets of values that the facts do not rule out: a space-filling design, then waves that look where a rough
+ * copy of the model says that sets may be found (P. S. Craig, M. Goldstein, A. H. Seheult and J. A. Smith, "Pressure
+ * matching for hydrocarbon reservoirs", 1997; I. Vernon, M. Goldstein and R. G. Bower, "Galaxy formation: a Bayesian
+ * uncertainty analysis", Bayesian Analysis 5, 2010).
+ */
+final class ValueSearch {
+    /** Points of the first design: over the whole of all ranges. */
+    static final int DESIGN = 2048;
+    /** Points of each wave. */
+    static final int WAVE = 1024;
+    /** Waves after the design. */
+    static final int WAVES = 2;
+    /** A set is ruled out if the second largest implausibility is above this (Pukelsheim's three-sigma rule). */
+    static final double RULED_OUT = 3;
+
+    private static final int STEPS_BETWEEN = 400;
+    private static final int BURN_IN = 20_000;
+
+    private final Bank bank;
+
+    ValueSearch(Bank bank) {
+        this.bank = bank;
+    }
+
+    /** All points: the design and the waves, in this order. */
+    List<Bank.Point> run() {
+        bank.extend(0, design());
+        for (int wave = 1; wave <= WAVES; wave++) {
+            bank.extend(DESIGN + (wave - 1) * WAVE, wave(wave));
+        }
+        return bank.points();
+    }
+
+    /** Points over the whole of all ranges, by the library's Sobol' generator. */
+    private static List<double[]> design() {
+        SobolSequenceGenerator sobol = new SobolSequenceGenerator(Bank.UNKNOWNS.size());
+        sobol.skipTo(1);
+        return IntStream.range(0, DESIGN).mapToObj(i -> sobol.nextVector()).toList();
+    }
+
+    /** Where the rough copy, learnt from all points before, says that the facts are met. */
+    private List<double[]> wave(int wave) {
+        Copy copy = copy(wave);
+        RandomGenerator random = new Well19937c(20_271 + wave);
+        double[] at = copy.start();
+        double[] best = {copy.chiSquare(at)};
+        List<double[]> found = new ArrayList<>();
+        for (long step = 0; found.size() < WAVE; step++) {
+            at = walked(copy, at, best, random);
+            if (step >= BURN_IN && step % STEPS_BETWEEN == 0) {
+                found.add(at);
+            }
+        }
+        return found;
+    }
+
+    /** The copy from which a wave was drawn, or would be. */
+    Copy copy(int wave) {
+        return new Copy(bank.points().subList(0, DESIGN + (wave - 1) * WAVE));
+    }
+
+    /** One step of a random walk (N. Metropolis and others, 1953) over all ranges, some values at a time. */
+    private static double[] walked(Copy copy, double[] from, double[] chiSquare, RandomGenerator random) {
+        double[] to = from.clone();
+        double size = Math.exp(-4 * random.nextDouble());
+        for (int u = 0; u < to.length; u++) {
+            if (random.nextInt(4) == 0) {
+                to[u] += 0.5 * size * random.nextGaussian();
+                if (to[u] < 0 || to[u] > 1) {
+                    return from;
+                }
+            }
+        }
+        double there = copy.chiSquare(to);
+        if (random.nextDouble() < Math.exp((chiSquare[0] - there) / 2)) {
+            chiSquare[0] = there;
+            return to;
+        }
+        return from;
+    }
+
+    /** A rough copy of the model, with its own errors among those of the facts. */
+    static final class Copy {
+        private final List<Emulator> emulators = new ArrayList<>();
+        private final List<Fact> facts = new ArrayList<>();
+        private final double[] start;
+
+        Copy(List<Bank.Point> points) {
+            List<Bank.Point> whole = points.stream().filter(Bank.Point::isWhole).toList();
+            double[] chi =
+                    whole.stream().mapToDouble(Bank.Point::chiSquare).sorted().toArray();
+            // The better half alone: what the model does where it contradicts everything need not be known.
+            double enough = chi[chi.length / 2];
+            List<Bank.Point> near =
+                    whole.stream().filter(point -> point.chiSquare() <= enough).toList();
+            for (int f = 0; f < OilFacts.FACTS.size(); f++) {
+                Fact fact = OilFacts.FACTS.get(f);
+                int at = f;
+                if (!fact.heldOut()) {
+                    Emulator emulator = new Emulator(near, point -> point.said()[at]);
+                    emulators.add(emulator);
+                    facts.add(new Fact(
+                            fact.id(),
+                            fact.published(),
+                            fact.tolerance(),
+                            Math.hypot(fact.scatter(), emulator.error()),
+                            fact.allowance(),
+                            fact.side(),
+                            false));
+                }
+            }
+            start = whole.stream()
+                    .min((a, b) -> Double.compare(a.chiSquare(), b.chiSquare()))
+                    .orElseThrow()
+                    .shares();
+        }
+
+        double[] start() {
+            return start;
+        }
+
+        double chiSquare(double[] shares) {
+            double[] terms = Emulator.terms(shares);
+            double sum = 0;
+            for (int f = 0; f < facts.size(); f++) {
+                double miss = facts.get(f).implausibility(emulators.get(f).at(terms));
+                sum += miss * miss;
+            }
+            return sum;
+        }
+    }
+
+    /**
+     * Works out the bank.
+     *
+     * @param args the file of the bank; what it holds already is not worked out again
+     */
+    public static void main(String[] args) {
+        List<Bank.Point> points = new ValueSearch(new Bank(Path.of(args[0]))).run();
+        long left = points.stream()
+                .filter(point -> point.secondLargest() <= RULED_OUT)
+                .count();
+        double[] chi =
+                points.stream().mapToDouble(Bank.Point::chiSquare).sorted().toArray();
+        System.out.println(points.size() + " sets, " + left + " not ruled out, least sums "
+                + Arrays.toString(Arrays.copyOf(chi, 5)));
+    }
+}
