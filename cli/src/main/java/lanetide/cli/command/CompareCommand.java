@@ -8,6 +8,7 @@ import lanetide.cli.compare.CompareJson;
 import lanetide.cli.compare.CompareText;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.OptionCheck;
+import lanetide.cli.options.SetsOption;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.Difference;
@@ -35,6 +36,9 @@ import picocli.CommandLine.Parameters;
 public final class CompareCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions options;
+
+    @Mixin
+    private SetsOption sets;
 
     @Parameters(
             index = "1",
@@ -64,7 +68,13 @@ public final class CompareCommand implements Callable<Integer> {
                 "playings",
                 2 * replications,
                 progress -> EventComparison.run(
-                        first.event(), second.event(), first.seed(), replications, threads, progress));
+                        first.event(),
+                        second.event(),
+                        sets.of(replications),
+                        first.seed(),
+                        replications,
+                        threads,
+                        progress));
     }
 
     private String render(Reading reading, Scenario first, Scenario second, List<Difference> differences) {

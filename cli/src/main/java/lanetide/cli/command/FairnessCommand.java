@@ -12,6 +12,7 @@ import lanetide.cli.options.ChangeOptions;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.Format;
 import lanetide.cli.options.OptionCheck;
+import lanetide.cli.options.SetsOption;
 import lanetide.cli.output.CommandFailure;
 import lanetide.cli.output.ExitCode;
 import lanetide.cli.rotate.LateChanges;
@@ -58,6 +59,9 @@ public final class FairnessCommand implements Callable<Integer> {
 
     @Mixin
     private CommonOptions options;
+
+    @Mixin
+    private SetsOption sets;
 
     @Mixin
     private ChangeOptions changeOptions;
@@ -151,20 +155,20 @@ public final class FairnessCommand implements Callable<Integer> {
 
     private FairnessResult study(Scenario scenario) {
         requirePlayings(scenario);
-        Studies studies = new Studies(options, scenario);
+        Studies studies = new Studies(options, scenario, sets);
         return studies.fairness("playings", replications, margin != null ? margin : studies.marginPins(), !stillLanes);
     }
 
     private Optional<Bounds> bounds(Scenario scenario, FairnessResult result) {
         return bounds == 0 || stillLanes
                 ? Optional.empty()
-                : Optional.of(new Studies(options, scenario).bounds(result, bounds));
+                : Optional.of(new Studies(options, scenario, sets).bounds(result, bounds));
     }
 
     private List<Remedy> remedies(Scenario scenario, Set<Integer> lost, FairnessResult result) {
         return remedies == 0 || stillLanes || options.format() == Format.CSV
                 ? List.of()
-                : new Studies(options, scenario).remedies(result, lost, remedies);
+                : new Studies(options, scenario, sets).remedies(result, lost, remedies);
     }
 
     private void requirePlayings(Scenario scenario) {

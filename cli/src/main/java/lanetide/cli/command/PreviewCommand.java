@@ -4,6 +4,7 @@ import java.util.concurrent.Callable;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.OptionCheck;
 import lanetide.cli.options.PlaceOptions;
+import lanetide.cli.options.SetsOption;
 import lanetide.cli.preview.Preview;
 import lanetide.cli.preview.PreviewCsv;
 import lanetide.cli.preview.PreviewJson;
@@ -36,6 +37,9 @@ public final class PreviewCommand implements Callable<Integer> {
     private CommonOptions options;
 
     @Mixin
+    private SetsOption sets;
+
+    @Mixin
     private PlaceOptions places;
 
     @Option(
@@ -60,7 +64,14 @@ public final class PreviewCommand implements Callable<Integer> {
         return options.progressing(
                 "playings",
                 replications,
-                progress -> PreviewStudy.run(scenario, chosen.place(), chosen.kind(), replications, threads, progress));
+                progress -> PreviewStudy.run(
+                        scenario,
+                        sets.of(replications),
+                        chosen.place(),
+                        chosen.kind(),
+                        replications,
+                        threads,
+                        progress));
     }
 
     private String render(Reading reading, Scenario scenario, Preview preview) {

@@ -3,6 +3,7 @@ package lanetide.cli.command;
 import java.util.concurrent.Callable;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.OptionCheck;
+import lanetide.cli.options.SetsOption;
 import lanetide.cli.reoil.ReoilCsv;
 import lanetide.cli.reoil.ReoilJson;
 import lanetide.cli.reoil.ReoilText;
@@ -33,6 +34,9 @@ public final class ReoilCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions options;
 
+    @Mixin
+    private SetsOption sets;
+
     @Option(
             names = "--replications",
             paramLabel = "N",
@@ -54,7 +58,7 @@ public final class ReoilCommand implements Callable<Integer> {
                 "--replications", replications, ReoilPlan.MIN_REPLICATIONS, ReoilPlan.MAX_REPLICATIONS);
         OptionCheck.requireRange("--games", games, 2, ReoilPlan.MAX_GAMES);
         return options.answer((reading, scenario) ->
-                render(reading, scenario, new Studies(options, scenario).reoil("playings", replications, games)));
+                render(reading, scenario, new Studies(options, scenario, sets).reoil("playings", replications, games)));
     }
 
     private String render(Reading reading, Scenario scenario, ReoilResult result) {

@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.Format;
 import lanetide.cli.options.OptionCheck;
+import lanetide.cli.options.SetsOption;
 import lanetide.cli.output.CommandFailure;
 import lanetide.cli.page.FilmReel;
 import lanetide.cli.page.PageAnswers;
@@ -43,6 +44,9 @@ import picocli.CommandLine.Option;
 public final class ReportCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions options;
+
+    @Mixin
+    private SetsOption sets;
 
     @Option(
             names = "--replications",
@@ -92,9 +96,9 @@ public final class ReportCommand implements Callable<Integer> {
     }
 
     private String page(Reading reading, Scenario scenario) {
-        Studies studies = new Studies(options, scenario);
+        Studies studies = new Studies(options, scenario, sets);
         FilmReel reel = new FilmReel();
-        StudyResult study = studies.event(replications, Observers.of(reel).inTheFirst());
+        StudyResult study = studies.event(replications, Observers.of(reel), number -> Observers.NONE);
         Optional<FairnessResult> fair = fairness(studies);
         List<Remedy> mended = fair.map(result -> remedies(studies, result)).orElse(List.of());
         Optional<ReoilResult> oiling = reoil == 0

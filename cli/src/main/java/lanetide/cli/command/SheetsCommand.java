@@ -10,12 +10,14 @@ import java.util.stream.Collectors;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.Format;
 import lanetide.cli.options.OptionCheck;
+import lanetide.cli.options.SetsOption;
 import lanetide.cli.output.AnswerFolder;
 import lanetide.cli.output.CommandFailure;
 import lanetide.cli.preview.StartsStudy;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.sheets.Paper;
 import lanetide.cli.sheets.Sheets;
+import lanetide.squads.play.Observers;
 import lanetide.squads.study.StudyResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -47,6 +49,9 @@ public final class SheetsCommand implements Callable<Integer> {
 
     @Mixin
     private CommonOptions options;
+
+    @Mixin
+    private SetsOption sets;
 
     @Option(
             names = "--into",
@@ -96,8 +101,9 @@ public final class SheetsCommand implements Callable<Integer> {
     }
 
     private Map<String, String> write(Scenario scenario) {
-        StartsStudy starts = new StartsStudy(scenario, Math.min(replications, PLAYINGS_FOR_CARDS));
-        StudyResult study = new Studies(options, scenario).event(replications, starts::observers);
+        StartsStudy starts =
+                new StartsStudy(scenario, Math.min(replications, PLAYINGS_FOR_CARDS), sets.of(replications));
+        StudyResult study = new Studies(options, scenario, sets).event(replications, Observers.NONE, starts::observers);
         return Sheets.write(scenario, study, starts.forecasts(), paper, Optional.ofNullable(firstDay));
     }
 

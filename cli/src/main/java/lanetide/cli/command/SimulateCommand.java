@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicBoolean;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.OptionCheck;
+import lanetide.cli.options.SetsOption;
 import lanetide.cli.output.AnswerFile;
 import lanetide.cli.output.AnswerStream;
 import lanetide.cli.output.CommandFailure;
@@ -22,8 +23,10 @@ import lanetide.cli.simulate.PrecisionWords;
 import lanetide.cli.simulate.SimulateJson;
 import lanetide.cli.simulate.SimulateLogs;
 import lanetide.cli.simulate.SimulateText;
+import lanetide.squads.play.Observers;
 import lanetide.squads.study.EventStudy;
 import lanetide.squads.study.Playings;
+import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Precision;
 import lanetide.squads.study.StudyResult;
 import picocli.CommandLine.Command;
@@ -62,6 +65,9 @@ public final class SimulateCommand implements Callable<Integer> {
 
     @Mixin
     private CommonOptions options;
+
+    @Mixin
+    private SetsOption sets;
 
     @Option(
             names = "--replications",
@@ -156,12 +162,13 @@ public final class SimulateCommand implements Callable<Integer> {
         Progress progress = Progress.of(options.err(), "playings", playings.most(), options.quiet());
         try (SimulateLogs logs = SimulateLogs.open(shotFile, traceFile)) {
             StudyResult study = EventStudy.run(
-                    scenario.event(),
+                    new PossibleEvents(scenario.event(), halfWidthPins == null ? sets.of(playings.most()) : 1),
                     scenario.seed(),
                     playings,
                     threads,
                     progress,
-                    logs.observers().inTheFirst());
+                    logs.observers(),
+                    number -> Observers.NONE);
             logs.commit();
             return study;
         } catch (UncheckedIOException e) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.IntFunction;
 import lanetide.cli.options.CommonOptions;
+import lanetide.cli.options.SetsOption;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.Bounds;
 import lanetide.squads.fairness.FairnessPlan;
@@ -17,32 +18,40 @@ import lanetide.squads.recondition.ReoilResult;
 import lanetide.squads.recondition.ReoilStudy;
 import lanetide.squads.study.EventStudy;
 import lanetide.squads.study.Playings;
+import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.StudyResult;
 
 /** Studies of a scenario that several commands make; each tells how far it is. */
-record Studies(CommonOptions options, Scenario scenario) {
+record Studies(CommonOptions options, Scenario scenario, SetsOption sets) {
     /** The margin that the scenario sets, or the usual one (pins a game). */
     double marginPins() {
         return scenario.policy().marginPins().orElse(FairnessPlan.DEFAULT_MARGIN_PINS);
     }
 
-    StudyResult event(int replications, IntFunction<Observers> observers) {
+    StudyResult event(int replications, Observers ofExample, IntFunction<Observers> ofOthers) {
         return options.progressing(
                 "playings",
                 replications,
                 told -> EventStudy.run(
-                        scenario.event(),
+                        new PossibleEvents(scenario.event(), sets.of(replications)),
                         scenario.seed(),
                         Playings.fixed(replications),
                         options.threads(),
                         told,
-                        observers));
+                        ofExample,
+                        ofOthers));
     }
 
     FairnessResult fairness(String what, int playings, double marginPins, boolean lanesChange) {
         FairnessPlan plan = new FairnessPlan(scenario.seed(), playings, marginPins, lanesChange);
         return options.progressing(
-                what, playings, told -> FairnessStudy.run(scenario.event(), plan, options.threads(), told));
+                what, playings, told -> FairnessStudy.run(possible(playings), plan, options.threads(), told));
+    }
+
+    /** The event under the sets of values that so many playings with changed seats go through. */
+    private PossibleEvents possible(int playings) {
+        int rounds = playings / FairnessStudy.playingsOfRound(scenario.event());
+        return new PossibleEvents(scenario.event(), sets.of(rounds));
     }
 
     /** Plays the event with bowlers who never move, and with bowlers who see the oil. */
@@ -50,7 +59,7 @@ record Studies(CommonOptions options, Scenario scenario) {
         return options.progressing(
                 "playings of bounds",
                 Bounds.playings(scenario.event(), rounds),
-                told -> Bounds.of(scenario.event(), result.plan(), rounds, options.threads(), told));
+                told -> Bounds.of(possible(result.playings()), result.plan(), rounds, options.threads(), told));
     }
 
     /** Plays the event with each change that could mend it; none of them sends a group to a lost pair. */
@@ -59,7 +68,7 @@ record Studies(CommonOptions options, Scenario scenario) {
                 "playings of changes",
                 RemedyStudy.playings(scenario.event(), lost, playings),
                 told -> RemedyStudy.run(
-                        scenario.event(),
+                        possible(result.playings()),
                         lost,
                         result,
                         playings,
@@ -79,6 +88,6 @@ record Studies(CommonOptions options, Scenario scenario) {
         return options.progressing(
                 what,
                 ReoilStudy.playings(plan),
-                told -> ReoilStudy.run(scenario.event(), plan, options.threads(), told));
+                told -> ReoilStudy.run(scenario.event(), plan, sets.of(replications), options.threads(), told));
     }
 }

@@ -14,8 +14,11 @@ import lanetide.squads.fairness.FairnessResult;
 final class BoundsWords {
     private BoundsWords() {}
 
-    static String explanation(Bounds bounds) {
-        return "The intervals above hold the luck of play alone. So the event was also played " + bounds.rounds()
+    static String explanation(Bounds bounds, int sets) {
+        String holds = sets == 1
+                ? "The intervals hold the luck of play alone."
+                : "How bowlers follow the lanes is among what the intervals hold, as far as it was thought possible.";
+        return holds + " Beside that the event was also played " + bounds.rounds()
                 + " rounds with bowlers who never move, and " + bounds.rounds()
                 + " with bowlers who see the oil. The truth lies between; no fact tells where.";
     }

@@ -1,11 +1,13 @@
 package lanetide.cli.fairness;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Table;
 import lanetide.cli.words.English;
+import lanetide.cli.words.UnknownWords;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.Evenness;
@@ -71,12 +73,26 @@ public final class EffectWords {
                 result.effects().stream()
                         .filter(effect -> effect.kind() == kind)
                         .toList(),
-                effect -> List.of(
-                        effect.id(),
-                        String.valueOf(effect.bowlers()),
-                        Figures.signed(effect.advantagePins(), 1),
-                        interval(effect),
-                        verdict(effect.verdict())));
+                effect -> {
+                    List<String> row = new ArrayList<>(List.of(
+                            effect.id(),
+                            String.valueOf(effect.bowlers()),
+                            Figures.signed(effect.advantagePins(), 1),
+                            interval(effect)));
+                    if (result.sets() > 1) {
+                        row.add(Figures.signedInterval(effect.luck90(), 1));
+                        row.add(UnknownWords.share(effect.signShare()));
+                    }
+                    row.add(verdict(effect.verdict()));
+                    return row;
+                });
+    }
+
+    /** The head of such a table, whose first column is called as given. */
+    public static List<String> head(String first, FairnessResult result) {
+        return result.sets() == 1
+                ? List.of(first, "bowlers", "pins a game", "90 % interval", "verdict")
+                : List.of(first, "bowlers", "pins a game", "90 % interval", "luck alone", "same sign in", "verdict");
     }
 
     /** How evenly advantages are spread over the groups, in two sentences or so. */

@@ -23,6 +23,9 @@ public final class FairnessCsv {
                 .add("standardErrorPins", Effect::standardErrorPins, 4)
                 .add("low", effect -> effect.ci90().low(), 3)
                 .add("high", effect -> effect.ci90().high(), 3)
+                .add("luckLow", effect -> effect.luck90().low(), 3)
+                .add("luckHigh", effect -> effect.luck90().high(), 3)
+                .add("signShare", Effect::signShare, 3)
                 .add("unfairP", Effect::unfairP, 5)
                 .add("verdict", effect -> EffectWords.verdict(effect.verdict()))
                 .add(

@@ -12,6 +12,7 @@ import lanetide.squads.fairness.Evenness;
 import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Remedy;
+import lanetide.squads.fairness.SpreadGain;
 import lanetide.squads.model.Event;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -46,6 +47,8 @@ public final class FairnessJson {
         answer.put("lanesChange", result.plan().lanesChange());
         answer.put("replications", result.playings());
         answer.put("rounds", result.rounds());
+        answer.put("sets", result.sets());
+        answer.put("beyondPlaying", result.beyondPlaying());
         result.playingsToDecide()
                 .ifPresentOrElse(
                         more -> answer.put("replicationsToDecide", more), () -> answer.putNull("replicationsToDecide"));
@@ -71,6 +74,8 @@ public final class FairnessJson {
         JsonAnswer.put(node, "advantagePinsPerGame", effect.advantagePins(), 3);
         JsonAnswer.put(node, "standardErrorPins", effect.standardErrorPins(), 4);
         JsonAnswer.put(node, "ci90", effect.ci90(), 3);
+        JsonAnswer.put(node, "luck90", effect.luck90(), 3);
+        JsonAnswer.put(node, "signShare", effect.signShare(), 3);
         JsonAnswer.put(node, "unfairP", effect.unfairP(), 5);
         Optional<Bounds> bounds = found.bounds();
         JsonAnswer.put(
@@ -87,7 +92,7 @@ public final class FairnessJson {
     private static void lateChanges(ObjectNode node, FairnessComparison change) {
         JsonAnswer.put(node, "spreadBeforePins", change.spreadBeforePins(), 3);
         JsonAnswer.put(node, "spreadAfterPins", change.spreadAfterPins(), 3);
-        JsonAnswer.put(node, "gainErrorPins", change.gainErrorPins(), 3);
+        JsonAnswer.put(node, "gain", change.gain(), FairnessJson::gain);
         JsonAnswer.putAll(node, "groups", change.groups(), (row, group) -> {
             row.put("id", group.id());
             JsonAnswer.put(row, "beforePins", group.beforePins(), 3);
@@ -101,10 +106,19 @@ public final class FairnessJson {
         node.put("change", RemedyWords.of(remedy.change()));
         JsonAnswer.put(node, "expectedSpreadPins", remedy.spreadPins(), 3);
         JsonAnswer.put(node, "gainPins", remedy.gainPins(), 3);
-        JsonAnswer.put(node, "gainErrorPins", remedy.gainErrorPins(), 3);
+        JsonAnswer.put(node, "gain", remedy.gain(), FairnessJson::gain);
         JsonAnswer.put(node, "extraMinutes", remedy.extraMinutes(), 2);
         JsonAnswer.put(node, "extraCost", remedy.extraCost(), 2);
         node.put("isChoice", remedy.isChoice());
+        node.put("leastRegret", remedy.leastRegret());
+    }
+
+    private static void gain(ObjectNode node, SpreadGain gain) {
+        JsonAnswer.put(node, "errorPins", gain.errorPins(), 3);
+        JsonAnswer.put(node, "ci90", gain.ci90(), 3);
+        JsonAnswer.put(node, "shownShare", gain.shownShare(), 3);
+        JsonAnswer.put(node, "middlePins", gain.middlePins(), 3);
+        JsonAnswer.put(node, "worstPins", gain.worstPins(), 3);
     }
 
     private static void evenness(ObjectNode node, Evenness even) {

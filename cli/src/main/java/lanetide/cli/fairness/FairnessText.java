@@ -1,10 +1,12 @@
 package lanetide.cli.fairness;
 
 import java.util.List;
+import java.util.Optional;
 import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
 import lanetide.cli.scenario.Scenario;
+import lanetide.cli.words.UnknownWords;
 import lanetide.squads.fairness.Bounds;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
@@ -79,7 +81,13 @@ public final class FairnessText {
                                 + counted(Verdict.UNDECIDED) + " are open.";
                     case UNDECIDED ->
                         counted(Verdict.UNDECIDED) + " of " + result.effects().size()
-                                + " advantages are neither shown to be smaller than that nor to be larger. " + more();
+                                + " advantages are neither shown to be smaller than that nor to be larger. "
+                                + UnknownWords.settles(
+                                        result.playingsToDecide().isPresent()
+                                                ? Optional.of(result.playingsToDecide()
+                                                        .getAsInt())
+                                                : Optional.empty(),
+                                        result.beyondPlaying());
                 });
         if (answer.bounds().filter(bounds -> BoundsWords.turns(result, bounds)).isPresent()) {
             page.paragraph("That holds for bowlers who follow the lanes as is reckoned here. With others somebody would"
@@ -88,14 +96,6 @@ public final class FairnessText {
         if (!result.plan().lanesChange()) {
             page.paragraph("Played on lanes that stay as they are laid: every ball and every squad finds them fresh.");
         }
-    }
-
-    private String more() {
-        return result.playingsToDecide().isPresent()
-                ? "With --replications " + result.playingsToDecide().getAsInt()
-                        + " it would be fair or unfair with 90 % chance, if the advantages are about what they look like now."
-                : "Not even a thousand times as many playings would surely decide: some advantage is about as large as the"
-                        + " margin itself. Look at the open ones below, or set another margin.";
     }
 
     private long counted(Verdict verdict) {
@@ -115,13 +115,12 @@ public final class FairnessText {
     /** How bowlers follow the lanes decides most, and is known least. */
     private void notKnown(Bounds bounds) {
         page.heading("What is not known: how bowlers follow the lanes");
-        page.item(BoundsWords.explanation(bounds));
+        page.item(BoundsWords.explanation(bounds, result.sets()));
         BoundsWords.sentences(result, bounds).forEach(page::item);
     }
 
     private void table(EffectKind kind) {
-        List<List<String>> rows = EffectWords.rows(
-                result, kind, List.of(EffectWords.kind(kind), "bowlers", "pins a game", "90 % interval", "verdict"));
+        List<List<String>> rows = EffectWords.rows(result, kind, EffectWords.head(EffectWords.kind(kind), result));
         if (answer.bounds().isPresent()) {
             rows = BoundsWords.beside(rows, result, kind, answer.bounds().get());
         }
@@ -141,10 +140,10 @@ public final class FairnessText {
         page.item("All of this answer is for the event with the changes. From the worst to the best placed group it is "
                 + Figures.fixed(change.spreadAfterPins(), 1) + " pins a game; as planned it is "
                 + Figures.fixed(change.spreadBeforePins(), 1) + "."
-                + (change.gainErrorPins().isEmpty()
-                        ? ""
-                        : " The standard error of the difference is " + Figures.fixed(change.gainErrorPins(), 1)
-                                + "."));
+                + change.gain()
+                        .map(gain -> " The difference lies between " + Figures.signedInterval(gain.ci90(), 1)
+                                + " pins less (90 %).")
+                        .orElse(""));
         List<FairnessComparison.GroupChange> moved = change.groups().stream()
                 .filter(group ->
                         group.changeCi90().low() > 0 || group.changeCi90().high() < 0)
@@ -163,6 +162,7 @@ public final class FairnessText {
         page.heading(RemedyTable.QUESTION + "? " + RemedyTable.CAPTION);
         page.table(RemedyTable.rows(answer.remedies(), scenario.policy().costs().currency()), 2);
         page.paragraph(RemedyTable.NOTE);
+        RemedyTable.leastRegret(answer.remedies()).ifPresent(page::paragraph);
     }
 
     private void method() {
@@ -172,6 +172,7 @@ public final class FairnessText {
                 + " rounds. In a round all bowlers change seats and keep their luck, so that skill and"
                 + " luck cancel and what the seats do remains. The rounds are independent; the intervals come from their"
                 + " scatter (Student's t).");
+        page.item(UnknownWords.intervals(result.sets()));
         page.item(EffectWords.LEFT_OUT);
         page.item(
                 "Fair means that the 90 % interval lies within the margin (two one-sided tests at 5 % each). Unfair means"

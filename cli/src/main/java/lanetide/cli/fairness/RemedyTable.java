@@ -1,6 +1,7 @@
 package lanetide.cli.fairness;
 
 import java.util.List;
+import java.util.Optional;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Table;
 import lanetide.squads.fairness.Remedy;
@@ -15,12 +16,25 @@ public final class RemedyTable {
 
     /** How to read it. */
     public static final String NOTE =
-            "* worth choosing between: no other change is as good in pins, time and money and better in one; what is gained"
-                    + " within its noise counts for nothing. +- is one standard error of what is gained. Later is the squad that is delayed most; money is oiling at the"
+            "* worth choosing between: no other change is as good in pins, time and money and better in one; a gain"
+                    + " counts only if it exceeds its luck in nine of ten sets of values. The interval is that of what is gained. Later is the squad that is delayed most; money is oiling at the"
                     + " scenario's costs, or assumed ones. Rows may rest on fewer playings than the advantages above, and chance"
                     + " is taken out of each: compare them with one another.";
 
     private RemedyTable() {}
+
+    /** Which change is regretted least whatever is true, and what it gains; empty where that is not known. */
+    public static Optional<String> leastRegret(List<Remedy> remedies) {
+        return remedies.stream()
+                .filter(remedy -> remedy.leastRegret()
+                        && remedy.gain().filter(gain -> gain.bySet().length > 1).isPresent())
+                .findFirst()
+                .map(remedy -> "Whatever of what is not known is true, least is lost against the best choice by: "
+                        + RemedyWords.of(remedy.change()) + ". Half of the sets of values give it "
+                        + Figures.signed(remedy.gain().orElseThrow().middlePins(), 1)
+                        + " pins a game or more over the event as it is, the worst "
+                        + Figures.signed(remedy.gain().orElseThrow().worstPins(), 1) + ".");
+    }
 
     /**
      * The rows, with a head.
@@ -31,14 +45,16 @@ public final class RemedyTable {
      */
     public static List<List<String>> rows(List<Remedy> remedies, String currency) {
         return Table.rows(
-                List.of("change", "", "pins", "less", "+-", "later min", "more " + currency),
+                List.of("change", "", "pins", "less", "90 % interval", "later min", "more " + currency),
                 remedies,
                 remedy -> List.of(
                         RemedyWords.of(remedy.change()),
                         remedy.isChoice() ? "*" : "",
                         Figures.fixed(remedy.spreadPins(), 1),
                         Figures.signed(remedy.gainPins(), 1),
-                        Figures.fixed(remedy.gainErrorPins(), 1),
+                        remedy.gain()
+                                .map(gain -> Figures.signedInterval(gain.ci90(), 1))
+                                .orElse("-"),
                         Figures.fixed(remedy.extraMinutes(), 0),
                         Figures.fixed(remedy.extraCost(), 0)));
     }

@@ -71,32 +71,35 @@ final class FairnessSection {
     }
 
     /**
-     * The cheapest and then quickest of the changes that are shown to gain, by two standard errors, and gain as much as
-     * the best of them within its standard error.
+     * The cheapest and then quickest of the changes that are shown to gain, and gain as much as the best of them within
+     * its standard error.
      */
     static String mended(List<Remedy> remedies, String currency) {
-        List<Remedy> shown = remedies.stream()
-                .filter(remedy -> remedy.gainPins() > 2 * remedy.gainErrorPins().orElse(Double.POSITIVE_INFINITY))
-                .toList();
+        List<Remedy> shown = remedies.stream().filter(Remedy::isShown).toList();
         if (shown.isEmpty()) {
             return "No change that was tried is shown to make it more even.";
         }
         Remedy most = Collections.max(shown, Comparator.comparingDouble(Remedy::gainPins));
         Remedy least = shown.stream()
                 .filter(remedy -> remedy.gainPins()
-                        >= most.gainPins() - most.gainErrorPins().orElseThrow())
+                        >= most.gainPins() - most.gain().orElseThrow().errorPins())
                 .min(Comparator.comparingDouble(Remedy::extraCost).thenComparingDouble(Remedy::extraMinutes))
                 .orElse(most);
         return "What would mend it, of what was tried: " + RemedyWords.of(least.change())
                 + ". From the worst to the best placed group it is then "
-                + Figures.fixed(least.gainPins(), 1) + " pins a game less (standard error "
-                + Figures.fixed(least.gainErrorPins(), 1) + "), for " + Figures.signed(least.extraMinutes(), 0)
+                + Figures.fixed(least.gainPins(), 1) + " pins a game less (90 % interval "
+                + Figures.signedInterval(least.gain().orElseThrow().ci90(), 1) + "), for "
+                + Figures.signed(least.extraMinutes(), 0)
                 + " min in the squad it delays most and " + Figures.signed(least.extraCost(), 0) + " " + currency
                 + " of oiling. Nothing tried is shown to do better.";
     }
 
     private static List<List<String>> rows(FairnessResult result, EffectKind kind) {
-        String first = English.capital(EffectWords.kind(kind));
-        return EffectWords.rows(result, kind, List.of(first, "Bowlers", "Pins a game", "90 % interval", "Verdict"));
+        return EffectWords.rows(
+                result,
+                kind,
+                EffectWords.head(EffectWords.kind(kind), result).stream()
+                        .map(English::capital)
+                        .toList());
     }
 }

@@ -16,12 +16,14 @@ import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.RowMarch;
 import lanetide.squads.equipment.Physics;
 import lanetide.squads.model.Event;
+import lanetide.squads.unknown.PlayModel;
 
 /**
  * What all readings of lanes in a study share: the laws, the fresh pattern, and the home lines on it of the kinds of
  * bowlers that are asked for. Immutable.
  */
 final class LaneReadings {
+    private final PlayModel model;
     private final Event event;
     private final Collection<Coverstock> balls;
     private final Physics physics;
@@ -32,12 +34,15 @@ final class LaneReadings {
      * Finds the home lines.
      *
      * @param scenario the scenario
+     * @param model the event under the values with which the lanes are played
      * @param kinds the kinds of bowlers for whom lanes will be read
      * @param bag the balls they may change to; none if any
      */
-    LaneReadings(Scenario scenario, Collection<Kind> kinds, List<Coverstock> bag) {
-        this.event = scenario.event();
-        this.balls = bag.isEmpty() ? scenario.names().covers().values() : bag;
+    LaneReadings(Scenario scenario, PlayModel model, Collection<Kind> kinds, List<Coverstock> bag) {
+        this.model = model;
+        this.event = model.event();
+        this.balls = (bag.isEmpty() ? scenario.names().covers().values() : bag)
+                .stream().map(model.oil()::of).toList();
         this.physics = Physics.under(event.laws());
         this.fresh = OilFilm.fresh(event.pattern(), physics.grid());
         HomeLines lines = physics.homeLines(finder(), event.pattern());
@@ -73,10 +78,10 @@ final class LaneReadings {
     /** A bowler of a kind on the event's lanes. */
     Player player(Kind kind) {
         return new Player(
-                kind.style(),
-                kind.level().spread(),
+                model.oil().of(kind.style()),
+                model.level(kind.level()).spread(),
                 kind.hand(),
-                physics.contact(kind.cover(), event.centre().surface()));
+                physics.contact(model.oil().of(kind.cover()), event.centre().surface()));
     }
 
     /** A finder for one thread. */

@@ -1,7 +1,9 @@
 package lanetide.cli.preview;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntConsumer;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
@@ -11,9 +13,13 @@ import lanetide.oilflow.line.LineQuality;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.Observers;
 import lanetide.squads.study.Part;
+import lanetide.squads.study.Playing;
+import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Repeated;
 import lanetide.squads.study.Study;
 import lanetide.squads.study.Watch;
+import lanetide.squads.unknown.PlayModel;
+import lanetide.squads.unknown.ValueSets;
 
 /** Plays an event many times and asks in each what a bowler would start with on the lanes he meets. */
 public final class PreviewStudy {
@@ -24,21 +30,23 @@ public final class PreviewStudy {
     private final Event event;
     private final Place place;
     private final Kind kind;
-    /** For who is named, among the balls he brings; else among all. */
-    private final LaneReadings readings;
+    private final int sets;
+    /** By set of values; for who is named, among the balls he brings, else among all. */
+    private final Map<Integer, LaneReadings> readings = new ConcurrentHashMap<>();
 
-    private PreviewStudy(Scenario scenario, Place place, Kind kind) {
+    private PreviewStudy(Scenario scenario, int sets, Place place, Kind kind) {
+        this.sets = sets;
         this.scenario = scenario;
         this.event = scenario.event();
         this.place = place;
         this.kind = kind;
-        this.readings = new LaneReadings(scenario, List.of(kind), place.bag(event));
     }
 
     /**
      * Looks ahead for a bowler.
      *
      * @param scenario the scenario
+     * @param sets sets of values that the playings go through in turn, at least 1; with 1 all values are as usual
      * @param place where he sits
      * @param kind how he plays
      * @param replications how often the event is played, at least 1
@@ -48,8 +56,8 @@ public final class PreviewStudy {
      * @throws IllegalArgumentException if {@code replications < 1} or {@code threads < 1}
      */
     public static Preview run(
-            Scenario scenario, Place place, Kind kind, int replications, int threads, IntConsumer onDone) {
-        return new PreviewStudy(scenario, place, kind).run(replications, threads, onDone);
+            Scenario scenario, int sets, Place place, Kind kind, int replications, int threads, IntConsumer onDone) {
+        return new PreviewStudy(scenario, sets, place, kind).run(replications, threads, onDone);
     }
 
     /**
@@ -70,10 +78,11 @@ public final class PreviewStudy {
     record PlayingMet(List<List<Met>> games, List<Preview.Sign> signs) {}
 
     private Preview run(int replications, int threads, IntConsumer onDone) {
-        List<PlayingMet> playings = new Study(Repeated.of(untilHisSquad(), scenario.seed()))
+        List<PlayingMet> playings = new Study(Repeated.of(new PossibleEvents(untilHisSquad(), sets), scenario.seed()))
                 .play(Part.first(replications), threads, this::watch, onDone);
         Summary summary = new Summary(event, place);
-        GameForecast sheet = summary.fresh(readings.of(kind).freshTold());
+        GameForecast sheet =
+                summary.fresh(readings(Playing.DEFAULT_SET).of(kind).freshTold());
         return new Preview(place, kind, sheet, summary.games(sheet, playings), summary.signs(playings), replications);
     }
 
@@ -83,10 +92,19 @@ public final class PreviewStudy {
         return event.withSquads(event.squads().subList(0, squads), event.plans().subList(0, squads));
     }
 
+    private LaneReadings readings(int set) {
+        return readings.computeIfAbsent(
+                set,
+                number -> new LaneReadings(
+                        scenario, new PlayModel(event, ValueSets.shipped(number)), List.of(kind), place.bag(event)));
+    }
+
     private Watch<PlayingMet> watch(int number) {
         MetFilms films = new MetFilms(event, place);
         return Watch.by(
                 Observers.of(films),
-                summary -> readings.of(kind).playing(films.byGame(), number < PLAYINGS_WITH_BALLS));
+                summary -> readings(summary.playing().set())
+                        .of(kind)
+                        .playing(films.byGame(), number < PLAYINGS_WITH_BALLS));
     }
 }

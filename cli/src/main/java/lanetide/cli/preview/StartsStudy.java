@@ -5,12 +5,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.stream.IntStream;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.Observers;
+import lanetide.squads.study.Playing;
+import lanetide.squads.unknown.PlayModel;
+import lanetide.squads.unknown.ValueSets;
 
 /**
  * Asks in the first playings of a study what every bowler would start with on the lanes he meets, with his own ball.
@@ -18,7 +22,9 @@ import lanetide.squads.play.Observers;
 public final class StartsStudy {
     private final Event event;
     private final List<Seating> seatings;
-    private final LaneReadings shared;
+    private final Scenario scenario;
+    private final int sets;
+    private final Map<Integer, LaneReadings> shared = new ConcurrentHashMap<>();
     private final AtomicReferenceArray<StartsMet> met;
 
     /**
@@ -26,14 +32,13 @@ public final class StartsStudy {
      *
      * @param scenario the scenario
      * @param playings how many playings are watched, at least 1
+     * @param sets sets of values that the study goes through in turn; 1 if all values are as usual
      */
-    public StartsStudy(Scenario scenario, int playings) {
+    public StartsStudy(Scenario scenario, int playings, int sets) {
+        this.scenario = scenario;
+        this.sets = sets;
         this.event = scenario.event();
         this.seatings = Seating.of(event);
-        this.shared = new LaneReadings(
-                scenario,
-                seatings.stream().map(seating -> Kind.of(seating.bowler())).toList(),
-                List.of());
         this.met = new AtomicReferenceArray<>(playings);
     }
 
@@ -47,7 +52,7 @@ public final class StartsStudy {
         if (number >= met.length()) {
             return Observers.NONE;
         }
-        StartsMet starts = startsMet();
+        StartsMet starts = startsMet(ValueSets.ofRound(number, sets));
         met.set(number, starts);
         return Observers.of(starts);
     }
@@ -67,7 +72,8 @@ public final class StartsStudy {
             Kind kind = Kind.of(seating.bowler());
             Summary summary = new Summary(event, seating.place());
             GameForecast sheet = fresh.computeIfAbsent(
-                    kind, each -> summary.fresh(shared.of(each).fresh()));
+                    kind,
+                    each -> summary.fresh(shared(Playing.DEFAULT_SET).of(each).fresh()));
             forecasts.put(
                     seating,
                     summary.games(
@@ -80,8 +86,20 @@ public final class StartsStudy {
     }
 
     /** Reads lanes in one playing, with one reading for each kind: a reading serves one thread. */
-    private StartsMet startsMet() {
+    private StartsMet startsMet(int set) {
         Map<Kind, LaneReading> readings = new HashMap<>();
-        return new StartsMet(event, seatings, kind -> readings.computeIfAbsent(kind, shared::of));
+        return new StartsMet(event, seatings, kind -> readings.computeIfAbsent(kind, shared(set)::of));
+    }
+
+    private LaneReadings shared(int set) {
+        return shared.computeIfAbsent(
+                set,
+                number -> new LaneReadings(
+                        scenario,
+                        new PlayModel(event, ValueSets.shipped(number)),
+                        seatings.stream()
+                                .map(seating -> Kind.of(seating.bowler()))
+                                .toList(),
+                        List.of()));
     }
 }

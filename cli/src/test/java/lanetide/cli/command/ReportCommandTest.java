@@ -26,6 +26,7 @@ import lanetide.squads.recondition.ReoilPlan;
 import lanetide.squads.recondition.ReoilStudy;
 import lanetide.squads.study.EventStudy;
 import lanetide.squads.study.Playings;
+import lanetide.squads.study.PossibleEvents;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -81,12 +82,13 @@ class ReportCommandTest {
         FilmReel reel = new FilmReel();
         PageAnswers answers = new PageAnswers(
                 EventStudy.run(
-                        event,
+                        new PossibleEvents(event, 1),
                         1,
                         Playings.fixed(1),
                         1,
                         done -> {},
-                        Observers.of(reel).inTheFirst()),
+                        Observers.of(reel),
+                        number -> Observers.NONE),
                 Optional.of(FairnessStudy.run(
                         event, new FairnessPlan(1, FairnessStudy.fewestPlayings(event), 2, true), 2, done -> {})),
                 List.of(),

@@ -28,6 +28,7 @@ import lanetide.squads.recondition.ReoilResult;
 import lanetide.squads.recondition.ReoilStudy;
 import lanetide.squads.study.EventStudy;
 import lanetide.squads.study.Playings;
+import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.StudyResult;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -69,7 +70,7 @@ class ReportPageTest {
                 1,
                 done -> {});
         List<Remedy> remedies = RemedyStudy.run(
-                event,
+                new PossibleEvents(event, 1),
                 Set.of(),
                 fairness,
                 FairnessStudy.fewestPlayings(event),
@@ -85,12 +86,13 @@ class ReportPageTest {
 
     private static StudyResult play(Scenario scenario, int replications, FilmReel reel) {
         return EventStudy.run(
-                scenario.event(),
+                new PossibleEvents(scenario.event(), 1),
                 scenario.seed(),
                 Playings.fixed(replications),
                 1,
                 done -> {},
-                Observers.of(reel).inTheFirst());
+                Observers.of(reel),
+                number -> Observers.NONE);
     }
 
     @Test

@@ -157,9 +157,17 @@ class SimulateReportTest {
         return new StudyResult(
                 first,
                 List.of(new SquadStatistics(
-                        "A", 190.123, Optional.empty(), List.of(190.123), endMs, endMs, PaceKept.NOTHING)),
+                        "A",
+                        190.123,
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(190.123),
+                        endMs,
+                        endMs,
+                        PaceKept.NOTHING)),
                 List.of(new TimetableStatistics(
                         "A", TimetableEntry.Activity.PRACTICE, 0, sure(startMs), sure(startMs + 600_000))),
+                1,
                 1,
                 Optional.empty());
     }

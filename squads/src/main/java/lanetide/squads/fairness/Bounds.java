@@ -5,13 +5,15 @@ import java.util.function.IntConsumer;
 import java.util.stream.Stream;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Knowledge;
+import lanetide.squads.study.PossibleEvents;
 
 /**
  * The same advantages if bowlers followed the lanes otherwise than is reckoned with: if nobody ever moved, and if
  * everybody saw the oil. How bowlers follow the lanes is known least of all that a verdict hangs on, and the truth lies
  * between the two.
  *
- * @param rounds rounds that each was played for, with the luck and the seatings of the first rounds of the study
+ * @param rounds rounds that each was played for, with the luck, the values and the seatings of the first rounds of the
+ *     study
  * @param ifNobodyMoves advantages in the order of the study's
  * @param ifAllKnow the same
  */
@@ -28,7 +30,7 @@ public record Bounds(int rounds, List<Effect> ifNobodyMoves, List<Effect> ifAllK
     /**
      * Plays an event both ways.
      *
-     * @param event the event
+     * @param events the event under its sets of values
      * @param plan how it is studied; its number of playings does not matter
      * @param rounds rounds of each, at least {@link #MIN_ROUNDS}
      * @param threads threads to play on, at least 1
@@ -36,13 +38,13 @@ public record Bounds(int rounds, List<Effect> ifNobodyMoves, List<Effect> ifAllK
      * @return the bounds; they do not depend on the number of threads
      * @throws IllegalArgumentException if {@code rounds < 2} or {@code threads < 1}, or the event has a single bowler
      */
-    public static Bounds of(Event event, FairnessPlan plan, int rounds, int threads, IntConsumer onDone) {
-        int each = playings(event, rounds) / 2;
-        FairnessPlan few = new FairnessPlan(plan.seed(), each, plan.marginPins(), plan.lanesChange());
+    public static Bounds of(PossibleEvents events, FairnessPlan plan, int rounds, int threads, IntConsumer onDone) {
+        int each = playings(events.event(), rounds) / 2;
+        FairnessPlan few = plan.playing(each);
         return new Bounds(
                 rounds,
-                effects(event, Knowledge.NOTHING, few, threads, onDone),
-                effects(event, Knowledge.EVERYTHING, few, threads, done -> onDone.accept(each + done)));
+                effects(events, Knowledge.NOTHING, few, threads, onDone),
+                effects(events, Knowledge.EVERYTHING, few, threads, done -> onDone.accept(each + done)));
     }
 
     /**
@@ -57,8 +59,8 @@ public record Bounds(int rounds, List<Effect> ifNobodyMoves, List<Effect> ifAllK
     }
 
     private static List<Effect> effects(
-            Event event, Knowledge knowledge, FairnessPlan plan, int threads, IntConsumer onDone) {
-        return FairnessStudy.play(event.withKnowledge(knowledge), plan, threads, onDone)
+            PossibleEvents events, Knowledge knowledge, FairnessPlan plan, int threads, IntConsumer onDone) {
+        return FairnessStudy.play(events.with(events.event().withKnowledge(knowledge)), plan, threads, onDone)
                 .result()
                 .effects();
     }

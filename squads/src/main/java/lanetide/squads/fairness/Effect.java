@@ -10,8 +10,11 @@ import lanetide.des.stats.ConfidenceInterval;
  * @param bowlers bowlers of the class in a playing
  * @param advantagePins expected advantage over the field (pins a game); the advantages of a kind add up to zero over
  *     the bowlers
- * @param standardErrorPins standard error of that (pins a game)
- * @param ci90 its interval
+ * @param standardErrorPins standard error of that (pins a game), with luck and what is not known
+ * @param ci90 its interval, with luck and what is not known
+ * @param luck90 its interval with the luck of play alone
+ * @param signShare share of the sets of values in which the advantage has the sign it has here, luck taken out; 1 with
+ *     a single set
  * @param unfairP probability of so large an advantage if the true one were just the margin, made larger for the number
  *     of advantages looked at (Holm)
  * @param verdict what may be said
@@ -23,5 +26,7 @@ public record Effect(
         double advantagePins,
         double standardErrorPins,
         ConfidenceInterval ci90,
+        ConfidenceInterval luck90,
+        double signShare,
         double unfairP,
         Verdict verdict) {}

@@ -19,10 +19,12 @@ public final class EffectEstimates {
     private final Event event;
     private final Seats seats;
     private final List<Round> rounds;
+    private final int sets;
     private final Map<EffectKind, Classes> classes = new EnumMap<>(EffectKind.class);
     private final Map<EffectKind, Estimate> estimates = new EnumMap<>(EffectKind.class);
 
-    EffectEstimates(Event event, Seats seats, List<Round> rounds) {
+    EffectEstimates(Event event, Seats seats, List<Round> rounds, int sets) {
+        this.sets = Math.min(sets, rounds.size());
         this.event = event;
         this.seats = seats;
         this.rounds = rounds;
@@ -43,6 +45,11 @@ public final class EffectEstimates {
         return rounds.size();
     }
 
+    /** Sets of values that the rounds went through in turn; 1 if all values were as usual. */
+    int sets() {
+        return sets;
+    }
+
     /** Squads, starting pairs and hands are fitted together, so that none gets the credit of another. */
     private void bySeat() {
         Map<EffectKind, Classes> factors = new EnumMap<>(EffectKind.class);
@@ -60,7 +67,7 @@ public final class EffectEstimates {
         factors.values().removeIf(factor -> factor.count() < 2);
         if (!factors.isEmpty()) {
             Iterator<Estimate> fitted = new RowColumnModel(List.copyOf(factors.values()))
-                    .fit(rounds)
+                    .fit(rounds, sets)
                     .iterator();
             factors.forEach((kind, factor) -> add(kind, factor, fitted::next));
         }
@@ -101,7 +108,7 @@ public final class EffectEstimates {
             }
             byRound[r] = centredMeans(gain, of, count);
         }
-        return new Estimate(byRound);
+        return new Estimate(byRound, sets);
     }
 
     private double worthOfHand(int round, int bowler) {
@@ -127,7 +134,7 @@ public final class EffectEstimates {
                         .toArray();
                 byRound[r] = centredMeans(gain, of, ids.size());
             }
-            return new Estimate(byRound);
+            return new Estimate(byRound, sets);
         });
     }
 

@@ -1,16 +1,19 @@
 package lanetide.squads.fairness;
 
 import java.util.Arrays;
-import lanetide.des.stats.Tally;
+import java.util.stream.IntStream;
+import lanetide.des.stats.NestedMean;
 
 /**
  * Estimates of the classes of one kind, round by round. Rounds are independent of each other; their mean is the
  * estimate, and their scatter its error.
  *
  * @param byRound pins a game by round, then by class
+ * @param sets sets of values that the rounds went through in turn, 1 to the number of rounds; 1 if all values were as
+ *     usual
  */
 @SuppressWarnings("ArrayRecordComponent") // never compared
-record Estimate(double[][] byRound) {
+record Estimate(double[][] byRound, int sets) {
     int classes() {
         return byRound[0].length;
     }
@@ -19,31 +22,26 @@ record Estimate(double[][] byRound) {
         return byRound.length;
     }
 
-    /** One class over the rounds. */
-    Tally tally(int index) {
-        Tally tally = new Tally("advantage");
-        for (double[] round : byRound) {
-            tally.add(round[index]);
-        }
-        return tally;
+    /** One class over the rounds and their sets. */
+    NestedMean nested(int index) {
+        return NestedMean.of(ofClass(index), sets);
     }
 
     /** The means by class. */
     double[] means() {
-        double[] means = new double[classes()];
-        for (int c = 0; c < means.length; c++) {
-            means[c] = tally(c).mean();
-        }
-        return means;
+        return IntStream.range(0, classes())
+                .mapToDouble(index -> nested(index).mean())
+                .toArray();
     }
 
-    /** The standard errors by class. */
+    /** The standard errors of these means by class: luck alone, where it can be told from what is not known. */
     double[] standardErrors() {
-        double[] errors = new double[classes()];
-        for (int c = 0; c < errors.length; c++) {
-            errors[c] = tally(c).standardError();
-        }
-        return errors;
+        boolean luckIsKnown = rounds() > sets;
+        return IntStream.range(0, classes())
+                .mapToDouble(index -> luckIsKnown
+                        ? nested(index).luck().standardError()
+                        : NestedMean.of(ofClass(index), 1).luck().standardError())
+                .toArray();
     }
 
     /** One class, round by round. */
@@ -53,14 +51,19 @@ record Estimate(double[][] byRound) {
 
     /** The first rounds. */
     Estimate first(int rounds) {
-        return new Estimate(Arrays.copyOf(byRound, rounds));
+        return new Estimate(Arrays.copyOf(byRound, rounds), Math.min(sets, rounds));
     }
 
-    /** All rounds but one. */
+    /** The same as if all rounds had been played with the same values. */
+    Estimate inOneSet() {
+        return new Estimate(byRound, 1);
+    }
+
+    /** All rounds but one, as if all had been played with the same values. */
     Estimate without(int round) {
         double[][] others = new double[byRound.length - 1][];
         System.arraycopy(byRound, 0, others, 0, round);
         System.arraycopy(byRound, round + 1, others, round, others.length - round);
-        return new Estimate(others);
+        return new Estimate(others, 1);
     }
 }

@@ -11,6 +11,7 @@ import java.util.function.ToDoubleFunction;
 import lanetide.des.random.RandomStreams;
 import lanetide.des.stats.Holm;
 import lanetide.des.stats.MeanEstimate;
+import lanetide.des.stats.NestedMean;
 import lanetide.des.stats.Tally;
 import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Event;
@@ -19,7 +20,7 @@ import lanetide.squads.result.EventResult;
 import lanetide.squads.result.LaneState;
 import lanetide.squads.result.SquadResult;
 import lanetide.squads.study.Part;
-import lanetide.squads.study.Playable;
+import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Repeated;
 import lanetide.squads.study.Study;
 import lanetide.squads.study.Watch;
@@ -50,20 +51,48 @@ public final class EventComparison {
      * @throws IllegalArgumentException if {@code replications < 2} or {@code threads < 1}
      */
     public static List<Difference> run(Event a, Event b, long seed, int replications, int threads, IntConsumer onDone) {
+        return run(a, b, 1, seed, replications, threads, onDone);
+    }
+
+    /**
+     * The same under sets of values, which the playings of both go through in turn.
+     *
+     * @param a the first
+     * @param b the second
+     * @param sets number of sets, at least 1; with 1 all values are as usual
+     * @param seed master seed of all chance
+     * @param replications how often each is played, at least 2
+     * @param threads threads to play on, at least 1
+     * @param onDone told the number of playings done so far, of both together
+     * @return what was compared, always in the same order
+     * @throws IllegalArgumentException as above
+     */
+    public static List<Difference> run(
+            Event a, Event b, int sets, long seed, int replications, int threads, IntConsumer onDone) {
         if (replications < MIN_REPLICATIONS) {
             throw new IllegalArgumentException("replications is " + replications + ", but must be at least 2");
         }
         List<Quantity> quantities = quantities(a, b);
-        List<double[]> first = play(a, seed, quantities, replications, threads, onDone);
-        List<double[]> second =
-                play(b, seed, quantities, replications, threads, done -> onDone.accept(replications + done));
-        return judged(quantities, first, second);
+        List<double[]> first = play(new PossibleEvents(a, sets), seed, quantities, replications, threads, onDone);
+        List<double[]> second = play(
+                new PossibleEvents(b, sets),
+                seed,
+                quantities,
+                replications,
+                threads,
+                done -> onDone.accept(replications + done));
+        return judged(quantities, sets, first, second);
     }
 
     /** Every quantity of every playing. */
     private static List<double[]> play(
-            Event event, long seed, List<Quantity> quantities, int replications, int threads, IntConsumer onDone) {
-        Repeated repeated = new Repeated(Playable.of(event), new RandomStreams(seed), LuckSource::byFrameInSquads);
+            PossibleEvents events,
+            long seed,
+            List<Quantity> quantities,
+            int replications,
+            int threads,
+            IntConsumer onDone) {
+        Repeated repeated = new Repeated(events, new RandomStreams(seed), LuckSource::byFrameInSquads);
         return new Study(repeated)
                 .play(
                         Part.first(replications),
@@ -106,14 +135,15 @@ public final class EventComparison {
         return all;
     }
 
-    private static List<Difference> judged(List<Quantity> quantities, List<double[]> first, List<double[]> second) {
+    private static List<Difference> judged(
+            List<Quantity> quantities, int sets, List<double[]> first, List<double[]> second) {
         List<MeanEstimate> estimates = new ArrayList<>();
         List<double[]> means = new ArrayList<>();
         for (int q = 0; q < quantities.size(); q++) {
             int at = q;
             double[] a = first.stream().mapToDouble(values -> values[at]).toArray();
             double[] b = second.stream().mapToDouble(values -> values[at]).toArray();
-            estimates.add(MeanEstimate.ofPairs(b, a));
+            estimates.add(difference(a, b, sets));
             means.add(new double[] {mean(a), mean(b)});
         }
         double[] p = Holm.adjust(estimates.stream()
@@ -133,6 +163,14 @@ public final class EventComparison {
                     p[i] <= ALPHA));
         }
         return differences;
+    }
+
+    private static MeanEstimate difference(double[] a, double[] b, int sets) {
+        double[] differences = new double[a.length];
+        for (int i = 0; i < differences.length; i++) {
+            differences[i] = b[i] - a[i];
+        }
+        return NestedMean.of(differences, sets).truth();
     }
 
     private static double mean(double[] values) {

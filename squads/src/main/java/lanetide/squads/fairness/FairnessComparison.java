@@ -3,10 +3,9 @@ package lanetide.squads.fairness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import lanetide.des.stats.ConfidenceInterval;
-import lanetide.des.stats.MeanEstimate;
+import lanetide.des.stats.NestedMean;
 import lanetide.squads.model.Event;
 
 /**
@@ -14,12 +13,11 @@ import lanetide.squads.model.Event;
  *
  * @param spreadBeforePins largest difference between two groups' advantages before (pins a game), noise taken out
  * @param spreadAfterPins the same after
- * @param gainErrorPins standard error of the difference of the two (jackknife over the rounds); empty for fewer than
- *     three rounds
+ * @param gain what is known of how much smaller it is (jackknife over the rounds); empty for fewer than three rounds
  * @param groups what changes for the groups that are in both events
  */
 public record FairnessComparison(
-        double spreadBeforePins, double spreadAfterPins, OptionalDouble gainErrorPins, List<GroupChange> groups) {
+        double spreadBeforePins, double spreadAfterPins, Optional<SpreadGain> gain, List<GroupChange> groups) {
     private static final double LEVEL = 0.9;
 
     /** Copies the list. */
@@ -71,7 +69,7 @@ public record FairnessComparison(
         return new FairnessComparison(
                 Evenness.of(first).spreadPins(),
                 Evenness.of(second).spreadPins(),
-                error(first, second),
+                SpreadGain.of(first, second),
                 changes(before, after, first, second));
     }
 
@@ -83,27 +81,12 @@ public record FairnessComparison(
         return groups;
     }
 
-    /**
-     * Jackknife: the gain without each round in turn (B. Efron and C. Stein, "The jackknife estimate of variance",
-     * 1981).
-     */
-    private static OptionalDouble error(Estimate before, Estimate after) {
-        int rounds = before.rounds();
-        if (rounds < 3) {
-            return OptionalDouble.empty();
+    private static ConfidenceInterval change(double[] before, double[] after, int sets) {
+        double[] changes = new double[before.length];
+        for (int r = 0; r < changes.length; r++) {
+            changes[r] = after[r] - before[r];
         }
-        double[] gains = new double[rounds];
-        double mean = 0;
-        for (int r = 0; r < rounds; r++) {
-            gains[r] = Evenness.of(before.without(r)).spreadPins()
-                    - Evenness.of(after.without(r)).spreadPins();
-            mean += gains[r] / rounds;
-        }
-        double squares = 0;
-        for (double gain : gains) {
-            squares += (gain - mean) * (gain - mean);
-        }
-        return OptionalDouble.of(Math.sqrt(squares * (rounds - 1) / rounds));
+        return NestedMean.of(changes, sets).truth().interval(LEVEL);
     }
 
     private static List<GroupChange> changes(
@@ -116,10 +99,9 @@ public record FairnessComparison(
             if (other >= 0) {
                 changes.add(new GroupChange(
                         ids.get(g),
-                        first.tally(g).mean(),
-                        second.tally(other).mean(),
-                        MeanEstimate.ofPairs(second.ofClass(other), first.ofClass(g))
-                                .interval(LEVEL)));
+                        first.nested(g).mean(),
+                        second.nested(other).mean(),
+                        change(first.ofClass(g), second.ofClass(other), Math.min(first.sets(), second.sets()))));
             }
         }
         return changes;

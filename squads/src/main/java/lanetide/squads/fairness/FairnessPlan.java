@@ -24,6 +24,16 @@ public record FairnessPlan(long seed, int playings, double marginPins, boolean l
     public static final double MAX_MARGIN_PINS = 50;
 
     /**
+     * The same plan for another number of playings, of which the first meet the same luck.
+     *
+     * @param others how often the event is played at most
+     * @return the plan
+     */
+    public FairnessPlan playing(int others) {
+        return new FairnessPlan(seed, others, marginPins, lanesChange);
+    }
+
+    /**
      * Checks the margin.
      *
      * @throws IllegalArgumentException if not {@code 0 < marginPins <= 50}

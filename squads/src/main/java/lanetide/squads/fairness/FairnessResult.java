@@ -19,6 +19,9 @@ import lanetide.des.random.RandomStreams;
  * @param evenness how evenly the advantages of the groups are spread; empty for a single group
  * @param playingsToDecide how many playings in all would decide with 90 % chance, if the advantages are about what they
  *     look like now; empty if decided, or if not even a thousand times as many would
+ * @param sets sets of values that the rounds went through in turn; 1 if all values were as usual
+ * @param beyondPlaying whether it is undecided and would remain so however often the event were played, since too much
+ *     is not known
  * @param reasons facts that go with the advantages; empty where scores do not come from a simulation
  * @param estimates the advantages round by round
  */
@@ -30,6 +33,8 @@ public record FairnessResult(
         List<Effect> effects,
         Optional<Evenness> evenness,
         OptionalInt playingsToDecide,
+        int sets,
+        boolean beyondPlaying,
         List<Reason> reasons,
         EffectEstimates estimates) {
     /** Copies the lists. */
@@ -39,10 +44,13 @@ public record FairnessResult(
     }
 
     static FairnessResult of(EffectEstimates found, FairnessPlan plan, int playings) {
-        List<Effect> effects = new VerdictRule(plan.marginPins()).judge(found);
+        VerdictRule rule = new VerdictRule(plan.marginPins());
+        List<Effect> effects = rule.judge(found);
         Verdict verdict = VerdictRule.overall(effects);
+        boolean undecided = verdict == Verdict.UNDECIDED;
+        boolean beyondPlaying = undecided && found.sets() > 1 && rule.isBeyondPlaying(found);
         int perRound = playings / found.rounds();
-        OptionalInt rounds = verdict == Verdict.UNDECIDED
+        OptionalInt rounds = undecided && !beyondPlaying
                 ? new Forecast(found, plan.marginPins()).roundsToDecide(new RandomStreams(plan.seed()))
                 : OptionalInt.empty();
         return new FairnessResult(
@@ -53,6 +61,8 @@ public record FairnessResult(
                 effects,
                 Optional.ofNullable(found.estimates().get(EffectKind.GROUP)).map(Evenness::of),
                 rounds.isPresent() ? OptionalInt.of(roundedUp(rounds.getAsInt() * perRound)) : rounds,
+                found.sets(),
+                beyondPlaying,
                 List.of(),
                 found);
     }
@@ -66,6 +76,16 @@ public record FairnessResult(
 
     FairnessResult because(List<Reason> found) {
         return new FairnessResult(
-                plan, playings, rounds, verdict, effects, evenness, playingsToDecide, found, estimates);
+                plan,
+                playings,
+                rounds,
+                verdict,
+                effects,
+                evenness,
+                playingsToDecide,
+                sets,
+                beyondPlaying,
+                found,
+                estimates);
     }
 }

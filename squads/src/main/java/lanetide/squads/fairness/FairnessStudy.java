@@ -6,8 +6,10 @@ import java.util.function.IntConsumer;
 import lanetide.squads.model.Event;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.study.Part;
+import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Study;
 import lanetide.squads.study.Watch;
+import lanetide.squads.unknown.ValueSets;
 
 /**
  * Plays an event in rounds. In a round every bowler keeps his luck while all change seats, so that what remains between
@@ -25,6 +27,17 @@ public final class FairnessStudy {
      */
     public static int playingsOfRound(Event event) {
         return SeatingRounds.perRound(event.squads().size());
+    }
+
+    /**
+     * How many sets of values a study of so many playings goes through.
+     *
+     * @param event the event
+     * @param playings how often it is played at most
+     * @return as many as its rounds allow; 1 for the usual values alone
+     */
+    public static int sets(Event event, int playings) {
+        return ValueSets.inStudy(playings / playingsOfRound(event));
     }
 
     /**
@@ -59,11 +72,30 @@ public final class FairnessStudy {
      *     {@link #fewestPlayings}, or {@code threads < 1}
      */
     public static FairnessResult run(Event event, FairnessPlan plan, int threads, IntConsumer onDone) {
+        return run(new PossibleEvents(event, 1), plan, threads, onDone);
+    }
+
+    /**
+     * The same under sets of values, which the rounds go through in turn.
+     *
+     * @param events the event under its sets
+     * @param plan how it is studied
+     * @param threads threads to play on, at least 1
+     * @param onDone told the number of playings done so far
+     * @return what every class of seats and bowlers gains
+     * @throws IllegalArgumentException as above
+     */
+    public static FairnessResult run(PossibleEvents events, FairnessPlan plan, int threads, IntConsumer onDone) {
+        Event event = events.event();
         if (!plan.lanesChange()) {
-            return play(UnchangingLanes.withoutPractice(event), plan, threads, onDone)
+            return play(
+                            new PossibleEvents(UnchangingLanes.withoutPractice(event), events.sets()),
+                            plan,
+                            threads,
+                            onDone)
                     .result();
         }
-        Played played = play(event, plan, threads, onDone);
+        Played played = play(events, plan, threads, onDone);
         FairnessResult result = played.result();
         GroupWear wear = new GroupWear(event, played.asDrawn());
         return result.because(Reasons.of(event, result.effects(), result.estimates(), wear));
@@ -82,9 +114,10 @@ public final class FairnessStudy {
     private record Kept(double[] scores, Optional<EventResult> whole) {}
 
     /** The same without reasons. */
-    static Played play(Event event, FairnessPlan plan, int threads, IntConsumer onDone) {
-        SeatingRounds rounds = rounds(event, plan);
-        SeatedPlayings playings = new SeatedPlayings(event, rounds);
+    static Played play(PossibleEvents events, FairnessPlan plan, int threads, IntConsumer onDone) {
+        Event event = events.event();
+        SeatingRounds rounds = rounds(event, plan, events.sets());
+        SeatedPlayings playings = new SeatedPlayings(events, rounds);
         int drawn = rounds.firstAsDrawn();
         List<Kept> kept = new Study(playings)
                 .play(
@@ -102,22 +135,24 @@ public final class FairnessStudy {
     }
 
     /** The first playing in which everybody sits where he is drawn. */
-    static EventResult asDrawn(Event event, FairnessPlan plan) {
-        SeatingRounds rounds = rounds(event, plan);
+    static EventResult asDrawn(PossibleEvents events, FairnessPlan plan) {
+        SeatingRounds rounds = rounds(events.event(), plan, events.sets());
         int drawn = rounds.firstAsDrawn();
-        return new Study(new SeatedPlayings(event, rounds))
+        return new Study(new SeatedPlayings(events, rounds))
                 .play(new Part(drawn, drawn + 1), 1)
                 .get(0)
                 .result();
     }
 
-    static SeatingRounds rounds(Event event, FairnessPlan plan) {
-        return new SeatingRounds(new Seats(event), event.squads().size(), plan);
+    static SeatingRounds rounds(Event event, FairnessPlan plan, int sets) {
+        return new SeatingRounds(new Seats(event), event.squads().size(), plan, sets);
     }
 
     /** What the mean scores of every playing by bowler say (pins a game), wherever they come from. */
     static FairnessResult judge(Event event, SeatingRounds rounds, FairnessPlan plan, List<double[]> scores) {
         return FairnessResult.of(
-                new EffectEstimates(event, rounds.seats(), rounds.rounds(scores)), plan, rounds.playings());
+                new EffectEstimates(event, rounds.seats(), rounds.rounds(scores), rounds.sets()),
+                plan,
+                rounds.playings());
     }
 }

@@ -34,14 +34,19 @@ final class Forecast {
 
     private final double marginPins;
     private final int rounds;
+    private final int sets;
     private final List<Known> known = new ArrayList<>();
 
-    /** What is known of an advantage: the estimate and its error, and where the truth may lie. */
-    private record Known(double mean, double error, double likely, double likelyError) {}
+    /**
+     * What is known of an advantage: the estimate, its error by luck, what no number of playings makes surer, and where
+     * the mean over many playings may lie.
+     */
+    private record Known(double mean, double error, double unknown, double likely, double likelyError) {}
 
     Forecast(EffectEstimates found, double marginPins) {
         this.marginPins = marginPins;
         this.rounds = found.rounds();
+        this.sets = found.sets();
         List<Estimate> estimates = List.copyOf(found.estimates().values());
         Shrinkage overall = Shrinkage.of(
                 flat(estimates, Estimate::means), flat(estimates, Estimate::standardErrors), estimates.size());
@@ -64,6 +69,7 @@ final class Forecast {
             known.add(new Known(
                     means[c],
                     errors[c],
+                    estimate.nested(c).withoutLuck().standardError(),
                     shrinkage.apply(means[c], errors[c]),
                     Math.sqrt(shrinkage.remainingVariance(errors[c]))));
         }
@@ -103,7 +109,7 @@ final class Forecast {
     }
 
     private double chance(int all, double[][][] draws, double doubt) {
-        MeanEstimate standard = new MeanEstimate(0, 1, all - 1.0);
+        MeanEstimate standard = new MeanEstimate(0, 1, (sets == 1 ? all : sets) - 1.0);
         double fair = standard.interval(1 - 2 * VerdictRule.ALPHA).high();
         double unfair =
                 standard.interval(1 - 2 * VerdictRule.ALPHA / known.size()).high();
@@ -123,7 +129,7 @@ final class Forecast {
             // The error of one round is error * sqrt(rounds); of the new ones alone it is that over sqrt(all - rounds).
             double newError = effect.error() * Math.sqrt(old / (1 - old));
             double found = old * effect.mean() + (1 - old) * (truth + newError * study[i][1]);
-            double error = effect.error() * Math.sqrt(old);
+            double error = Math.sqrt(effect.error() * effect.error() * old + effect.unknown() * effect.unknown());
             if (Math.abs(found) - unfair * error > marginPins) {
                 return true;
             }

@@ -1,6 +1,6 @@
 package lanetide.squads.fairness;
 
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * A change of the event and what it does.
@@ -8,24 +8,26 @@ import java.util.OptionalDouble;
  * @param change what is changed; the first of a list is the event as it is
  * @param spreadPins largest difference between two groups' expected advantages after it (pins a game), noise taken out
  * @param gainPins how much smaller that is than in the event as it is (pins a game)
- * @param gainErrorPins standard error of the gain (jackknife over the rounds, which meet the same luck); empty for
- *     fewer than three rounds
+ * @param gain what is known of that gain; empty for fewer than three rounds
  * @param extraMinutes how much later the squad that is delayed most is done (min); negative if all are done earlier
  * @param extraCost what more oiling costs, in the user's currency
  * @param isChoice whether no other change is at least as good in spread, minutes and cost and better in one (Pareto),
- *     where a gain counts only if it exceeds its noise (one-sided, 95 %), and minutes only if more than three
+ *     where a gain counts only if it exceeds its luck in nine of ten sets of values, and minutes only if more than
+ *     three
+ * @param leastRegret whether under the set of values in which it fares worst, it falls least behind the best change
+ *     there; of several the first
  */
 public record Remedy(
         RemedyChange change,
         double spreadPins,
         double gainPins,
-        OptionalDouble gainErrorPins,
+        Optional<SpreadGain> gain,
         double extraMinutes,
         double extraCost,
-        boolean isChoice) {
-    /** Standard errors beyond which a gain is shown: the 95 % point of the normal distribution. */
-    private static final double SHOWN_ERRORS = 1.645;
-
+        boolean isChoice,
+        boolean leastRegret) {
+    /** Share of the sets in which a gain, or a loss, has to be shown. */
+    private static final double SHOWN_SHARE = 0.9;
     /** By so much may luck move the end of a squad in the one playing that is timed (min, assumption). */
     private static final double LUCKY_MINUTES = 3;
 
@@ -44,21 +46,30 @@ public record Remedy(
         return asGood && better;
     }
 
-    /** The spread after it if that is shown to differ from the spread before, else the spread before. */
+    /** The spread after it if that is shown to be smaller than the spread before, or larger on the whole. */
     private double judgedSpreadPins() {
-        boolean shown = gainErrorPins.isPresent() && Math.abs(gainPins) > SHOWN_ERRORS * gainErrorPins.getAsDouble();
-        return shown ? spreadPins : spreadPins + gainPins;
+        boolean larger = gain.isPresent() && gain.get().ci90().high() < 0;
+        return isShown() || larger ? spreadPins : spreadPins + gainPins;
+    }
+
+    /**
+     * Whether it is shown to make the event more even.
+     *
+     * @return true if the gain exceeds its luck in nine of ten sets of values
+     */
+    public boolean isShown() {
+        return gain.filter(known -> known.shownShare() >= SHOWN_SHARE).isPresent();
     }
 
     private double judgedMinutes() {
         return Math.abs(extraMinutes) <= LUCKY_MINUTES ? 0 : extraMinutes;
     }
 
-    private boolean isAsItIs() {
+    boolean isAsItIs() {
         return change.kind() == RemedyChange.Kind.AS_IT_IS;
     }
 
-    Remedy choice(boolean choice) {
-        return new Remedy(change, spreadPins, gainPins, gainErrorPins, extraMinutes, extraCost, choice);
+    Remedy judged(boolean choice, boolean least) {
+        return new Remedy(change, spreadPins, gainPins, gain, extraMinutes, extraCost, choice, least);
     }
 }

@@ -3,32 +3,36 @@ package lanetide.squads.fairness;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import lanetide.squads.machines.OilingCost;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;
 import lanetide.squads.result.EventResult;
+import lanetide.squads.study.PossibleEvents;
 
 /** Tries changes of an event, each by playing it, and says which are worth choosing between. */
 public final class RemedyStudy {
     private static final double MS_PER_MINUTE = 60_000;
 
+    private final PossibleEvents events;
     private final Event event;
     private final FairnessResult asItIs;
     private final FairnessPlan plan;
     private final Costs costs;
     private final EventResult drawn;
 
-    private RemedyStudy(Event event, FairnessResult asItIs, FairnessPlan plan, Costs costs) {
-        this.event = event;
+    private RemedyStudy(PossibleEvents events, FairnessResult asItIs, FairnessPlan plan, Costs costs) {
+        this.events = events;
+        this.event = events.event();
         this.asItIs = asItIs;
         this.plan = plan;
         this.costs = costs;
-        this.drawn = FairnessStudy.asDrawn(event, plan);
+        this.drawn = FairnessStudy.asDrawn(events, plan);
     }
 
     /**
@@ -51,7 +55,7 @@ public final class RemedyStudy {
     /**
      * Tries all changes.
      *
-     * @param event the event
+     * @param events the event under the sets of values that it was studied under
      * @param lost pairs that are lost by late changes, counted from zero; no change sends a group there in any game
      * @param asItIs a study of it
      * @param playings playings of each change; the event is judged by as many
@@ -61,7 +65,7 @@ public final class RemedyStudy {
      * @return the event as it is, then the changes, those that leave the least spread first; empty for a single group
      */
     public static List<Remedy> run(
-            Event event,
+            PossibleEvents events,
             Set<Integer> lost,
             FairnessResult asItIs,
             int playings,
@@ -71,10 +75,11 @@ public final class RemedyStudy {
         if (asItIs.evenness().isEmpty()) {
             return List.of();
         }
+        Event event = events.event();
         int each = Math.min(asItIs.playings(), wholeRounds(event, playings));
         FairnessPlan plan =
                 new FairnessPlan(asItIs.plan().seed(), each, asItIs.plan().marginPins(), true);
-        return new RemedyStudy(event, asItIs, plan, costs).run(new Changes(event, lost).list(), threads, onDone);
+        return new RemedyStudy(events, asItIs, plan, costs).run(new Changes(event, lost).list(), threads, onDone);
     }
 
     private List<Remedy> run(List<Changes.Change> changes, int threads, IntConsumer onDone) {
@@ -92,22 +97,67 @@ public final class RemedyStudy {
         remedies.sort(Comparator.comparingDouble(Remedy::spreadPins));
         remedies.add(
                 0,
-                new Remedy(RemedyChange.of(RemedyChange.Kind.AS_IT_IS), spread, 0, OptionalDouble.of(0), 0, 0, false));
+                new Remedy(
+                        RemedyChange.of(RemedyChange.Kind.AS_IT_IS),
+                        spread,
+                        0,
+                        Optional.of(SpreadGain.none(sets())),
+                        0,
+                        0,
+                        false,
+                        false));
+        Optional<Remedy> least = leastRegret(remedies);
         return remedies.stream()
-                .map(remedy -> remedy.choice(remedies.stream().noneMatch(remedy::isBeatenBy)))
+                .map(remedy -> remedy.judged(
+                        remedies.stream().noneMatch(remedy::isBeatenBy),
+                        least.filter(remedy::equals).isPresent()))
                 .toList();
     }
 
+    private int sets() {
+        return Math.min(events.sets(), plan.playings() / FairnessStudy.playingsOfRound(event));
+    }
+
+    /**
+     * The change that under the set of values in which it fares worst falls least behind the best there (L. J. Savage,
+     * "The theory of statistical decision", Journal of the American Statistical Association 46, 1951). Empty where
+     * gains by set are not known.
+     */
+    private static Optional<Remedy> leastRegret(List<Remedy> remedies) {
+        if (remedies.stream().anyMatch(remedy -> remedy.gain().isEmpty())) {
+            return Optional.empty();
+        }
+        List<double[]> gains = remedies.stream()
+                .map(remedy -> remedy.gain().orElseThrow().bySet())
+                .toList();
+        double[] best = gains.get(0).clone();
+        for (double[] gain : gains) {
+            for (int s = 0; s < best.length; s++) {
+                best[s] = Math.max(best[s], gain[s]);
+            }
+        }
+        return remedies.stream().min(Comparator.comparingDouble(remedy -> regret(remedy, best)));
+    }
+
+    private static double regret(Remedy remedy, double[] best) {
+        double[] gain = remedy.gain().orElseThrow().bySet();
+        return IntStream.range(0, best.length)
+                .mapToDouble(s -> best[s] - gain[s])
+                .max()
+                .orElseThrow();
+    }
+
     private Remedy remedy(Changes.Change change, int threads, IntConsumer onDone) {
-        FairnessStudy.Played after = FairnessStudy.play(change.event(), plan, threads, onDone);
+        FairnessStudy.Played after = FairnessStudy.play(events.with(change.event()), plan, threads, onDone);
         FairnessComparison comparison = FairnessComparison.of(asItIs, after.result());
         return new Remedy(
                 change.what(),
                 comparison.spreadAfterPins(),
                 comparison.spreadBeforePins() - comparison.spreadAfterPins(),
-                comparison.gainErrorPins(),
+                comparison.gain(),
                 extraMinutes(after.asDrawn()),
                 oiling(change.event()) - oiling(event),
+                false,
                 false);
     }
 

@@ -38,7 +38,7 @@ final class RowColumnModel {
     }
 
     /** The effects of each factor, in the order given. */
-    List<Estimate> fit(List<Round> rounds) {
+    List<Estimate> fit(List<Round> rounds, int sets) {
         List<Normal> normals = rounds.stream().map(this::normal).toList();
         RealMatrix matrix = new Array2DRowRealMatrix(columns, columns);
         RealVector right = new ArrayRealVector(columns);
@@ -57,15 +57,17 @@ final class RowColumnModel {
             byRound[r] = effects.add(solver.solve(residual)).toArray();
         }
         return factors.stream()
-                .map(factor -> part(byRound, factors.indexOf(factor)))
+                .map(factor -> part(byRound, factors.indexOf(factor), sets))
                 .toList();
     }
 
-    private Estimate part(double[][] byRound, int factor) {
+    private Estimate part(double[][] byRound, int factor, int sets) {
         int to = from[factor] + factors.get(factor).count();
-        return new Estimate(Arrays.stream(byRound)
-                .map(round -> Arrays.copyOfRange(round, from[factor], to))
-                .toArray(double[][]::new));
+        return new Estimate(
+                Arrays.stream(byRound)
+                        .map(round -> Arrays.copyOfRange(round, from[factor], to))
+                        .toArray(double[][]::new),
+                sets);
     }
 
     /** Adds for each factor that its effects, weighted by seats, sum up to zero. */

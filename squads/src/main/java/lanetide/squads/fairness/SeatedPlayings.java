@@ -11,18 +11,17 @@ import lanetide.squads.result.SquadResult;
 import lanetide.squads.study.Design;
 import lanetide.squads.study.Playable;
 import lanetide.squads.study.Playing;
+import lanetide.squads.study.PossibleEvents;
 
 /** An event played in rounds of seatings, ball by ball. */
 final class SeatedPlayings implements Design {
     private final SeatingRounds rounds;
-    private final Playable changing;
-    private final Playable still;
+    private final PossibleEvents events;
     private final Map<String, Integer> indexOfBowler = new HashMap<>();
 
-    SeatedPlayings(Event event, SeatingRounds rounds) {
+    SeatedPlayings(PossibleEvents events, SeatingRounds rounds) {
         this.rounds = rounds;
-        this.changing = Playable.of(event);
-        this.still = Playable.of(UnchangingLanes.of(event));
+        this.events = events;
         Seats seats = rounds.seats();
         for (int i = 0; i < seats.count(); i++) {
             indexOfBowler.put(seats.bowlers().get(i).id(), i);
@@ -37,7 +36,8 @@ final class SeatedPlayings implements Design {
     @Override
     public Setup setup(Playing playing) {
         Event seated = rounds.seats().seated(rounds.bowlerAtSeat(playing));
-        Playable playable = rounds.isStill(playing) ? still.with(UnchangingLanes.of(seated)) : changing.with(seated);
+        Playable changing = events.under(seated, playing.set());
+        Playable playable = rounds.isStill(playing) ? changing.staying(UnchangingLanes.of(changing.event())) : changing;
         return playable.setup(LuckSource.byFrame(rounds.luck(playing)));
     }
 

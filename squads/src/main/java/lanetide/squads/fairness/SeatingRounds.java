@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lanetide.des.random.RandomStreams;
 import lanetide.squads.study.Playing;
+import lanetide.squads.unknown.ValueSets;
 
 /**
  * How playings follow each other in rounds. In a round every bowler keeps his luck while all change seats; then the
@@ -27,17 +28,19 @@ final class SeatingRounds {
     private final int seatings;
     private final int rounds;
     private final RandomStreams streams;
+    private final int sets;
 
     /**
-     * As many whole rounds as a plan allows.
+     * As many whole rounds as a plan allows. They go through sets of values in turn.
      *
      * @throws IllegalArgumentException if there is a single bowler, or the plan allows fewer than two rounds
      */
-    SeatingRounds(Seats seats, int squadCount, FairnessPlan plan) {
+    SeatingRounds(Seats seats, int squadCount, FairnessPlan plan, int sets) {
         this.seats = seats;
         this.squads = seats.classes(Seat::squad);
         this.seatings = seatings(squadCount);
         this.rounds = plan.playings() / perRound(squadCount);
+        this.sets = sets;
         this.streams = new RandomStreams(plan.seed());
         if (rounds < MIN_ROUNDS || !canChange(seats)) {
             throw new IllegalArgumentException("a fairness study needs at least " + minPlayings(squadCount)
@@ -68,6 +71,11 @@ final class SeatingRounds {
         return seats;
     }
 
+    /** Sets of values that the rounds go through; 1 if all values are as usual. */
+    int sets() {
+        return sets;
+    }
+
     /** Playings of all rounds. */
     int playings() {
         return rounds * (seatings + BESIDE_SEATINGS);
@@ -75,7 +83,8 @@ final class SeatingRounds {
 
     Playing playing(int number) {
         int perRound = seatings + BESIDE_SEATINGS;
-        return new Playing(number, number / perRound, Playing.DEFAULT_SET, number % perRound);
+        int round = number / perRound;
+        return new Playing(number, round, ValueSets.ofRound(round, sets), number % perRound);
     }
 
     /** The luck of a playing, which is that of its round. */

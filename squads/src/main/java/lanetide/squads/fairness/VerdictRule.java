@@ -1,10 +1,12 @@
 package lanetide.squads.fairness;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import lanetide.des.stats.EquivalenceTest;
 import lanetide.des.stats.Holm;
 import lanetide.des.stats.MeanEstimate;
+import lanetide.des.stats.NestedMean;
 
 /**
  * From estimates to verdicts.
@@ -29,7 +31,7 @@ record VerdictRule(double marginPins) {
         List<Judged> all = new ArrayList<>();
         found.estimates().forEach((kind, estimate) -> {
             for (int c = 0; c < estimate.classes(); c++) {
-                all.add(new Judged(kind, c, MeanEstimate.of(estimate.tally(c))));
+                all.add(new Judged(kind, c, estimate));
             }
         });
         double[] unfair = Holm.adjust(
@@ -41,7 +43,16 @@ record VerdictRule(double marginPins) {
         return effects;
     }
 
-    private record Judged(EffectKind kind, int index, MeanEstimate estimate) {}
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    private record Judged(EffectKind kind, int index, NestedMean mean, double[] rounds) {
+        Judged(EffectKind kind, int index, Estimate estimate) {
+            this(kind, index, estimate.nested(index), estimate.ofClass(index));
+        }
+
+        MeanEstimate estimate() {
+            return mean.truth();
+        }
+    }
 
     private Effect effect(Judged judged, Classes classes, double unfairP) {
         EquivalenceTest fair = EquivalenceTest.about0(judged.estimate(), marginPins);
@@ -54,6 +65,8 @@ record VerdictRule(double marginPins) {
                 judged.estimate().value(),
                 judged.estimate().standardError(),
                 fair.interval(ALPHA),
+                judged.mean().luck().interval(1 - 2 * ALPHA),
+                judged.mean().signShare(judged.rounds()),
                 unfairP,
                 verdict);
     }
@@ -68,6 +81,21 @@ record VerdictRule(double marginPins) {
         double near = size.twoSidedP(marginPins) / 2;
         double far = size.twoSidedP(-marginPins) / 2;
         return Math.min(1, (size.value() > marginPins ? near : 1 - near) + far);
+    }
+
+    /** Whether it would remain undecided however often the event were played, since too much is not known. */
+    boolean isBeyondPlaying(EffectEstimates found) {
+        List<MeanEstimate> sure = new ArrayList<>();
+        found.estimates().values().forEach(estimate -> {
+            for (int c = 0; c < estimate.classes(); c++) {
+                sure.add(estimate.nested(c).withoutLuck());
+            }
+        });
+        double[] unfair = Holm.adjust(sure.stream().mapToDouble(this::beyond).toArray());
+        return Arrays.stream(unfair).allMatch(p -> p > ALPHA)
+                && !sure.stream()
+                        .allMatch(estimate ->
+                                EquivalenceTest.about0(estimate, marginPins).isEquivalent(ALPHA));
     }
 
     /** The verdict of the event from those of its advantages. */

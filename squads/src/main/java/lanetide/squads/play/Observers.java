@@ -1,7 +1,6 @@
 package lanetide.squads.play;
 
 import java.util.List;
-import java.util.function.IntFunction;
 import lanetide.des.TraceListener;
 
 /**
@@ -23,15 +22,6 @@ public record Observers(LaneObserver lanes, ShotObserver shots, List<TraceListen
      */
     public static Observers of(LaneObserver lanes) {
         return new Observers(lanes, ShotObserver.NONE, List.of());
-    }
-
-    /**
-     * The same in the first of many playings, and nobody in the others.
-     *
-     * @return who watches, by the number of the playing from 0
-     */
-    public IntFunction<Observers> inTheFirst() {
-        return number -> number == 0 ? this : NONE;
     }
 
     /** Copies the list. */

@@ -1,7 +1,9 @@
 package lanetide.squads.recondition;
 
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
@@ -15,8 +17,10 @@ import lanetide.squads.study.Design;
 import lanetide.squads.study.Part;
 import lanetide.squads.study.Playable;
 import lanetide.squads.study.Playing;
+import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Study;
 import lanetide.squads.study.Watch;
+import lanetide.squads.unknown.ValueSets;
 
 /** Plays a long block many times, each time also with the same luck on lanes that do not change. */
 final class BlockStudy implements Design {
@@ -24,22 +28,26 @@ final class BlockStudy implements Design {
     private final int games;
     private final boolean looks;
     private final RandomStreams streams;
-    private final Playable changing;
-    private final Playable still;
-    private final List<TypicalPlayer> players;
+    private final PossibleEvents events;
+    private final Map<Integer, List<TypicalPlayer>> players = new ConcurrentHashMap<>();
     private final List<String> styles;
 
-    /** A study of the first games on the oil, with or without a look at the lanes. */
-    BlockStudy(LongBlock block, int games, boolean looks, long seed) {
+    /** A study of the first games on the oil, with or without a look at the lanes, under sets of values in turn. */
+    BlockStudy(LongBlock block, int games, boolean looks, long seed, int sets) {
         this.block = block;
         this.games = games;
         this.looks = looks;
         this.streams = new RandomStreams(seed);
-        this.changing = Playable.of(block.event());
-        this.still = Playable.of(UnchangingLanes.of(block.event()));
-        this.players = TypicalPlayer.of(block.event(), changing.physics(), changing.lines());
-        this.styles = List.copyOf(
-                new TreeSet<>(players.stream().map(TypicalPlayer::style).toList()));
+        this.events = new PossibleEvents(block.event(), sets);
+        this.styles = List.copyOf(new TreeSet<>(
+                players(Playing.DEFAULT_SET).stream().map(TypicalPlayer::style).toList()));
+    }
+
+    private List<TypicalPlayer> players(int set) {
+        return players.computeIfAbsent(set, number -> {
+            Playable playable = events.under(number);
+            return TypicalPlayer.of(playable.event(), playable.physics(), playable.lines());
+        });
     }
 
     List<String> styles() {
@@ -49,12 +57,15 @@ final class BlockStudy implements Design {
     /** Every luck is met twice, on lanes that change and then on those that do not. */
     @Override
     public Playing playing(int number) {
-        return new Playing(number, number / 2, Playing.DEFAULT_SET, number % 2);
+        int round = number / 2;
+        return new Playing(number, round, ValueSets.ofRound(round, events.sets()), number % 2);
     }
 
     @Override
     public Setup setup(Playing playing) {
-        return (changes(playing) ? changing : still).setup(LuckSource.byFrame(streams.forReplication(playing.luck())));
+        Playable changing = events.under(playing.set());
+        Playable playable = changes(playing) ? changing : changing.staying(UnchangingLanes.of(changing.event()));
+        return playable.setup(LuckSource.byFrame(streams.forReplication(playing.luck())));
     }
 
     private static boolean changes(Playing playing) {
@@ -83,8 +94,10 @@ final class BlockStudy implements Design {
     }
 
     private Watch<Kept> watch(int number) {
-        LaneLooks eye = new LaneLooks(block.event(), changing.physics(), players, games);
-        boolean watched = looks && changes(playing(number));
+        Playing playing = playing(number);
+        LaneLooks eye =
+                new LaneLooks(block.event(), events.under(playing.set()).physics(), players(playing.set()), games);
+        boolean watched = looks && changes(playing);
         return Watch.by(
                 watched ? Observers.of(eye) : Observers.NONE,
                 summary -> new Kept(

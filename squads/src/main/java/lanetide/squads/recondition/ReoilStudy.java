@@ -23,8 +23,10 @@ public final class ReoilStudy {
 
     private final Event event;
     private final ReoilPlan plan;
+    private final int sets;
 
-    private ReoilStudy(Event event, ReoilPlan plan) {
+    private ReoilStudy(Event event, ReoilPlan plan, int sets) {
+        this.sets = sets;
         this.event = event;
         this.plan = plan;
     }
@@ -53,11 +55,26 @@ public final class ReoilStudy {
      * @return curves and intervals
      */
     public static ReoilResult run(Event event, ReoilPlan plan, int threads, IntConsumer onDone) {
-        return new ReoilStudy(event, plan).run(threads, onDone);
+        return run(event, plan, 1, threads, onDone);
+    }
+
+    /**
+     * The same under sets of values, which the playings go through in turn.
+     *
+     * @param event the event: who plays, on which lanes, how they move
+     * @param plan how it is studied
+     * @param sets number of sets, at least 1; with 1 all values are as usual
+     * @param threads threads to play on, at least 1
+     * @param onDone told the number of playings done so far
+     * @return curves, and what is best on the mean over the sets, with intervals for luck and the choice of sets
+     */
+    public static ReoilResult run(Event event, ReoilPlan plan, int sets, int threads, IntConsumer onDone) {
+        return new ReoilStudy(event, plan, sets).run(threads, onDone);
     }
 
     private ReoilResult run(int threads, IntConsumer onDone) {
-        BlockStudy study = new BlockStudy(LongBlock.onOneOiling(event, plan.games()), plan.games(), true, plan.seed());
+        BlockStudy study =
+                new BlockStudy(LongBlock.onOneOiling(event, plan.games()), plan.games(), true, plan.seed(), sets);
         List<BlockPlaying> playings = study.run(plan.replications(), threads, onDone);
         Policies policies = new Policies(event, plan, study.styles().size());
         AgeCurve ages = new AgeCurve(playings, plan.games(), study.styles().size());
@@ -85,10 +102,8 @@ public final class ReoilStudy {
         UniformRandomProvider stream = new RandomStreams(plan.seed()).stream("reoil/bootstrap");
         for (int i = 0; i < RESAMPLES; i++) {
             int sample = i;
-            List<BlockPlaying> drawn = IntStream.range(0, playings.size())
-                    .mapToObj(r -> playings.get(stream.nextInt(playings.size())))
-                    .toList();
-            policies.of(drawn).forEach((basis, found) -> resampled.get(basis)[sample] = found.games());
+            policies.of(redrawn(playings, stream))
+                    .forEach((basis, found) -> resampled.get(basis)[sample] = found.games());
         }
         List<Interval> intervals = new ArrayList<>();
         best.forEach((basis, found) -> {
@@ -104,6 +119,22 @@ public final class ReoilStudy {
                     found.controlBoards()));
         });
         return intervals;
+    }
+
+    /** As many playings drawn again with replacement; where they went through sets, whole sets are drawn. */
+    private List<BlockPlaying> redrawn(List<BlockPlaying> playings, UniformRandomProvider stream) {
+        if (sets == 1) {
+            return IntStream.range(0, playings.size())
+                    .mapToObj(r -> playings.get(stream.nextInt(playings.size())))
+                    .toList();
+        }
+        List<BlockPlaying> drawn = new ArrayList<>();
+        for (int draw = 0; draw < sets; draw++) {
+            for (int r = stream.nextInt(sets); r < playings.size(); r += sets) {
+                drawn.add(playings.get(r));
+            }
+        }
+        return drawn;
     }
 
     private List<CurvePoint> curve(AgeCurve ages, List<BlockPlaying> playings, double[] loss, double oiling) {
@@ -163,7 +194,7 @@ public final class ReoilStudy {
     private double laterSpread(Conditioning how, int threads, IntConsumer onDone) {
         LongBlock block = LongBlock.repeated(event, how).withoutTheFirst();
         int games = event.rotations().get(0).games();
-        BlockStudy study = new BlockStudy(block, games, false, plan.seed());
+        BlockStudy study = new BlockStudy(block, games, false, plan.seed(), Math.min(sets, few(plan)));
         List<BlockPlaying> playings = study.run(few(plan), threads, onDone);
         return Arrays.stream(new AgeCurve(playings, games, study.styles().size()).spreadPins())
                 .average()

@@ -8,7 +8,7 @@ import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import lanetide.des.StoppedRun;
 import lanetide.des.StoppingRule;
-import lanetide.des.stats.ConfidenceInterval;
+import lanetide.des.stats.NestedMean;
 import lanetide.des.stats.Tally;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.LaneRecords;
@@ -18,7 +18,10 @@ import lanetide.squads.result.PaceKept;
 import lanetide.squads.result.SquadResult;
 import lanetide.squads.result.TimetableEntry;
 
-/** What many playings of an event with independent luck say together, with the first as the example. */
+/**
+ * What many playings of an event with independent luck say together, under sets of values in turn, with one of them
+ * under the usual values as the example.
+ */
 public final class EventStudy {
     private static final double LEVEL = 0.95;
     private static final int EXAMPLE = 0;
@@ -26,7 +29,7 @@ public final class EventStudy {
     private EventStudy() {}
 
     /**
-     * Plays an event a fixed number of times, and nobody watches.
+     * Plays an event a fixed number of times with the usual values, and nobody watches.
      *
      * @param event the event
      * @param seed master seed of all chance
@@ -37,31 +40,55 @@ public final class EventStudy {
      * @throws IllegalArgumentException if {@code replications < 1} or {@code threads < 1}
      */
     public static StudyResult run(Event event, long seed, int replications, int threads, IntConsumer onDone) {
-        return run(event, seed, Playings.fixed(replications), threads, onDone, number -> Observers.NONE);
+        PossibleEvents usual = new PossibleEvents(event, 1);
+        return run(
+                usual, seed, Playings.fixed(replications), threads, onDone, Observers.NONE, number -> Observers.NONE);
     }
 
     /**
      * Plays an event as often as it takes; the result does not depend on the number of threads.
      *
-     * @param event the event
+     * @param events the event under its sets; with more than one, the example is a playing of its own, of which nothing
+     *     else is taken
      * @param seed master seed of all chance
-     * @param playings how often it is played
+     * @param playings how often it is played; until scores are known well enough only with the usual values, since what
+     *     is not known does not shrink
      * @param threads threads to play on, at least 1
      * @param onDone told the number of playings done so far
-     * @param observers who watch the playing of a number, from 0, on the thread that plays it
-     * @return statistics, with the first playing as the example
-     * @throws IllegalArgumentException if {@code threads < 1}
+     * @param ofExample who watch the example, where nobody does, those of the first playing
+     * @param ofOthers who watch the playing of a number, from 0, on the thread that plays it
+     * @return statistics, with the example
+     * @throws IllegalArgumentException if {@code threads < 1}, or if playings go on until scores are known well enough
+     *     under more than one set
      */
     public static StudyResult run(
-            Event event,
+            PossibleEvents events,
             long seed,
             Playings playings,
             int threads,
             IntConsumer onDone,
-            IntFunction<Observers> observers) {
-        Study study = new Study(Repeated.of(event, seed));
-        IntFunction<Watch<Kept>> watches = number -> new Watch<>(
-                observers.apply(number), number == EXAMPLE ? LaneRecords.WINDOWS : LaneRecords.NONE, Kept::of);
+            Observers ofExample,
+            IntFunction<Observers> ofOthers) {
+        Study study = new Study(Repeated.of(events, seed));
+        if (events.sets() > 1) {
+            if (playings.halfWidthPins().isPresent()) {
+                throw new IllegalArgumentException("a half-width is reached with the usual values alone");
+            }
+            EventResult example = new Study(Repeated.of(events.event(), seed))
+                    .play(Part.first(1), 1, number -> whole(ofExample), done -> {})
+                    .get(0)
+                    .whole()
+                    .orElseThrow();
+            List<Kept> kept = study.play(
+                    Part.first(playings.most()),
+                    threads,
+                    number -> new Watch<>(ofOthers.apply(number), LaneRecords.NONE, Kept::of),
+                    onDone);
+            return result(example, kept, events.sets(), Optional.empty());
+        }
+        IntFunction<Watch<Kept>> watches = number -> number == EXAMPLE
+                ? whole(ofExample.equals(Observers.NONE) ? ofOthers.apply(EXAMPLE) : ofExample)
+                : new Watch<>(ofOthers.apply(number), LaneRecords.NONE, Kept::of);
         if (playings.halfWidthPins().isEmpty()) {
             return result(study.play(Part.first(playings.most()), threads, watches, onDone), Optional.empty());
         }
@@ -70,6 +97,11 @@ public final class EventStudy {
         StoppedRun<Kept> run = study.playUntil(rule, threads, watches, Kept::meanScores, onDone);
         Precision precision = new Precision(wantedPins, run.halfWidth(), run.isNarrowEnough(), run.projected());
         return result(run.results(), Optional.of(precision));
+    }
+
+    private static Watch<Kept> whole(Observers observers) {
+        return new Watch<>(
+                observers, LaneRecords.WINDOWS, summary -> Kept.of(summary).with(summary.result()));
     }
 
     /**
@@ -82,10 +114,11 @@ public final class EventStudy {
     private record Kept(List<SquadKept> squads, List<TimetableEntry> timetable, Optional<EventResult> whole) {
         static Kept of(PlayingSummary summary) {
             EventResult result = summary.result();
-            return new Kept(
-                    result.squads().stream().map(SquadKept::of).toList(),
-                    result.timetable(),
-                    summary.playing().number() == EXAMPLE ? Optional.of(result) : Optional.empty());
+            return new Kept(result.squads().stream().map(SquadKept::of).toList(), result.timetable(), Optional.empty());
+        }
+
+        Kept with(EventResult result) {
+            return new Kept(squads, timetable, Optional.of(result));
         }
 
         /** The mean scores of the squads (pins a game). */
@@ -113,31 +146,40 @@ public final class EventStudy {
     }
 
     private static StudyResult result(List<Kept> playings, Optional<Precision> precision) {
-        EventResult first = playings.get(EXAMPLE).whole().orElseThrow();
+        return result(playings.get(EXAMPLE).whole().orElseThrow(), playings, 1, precision);
+    }
+
+    private static StudyResult result(EventResult first, List<Kept> playings, int sets, Optional<Precision> precision) {
         List<SquadStatistics> squads = new ArrayList<>();
         for (int s = 0; s < first.squads().size(); s++) {
-            squads.add(statistics(first.squads().get(s).squad(), playings, s));
+            squads.add(statistics(first.squads().get(s).squad(), playings, s, sets));
         }
         List<TimetableStatistics> timetable = first.timetable().stream()
                 .map(entry -> statistics(entry, playings))
                 .toList();
-        return new StudyResult(first, squads, timetable, playings.size(), precision);
+        return new StudyResult(first, squads, timetable, playings.size(), sets, precision);
     }
 
-    private static SquadStatistics statistics(String id, List<Kept> playings, int squad) {
+    private static SquadStatistics statistics(String id, List<Kept> playings, int squad, int sets) {
         List<SquadKept> all =
                 playings.stream().map(playing -> playing.squads().get(squad)).toList();
-        Tally mean = new Tally();
         Tally end = new Tally();
         PaceKept pace = PaceKept.NOTHING;
         for (SquadKept one : all) {
-            mean.add(one.meanScore());
             end.add((double) one.endMs());
             pace = pace.plus(one.pace());
         }
-        Optional<ConfidenceInterval> interval =
-                all.size() < 2 ? Optional.empty() : Optional.of(mean.meanInterval(LEVEL));
-        return new SquadStatistics(id, mean.mean(), interval, byGame(all), (long) end.min(), (long) end.max(), pace);
+        double[] scores = all.stream().mapToDouble(SquadKept::meanScore).toArray();
+        Optional<NestedMean> mean = scores.length < 2 ? Optional.empty() : Optional.of(NestedMean.of(scores, sets));
+        return new SquadStatistics(
+                id,
+                mean.map(NestedMean::mean).orElse(scores[0]),
+                mean.map(found -> found.truth().interval(LEVEL)),
+                mean.map(found -> found.luck().interval(LEVEL)),
+                byGame(all),
+                (long) end.min(),
+                (long) end.max(),
+                pace);
     }
 
     private static List<Double> byGame(List<SquadKept> all) {

@@ -36,6 +36,16 @@ public record Playable(Event event, Physics physics, StartingLines lines) {
     }
 
     /**
+     * The same kinds of bowlers in another event on lanes that stay as they are laid.
+     *
+     * @param other the other event, under the same laws but for that
+     * @return that event
+     */
+    public Playable staying(Event other) {
+        return new Playable(other, physics.withLanesThatStay(), lines);
+    }
+
+    /**
      * What one playing takes.
      *
      * @param luck its luck

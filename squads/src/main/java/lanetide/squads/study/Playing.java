@@ -5,7 +5,7 @@ package lanetide.squads.study;
  *
  * @param number its number in the study, from 0
  * @param luck its luck, from 0: the replication of all streams
- * @param set its set of values, from 0; today every study plays the usual one, {@link #DEFAULT_SET}
+ * @param set number of its set of values among those shipped, from 1, or {@link #DEFAULT_SET}
  * @param seating who sits where and on which lanes, from 0, as the design of the study counts it
  */
 public record Playing(int number, int luck, int set, int seating) {

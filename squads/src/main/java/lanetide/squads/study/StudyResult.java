@@ -7,10 +7,11 @@ import lanetide.squads.result.EventResult;
 /**
  * An event played a number of times with independent luck.
  *
- * @param first the first playing, whose lanes and timetable stand as the example
+ * @param first a playing with the usual values, whose lanes and timetable stand as the example
  * @param squads statistics by squad over all playings, in the event's order
  * @param timetable the timetable over all playings, in order of the first playing's
  * @param replications number of playings, at least 1
+ * @param sets sets of values that the playings went through in turn; 1 if all were played with the usual values
  * @param precision how well scores are known, where playing went on until they should be; empty for a fixed number
  */
 public record StudyResult(
@@ -18,6 +19,7 @@ public record StudyResult(
         List<SquadStatistics> squads,
         List<TimetableStatistics> timetable,
         int replications,
+        int sets,
         Optional<Precision> precision) {
     /** Copies the lists. */
     public StudyResult {

@@ -33,13 +33,21 @@ public final class PlayModel {
 
     private static final Map<String, Level> SHIPPED = Levels.shipped();
 
+    private final Event own;
     private final ValueSet set;
     private final OilModel oil;
     private final Map<Bowler, Bowler> bowlers = new HashMap<>();
 
-    private PlayModel(ValueSet set, OilModel oil) {
+    /**
+     * An event and its bowlers under a set of values.
+     *
+     * @param own the event, as a scenario has it
+     * @param set the values
+     */
+    public PlayModel(Event own, ValueSet set) {
+        this.own = own;
         this.set = set;
-        this.oil = oil;
+        this.oil = own.laws().withValues(set).oilModel();
     }
 
     /**
@@ -50,10 +58,25 @@ public final class PlayModel {
      * @return the event as it would then be; itself where all are as usual
      */
     public static Event under(Event event, ValueSet set) {
-        if (set.isUsual()) {
-            return event;
-        }
-        return new PlayModel(set, event.laws().withValues(set).oilModel()).of(event);
+        return new PlayModel(event, set).event();
+    }
+
+    /**
+     * The event.
+     *
+     * @return the event as it would be with these values; the scenario's own where all are as usual
+     */
+    public Event event() {
+        return set.isUsual() ? own : of(own);
+    }
+
+    /**
+     * The oil model.
+     *
+     * @return what surfaces, covers, styles and patterns are with these values
+     */
+    public OilModel oil() {
+        return oil;
     }
 
     private double value(String id) {
@@ -112,8 +135,14 @@ public final class PlayModel {
         return new SquadPlan(plan.rotation(), new LanePatterns(oil.laid(patterns.usual()), others));
     }
 
-    private Level level(Level own) {
-        if (!own.equals(SHIPPED.get(own.id()))) {
+    /**
+     * A level of skill.
+     *
+     * @param own a scenario's level
+     * @return what it is with these values if it is a shipped one, else itself
+     */
+    public Level level(Level own) {
+        if (set.isUsual() || !own.equals(SHIPPED.get(own.id()))) {
             return own;
         }
         ReleaseSpread spread = own.spread();

@@ -40,6 +40,6 @@ class BoundsTest {
 
     private static Effect squad(String id, double pins) {
         ConfidenceInterval ci90 = new ConfidenceInterval(pins - 1, pins + 1, 0.9);
-        return new Effect(EffectKind.SQUAD, id, 4, pins, 0.5, ci90, 1, Verdict.UNDECIDED);
+        return new Effect(EffectKind.SQUAD, id, 4, pins, 0.5, ci90, ci90, 1, 1, Verdict.UNDECIDED);
     }
 }

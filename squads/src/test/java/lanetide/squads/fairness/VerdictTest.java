@@ -32,7 +32,7 @@ class VerdictTest {
 
     private static FairnessResult study(ScoreSource source, long seed, int playings, double margin) {
         FairnessPlan plan = new FairnessPlan(seed, playings, margin, true);
-        SeatingRounds rounds = FairnessStudy.rounds(EVENT, plan);
+        SeatingRounds rounds = FairnessStudy.rounds(EVENT, plan, 1);
         List<double[]> scores = IntStream.range(0, rounds.playings())
                 .mapToObj(rounds::playing)
                 .map(one -> source.play(rounds.bowlerAtSeat(one), !rounds.isStill(one), rounds.luck(one)))

@@ -1,5 +1,8 @@
 package lanetide.squads.unknown;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -142,19 +145,57 @@ final class ValueSearch {
         }
     }
 
+    /** A point and how likely it is, over all points of the waves. */
+    record Weighted(Bank.Point point, double weight) {}
+
     /**
-     * Works out the bank.
-     *
-     * @param args the file of the bank; what it holds already is not worked out again
+     * The points of the waves, each with the weight that the facts give it over that with which the rough copy drew it;
+     * every wave weighs as much as it is worth. They add up to 1.
      */
-    public static void main(String[] args) {
-        List<Bank.Point> points = new ValueSearch(new Bank(Path.of(args[0]))).run();
-        long left = points.stream()
-                .filter(point -> point.secondLargest() <= RULED_OUT)
-                .count();
-        double[] chi =
-                points.stream().mapToDouble(Bank.Point::chiSquare).sorted().toArray();
-        System.out.println(points.size() + " sets, " + left + " not ruled out, least sums "
-                + Arrays.toString(Arrays.copyOf(chi, 5)));
+    List<Weighted> weighted() {
+        List<Weighted> all = new ArrayList<>();
+        double sum = 0;
+        for (int wave = 1; wave <= WAVES; wave++) {
+            Copy copy = copy(wave);
+            int from = DESIGN + (wave - 1) * WAVE;
+            List<Bank.Point> points = bank.points().subList(from, from + WAVE);
+            double[] weights = points.stream()
+                    .mapToDouble(point -> point.secondLargest() > RULED_OUT
+                            ? 0
+                            : Math.exp((copy.chiSquare(point.shares()) - point.chiSquare()) / 2))
+                    .toArray();
+            double worth = effectiveSize(weights) / Arrays.stream(weights).sum();
+            for (int i = 0; i < weights.length; i++) {
+                all.add(new Weighted(points.get(i), worth * weights[i]));
+                sum += worth * weights[i];
+            }
+        }
+        double total = sum;
+        return all.stream()
+                .map(one -> new Weighted(one.point(), one.weight() / total))
+                .toList();
+    }
+
+    /** As many equally likely points would tell as much (L. Kish, "Survey Sampling", 1965). */
+    static double effectiveSize(double[] weights) {
+        double sum = Arrays.stream(weights).sum();
+        return sum * sum / Arrays.stream(weights).map(weight -> weight * weight).sum();
+    }
+
+    /**
+     * Works out the bank, draws the sets that ship and writes them.
+     *
+     * @param args the file of the bank, of which what it holds already is not worked out again; and the file that the
+     *     program ships
+     * @throws IOException if that cannot be written
+     */
+    public static void main(String[] args) throws IOException {
+        ValueSearch search = new ValueSearch(new Bank(Path.of(args[0])));
+        List<Bank.Point> points = search.run();
+        List<Weighted> weighted = search.weighted();
+        double effective =
+                effectiveSize(weighted.stream().mapToDouble(Weighted::weight).toArray());
+        Files.write(Path.of(args[1]), new DrawnSets(weighted).lines(), StandardCharsets.UTF_8);
+        System.out.println(new FactsTable(points, weighted, effective).markdown());
     }
 }

@@ -1,0 +1,33 @@
+package lanetide.cli.options;
+
+import lanetide.squads.unknown.ValueSets;
+import picocli.CommandLine.Option;
+
+/** Whether an answer goes through the sets of values that published facts leave, or keeps to the usual ones. */
+public final class SetsOption {
+    /** What the option may say. */
+    enum Sets {
+        /** Those that published facts do not rule out. */
+        possible,
+        /** The usual values alone. */
+        usual
+    }
+
+    @Option(
+            names = "--sets",
+            paramLabel = "WHICH",
+            defaultValue = "possible",
+            description =
+                    "Values of what nobody has measured: possible goes in turn through sets that published facts do not rule out, so that intervals hold what is not known; usual keeps to the usual ones, and intervals hold luck alone (default: possible).")
+    private Sets sets;
+
+    /**
+     * How many sets a study goes through.
+     *
+     * @param rounds its independent rounds of luck
+     * @return 1 for the usual values alone
+     */
+    public int of(int rounds) {
+        return sets == Sets.usual ? 1 : ValueSets.inStudy(rounds);
+    }
+}

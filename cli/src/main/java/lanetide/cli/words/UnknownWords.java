@@ -1,0 +1,64 @@
+package lanetide.cli.words;
+
+import java.util.Optional;
+
+/** In words what the intervals of an answer hold, and what they do not. */
+public final class UnknownWords {
+    private UnknownWords() {}
+
+    /**
+     * What intervals hold.
+     *
+     * @param sets sets of values that an answer went through; 1 if all were as usual
+     * @return one sentence on luck, and one on what is not known
+     */
+    public static String intervals(int sets) {
+        return sets == 1
+                ? "Intervals hold the luck of play alone: values that nobody has measured were taken as usual, and could be"
+                        + " otherwise."
+                : "Intervals hold two things. Luck: the same event bowled again comes out otherwise. And what is not known:"
+                        + " how slippery, how absorbent, how bowlers follow the lanes was nowhere measured, so the event was"
+                        + " played in turn with " + sets
+                        + " sets of values that published facts do not rule out, all equally likely.";
+    }
+
+    /**
+     * What a lane or a timetable shown as an example is.
+     *
+     * @param sets sets of values that an answer went through
+     * @return what to call it in a heading
+     */
+    public static String example(int sets) {
+        return sets == 1 ? "first playing" : "one playing with the usual values";
+    }
+
+    /**
+     * In how many of the sets something holds, for a table.
+     *
+     * @param share the share of the sets, 0 to 1
+     * @return hundredths
+     */
+    public static String share(double share) {
+        return Math.round(100 * share) + " %";
+    }
+
+    /**
+     * What more playings would do.
+     *
+     * @param playings playings that would decide; empty if no number surely would
+     * @param beyondPlaying whether too much is not known for any number to decide
+     * @return a sentence or two
+     */
+    public static String settles(Optional<Integer> playings, boolean beyondPlaying) {
+        if (beyondPlaying) {
+            return "No number of playings would decide: it hangs on what is not known. Scores of an event like this by squad"
+                    + " and game, or tapes of its lanes after play, would tell more than any playing.";
+        }
+        return playings.map(more -> "With --replications " + more
+                        + " it would be fair or unfair with 90 % chance, if the advantages are about what they look like"
+                        + " now.")
+                .orElse(
+                        "Not even a thousand times as many playings would surely decide: some advantage is about as large as"
+                                + " the margin itself. Look at the open ones below, or set another margin.");
+    }
+}

@@ -1,0 +1,66 @@
+package lanetide.squads.fairness;
+
+import java.util.Arrays;
+import java.util.Optional;
+import lanetide.des.stats.ConfidenceInterval;
+import lanetide.des.stats.NestedMean;
+
+/**
+ * How much smaller a change makes the largest difference between two groups' advantages, from a study of the event and
+ * one of the changed event whose rounds met the same luck and the same values. A round's part is its pseudo-value (J.
+ * W. Tukey's jackknife; B. Efron and C. Stein, "The jackknife estimate of variance", 1981).
+ *
+ * @param errorPins standard error of the gain, with luck and what is not known (pins a game)
+ * @param ci90 interval of the gain
+ * @param bySet gain under each set of values, luck taken out (pins a game); a single one if all values were as usual
+ * @param shownShare share of the sets in which the gain exceeds its luck (one-sided, 95 %)
+ */
+@SuppressWarnings("ArrayRecordComponent") // never compared
+public record SpreadGain(double errorPins, ConfidenceInterval ci90, double[] bySet, double shownShare) {
+    private static final double LEVEL = 0.9;
+    /** Standard errors beyond which a gain is shown: the 95 % point of the normal distribution. */
+    private static final double SHOWN_ERRORS = 1.645;
+    /** Fewest rounds for a jackknife. */
+    private static final int MIN_ROUNDS = 3;
+
+    /** Nothing changed, nothing gained, whatever is true. */
+    static SpreadGain none(int sets) {
+        return new SpreadGain(0, new ConfidenceInterval(0, 0, LEVEL), new double[sets], 0);
+    }
+
+    /** From the groups of both studies over the same rounds; empty for fewer than three. */
+    static Optional<SpreadGain> of(Estimate before, Estimate after) {
+        int rounds = before.rounds();
+        if (rounds < MIN_ROUNDS) {
+            return Optional.empty();
+        }
+        double all = gain(before.inOneSet(), after.inOneSet());
+        double[] pseudo = new double[rounds];
+        for (int r = 0; r < rounds; r++) {
+            pseudo[r] = rounds * all - (rounds - 1) * gain(before.without(r), after.without(r));
+        }
+        NestedMean found = NestedMean.of(pseudo, Math.min(before.sets(), after.sets()));
+        double[] bySet = found.shrunkMeans(pseudo);
+        double luck = SHOWN_ERRORS * (found.within() > 0 ? found.luck() : found.truth()).standardError();
+        long shown = Arrays.stream(bySet).filter(gain -> gain > luck).count();
+        return Optional.of(new SpreadGain(
+                found.truth().standardError(), found.truth().interval(LEVEL), bySet, (double) shown / bySet.length));
+    }
+
+    private static double gain(Estimate before, Estimate after) {
+        return Evenness.of(before).spreadPins() - Evenness.of(after).spreadPins();
+    }
+
+    /** The gain under the set in which it is least (pins a game). */
+    public double worstPins() {
+        return Arrays.stream(bySet).min().orElseThrow();
+    }
+
+    /** The gain that half of the sets reach (pins a game). */
+    public double middlePins() {
+        double[] sorted = bySet.clone();
+        Arrays.sort(sorted);
+        int half = sorted.length / 2;
+        return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
+    }
+}

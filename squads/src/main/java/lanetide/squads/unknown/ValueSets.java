@@ -1,0 +1,94 @@
+package lanetide.squads.unknown;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import lanetide.oilflow.catalogue.DataFile;
+import lanetide.oilflow.unknown.ValueSet;
+
+/**
+ * The sets of values that published facts do not rule out, equally likely. Their order is such that the first few, of
+ * any number, are spread like all.
+ */
+public final class ValueSets {
+    /** Most sets that a study takes. */
+    public static final int MOST_IN_A_STUDY = 25;
+
+    private ValueSets() {}
+
+    /**
+     * How many sets the rounds of a study are shared among: each set is to be met twice at least, so that luck can be
+     * told from what is not known.
+     *
+     * @param rounds independent rounds of luck, at least 1
+     * @return the number of sets; 1 if there are too few rounds, and then all values are as usual
+     */
+    public static int inStudy(int rounds) {
+        return Math.max(1, Math.min(MOST_IN_A_STUDY, rounds / 2));
+    }
+
+    /**
+     * The set of a round in a study that goes through its sets in turn.
+     *
+     * @param round number of the round, from 0
+     * @param sets number of sets, at least 1
+     * @return number of a shipped set, or 0 for the usual values if there is one set
+     */
+    public static int ofRound(int round, int sets) {
+        return sets == 1 ? 0 : 1 + round % sets;
+    }
+
+    /**
+     * A shipped set.
+     *
+     * @param number its number from 1, or 0 for the usual values
+     * @return the set
+     * @throws IllegalArgumentException if there is none of this number
+     */
+    public static ValueSet shipped(int number) {
+        if (number == 0) {
+            return ValueSet.USUAL;
+        }
+        if (number < 0 || number > Shipped.ALL.size()) {
+            throw new IllegalArgumentException(
+                    "there is no set of values " + number + "; there are " + Shipped.ALL.size());
+        }
+        return Shipped.ALL.get(number - 1);
+    }
+
+    /**
+     * How many sets ship with the program.
+     *
+     * @return their number
+     */
+    public static int count() {
+        return Shipped.ALL.size();
+    }
+
+    /** Read once, and only where sets are asked for. */
+    private static final class Shipped {
+        private static final List<ValueSet> ALL = read();
+
+        private static List<ValueSet> read() {
+            DataFile file = new DataFile(ValueSets.class, "value-sets.properties");
+            String[] names = file.text("unknowns", "names").split(" ");
+            List<ValueSet> all = new ArrayList<>();
+            for (String id : file.ids()) {
+                if (!id.equals("unknowns")) {
+                    all.add(set(
+                            Integer.parseInt(id), names, file.text(id, "values").split(" ")));
+                }
+            }
+            return List.copyOf(all);
+        }
+
+        private static ValueSet set(int number, String[] names, String[] values) {
+            Map<String, Double> byName = new TreeMap<>();
+            for (int i = 0; i < names.length; i++) {
+                byName.put(names[i], Double.parseDouble(values[i]));
+            }
+            return new ValueSet(number, byName);
+        }
+    }
+}
