@@ -49,8 +49,8 @@ public final class CompareCommand implements Callable<Integer> {
     @Option(
             names = "--replications",
             paramLabel = "N",
-            defaultValue = "20",
-            description = "How often each is played, with the same luck in both, from 2 to 100000 (default: 20).")
+            defaultValue = "40",
+            description = "How often each is played, with the same luck in both, from 2 to 100000 (default: 40).")
     private int replications;
 
     @Override
@@ -79,8 +79,9 @@ public final class CompareCommand implements Callable<Integer> {
 
     private String render(Reading reading, Scenario first, Scenario second, List<Difference> differences) {
         return switch (options.format()) {
-            case TEXT -> CompareText.write(first, second, replications, differences, options.metric());
-            case JSON -> CompareJson.write(reading, second, replications, differences);
+            case TEXT ->
+                CompareText.write(first, second, replications, sets.of(replications), differences, options.metric());
+            case JSON -> CompareJson.write(reading, second, replications, sets.of(replications), differences);
             case CSV -> CompareCsv.write(differences);
         };
     }

@@ -45,9 +45,9 @@ public final class PreviewCommand implements Callable<Integer> {
     @Option(
             names = "--replications",
             paramLabel = "N",
-            defaultValue = "20",
+            defaultValue = "40",
             description =
-                    "How often the event is played, with luck of its own each time, from 1 to 100000 (default: 20).")
+                    "How often the event is played, with luck of its own each time, from 1 to 100000 (default: 40).")
     private int replications;
 
     @Override

@@ -40,9 +40,9 @@ public final class ReoilCommand implements Callable<Integer> {
     @Option(
             names = "--replications",
             paramLabel = "N",
-            defaultValue = "20",
+            defaultValue = "40",
             description =
-                    "How often the lanes are played down, with luck of its own each time, from 4 to 100000 (default: 20).")
+                    "How often the lanes are played down, with luck of its own each time, from 4 to 100000 (default: 40).")
     private int replications;
 
     @Option(

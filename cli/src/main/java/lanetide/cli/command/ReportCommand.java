@@ -51,9 +51,9 @@ public final class ReportCommand implements Callable<Integer> {
     @Option(
             names = "--replications",
             paramLabel = "N",
-            defaultValue = "20",
+            defaultValue = "40",
             description =
-                    "How often the event is played, with luck of its own each time, from 1 to 100000; lanes are those of the first playing (default: 20).")
+                    "How often the event is played, with luck of its own each time, from 1 to 100000; lanes are those of one with the usual values (default: 40).")
     private int replications;
 
     @Option(

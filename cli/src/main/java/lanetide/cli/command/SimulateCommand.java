@@ -59,7 +59,7 @@ import picocli.CommandLine.Option;
             "  lanetide simulate scenarios/one-pair.yaml --shot-log shots.csv"
         })
 public final class SimulateCommand implements Callable<Integer> {
-    private static final int DEFAULT_REPLICATIONS = 20;
+    private static final int DEFAULT_REPLICATIONS = 40;
     private static final int DEFAULT_CAP = 1_000;
     private static final double MAX_PINS = 300;
 
@@ -73,28 +73,28 @@ public final class SimulateCommand implements Callable<Integer> {
             names = "--replications",
             paramLabel = "N",
             description =
-                    "How often the event is played, with luck of its own each time, from 1 to 100000; with --until-halfwidth the most it is played, from 10 (default: 20; with --until-halfwidth 1000).")
+                    "How often the event is played, with luck of its own each time, from 1 to 100000; with --until-halfwidth the most it is played, from 10 (default: 40; with --until-halfwidth 1000).")
     private Integer replications;
 
     @Option(
             names = "--until-halfwidth",
             paramLabel = "PINS",
             description =
-                    "Play until the 95 %% interval of every squad's mean score is at most PINS to either side, above 0 and at most 300, at least 10 times (default: --replications alone decides).")
+                    "Play until the 95 %% interval of every squad's mean score is at most PINS to either side, above 0 and at most 300, at least 10 times, with the usual values (default: --replications alone decides).")
     private Double halfWidthPins;
 
     @Option(
             names = "--shot-log",
             paramLabel = "FILE",
             description =
-                    "Also write every ball of the first playing to FILE, one CSV row each; cli/README.md tells its columns (default: none is written).")
+                    "Also write every ball of the playing that stands as the example to FILE, one CSV row each; cli/README.md tells its columns (default: none is written).")
     private Path shotLog;
 
     @Option(
             names = "--trace",
             paramLabel = "FILE",
             description =
-                    "Also write every event of the first playing to FILE, as text, or as JSON lines where FILE ends in .jsonl (default: none is written).")
+                    "Also write every event of the playing that stands as the example to FILE, as text, or as JSON lines where FILE ends in .jsonl (default: none is written).")
     private Path trace;
 
     @Option(

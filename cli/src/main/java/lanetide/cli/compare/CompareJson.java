@@ -17,13 +17,16 @@ public final class CompareJson {
      * @param reading the first scenario as it was read, without errors
      * @param second the second scenario
      * @param replications how often each was played
+     * @param sets sets of values that the playings went through in turn
      * @param differences what came of it
      * @return the JSON text
      */
-    public static String write(Reading reading, Scenario second, int replications, List<Difference> differences) {
+    public static String write(
+            Reading reading, Scenario second, int replications, int sets, List<Difference> differences) {
         ObjectNode answer = JsonAnswer.opening(reading);
         answer.put("otherScenarioSha256", second.sha256());
         answer.put("replications", replications);
+        answer.put("sets", sets);
         JsonAnswer.putAll(answer, "differences", differences, CompareJson::difference);
         JsonAnswer.putCautions(answer);
         return JsonAnswer.write(answer);

@@ -7,6 +7,7 @@ import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
 import lanetide.cli.report.Table;
 import lanetide.cli.scenario.Scenario;
+import lanetide.cli.words.UnknownWords;
 import lanetide.squads.fairness.Difference;
 
 /** What {@code compare} answers, for people. */
@@ -19,12 +20,13 @@ public final class CompareText {
      * @param first the first scenario
      * @param second the second scenario
      * @param replications how often each was played
+     * @param sets sets of values that the playings went through in turn
      * @param differences what came of it
      * @param metric whether lengths are written in metres instead of feet
      * @return the page
      */
     public static String write(
-            Scenario first, Scenario second, int replications, List<Difference> differences, boolean metric) {
+            Scenario first, Scenario second, int replications, int sets, List<Difference> differences, boolean metric) {
         Page page = new Page();
         page.line("A: " + first.event().name() + " (" + first.file() + ")");
         page.line("B: " + second.event().name() + " (" + second.file() + ")");
@@ -35,6 +37,7 @@ public final class CompareText {
                 + ". Bowlers of the same squad and name had the same luck in both, so that the differences are those of the"
                 + " plans. A difference is real if chance alone would show one as large among so many in at most one"
                 + " comparison of twenty (Student's t on pairs, Holm's correction).");
+        page.paragraph(UnknownWords.intervals(sets));
         Ending.cautions(page);
         return page.text();
     }

@@ -23,6 +23,7 @@ import lanetide.cli.simulate.LaneTables;
 import lanetide.cli.simulate.SimulateJson;
 import lanetide.cli.simulate.SquadLanes;
 import lanetide.cli.simulate.StudyTables;
+import lanetide.cli.words.UnknownWords;
 import lanetide.squads.study.SquadStatistics;
 import lanetide.squads.study.StudyResult;
 
@@ -125,7 +126,7 @@ public final class ReportPage {
                 Table.of("scores", "Pins a game, mean over all bowlers of a squad", StudyTables.scores(study), 1),
                 Table.of("scores-by-game", "Pins, mean over all bowlers, game by game", scoresByGame(), 1),
                 study.replications() > 1
-                        ? "The interval covers the luck of play by these bowlers, not the choice of the bowlers."
+                        ? UnknownWords.intervals(study.sets()) + " " + UnknownWords.WHO
                         : "One playing tells nothing of the luck of play; ask for more with --replications.");
     }
 
@@ -197,7 +198,7 @@ public final class ReportPage {
                 Table.of("assumptions", "Values the scenario does not state", assumptions, 3),
                 Table.of(
                         "oil-account",
-                        "Where the oil went (first playing)",
+                        "Where the oil went (" + UnknownWords.example(study.sets()) + ")",
                         StudyTables.oil(study.first().oil()),
                         1),
                 Table.of("marks", "What this page was made from", marks, 2),

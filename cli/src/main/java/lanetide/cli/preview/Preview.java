@@ -14,9 +14,16 @@ import lanetide.oilflow.line.BallChange;
  * @param games his games, in order
  * @param signs what would tell in practice that the forecast is wrong
  * @param replications playings it rests on
+ * @param sets sets of values that they went through in turn; 1 if all values were as usual
  */
 public record Preview(
-        Place place, Kind kind, GameForecast fresh, List<GameForecast> games, List<Sign> signs, int replications) {
+        Place place,
+        Kind kind,
+        GameForecast fresh,
+        List<GameForecast> games,
+        List<Sign> signs,
+        int replications,
+        int sets) {
     /**
      * What a good shot on the line of the first game would do on other lanes than the forecast ones.
      *

@@ -23,6 +23,7 @@ public final class PreviewJson {
         PreviewWords words = new PreviewWords(preview);
         ObjectNode answer = JsonAnswer.opening(reading);
         answer.put("replications", preview.replications());
+        answer.put("sets", preview.sets());
         answer.put(
                 "squad", scenario.event().squads().get(preview.place().squad()).id());
         answer.put("pair", preview.games().get(0).pair().id());

@@ -83,7 +83,8 @@ public final class PreviewStudy {
         Summary summary = new Summary(event, place);
         GameForecast sheet =
                 summary.fresh(readings(Playing.DEFAULT_SET).of(kind).freshTold());
-        return new Preview(place, kind, sheet, summary.games(sheet, playings), summary.signs(playings), replications);
+        return new Preview(
+                place, kind, sheet, summary.games(sheet, playings), summary.signs(playings), replications, sets);
     }
 
     /** The event without the squads after his, of which he meets nothing. */

@@ -7,6 +7,7 @@ import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
 import lanetide.cli.scenario.Scenario;
+import lanetide.cli.words.UnknownWords;
 
 /** What {@code preview} answers, for people. */
 public final class PreviewText {
@@ -39,6 +40,8 @@ public final class PreviewText {
         preview.games().forEach(game -> page.item(words.game(game)));
         page.heading("What to watch in practice");
         words.signs().forEach(page::item);
+        page.heading("How sure it is");
+        page.item(UnknownWords.intervals(preview.sets()));
         Ending.cautions(page);
         return page.text();
     }

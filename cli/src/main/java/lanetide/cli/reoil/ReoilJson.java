@@ -31,6 +31,7 @@ public final class ReoilJson {
         Scenario scenario = reading.scenario().orElseThrow();
         ObjectNode answer = JsonAnswer.opening(reading);
         answer.put("replications", result.plan().replications());
+        answer.put("sets", result.sets());
         answer.put("currency", result.plan().costs().currency());
         interval(answer.putObject("recommendation"), result, result.interval(Basis.COST));
         JsonAnswer.putAll(answer, "policies", result.intervals(), (node, interval) -> interval(node, result, interval));

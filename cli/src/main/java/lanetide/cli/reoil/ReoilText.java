@@ -8,6 +8,7 @@ import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
 import lanetide.cli.report.Table;
 import lanetide.cli.scenario.Scenario;
+import lanetide.cli.words.UnknownWords;
 import lanetide.squads.recondition.Basis;
 import lanetide.squads.recondition.CurvePoint;
 import lanetide.squads.recondition.EventOiling;
@@ -141,6 +142,10 @@ public final class ReoilText {
                         + " Windows are means over up to four lanes and all kinds of bowlers.");
         page.item(
                 "The cost of a pair's game is that of an oiling and of all changes of scores until then, divided by the"
-                        + " games. Intervals come from drawing the playings again (bootstrap, 200 times).");
+                        + " games. Intervals come from drawing the playings again (bootstrap, 200 times)"
+                        + (result.sets() == 1
+                                ? ": they hold the luck of play alone."
+                                : ", by whole sets of values: what is told is best on the mean over what may be true."));
+        page.item(UnknownWords.intervals(result.sets()));
     }
 }

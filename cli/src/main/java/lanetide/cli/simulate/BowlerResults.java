@@ -3,6 +3,8 @@ package lanetide.cli.simulate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToIntFunction;
+import lanetide.cli.words.English;
+import lanetide.cli.words.UnknownWords;
 import lanetide.squads.result.BowlerResult;
 import lanetide.squads.result.SquadResult;
 
@@ -11,9 +13,10 @@ final class BowlerResults {
     private BowlerResults() {}
 
     /** Who was best, with handicap too where there is one, and who changed balls. */
-    static String words(SquadResult squad) {
+    static String words(SquadResult squad, int sets) {
         StringBuilder words = new StringBuilder();
-        words.append("First playing, squad ")
+        words.append(English.capital(UnknownWords.example(sets)))
+                .append(", squad ")
                 .append(squad.squad())
                 .append(": ")
                 .append(best(squad, BowlerResults::pins));

@@ -53,6 +53,7 @@ public final class SimulateJson {
         Scenario scenario = reading.scenario().orElseThrow();
         ObjectNode answer = JsonAnswer.opening(reading);
         answer.put("replications", study.replications());
+        answer.put("sets", study.sets());
         answer.put("shots", study.first().shots());
         JsonAnswer.put(answer, "untilHalfWidth", study.precision(), SimulateJson::precision);
         squads(answer.putArray("squads"), study);
@@ -80,6 +81,7 @@ public final class SimulateJson {
             JsonAnswer.putAll(node, "results", first.bowlers(), SimulateJson::result);
             JsonAnswer.put(node, "meanScore", statistics.meanScore(), 2);
             JsonAnswer.put(node, "meanScoreCi95", statistics.meanScoreCi95(), SimulateJson::interval);
+            JsonAnswer.put(node, "luckCi95", statistics.luckCi95(), SimulateJson::interval);
             ArrayNode byGame = node.putArray("meanScoreByGame");
             statistics.meanByGame().forEach(mean -> byGame.add(JsonAnswer.rounded(mean, 2)));
             pace(node, statistics.pace());

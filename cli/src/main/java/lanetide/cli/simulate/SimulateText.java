@@ -10,6 +10,7 @@ import lanetide.cli.report.Page;
 import lanetide.cli.report.Table;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.value.TimeOfDay;
+import lanetide.cli.words.UnknownWords;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.squads.result.LaneStop;
 import lanetide.squads.study.SquadStatistics;
@@ -74,7 +75,8 @@ public final class SimulateText {
         if (all.isEmpty()) {
             return;
         }
-        page.heading("Lanes out of order" + (study.replications() == 1 ? "" : " (first playing)"));
+        page.heading("Lanes out of order"
+                + (study.replications() == 1 ? "" : " (" + UnknownWords.example(study.sets()) + ")"));
         List<LaneStop> shown = all.stream()
                 .sorted(Comparator.comparingLong(LaneStop::startMs))
                 .limit(MAX_STOPS)
@@ -104,12 +106,13 @@ public final class SimulateText {
         page.heading("Scores (pins a game, mean over all bowlers)");
         page.table(StudyTables.scores(study), 3);
         study.squads().forEach(this::byGame);
-        study.first().squads().forEach(squad -> page.paragraph(BowlerResults.words(squad)));
+        study.first().squads().forEach(squad -> page.paragraph(BowlerResults.words(squad, study.sets())));
         study.precision()
                 .ifPresent(precision -> page.paragraph(
                         precision.met() ? PrecisionWords.reached(precision) : PrecisionWords.notReached(precision)));
         if (study.replications() > 1) {
-            page.paragraph("The interval covers the luck of play by these bowlers, not the choice of the bowlers.");
+            page.paragraph(UnknownWords.intervals(study.sets()));
+            page.paragraph(UnknownWords.WHO);
         }
     }
 
@@ -121,7 +124,8 @@ public final class SimulateText {
 
     private void oil() {
         OilAccount oil = study.first().oil();
-        page.heading("Where the oil went" + (study.replications() == 1 ? "" : " (first playing)"));
+        page.heading("Where the oil went"
+                + (study.replications() == 1 ? "" : " (" + UnknownWords.example(study.sets()) + ")"));
         page.table(StudyTables.oil(oil), 1);
         page.paragraph(StudyTables.oilCloses(oil));
     }

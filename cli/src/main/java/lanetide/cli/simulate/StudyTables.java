@@ -94,13 +94,32 @@ public final class StudyTables {
 
     /** What squads score. */
     public static List<List<String>> scores(StudyResult study) {
+        boolean oneSet = study.sets() == 1;
         return Table.rows(
-                List.of("Squad", "Mean", "95 % interval"),
+                oneSet
+                        ? List.of("Squad", "Mean", "95 % interval")
+                        : List.of("Squad", "Mean", "95 % interval", "luck alone", "usual values"),
                 study.squads(),
-                squad -> List.of(
-                        squad.squad(),
-                        Figures.fixed(squad.meanScore(), 1),
-                        squad.meanScoreCi95().map(StudyTables::words).orElse("not known from one playing")));
+                squad -> {
+                    List<String> row = new ArrayList<>(List.of(
+                            squad.squad(),
+                            Figures.fixed(squad.meanScore(), 1),
+                            squad.meanScoreCi95().map(StudyTables::words).orElse("not known from one playing")));
+                    if (!oneSet) {
+                        row.add(squad.luckCi95().map(StudyTables::words).orElseThrow());
+                        row.add(Figures.fixed(usual(study, squad.squad()), 1));
+                    }
+                    return row;
+                });
+    }
+
+    /** What a squad scores in the playing with the usual values. */
+    private static double usual(StudyResult study, String squad) {
+        return study.first().squads().stream()
+                .filter(one -> one.squad().equals(squad))
+                .findFirst()
+                .orElseThrow()
+                .meanScore();
     }
 
     /** Where the oil went. */

@@ -4,6 +4,9 @@ import java.util.Optional;
 
 /** In words what the intervals of an answer hold, and what they do not. */
 public final class UnknownWords {
+    /** What no interval holds. */
+    public static final String WHO = "The bowlers are these; who else might come is in no interval.";
+
     private UnknownWords() {}
 
     /**

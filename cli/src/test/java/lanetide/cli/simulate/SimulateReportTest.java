@@ -108,7 +108,7 @@ class SimulateReportTest {
                         new BowlerResult(bowler.withHandicap(20), "1", 0, List.of(190, 180), List.of("", ""), 2)),
                 PaceKept.NOTHING);
 
-        assertThat(BowlerResults.words(squad))
+        assertThat(BowlerResults.words(squad, 1))
                 .contains(
                         "most pins 390 by",
                         "; with handicap most pins 410 by",

@@ -1,5 +1,7 @@
 package lanetide.des.stats;
 
+import org.apache.commons.math3.distribution.NormalDistribution;
+
 /**
  * A mean over groups of observations, where groups differ in what is not known and observations within a group in luck
  * alone: the balanced one-way layout with random groups (H. Scheffe, "The Analysis of Variance", 1959, chapter 7). If
@@ -144,16 +146,27 @@ public record NestedMean(double mean, double spread, double within, int groups, 
     }
 
     /**
-     * In which share of the worlds the mean has the sign that it has over all of them.
+     * In which share of the worlds the mean is expected to have the sign that it has over all of them. What luck leaves
+     * open of a world's own mean counts by its chance.
      *
      * @param values as for {@link #of}
-     * @return the share, 0.5 to 1 for most; a mean of 0 has the sign of all zeros
+     * @return the share, 0.5 to 1 for most; 1 if all are 0
      */
     public double signShare(double[] values) {
-        int same = 0;
+        double kept = between() == 0 ? 0 : between() / spread;
+        double open = Math.sqrt(kept * luckOfMeans() + (1 - kept) * (1 - kept) * within / observations);
+        double share = 0;
         for (double one : shrunkMeans(values)) {
-            same += Math.signum(one) == Math.signum(mean) ? 1 : 0;
+            share += chanceOfSign(mean < 0 ? -one : one, open) / groups;
         }
-        return (double) same / groups;
+        return share;
+    }
+
+    /** Chance that a normal value is above 0, or 0 itself where the mean is. */
+    private double chanceOfSign(double towards, double open) {
+        if (open == 0) {
+            return towards > 0 || (towards == 0 && mean == 0) ? 1 : 0;
+        }
+        return new NormalDistribution(null, towards, open).probability(0, Double.POSITIVE_INFINITY);
     }
 }

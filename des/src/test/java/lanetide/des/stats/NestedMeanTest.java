@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 import org.apache.commons.math3.stat.inference.OneWayAnova;
@@ -116,10 +117,14 @@ class NestedMeanTest {
     }
 
     @Test
-    void theSignIsThatOfTheWorldsAndNotOfTheirLuck() {
-        assertThat(NestedMean.of(TABLE, 4).signShare(TABLE)).isEqualTo(1);
+    void theSignIsThatOfTheWorldsAndWhatLuckLeavesOpenCountsByItsChance() {
         double[] divided = {3, -1, 3, 3, 3, -1, 3, 3};
         assertThat(NestedMean.of(divided, 4).signShare(divided)).isEqualTo(0.75);
+        double[] lucky = {1, -1, 2, -1, 1, 0};
+        NestedMean oneWorld = NestedMean.of(lucky, 1);
+        double t = oneWorld.mean() / oneWorld.luck().standardError();
+        assertThat(oneWorld.signShare(lucky))
+                .isCloseTo(new NormalDistribution().cumulativeProbability(t), within(1e-9));
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.List;
  * When to oil again.
  *
  * @param plan how it was studied
+ * @param sets sets of values that the playings went through in turn; 1 if all values were as usual
  * @param intervals the best interval on every basis
  * @param curve the curve behind them, by games
  * @param oilOver strip and oil against oiling over
@@ -16,6 +17,7 @@ import java.util.List;
  */
 public record ReoilResult(
         ReoilPlan plan,
+        int sets,
         List<Interval> intervals,
         List<CurvePoint> curve,
         OilOver oilOver,

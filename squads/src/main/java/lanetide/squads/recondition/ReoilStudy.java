@@ -86,6 +86,7 @@ public final class ReoilStudy {
                 .toList();
         return new ReoilResult(
                 plan,
+                sets,
                 intervals(policies, playings),
                 curve(ages, playings, loss, policies.allAtOnce()),
                 oilOver(policies, threads, onDone),

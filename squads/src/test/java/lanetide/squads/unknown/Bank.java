@@ -15,17 +15,16 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Function;
 import java.util.stream.Collectors;
-import lanetide.oilflow.unknown.OilModel;
 import lanetide.oilflow.unknown.Unknown;
 import lanetide.oilflow.unknown.ValueSet;
 
-/** Sets of values of the oil model with what it says of the facts under each, kept in a file while it is worked out. */
+/** Sets of values with what the model says of facts under each, kept in a file while it is worked out. */
 final class Bank {
-    /** The unknowns of the oil model, in the order of a point's shares. */
-    static final List<Unknown> UNKNOWNS = OilModel.UNKNOWNS.all();
-
     private final Path file;
+    private final List<Unknown> unknowns;
+    private final Function<ValueSet, double[]> model;
     private final List<Point> points = new ArrayList<>();
 
     /**
@@ -36,36 +35,22 @@ final class Bank {
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared
     record Point(double[] shares, double[] said) {
-        /** The sum of the squared implausibilities of all facts that may be looked at, against what is published. */
-        double chiSquare() {
-            double sum = 0;
-            for (int f = 0; f < said.length; f++) {
-                Fact fact = OilFacts.FACTS.get(f);
-                double miss = fact.heldOut() ? 0 : fact.implausibility(said[f]);
-                sum += miss * miss;
-            }
-            return sum;
-        }
-
-        /** The second largest implausibility of those facts. */
-        double secondLargest() {
-            double[] all = new double[said.length];
-            for (int f = 0; f < said.length; f++) {
-                Fact fact = OilFacts.FACTS.get(f);
-                all[f] = fact.heldOut() ? 0 : fact.implausibility(said[f]);
-            }
-            Arrays.sort(all);
-            return all[all.length - 2];
-        }
-
         boolean isWhole() {
             return Arrays.stream(said).noneMatch(Double::isNaN);
         }
     }
 
-    /** The bank of a file, with what stands there already. */
-    Bank(Path file) {
+    /**
+     * The bank of a file, with what stands there already.
+     *
+     * @param file the file
+     * @param unknowns what the sets are of, in the order of a point's shares
+     * @param model what is said of each fact under a set
+     */
+    Bank(Path file, List<Unknown> unknowns, Function<ValueSet, double[]> model) {
         this.file = file;
+        this.unknowns = unknowns;
+        this.model = model;
         if (Files.exists(file)) {
             try {
                 Files.readAllLines(file, StandardCharsets.UTF_8).forEach(line -> points.add(point(line)));
@@ -100,7 +85,7 @@ final class Bank {
         try {
             List<Future<Point>> running = new ArrayList<>();
             for (double[] shares : wanted.subList(Math.min(wanted.size(), points.size() - from), wanted.size())) {
-                running.add(pool.submit(() -> new Point(shares, OilFacts.of(set(0, shares)))));
+                running.add(pool.submit(() -> new Point(shares, model.apply(set(unknowns, shares)))));
             }
             for (Future<Point> one : running) {
                 Point point = one.get();
@@ -122,11 +107,11 @@ final class Bank {
     }
 
     /** The values at some shares of their ranges. */
-    static ValueSet set(int number, double[] shares) {
+    static ValueSet set(List<Unknown> unknowns, double[] shares) {
         Map<String, Double> values = new TreeMap<>();
         for (int u = 0; u < shares.length; u++) {
-            values.put(UNKNOWNS.get(u).id(), UNKNOWNS.get(u).at(shares[u]));
+            values.put(unknowns.get(u).id(), unknowns.get(u).at(shares[u]));
         }
-        return new ValueSet(number, values);
+        return new ValueSet(0, values);
     }
 }

@@ -5,58 +5,28 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import lanetide.oilflow.unknown.Unknown;
-import org.apache.commons.math3.random.SobolSequenceGenerator;
 
 /**
- * Equally likely sets drawn from weighted points of the oil model, each with values of play, on which these facts say
- * nothing. Their order is such that the first few of any number are spread like all: each next one is that which brings
- * the sets so far closest to all by the energy distance (G. J. Szekely and M. L. Rizzo, "Energy statistics", Journal of
- * Statistical Planning and Inference 143, 2013).
+ * Equally likely sets drawn from weighted points. Their order is such that the first few of any number are spread like
+ * all: each next one is that which brings the sets so far closest to all by the energy distance (G. J. Szekely and M.
+ * L. Rizzo, "Energy statistics", Journal of Statistical Planning and Inference 143, 2013).
  */
 final class DrawnSets {
     /** Sets that ship. */
     static final int COUNT = 200;
-
-    private static final List<Unknown> PLAY = PlayModel.UNKNOWNS.all();
 
     private final List<double[]> ordered;
 
     /**
      * Draws the sets.
      *
-     * @param weighted points of the oil model; their weights add up to 1
+     * @param weighted points in all unknowns; their weights add up to 1
      */
     DrawnSets(List<ValueSearch.Weighted> weighted) {
-        List<double[]> oil = drawn(weighted);
-        SobolSequenceGenerator sobol = new SobolSequenceGenerator(PLAY.size());
-        sobol.skipTo(1);
-        List<double[]> all = new ArrayList<>();
-        for (double[] shares : oil) {
-            all.add(joined(shares, sobol.nextVector()));
-        }
-        this.ordered = ordered(all);
-    }
-
-    /** By equal steps through the sum of the weights, so that a point comes as often as its weight says, within one. */
-    private static List<double[]> drawn(List<ValueSearch.Weighted> weighted) {
-        List<double[]> drawn = new ArrayList<>();
-        double sum = 0;
-        for (ValueSearch.Weighted one : weighted) {
-            sum += one.weight();
-            while (drawn.size() < COUNT && (drawn.size() + 0.5) / COUNT < sum) {
-                drawn.add(one.point().shares());
-            }
-        }
-        return drawn;
-    }
-
-    private static double[] joined(double[] oil, double[] play) {
-        double[] all = new double[oil.length + play.length];
-        System.arraycopy(oil, 0, all, 0, oil.length);
-        System.arraycopy(play, 0, all, oil.length, play.length);
-        return all;
+        this.ordered = ordered(PlaySearch.drawn(weighted, COUNT).stream()
+                .map(Bank.Point::shares)
+                .toList());
     }
 
     private static List<double[]> ordered(List<double[]> all) {
@@ -106,8 +76,7 @@ final class DrawnSets {
 
     /** The lines of the data file. */
     List<String> lines() {
-        List<Unknown> unknowns =
-                Stream.concat(Bank.UNKNOWNS.stream(), PLAY.stream()).toList();
+        List<Unknown> unknowns = PlaySearch.ALL;
         List<String> lines = new ArrayList<>(List.of(
                 "# Sets of values that published facts do not rule out, equally likely, in an order in which the first few",
                 "# are spread like all. Found by ValueSearch (DEVELOPERS.md tells how); do not edit.",

@@ -1,5 +1,9 @@
 package lanetide.squads.unknown;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+
 /**
  * Something published that a set of values must not contradict.
  *
@@ -28,6 +32,25 @@ record Fact(
         }
         double miss = side == 0 ? Math.abs(ours - of) : Math.max(0, side * (ours - of));
         return Math.min(NO_NUMBER, miss / error());
+    }
+
+    /** The sum of the squared implausibilities of all facts that may be looked at. */
+    static double chiSquare(List<Fact> facts, double[] said) {
+        return Arrays.stream(looked(facts, said)).map(miss -> miss * miss).sum();
+    }
+
+    /** The second largest implausibility of those facts. */
+    static double secondLargest(List<Fact> facts, double[] said) {
+        double[] all = looked(facts, said);
+        Arrays.sort(all);
+        return all[all.length - 2];
+    }
+
+    private static double[] looked(List<Fact> facts, double[] said) {
+        return IntStream.range(0, said.length)
+                .filter(f -> !facts.get(f).heldOut())
+                .mapToDouble(f -> facts.get(f).implausibility(said[f]))
+                .toArray();
     }
 
     /** Tolerance, scatter and allowance together. */

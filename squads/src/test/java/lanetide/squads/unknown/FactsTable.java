@@ -3,6 +3,7 @@ package lanetide.squads.unknown;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import lanetide.oilflow.unknown.Unknown;
 import lanetide.oilflow.unknown.ValueSet;
 
@@ -10,21 +11,21 @@ import lanetide.oilflow.unknown.ValueSet;
 final class FactsTable {
     private final List<Bank.Point> points;
     private final List<ValueSearch.Weighted> weighted;
-    private final double effective;
+    private final List<ValueSearch.Weighted> played;
 
-    FactsTable(List<Bank.Point> points, List<ValueSearch.Weighted> weighted, double effective) {
+    FactsTable(List<Bank.Point> points, List<ValueSearch.Weighted> weighted, List<ValueSearch.Weighted> played) {
         this.points = points;
         this.weighted = weighted;
-        this.effective = effective;
+        this.played = played;
     }
 
     String markdown() {
-        return counts() + facts() + unknowns();
+        return counts() + facts() + scores() + unknowns();
     }
 
     private String counts() {
         long design = points.subList(0, ValueSearch.DESIGN).stream()
-                .filter(point -> point.secondLargest() <= ValueSearch.RULED_OUT)
+                .filter(point -> Fact.secondLargest(OilFacts.FACTS, point.said()) <= ValueSearch.RULED_OUT)
                 .count();
         return format(
                 "Of %d sets over the whole of all ranges the facts rule out %.0f %%; %d more were worked out where they are"
@@ -32,13 +33,44 @@ final class FactsTable {
                 ValueSearch.DESIGN,
                 100.0 * (ValueSearch.DESIGN - design) / ValueSearch.DESIGN,
                 points.size() - ValueSearch.DESIGN,
-                effective);
+                effective(weighted),
+                played.size(),
+                effective(played));
+    }
+
+    private static double effective(List<ValueSearch.Weighted> weighted) {
+        return ValueSearch.effectiveSize(
+                weighted.stream().mapToDouble(ValueSearch.Weighted::weight).toArray());
+    }
+
+    private String scores() {
+        double[] usual = PlayFacts.of(ValueSet.USUAL);
+        StringBuilder table = new StringBuilder(
+                "| Fact | published | usual values | I | sets: 5 %, middle, 95 % |\n|---|---|---|---|---|\n");
+        for (int f = 0; f < usual.length; f++) {
+            Fact fact = PlayFacts.FACTS.get(f);
+            int at = f;
+            table.append(format(
+                    "| %s | %s ± %s | %s | %.1f | %s |%n",
+                    fact.id(),
+                    number(fact.published()),
+                    number(fact.tolerance()),
+                    number(usual[f]),
+                    fact.implausibility(usual[f]),
+                    spread(played, point -> point.said()[at])));
+        }
+        return table.append("\n").toString();
+    }
+
+    private static String spread(List<ValueSearch.Weighted> of, ToDoubleFunction<Bank.Point> value) {
+        return number(quantile(of, 0.05, value)) + ", " + number(quantile(of, 0.5, value)) + ", "
+                + number(quantile(of, 0.95, value));
     }
 
     private String facts() {
         double[] usual = OilFacts.of(ValueSet.USUAL);
         Bank.Point best = points.stream()
-                .min(Comparator.comparingDouble(Bank.Point::chiSquare))
+                .min(Comparator.comparingDouble(point -> Fact.chiSquare(OilFacts.FACTS, point.said())))
                 .orElseThrow();
         StringBuilder table = new StringBuilder(
                 "| Fact | published | usual values | I | best set | I | sets: 5 %, middle, 95 % | I of the middle | sets that meet it |\n"
@@ -46,13 +78,13 @@ final class FactsTable {
         for (int f = 0; f < OilFacts.FACTS.size(); f++) {
             Fact fact = OilFacts.FACTS.get(f);
             int at = f;
-            double middle = quantile(0.5, point -> point.said()[at]);
+            double middle = quantile(weighted, 0.5, point -> point.said()[at]);
             double met = weighted.stream()
                     .filter(one -> fact.implausibility(one.point().said()[at]) <= 1)
                     .mapToDouble(ValueSearch.Weighted::weight)
                     .sum();
             table.append(format(
-                    "| %s%s | %s ± %s%s | %s | %.1f | %s | %.1f | %s, %s, %s | %.1f | %.0f %% |%n",
+                    "| %s%s | %s ± %s%s | %s | %.1f | %s | %.1f | %s | %.1f | %.0f %% |%n",
                     fact.id(),
                     fact.heldOut() ? " (held out)" : "",
                     number(fact.published()),
@@ -62,9 +94,7 @@ final class FactsTable {
                     fact.implausibility(usual[f]),
                     number(best.said()[f]),
                     fact.implausibility(best.said()[f]),
-                    number(quantile(0.05, point -> point.said()[at])),
-                    number(middle),
-                    number(quantile(0.95, point -> point.said()[at])),
+                    spread(weighted, point -> point.said()[at]),
                     fact.implausibility(middle),
                     100 * met));
         }
@@ -75,11 +105,11 @@ final class FactsTable {
         StringBuilder table =
                 new StringBuilder("| Unknown | range | usual | sets: 5 %, middle, 95 % | of the range's width |\n"
                         + "|---|---|---|---|---|\n");
-        for (int u = 0; u < Bank.UNKNOWNS.size(); u++) {
-            Unknown unknown = Bank.UNKNOWNS.get(u);
+        for (int u = 0; u < PlaySearch.ALL.size(); u++) {
+            Unknown unknown = PlaySearch.ALL.get(u);
             int at = u;
-            double low = quantile(0.05, point -> point.shares()[at]);
-            double high = quantile(0.95, point -> point.shares()[at]);
+            double low = quantile(played, 0.05, point -> point.shares()[at]);
+            double high = quantile(played, 0.95, point -> point.shares()[at]);
             table.append(format(
                     "| %s | %s to %s | %s | %s, %s, %s | %.0f %% |%n",
                     unknown.id(),
@@ -87,15 +117,15 @@ final class FactsTable {
                     number(unknown.high()),
                     number(unknown.usual()),
                     number(unknown.at(low)),
-                    number(unknown.at(quantile(0.5, point -> point.shares()[at]))),
+                    number(unknown.at(quantile(played, 0.5, point -> point.shares()[at]))),
                     number(unknown.at(high)),
                     100 * (high - low) / 0.9));
         }
         return table.toString();
     }
 
-    private double quantile(double share, java.util.function.ToDoubleFunction<Bank.Point> of) {
-        List<ValueSearch.Weighted> sorted = weighted.stream()
+    private static double quantile(List<ValueSearch.Weighted> all, double share, ToDoubleFunction<Bank.Point> of) {
+        List<ValueSearch.Weighted> sorted = all.stream()
                 .filter(one -> !Double.isNaN(of.applyAsDouble(one.point())))
                 .sorted(Comparator.comparingDouble(one -> of.applyAsDouble(one.point())))
                 .toList();

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import lanetide.oilflow.unknown.OilModel;
+import lanetide.oilflow.unknown.Unknown;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.SobolSequenceGenerator;
 import org.apache.commons.math3.random.Well19937c;
@@ -31,10 +33,18 @@ final class ValueSearch {
     private static final int STEPS_BETWEEN = 400;
     private static final int BURN_IN = 20_000;
 
+    /** The unknowns of the oil model, in the order of a point's shares. */
+    static final List<Unknown> OIL = OilModel.UNKNOWNS.all();
+
     private final Bank bank;
 
-    ValueSearch(Bank bank) {
-        this.bank = bank;
+    /** A search whose points stand in a file as far as they have been worked out. */
+    ValueSearch(Path file) {
+        this.bank = new Bank(file, OIL, OilFacts::of);
+    }
+
+    private static double chiSquare(Bank.Point point) {
+        return Fact.chiSquare(OilFacts.FACTS, point.said());
     }
 
     /** All points: the design and the waves, in this order. */
@@ -48,7 +58,7 @@ final class ValueSearch {
 
     /** Points over the whole of all ranges, by the library's Sobol' generator. */
     private static List<double[]> design() {
-        SobolSequenceGenerator sobol = new SobolSequenceGenerator(Bank.UNKNOWNS.size());
+        SobolSequenceGenerator sobol = new SobolSequenceGenerator(OIL.size());
         sobol.skipTo(1);
         return IntStream.range(0, DESIGN).mapToObj(i -> sobol.nextVector()).toList();
     }
@@ -103,11 +113,12 @@ final class ValueSearch {
         Copy(List<Bank.Point> points) {
             List<Bank.Point> whole = points.stream().filter(Bank.Point::isWhole).toList();
             double[] chi =
-                    whole.stream().mapToDouble(Bank.Point::chiSquare).sorted().toArray();
+                    whole.stream().mapToDouble(ValueSearch::chiSquare).sorted().toArray();
             // The better half alone: what the model does where it contradicts everything need not be known.
             double enough = chi[chi.length / 2];
-            List<Bank.Point> near =
-                    whole.stream().filter(point -> point.chiSquare() <= enough).toList();
+            List<Bank.Point> near = whole.stream()
+                    .filter(point -> ValueSearch.chiSquare(point) <= enough)
+                    .toList();
             for (int f = 0; f < OilFacts.FACTS.size(); f++) {
                 Fact fact = OilFacts.FACTS.get(f);
                 int at = f;
@@ -125,7 +136,7 @@ final class ValueSearch {
                 }
             }
             start = whole.stream()
-                    .min((a, b) -> Double.compare(a.chiSquare(), b.chiSquare()))
+                    .min((a, b) -> Double.compare(ValueSearch.chiSquare(a), ValueSearch.chiSquare(b)))
                     .orElseThrow()
                     .shares();
         }
@@ -160,9 +171,9 @@ final class ValueSearch {
             int from = DESIGN + (wave - 1) * WAVE;
             List<Bank.Point> points = bank.points().subList(from, from + WAVE);
             double[] weights = points.stream()
-                    .mapToDouble(point -> point.secondLargest() > RULED_OUT
+                    .mapToDouble(point -> Fact.secondLargest(OilFacts.FACTS, point.said()) > RULED_OUT
                             ? 0
-                            : Math.exp((copy.chiSquare(point.shares()) - point.chiSquare()) / 2))
+                            : Math.exp((copy.chiSquare(point.shares()) - chiSquare(point)) / 2))
                     .toArray();
             double worth = effectiveSize(weights) / Arrays.stream(weights).sum();
             for (int i = 0; i < weights.length; i++) {
@@ -183,19 +194,18 @@ final class ValueSearch {
     }
 
     /**
-     * Works out the bank, draws the sets that ship and writes them.
+     * Works out both banks, draws the sets that ship, writes them, and prints what the facts leave.
      *
-     * @param args the file of the bank, of which what it holds already is not worked out again; and the file that the
+     * @param args a folder for the banks, of which what it holds already is not worked out again; and the file that the
      *     program ships
      * @throws IOException if that cannot be written
      */
     public static void main(String[] args) throws IOException {
-        ValueSearch search = new ValueSearch(new Bank(Path.of(args[0])));
-        List<Bank.Point> points = search.run();
-        List<Weighted> weighted = search.weighted();
-        double effective =
-                effectiveSize(weighted.stream().mapToDouble(Weighted::weight).toArray());
-        Files.write(Path.of(args[1]), new DrawnSets(weighted).lines(), StandardCharsets.UTF_8);
-        System.out.println(new FactsTable(points, weighted, effective).markdown());
+        Path folder = Path.of(args[0]);
+        ValueSearch oil = new ValueSearch(folder.resolve("oil.txt"));
+        oil.run();
+        PlaySearch play = new PlaySearch(folder.resolve("play.txt"), oil.weighted());
+        Files.write(Path.of(args[1]), new DrawnSets(play.weighted()).lines(), StandardCharsets.UTF_8);
+        System.out.println(new FactsTable(oil.bank.points(), oil.weighted(), play.weighted()).markdown());
     }
 }
