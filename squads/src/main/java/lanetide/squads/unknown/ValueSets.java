@@ -72,12 +72,12 @@ public final class ValueSets {
 
         private static List<ValueSet> read() {
             DataFile file = new DataFile(ValueSets.class, "value-sets.properties");
-            String[] names = file.text("unknowns", "names").split(" ");
+            String[] names = file.text("unknowns", "names").split(" ", -1);
             List<ValueSet> all = new ArrayList<>();
             for (String id : file.ids()) {
                 if (!id.equals("unknowns")) {
                     all.add(set(
-                            Integer.parseInt(id), names, file.text(id, "values").split(" ")));
+                            Integer.parseInt(id), names, file.text(id, "values").split(" ", -1)));
                 }
             }
             return List.copyOf(all);

@@ -61,12 +61,12 @@ final class Bank {
     }
 
     private static Point point(String line) {
-        String[] halves = line.split(";");
+        String[] halves = line.split(";", -1);
         return new Point(numbers(halves[0]), numbers(halves[1]));
     }
 
     private static double[] numbers(String text) {
-        return Arrays.stream(text.trim().split(" "))
+        return Arrays.stream(text.strip().split(" ", -1))
                 .mapToDouble(Double::parseDouble)
                 .toArray();
     }

@@ -57,7 +57,7 @@ final class ValueSearch {
     }
 
     /** Points over the whole of all ranges, by the library's Sobol' generator. */
-    private static List<double[]> design() {
+    static List<double[]> design() {
         SobolSequenceGenerator sobol = new SobolSequenceGenerator(OIL.size());
         sobol.skipTo(1);
         return IntStream.range(0, DESIGN).mapToObj(i -> sobol.nextVector()).toList();
