@@ -26,6 +26,7 @@ import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.FairnessStudy;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.Verdict;
+import lanetide.squads.fairness.WhatToMeasure;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -104,6 +105,12 @@ public final class FairnessCommand implements Callable<Integer> {
                     "Rounds in which it is also played with bowlers who never move and with bowlers who see the oil, since how bowlers follow the lanes is not known; from 2 to 1000, 0 leaves them out (default: 4).")
     private int bounds;
 
+    @Option(
+            names = "--what-to-measure",
+            description =
+                    "Also tell what the least sure advantage hangs on, and which measurement would narrow it most. The event is played under all sets of values for that, which takes long.")
+    private boolean whatToMeasure;
+
     @Option(names = "--fail-if-unfair", description = "End with exit code 1 if the verdict is unfair.")
     private boolean failIfUnfair;
 
@@ -127,8 +134,12 @@ public final class FairnessCommand implements Callable<Integer> {
             verdict = result.verdict();
             Optional<FairnessComparison> late = changes.isPresent() ? withPlanned(planned, result) : Optional.empty();
             Set<Integer> lost = changes.map(LateChanges::lost).orElse(Set.of());
-            FairnessAnswer answer =
-                    new FairnessAnswer(result, bounds(scenario, result), remedies(scenario, lost, result), late);
+            FairnessAnswer answer = new FairnessAnswer(
+                    result,
+                    bounds(scenario, result),
+                    remedies(scenario, lost, result),
+                    measure(scenario, result),
+                    late);
             return render(reading, scenario, answer);
         });
         boolean fails = failIfUnfair && verdict == Verdict.UNFAIR;
@@ -163,6 +174,12 @@ public final class FairnessCommand implements Callable<Integer> {
         return bounds == 0 || stillLanes
                 ? Optional.empty()
                 : Optional.of(new Studies(options, scenario, sets).bounds(result, bounds));
+    }
+
+    private Optional<WhatToMeasure> measure(Scenario scenario, FairnessResult result) {
+        return whatToMeasure && !stillLanes
+                ? new Studies(options, scenario, sets).whatToMeasure(result)
+                : Optional.empty();
     }
 
     private List<Remedy> remedies(Scenario scenario, Set<Integer> lost, FairnessResult result) {

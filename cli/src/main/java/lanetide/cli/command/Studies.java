@@ -1,6 +1,7 @@
 package lanetide.cli.command;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
 import lanetide.cli.options.CommonOptions;
@@ -10,8 +11,10 @@ import lanetide.squads.fairness.Bounds;
 import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.FairnessStudy;
+import lanetide.squads.fairness.MeasurementStudy;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.RemedyStudy;
+import lanetide.squads.fairness.WhatToMeasure;
 import lanetide.squads.play.Observers;
 import lanetide.squads.recondition.ReoilPlan;
 import lanetide.squads.recondition.ReoilResult;
@@ -60,6 +63,14 @@ record Studies(CommonOptions options, Scenario scenario, SetsOption sets) {
                 "playings of bounds",
                 Bounds.playings(scenario.event(), rounds),
                 told -> Bounds.of(possible(result.playings()), result.plan(), rounds, options.threads(), told));
+    }
+
+    /** Plays the event under all sets of values, to tell what its least sure advantage hangs on. */
+    Optional<WhatToMeasure> whatToMeasure(FairnessResult result) {
+        return options.progressing(
+                "playings of measuring",
+                MeasurementStudy.playings(scenario.event()),
+                told -> MeasurementStudy.run(scenario.event(), result, options.threads(), told));
     }
 
     /** Plays the event with each change that could mend it; none of them sends a group to a lost pair. */

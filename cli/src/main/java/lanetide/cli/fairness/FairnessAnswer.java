@@ -6,6 +6,7 @@ import lanetide.squads.fairness.Bounds;
 import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Remedy;
+import lanetide.squads.fairness.WhatToMeasure;
 
 /**
  * All that {@code fairness} found.
@@ -13,10 +14,15 @@ import lanetide.squads.fairness.Remedy;
  * @param result what came of the study
  * @param bounds the same if bowlers followed the lanes otherwise; empty if that was not asked for
  * @param remedies changes that could mend it; empty if none were tried
+ * @param measure what the least sure advantage hangs on and what would narrow it; empty if that was not asked for
  * @param late what late changes do to the event as planned; empty without any
  */
 public record FairnessAnswer(
-        FairnessResult result, Optional<Bounds> bounds, List<Remedy> remedies, Optional<FairnessComparison> late) {
+        FairnessResult result,
+        Optional<Bounds> bounds,
+        List<Remedy> remedies,
+        Optional<WhatToMeasure> measure,
+        Optional<FairnessComparison> late) {
     /** Copies the list. */
     public FairnessAnswer {
         remedies = List.copyOf(remedies);

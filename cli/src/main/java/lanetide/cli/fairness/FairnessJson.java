@@ -13,6 +13,7 @@ import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.SpreadGain;
+import lanetide.squads.fairness.WhatToMeasure;
 import lanetide.squads.model.Event;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -35,7 +36,10 @@ public final class FairnessJson {
     /** The answer for the scenario as it is planned, to stand in something larger. */
     public static ObjectNode tree(Reading reading, FairnessResult result, List<Remedy> remedies) {
         Event planned = reading.scenario().orElseThrow().event();
-        return tree(reading, new FairnessAnswer(result, Optional.empty(), remedies, Optional.empty()), planned);
+        return tree(
+                reading,
+                new FairnessAnswer(result, Optional.empty(), remedies, Optional.empty(), Optional.empty()),
+                planned);
     }
 
     private static ObjectNode tree(Reading reading, FairnessAnswer found, Event event) {
@@ -62,6 +66,7 @@ public final class FairnessJson {
                 result.reasons(),
                 (node, reason) -> node.put("code", reason.code()).put("text", ReasonWords.of(reason)));
         JsonAnswer.putAll(answer, "remedies", found.remedies(), FairnessJson::remedy);
+        found.measure().ifPresent(measure -> measure(answer, measure));
         JsonAnswer.putAssumptions(answer, scenario.assumptions());
         JsonAnswer.putCautions(answer);
         return answer;
@@ -87,6 +92,18 @@ public final class FairnessJson {
         JsonAnswer.put(
                 node, "ifAllKnow", bounds, known -> known.ifAllKnow(effect).advantagePins(), 3);
         node.put("verdict", EffectWords.verdict(effect.verdict()));
+    }
+
+    private static void measure(ObjectNode answer, WhatToMeasure measure) {
+        JsonAnswer.putAll(answer, "hangsOn", measure.hangsOn(), (node, one) -> {
+            node.put("unknown", one.unknown());
+            JsonAnswer.put(node, "sharePercent", 100 * one.share(), 1);
+            node.put("rises", one.rises());
+        });
+        JsonAnswer.putAll(answer, "whatToMeasure", measure.worth(), (node, one) -> {
+            node.put("measurement", MeasureWords.of(one.measurement()));
+            JsonAnswer.put(node, "narrowsPercent", 100 * one.narrows(), 1);
+        });
     }
 
     private static void lateChanges(ObjectNode node, FairnessComparison change) {

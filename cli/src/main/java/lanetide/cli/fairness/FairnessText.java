@@ -14,6 +14,7 @@ import lanetide.squads.fairness.Evenness;
 import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Verdict;
+import lanetide.squads.fairness.WhatToMeasure;
 
 /**
  * What {@code fairness} answers, for people: the verdict first, then to whom not, by how many pins, how sure, and why.
@@ -50,6 +51,7 @@ public final class FairnessText {
         answer.late().ifPresent(this::lateChanges);
         toWhomNot();
         answer.bounds().ifPresent(this::notKnown);
+        answer.measure().ifPresent(this::measure);
         for (EffectKind kind : EffectKind.values()) {
             table(kind);
         }
@@ -117,6 +119,14 @@ public final class FairnessText {
         page.heading("What is not known: how bowlers follow the lanes");
         page.item(BoundsWords.explanation(bounds, result.sets()));
         BoundsWords.sentences(result, bounds).forEach(page::item);
+    }
+
+    private void measure(WhatToMeasure found) {
+        page.heading("What it hangs on");
+        page.item(MeasureWords.least(found));
+        MeasureWords.hangsOn(found).forEach(page::item);
+        page.heading("What would settle it: one measurement, by how much it would narrow what is not known");
+        MeasureWords.worth(found).forEach(page::item);
     }
 
     private void table(EffectKind kind) {

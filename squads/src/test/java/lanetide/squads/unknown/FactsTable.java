@@ -45,8 +45,10 @@ final class FactsTable {
 
     private String scores() {
         double[] usual = PlayFacts.of(ValueSet.USUAL);
-        StringBuilder table = new StringBuilder(
-                "| Fact | published | usual values | I | sets: 5 %, middle, 95 % |\n|---|---|---|---|---|\n");
+        StringBuilder table = new StringBuilder("""
+                | Fact | published | usual values | I | sets: 5 %, middle, 95 % |
+                |---|---|---|---|---|
+                """);
         for (int f = 0; f < usual.length; f++) {
             Fact fact = PlayFacts.FACTS.get(f);
             int at = f;
@@ -72,9 +74,10 @@ final class FactsTable {
         Bank.Point best = points.stream()
                 .min(Comparator.comparingDouble(point -> Fact.chiSquare(OilFacts.FACTS, point.said())))
                 .orElseThrow();
-        StringBuilder table = new StringBuilder(
-                "| Fact | published | usual values | I | best set | I | sets: 5 %, middle, 95 % | I of the middle | sets that meet it |\n"
-                        + "|---|---|---|---|---|---|---|---|---|\n");
+        StringBuilder table = new StringBuilder("""
+                | Fact | published | usual values | I | best set | I | sets: 5 %, middle, 95 % | I of the middle | sets that meet it |
+                |---|---|---|---|---|---|---|---|---|
+                """);
         for (int f = 0; f < OilFacts.FACTS.size(); f++) {
             Fact fact = OilFacts.FACTS.get(f);
             int at = f;
@@ -102,9 +105,10 @@ final class FactsTable {
     }
 
     private String unknowns() {
-        StringBuilder table =
-                new StringBuilder("| Unknown | range | usual | sets: 5 %, middle, 95 % | of the range's width |\n"
-                        + "|---|---|---|---|---|\n");
+        StringBuilder table = new StringBuilder("""
+                | Unknown | range | usual | sets: 5 %, middle, 95 % | of the range's width |
+                |---|---|---|---|---|
+                """);
         for (int u = 0; u < PlaySearch.ALL.size(); u++) {
             Unknown unknown = PlaySearch.ALL.get(u);
             int at = u;
