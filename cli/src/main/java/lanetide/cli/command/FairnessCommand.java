@@ -26,7 +26,7 @@ import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.FairnessStudy;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.Verdict;
-import lanetide.squads.fairness.WhatToMeasure;
+import lanetide.squads.measure.WhatToMeasure;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

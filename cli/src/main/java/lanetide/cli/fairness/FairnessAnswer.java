@@ -6,7 +6,7 @@ import lanetide.squads.fairness.Bounds;
 import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Remedy;
-import lanetide.squads.fairness.WhatToMeasure;
+import lanetide.squads.measure.WhatToMeasure;
 
 /**
  * All that {@code fairness} found.

@@ -13,7 +13,7 @@ import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.SpreadGain;
-import lanetide.squads.fairness.WhatToMeasure;
+import lanetide.squads.measure.WhatToMeasure;
 import lanetide.squads.model.Event;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -66,7 +66,7 @@ public final class FairnessJson {
                 result.reasons(),
                 (node, reason) -> node.put("code", reason.code()).put("text", ReasonWords.of(reason)));
         JsonAnswer.putAll(answer, "remedies", found.remedies(), FairnessJson::remedy);
-        found.measure().ifPresent(measure -> measure(answer, measure));
+        measure(answer, found.measure());
         JsonAnswer.putAssumptions(answer, scenario.assumptions());
         JsonAnswer.putCautions(answer);
         return answer;
@@ -94,13 +94,17 @@ public final class FairnessJson {
         node.put("verdict", EffectWords.verdict(effect.verdict()));
     }
 
-    private static void measure(ObjectNode answer, WhatToMeasure measure) {
-        JsonAnswer.putAll(answer, "hangsOn", measure.hangsOn(), (node, one) -> {
+    /** Both lists are empty where that was not asked for. */
+    private static void measure(ObjectNode answer, Optional<WhatToMeasure> measure) {
+        List<WhatToMeasure.HangsOn> hangsOn =
+                measure.map(WhatToMeasure::hangsOn).orElse(List.of());
+        JsonAnswer.putAll(answer, "hangsOn", hangsOn, (node, one) -> {
             node.put("unknown", one.unknown());
             JsonAnswer.put(node, "sharePercent", 100 * one.share(), 1);
             node.put("rises", one.rises());
         });
-        JsonAnswer.putAll(answer, "whatToMeasure", measure.worth(), (node, one) -> {
+        List<WhatToMeasure.Worth> worth = measure.map(WhatToMeasure::worth).orElse(List.of());
+        JsonAnswer.putAll(answer, "whatToMeasure", worth, (node, one) -> {
             node.put("measurement", MeasureWords.of(one.measurement()));
             JsonAnswer.put(node, "narrowsPercent", 100 * one.narrows(), 1);
         });

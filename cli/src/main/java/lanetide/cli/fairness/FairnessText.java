@@ -14,7 +14,7 @@ import lanetide.squads.fairness.Evenness;
 import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Verdict;
-import lanetide.squads.fairness.WhatToMeasure;
+import lanetide.squads.measure.WhatToMeasure;
 
 /**
  * What {@code fairness} answers, for people: the verdict first, then to whom not, by how many pins, how sure, and why.

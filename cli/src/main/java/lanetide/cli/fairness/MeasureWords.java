@@ -6,8 +6,8 @@ import lanetide.cli.words.UnknownNames;
 import lanetide.cli.words.UnknownWords;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.fairness.EffectKind;
-import lanetide.squads.fairness.Measurement;
-import lanetide.squads.fairness.WhatToMeasure;
+import lanetide.squads.measure.Measurement;
+import lanetide.squads.measure.WhatToMeasure;
 
 /** In words what an advantage hangs on, and what measuring would tell. */
 final class MeasureWords {
@@ -28,7 +28,7 @@ final class MeasureWords {
     /** What it hangs on, a line each. */
     static List<String> hangsOn(WhatToMeasure found) {
         return found.hangsOn().isEmpty()
-                ? List.of("No single unknown tells a fiftieth of it; it hangs on many together.")
+                ? List.of("No single unknown is shown to move it; it hangs on many together, or on little.")
                 : found.hangsOn().stream()
                         .map(one -> UnknownWords.share(one.share()) + " of it goes with "
                                 + UnknownNames.of(one.unknown()) + " ("
@@ -44,8 +44,9 @@ final class MeasureWords {
                 .map(one -> of(one.measurement()) + ": narrows it by " + UnknownWords.share(one.narrows()) + ".")
                 .toList();
         return told.isEmpty()
-                ? List.of("None of the " + found.worth().size() + " measurements looked at, taken once, narrows it by a"
-                        + " hundredth: luck of the day drowns it. Take several.")
+                ? List.of("None of the " + found.worth().size()
+                        + " measurements looked at, taken once, is shown to narrow it: luck"
+                        + " of the day drowns it. Take several.")
                 : told;
     }
 

@@ -27,7 +27,7 @@ public final class RemedyTable {
     public static Optional<String> leastRegret(List<Remedy> remedies) {
         return remedies.stream()
                 .filter(remedy -> remedy.leastRegret()
-                        && remedy.gain().filter(gain -> gain.bySet().length > 1).isPresent())
+                        && remedy.gain().filter(gain -> gain.bySet().size() > 1).isPresent())
                 .findFirst()
                 .map(remedy -> "Whatever of what is not known is true, least is lost against the best choice by: "
                         + RemedyWords.of(remedy.change()) + ". Half of the sets of values give it "

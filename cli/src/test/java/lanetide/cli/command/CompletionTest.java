@@ -45,7 +45,7 @@ class CompletionTest {
         "sim, simulate",
         "re, reoil report",
         "simulate --repl, --replications",
-        "simulate --s, --seed --shot-log",
+        "simulate --s, --seed --sets --shot-log",
         "new --no, --no-color",
         "simulate --format '', text json csv",
         "check scenarios/one-pair.yaml --units m, metric",

@@ -168,7 +168,19 @@ class FairnessCommandTest {
                         .replace("games: 2", "games: 6")
                         .replace("hands: {right: 75 %, left: 25 %}", "hands: {right: 100 %, left: 0 %}"));
         Object[] args = {
-            "fairness", unfair, "--replications", 60, "--remedies", 0, "--bounds", 0, "--margin", "0.05", "--quiet"
+            "fairness",
+            unfair,
+            "--replications",
+            60,
+            "--remedies",
+            0,
+            "--bounds",
+            0,
+            "--margin",
+            "0.05",
+            "--quiet",
+            "--sets",
+            "usual"
         };
 
         assertThat(Program.run(args).out()).contains("Verdict: unfair, if up to 0.05 pins a game count as fair.");

@@ -41,7 +41,7 @@ class SimulateCommandTest {
         JsonNode answer = json.answer();
 
         assertThat(answer.propertyNames())
-                .startsWith("schemaVersion", "version", "seed", "scenarioSha256", "replications", "shots")
+                .startsWith("schemaVersion", "version", "seed", "scenarioSha256", "replications", "sets", "shots")
                 .contains("squads", "lanes", "oil");
         assertThat(answer.get("seed").asInt()).isEqualTo(3);
         assertThat(answer.get("replications").asInt()).isEqualTo(3);

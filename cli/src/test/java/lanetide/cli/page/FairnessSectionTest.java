@@ -42,8 +42,8 @@ class FairnessSectionTest {
     }
 
     private static Optional<SpreadGain> gain(double pins, double error, double shown) {
-        return Optional.of(new SpreadGain(
-                error, new ConfidenceInterval(pins - error, pins + error, 0.9), new double[] {pins}, shown));
+        return Optional.of(
+                new SpreadGain(error, new ConfidenceInterval(pins - error, pins + error, 0.9), List.of(pins), shown));
     }
 
     private static RemedyChange oiling(Conditioning oiling) {

@@ -3,10 +3,14 @@ package lanetide.squads.fairness;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lanetide.des.random.RandomStreams;
+import lanetide.des.stats.NestedMean;
 
 /**
  * Whether an event is fair.
@@ -72,6 +76,60 @@ public record FairnessResult(
         return new BigDecimal(playings)
                 .round(new MathContext(2, RoundingMode.CEILING))
                 .intValueExact();
+    }
+
+    /**
+     * An advantage and what luck does to it.
+     *
+     * @param kind what it goes with
+     * @param id name of its class
+     * @param luckVariance variance of a round's own value by luck (pins squared)
+     */
+    public record LeastSure(EffectKind kind, String id, double luckVariance) {}
+
+    /**
+     * The advantage of a squad, or of a style where there is one squad, of which most is not known for certain: its
+     * variance between sets less two of that variance's own errors.
+     *
+     * @return that advantage; empty if the event has neither two squads nor two styles
+     */
+    public Optional<LeastSure> leastSure() {
+        return Stream.of(EffectKind.SQUAD, EffectKind.STYLE)
+                .filter(estimates.estimates()::containsKey)
+                .findFirst()
+                .map(kind -> {
+                    Estimate estimate = estimates.estimates().get(kind);
+                    int least = IntStream.range(0, estimate.classes())
+                            .boxed()
+                            .max(Comparator.comparingDouble(index -> notKnownAtLeast(estimate.nested(index))))
+                            .orElseThrow();
+                    return new LeastSure(
+                            kind,
+                            estimates.classes(kind).ids().get(least),
+                            estimate.nested(least).within());
+                });
+    }
+
+    private static double notKnownAtLeast(NestedMean found) {
+        double error = Math.sqrt(2 / Math.max(1, found.groups() - 1.0)) * found.spread();
+        return found.between() - 2 * error;
+    }
+
+    /**
+     * An advantage round by round.
+     *
+     * @param kind what it goes with
+     * @param id name of its class
+     * @return pins a game, by round
+     * @throws IllegalArgumentException if there is no such advantage
+     */
+    public double[] byRound(EffectKind kind, String id) {
+        Estimate estimate = estimates.estimates().get(kind);
+        int index = estimate == null ? -1 : estimates.classes(kind).ids().indexOf(id);
+        if (index < 0) {
+            throw new IllegalArgumentException("no advantage of " + kind + " " + id);
+        }
+        return estimate.ofClass(index);
     }
 
     FairnessResult because(List<Reason> found) {

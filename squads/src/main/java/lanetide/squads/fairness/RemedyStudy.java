@@ -1,6 +1,7 @@
 package lanetide.squads.fairness;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -127,22 +128,23 @@ public final class RemedyStudy {
         if (remedies.stream().anyMatch(remedy -> remedy.gain().isEmpty())) {
             return Optional.empty();
         }
-        List<double[]> gains = remedies.stream()
+        List<List<Double>> gains = remedies.stream()
                 .map(remedy -> remedy.gain().orElseThrow().bySet())
                 .toList();
-        double[] best = gains.get(0).clone();
-        for (double[] gain : gains) {
+        double[] best = new double[gains.get(0).size()];
+        Arrays.fill(best, Double.NEGATIVE_INFINITY);
+        for (List<Double> gain : gains) {
             for (int s = 0; s < best.length; s++) {
-                best[s] = Math.max(best[s], gain[s]);
+                best[s] = Math.max(best[s], gain.get(s));
             }
         }
         return remedies.stream().min(Comparator.comparingDouble(remedy -> regret(remedy, best)));
     }
 
     private static double regret(Remedy remedy, double[] best) {
-        double[] gain = remedy.gain().orElseThrow().bySet();
+        List<Double> gain = remedy.gain().orElseThrow().bySet();
         return IntStream.range(0, best.length)
-                .mapToDouble(s -> best[s] - gain[s])
+                .mapToDouble(s -> best[s] - gain.get(s))
                 .max()
                 .orElseThrow();
     }

@@ -1,6 +1,8 @@
 package lanetide.squads.fairness;
 
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.des.stats.NestedMean;
@@ -15,17 +17,21 @@ import lanetide.des.stats.NestedMean;
  * @param bySet gain under each set of values, luck taken out (pins a game); a single one if all values were as usual
  * @param shownShare share of the sets in which the gain exceeds its luck (one-sided, 95 %)
  */
-@SuppressWarnings("ArrayRecordComponent") // never compared
-public record SpreadGain(double errorPins, ConfidenceInterval ci90, double[] bySet, double shownShare) {
+public record SpreadGain(double errorPins, ConfidenceInterval ci90, List<Double> bySet, double shownShare) {
     private static final double LEVEL = 0.9;
     /** Standard errors beyond which a gain is shown: the 95 % point of the normal distribution. */
     private static final double SHOWN_ERRORS = 1.645;
     /** Fewest rounds for a jackknife. */
     private static final int MIN_ROUNDS = 3;
 
+    /** Copies the list. */
+    public SpreadGain {
+        bySet = List.copyOf(bySet);
+    }
+
     /** Nothing changed, nothing gained, whatever is true. */
     static SpreadGain none(int sets) {
-        return new SpreadGain(0, new ConfidenceInterval(0, 0, LEVEL), new double[sets], 0);
+        return new SpreadGain(0, new ConfidenceInterval(0, 0, LEVEL), Collections.nCopies(sets, 0.0), 0);
     }
 
     /** From the groups of both studies over the same rounds; empty for fewer than three. */
@@ -44,7 +50,10 @@ public record SpreadGain(double errorPins, ConfidenceInterval ci90, double[] byS
         double luck = SHOWN_ERRORS * (found.within() > 0 ? found.luck() : found.truth()).standardError();
         long shown = Arrays.stream(bySet).filter(gain -> gain > luck).count();
         return Optional.of(new SpreadGain(
-                found.truth().standardError(), found.truth().interval(LEVEL), bySet, (double) shown / bySet.length));
+                found.truth().standardError(),
+                found.truth().interval(LEVEL),
+                Arrays.stream(bySet).boxed().toList(),
+                (double) shown / bySet.length));
     }
 
     private static double gain(Estimate before, Estimate after) {
@@ -53,14 +62,13 @@ public record SpreadGain(double errorPins, ConfidenceInterval ci90, double[] byS
 
     /** The gain under the set in which it is least (pins a game). */
     public double worstPins() {
-        return Arrays.stream(bySet).min().orElseThrow();
+        return Collections.min(bySet);
     }
 
     /** The gain that half of the sets reach (pins a game). */
     public double middlePins() {
-        double[] sorted = bySet.clone();
-        Arrays.sort(sorted);
-        int half = sorted.length / 2;
-        return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
+        List<Double> sorted = bySet.stream().sorted().toList();
+        int half = sorted.size() / 2;
+        return sorted.size() % 2 == 1 ? sorted.get(half) : (sorted.get(half - 1) + sorted.get(half)) / 2;
     }
 }

@@ -1,4 +1,7 @@
-package lanetide.squads.fairness;
+package lanetide.squads.measure;
+
+import org.apache.commons.math3.distribution.TDistribution;
+import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
 
 /**
  * By how much a reading would narrow an answer, from both under many sets of values: least squares of answer on
@@ -46,15 +49,18 @@ record Narrowing(double[] answers, double luckVariance) {
         return before == 0 ? 0 : 1 - Math.sqrt(Math.max(0, before - explained(readings, errorVariance)) / before);
     }
 
-    /** Whether the answer is larger where the reading is. */
-    boolean rises(double[] readings) {
-        double meanAnswer = mean(answers);
-        double meanReading = mean(readings);
-        double products = 0;
-        for (int i = 0; i < answers.length; i++) {
-            products += (readings[i] - meanReading) * (answers[i] - meanAnswer);
-        }
-        return products > 0;
+    /** Correlation of answer and reading, luck and all; 0 if either is the same everywhere. */
+    double correlation(double[] readings) {
+        double correlation = new PearsonsCorrelation().correlation(answers, readings);
+        return Double.isNaN(correlation) ? 0 : correlation;
+    }
+
+    /** Probability of a correlation so large, either way, were there none. */
+    double chance(double[] readings) {
+        double free = answers.length - 2.0;
+        double r = correlation(readings);
+        double t = r * Math.sqrt(free / Math.max(Double.MIN_NORMAL, 1 - r * r));
+        return 2 * new TDistribution(null, free).cumulativeProbability(-Math.abs(t));
     }
 
     private static double mean(double[] values) {

@@ -1,6 +1,7 @@
-package lanetide.squads.fairness;
+package lanetide.squads.measure;
 
 import java.util.List;
+import lanetide.squads.fairness.EffectKind;
 
 /**
  * What an advantage hangs on, and what would make it surer.

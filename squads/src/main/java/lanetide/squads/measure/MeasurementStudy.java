@@ -1,4 +1,4 @@
-package lanetide.squads.fairness;
+package lanetide.squads.measure;
 
 import java.util.Comparator;
 import java.util.List;
@@ -6,8 +6,12 @@ import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import lanetide.des.stats.Holm;
 import lanetide.oilflow.unknown.OilModel;
 import lanetide.oilflow.unknown.Unknown;
+import lanetide.squads.fairness.FairnessPlan;
+import lanetide.squads.fairness.FairnessResult;
+import lanetide.squads.fairness.FairnessStudy;
 import lanetide.squads.model.Event;
 import lanetide.squads.study.Part;
 import lanetide.squads.study.PossibleEvents;
@@ -24,6 +28,8 @@ import lanetide.squads.unknown.ValueSets;
 public final class MeasurementStudy {
     /** Unknowns that are told. */
     private static final int MOST_TOLD = 6;
+    /** Chance above which an unknown or a measurement is not shown to go with the answer. */
+    private static final double SHOWN = 0.05;
     /** Share of the variance below which an unknown is not told (assumption). */
     private static final double WORTH_TELLING = 0.02;
 
@@ -49,46 +55,26 @@ public final class MeasurementStudy {
      * @return what it hangs on; empty if the event has neither two squads nor two styles
      */
     public static Optional<WhatToMeasure> run(Event event, FairnessResult result, int threads, IntConsumer onDone) {
-        return leastSure(result.estimates()).map(least -> run(event, result, least, threads, onDone));
+        return result.leastSure().map(least -> run(event, result.plan(), least, threads, onDone));
     }
 
-    /** An advantage, and the variance of its round by luck. */
-    private record Least(EffectKind kind, int index, double luck) {}
-
-    private static Optional<Least> leastSure(EffectEstimates found) {
-        return Stream.of(EffectKind.SQUAD, EffectKind.STYLE)
-                .filter(found.estimates()::containsKey)
-                .findFirst()
-                .map(kind -> {
-                    Estimate estimate = found.estimates().get(kind);
-                    int index = IntStream.range(0, estimate.classes())
-                            .boxed()
-                            .max(Comparator.comparingDouble(
-                                    c -> estimate.nested(c).between()))
-                            .orElseThrow();
-                    return new Least(kind, index, estimate.nested(index).within());
-                });
-    }
-
-    private static WhatToMeasure run(Event event, FairnessResult result, Least least, int threads, IntConsumer onDone) {
+    private static WhatToMeasure run(
+            Event event, FairnessPlan plan, FairnessResult.LeastSure least, int threads, IntConsumer onDone) {
         int sets = ValueSets.count();
         PossibleEvents events = new PossibleEvents(event, sets);
         int rounds = sets * FairnessStudy.playingsOfRound(event);
-        EffectEstimates found = FairnessStudy.play(events, result.plan().playing(rounds), threads, onDone)
-                .result()
-                .estimates();
-        double[] answers = found.estimates().get(least.kind()).ofClass(least.index());
-        Narrowing narrowing = new Narrowing(answers, least.luck());
+        double[] answers =
+                FairnessStudy.run(events, plan.playing(rounds), threads, onDone).byRound(least.kind(), least.id());
+        Narrowing narrowing = new Narrowing(answers, least.luckVariance());
         List<Measurement> candidates = Readings.candidates(event);
         List<double[]> readings =
-                readings(events, candidates, result.plan().seed(), threads, done -> onDone.accept(rounds + done));
+                readings(events, candidates, plan.seed(), threads, done -> onDone.accept(rounds + done));
         return new WhatToMeasure(
                 least.kind(),
-                found.classes(least.kind()).ids().get(least.index()),
+                least.id(),
                 Math.sqrt(narrowing.notKnown()),
                 hangsOn(narrowing),
-                IntStream.range(0, candidates.size())
-                        .mapToObj(m -> worth(narrowing, candidates.get(m), column(readings, m)))
+                worth(narrowing, candidates, readings).stream()
                         .sorted(Comparator.comparingDouble(WhatToMeasure.Worth::narrows)
                                 .reversed())
                         .toList());
@@ -113,16 +99,33 @@ public final class MeasurementStudy {
         return rows.stream().mapToDouble(row -> row[column]).toArray();
     }
 
-    private static WhatToMeasure.Worth worth(Narrowing narrowing, Measurement what, double[] readings) {
-        return new WhatToMeasure.Worth(what, narrowing.by(readings, Readings.errorVariance(what)));
+    /** What is not shown to go with the answer, looking at all of them (Holm), narrows nothing. */
+    private static List<WhatToMeasure.Worth> worth(
+            Narrowing narrowing, List<Measurement> candidates, List<double[]> readings) {
+        double[] chances = Holm.adjust(IntStream.range(0, candidates.size())
+                .mapToDouble(m -> narrowing.chance(column(readings, m)))
+                .toArray());
+        return IntStream.range(0, candidates.size())
+                .mapToObj(m -> new WhatToMeasure.Worth(
+                        candidates.get(m),
+                        chances[m] > SHOWN
+                                ? 0
+                                : narrowing.by(column(readings, m), Readings.errorVariance(candidates.get(m)))))
+                .toList();
     }
 
     private static List<WhatToMeasure.HangsOn> hangsOn(Narrowing narrowing) {
         if (narrowing.notKnown() == 0) {
             return List.of();
         }
-        return Stream.concat(OilModel.UNKNOWNS.all().stream(), PlayModel.UNKNOWNS.all().stream())
-                .map(unknown -> hangsOn(narrowing, unknown))
+        List<Unknown> all = Stream.concat(OilModel.UNKNOWNS.all().stream(), PlayModel.UNKNOWNS.all().stream())
+                .toList();
+        double[] chances = Holm.adjust(all.stream()
+                .mapToDouble(unknown -> narrowing.chance(shares(unknown)))
+                .toArray());
+        return IntStream.range(0, all.size())
+                .filter(u -> chances[u] <= SHOWN)
+                .mapToObj(u -> hangsOn(narrowing, all.get(u)))
                 .filter(one -> one.share() >= WORTH_TELLING)
                 .sorted(Comparator.comparingDouble(WhatToMeasure.HangsOn::share).reversed())
                 .limit(MOST_TOLD)
@@ -130,10 +133,14 @@ public final class MeasurementStudy {
     }
 
     private static WhatToMeasure.HangsOn hangsOn(Narrowing narrowing, Unknown unknown) {
-        double[] shares = IntStream.rangeClosed(1, ValueSets.count())
+        double[] shares = shares(unknown);
+        double share = Math.min(1, narrowing.explained(shares, 0) / narrowing.notKnown());
+        return new WhatToMeasure.HangsOn(unknown.id(), share, narrowing.correlation(shares) > 0);
+    }
+
+    private static double[] shares(Unknown unknown) {
+        return IntStream.rangeClosed(1, ValueSets.count())
                 .mapToDouble(number -> unknown.shareOf(ValueSets.shipped(number).of(unknown)))
                 .toArray();
-        double share = Math.min(1, narrowing.explained(shares, 0) / narrowing.notKnown());
-        return new WhatToMeasure.HangsOn(unknown.id(), share, narrowing.rises(shares));
     }
 }

@@ -1,4 +1,4 @@
-package lanetide.squads.fairness;
+package lanetide.squads.measure;
 
 /** Something that could be measured at an event, and would tell which values are true. */
 public sealed interface Measurement {

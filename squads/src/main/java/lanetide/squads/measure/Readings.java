@@ -1,4 +1,4 @@
-package lanetide.squads.fairness;
+package lanetide.squads.measure;
 
 import java.util.ArrayList;
 import java.util.List;
