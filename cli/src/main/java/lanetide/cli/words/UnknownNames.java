@@ -33,6 +33,7 @@ public final class UnknownNames {
             Map.entry("drift", "how fast bowlers reckon that lines go off"),
             Map.entry("first-shot", "time over a first ball"),
             Map.entry("form", "how much form changes from game to game"),
+            Map.entry("friction-law", "how friction falls with the film"),
             Map.entry("gain", "how much of a miss a move takes out"),
             Map.entry("others", "how little others' balls tell"),
             Map.entry("patience", "how long bowlers wait before they move again"),

@@ -27,6 +27,9 @@ public final class OilModel {
     /** The unknowns of the oil model. */
     public static final Unknowns UNKNOWNS = new Unknowns(OilModel.class);
 
+    /** From this value of its unknown on the exponential law of friction holds. */
+    private static final double OTHER_LAW_FROM = 0.5;
+
     private static final Catalogue SHIPPED = Catalogue.shipped();
     private static final PinCarry PINS = new PinCarry();
 
@@ -39,13 +42,14 @@ public final class OilModel {
     /**
      * The model.
      *
-     * @param friction how slippery a contact is
+     * @param friction how slippery a contact is; where it is the usual law, the set may hold another
      * @param split how oil parts between lane and ball
      * @param set the values
      */
     public OilModel(FrictionModel friction, SplitModel split, ValueSet set) {
         this.set = set;
-        this.friction = friction;
+        boolean other = friction == FrictionModel.MIXED_LUBRICATION && value("friction-law") >= OTHER_LAW_FROM;
+        this.friction = other ? FrictionModel.EXPONENTIAL_STRIBECK : friction;
         this.frictionValues = new FrictionValues(value("fluid-friction"), value("roughness-share"));
         this.split = split.law(value("coverage"));
         this.catalogue = set.isUsual()

@@ -12,14 +12,24 @@ import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
  * @param luckVariance variance of an answer by luck
  */
 @SuppressWarnings("ArrayRecordComponent") // never compared
-record Narrowing(double[] answers, double luckVariance) {
-    /** Variance of the answer over what may be true; never below 0. */
-    double notKnown() {
+public record Narrowing(double[] answers, double luckVariance) {
+    /**
+     * Variance of the answer over what may be true.
+     *
+     * @return the variance without luck; never below 0
+     */
+    public double notKnown() {
         return Math.max(0, variance(answers) - luckVariance);
     }
 
-    /** Variance of the answer that a reading explains, given the variance of its own error; never below 0. */
-    double explained(double[] readings, double errorVariance) {
+    /**
+     * Variance of the answer that a reading explains.
+     *
+     * @param readings the reading under each set
+     * @param errorVariance variance of its own error, at least 0
+     * @return the variance; never below 0
+     */
+    public double explained(double[] readings, double errorVariance) {
         int n = answers.length;
         double meanAnswer = mean(answers);
         double meanReading = mean(readings);
@@ -43,8 +53,14 @@ record Narrowing(double[] answers, double luckVariance) {
         return Double.isFinite(with) ? Math.max(0, (without - with) / n) : 0;
     }
 
-    /** By what share a reading would narrow the deviation of what is not known, 0 to 1. */
-    double by(double[] readings, double errorVariance) {
+    /**
+     * By what share a reading would narrow the deviation of what is not known.
+     *
+     * @param readings as above
+     * @param errorVariance as above
+     * @return the share, 0 to 1
+     */
+    public double by(double[] readings, double errorVariance) {
         double before = notKnown();
         return before == 0 ? 0 : 1 - Math.sqrt(Math.max(0, before - explained(readings, errorVariance)) / before);
     }

@@ -15,12 +15,39 @@ import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.rotation.design.Stay;
+import lanetide.squads.study.PossibleEvents;
 import org.junit.jupiter.api.Test;
 
 class FairnessStudyTest {
     private static final Event TWO_SQUADS = SmallEvents.twoSquads(SmallEvents.mixed(3, 3), 2, Conditioning.NONE);
 
     /** Nothing is found where there is nothing, whoever plays. */
+    @Test
+    void onLanesThatNeverChangeWhatIsNotKnownOfASeatIsZeroToTheLastDigit() {
+        FairnessResult result =
+                FairnessStudy.run(new PossibleEvents(TWO_SQUADS, 5), new FairnessPlan(3, 60, 2, false), 2, done -> {});
+        assertThat(result.sets()).isEqualTo(5);
+        assertThat(result.effects()).allSatisfy(effect -> {
+            assertThat(effect.ci90().low()).isZero();
+            assertThat(effect.ci90().high()).isZero();
+        });
+    }
+
+    @Test
+    void whatIsNotKnownWidensAnIntervalThatHeldLuckAlone() {
+        FairnessPlan plan = new FairnessPlan(3, 60, 2, true);
+        FairnessResult result = FairnessStudy.run(new PossibleEvents(TWO_SQUADS, 5), plan, 2, done -> {});
+        assertThat(result.effects()).allSatisfy(effect -> {
+            assertThat(effect.ci90().low()).isLessThanOrEqualTo(effect.luck90().low() + 1e-9);
+            assertThat(effect.ci90().high())
+                    .isGreaterThanOrEqualTo(effect.luck90().high() - 1e-9);
+            assertThat(effect.signShare()).isBetween(0.2, 1.0);
+        });
+        assertThat(FairnessStudy.run(new PossibleEvents(TWO_SQUADS, 5), plan, 3, done -> {})
+                        .effects())
+                .isEqualTo(result.effects());
+    }
+
     @Test
     void onLanesThatNeverChangeNobodyHasAnyAdvantageToTheLastDigit() {
         double most = 0;

@@ -20,6 +20,7 @@ import lanetide.des.stats.NestedMean;
 import lanetide.des.stats.Tally;
 import lanetide.oilflow.film.SplitModel;
 import lanetide.oilflow.friction.FrictionModel;
+import lanetide.oilflow.unknown.Unknown;
 import lanetide.oilflow.unknown.ValueSet;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Laws;
@@ -36,7 +37,7 @@ import org.apache.commons.math3.random.Well19937c;
 final class CoverageStudy {
     /** Truths under the usual laws. */
     static final int TRUTHS = 200;
-    /** Truths under the other law of friction, of which no set knows. */
+    /** Truths under the other law of friction. */
     static final int OTHER_TRUTHS = 50;
 
     private static final double LEVEL = 0.9;
@@ -45,22 +46,30 @@ final class CoverageStudy {
     private static final int SETS = 20;
     private static final long SEED = 20_281;
     private static final List<double[]> DESIGN = ValueSearch.design();
+    private static final List<Unknown> WITHOUT_LAW = PlaySearch.ALL.stream()
+            .filter(unknown -> !unknown.id().equals(ValueSearch.LAW))
+            .toList();
 
     private final FrictionModel law;
+    /** What the model says of each point of the design under the usual law, and then, if sets know of it, the other. */
     private final List<double[]> said;
 
     /**
      * A study.
      *
-     * @param law the law of friction that is true; sets are under the usual one
+     * @param law the law of friction that is true
+     * @param setsKnowBoth whether sets are drawn from both laws, as those that ship are, or from the usual one alone
      */
-    CoverageStudy(FrictionModel law) {
+    CoverageStudy(FrictionModel law, boolean setsKnowBoth) {
         this.law = law;
-        this.said = readDesign();
+        this.said = new ArrayList<>(read("design.txt"));
+        if (setsKnowBoth) {
+            said.addAll(read("design-other-law.txt"));
+        }
     }
 
-    private static List<double[]> readDesign() {
-        try (InputStream in = CoverageStudy.class.getResourceAsStream("design.txt")) {
+    private static List<double[]> read(String name) {
+        try (InputStream in = CoverageStudy.class.getResourceAsStream(name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .map(line -> Arrays.stream(line.split(" ", -1))
@@ -122,7 +131,7 @@ final class CoverageStudy {
         ValueSet truth;
         double[] facts;
         do {
-            truth = Bank.set(PlaySearch.ALL, uniform(random, PlaySearch.ALL.size()));
+            truth = Bank.set(WITHOUT_LAW, uniform(random, WITHOUT_LAW.size()));
             facts = OilFacts.of(law, truth);
         } while (Arrays.stream(facts).anyMatch(Double::isNaN));
         for (int f = 0; f < facts.length; f++) {
@@ -161,8 +170,9 @@ final class CoverageStudy {
         while (at < weights.length - 1 && left >= weights[at]) {
             left -= weights[at++];
         }
-        Map<String, Double> values =
-                new TreeMap<>(Bank.set(ValueSearch.OIL, DESIGN.get(at)).values());
+        Map<String, Double> values = new TreeMap<>(
+                Bank.set(ValueSearch.OIL, DESIGN.get(at % DESIGN.size())).values());
+        values.put(ValueSearch.LAW, (double) (at / DESIGN.size()));
         values.putAll(Bank.set(
                         PlayModel.UNKNOWNS.all(),
                         uniform(random, PlayModel.UNKNOWNS.all().size()))
@@ -226,10 +236,12 @@ final class CoverageStudy {
      * @param args nothing
      */
     public static void main(String[] args) {
-        System.out.println("usual law");
-        System.out.print(markdown(new CoverageStudy(FrictionModel.MIXED_LUBRICATION).run(0, TRUTHS)));
-        System.out.println("other law");
-        System.out.print(
-                markdown(new CoverageStudy(FrictionModel.EXPONENTIAL_STRIBECK).run(TRUTHS, TRUTHS + OTHER_TRUTHS)));
+        System.out.println("usual law, sets of both");
+        System.out.print(markdown(new CoverageStudy(FrictionModel.MIXED_LUBRICATION, true).run(0, TRUTHS)));
+        for (boolean setsKnowBoth : new boolean[] {true, false}) {
+            System.out.println("other law, sets " + (setsKnowBoth ? "of both" : "of the usual one alone"));
+            System.out.print(markdown(new CoverageStudy(FrictionModel.EXPONENTIAL_STRIBECK, setsKnowBoth)
+                    .run(TRUTHS, TRUTHS + OTHER_TRUTHS)));
+        }
     }
 }

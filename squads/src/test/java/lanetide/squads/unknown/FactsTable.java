@@ -28,8 +28,9 @@ final class FactsTable {
                 .filter(point -> Fact.secondLargest(OilFacts.FACTS, point.said()) <= ValueSearch.RULED_OUT)
                 .count();
         return format(
-                "Of %d sets over the whole of all ranges the facts rule out %.0f %%; %d more were worked out where they are"
-                        + " met. The sets that ship are worth %.0f independent ones.%n%n",
+                "Of %d sets over the whole of all ranges under the usual law the facts rule out %.0f %%; %d more were worked out where they are"
+                        + " met, worth %.0f independent ones. %d sets of both laws were played, worth %.0f; those that ship"
+                        + " are drawn from them.%n%n",
                 ValueSearch.DESIGN,
                 100.0 * (ValueSearch.DESIGN - design) / ValueSearch.DESIGN,
                 points.size() - ValueSearch.DESIGN,

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import lanetide.oilflow.unknown.OilModel;
 import lanetide.oilflow.unknown.Unknown;
 import org.apache.commons.math3.random.SobolSequenceGenerator;
 
@@ -17,8 +18,9 @@ final class PlaySearch {
     private static final List<Unknown> PLAY = PlayModel.UNKNOWNS.all();
 
     /** All unknowns, in the order of a point's shares. */
-    static final List<Unknown> ALL =
-            Stream.concat(ValueSearch.OIL.stream(), PLAY.stream()).toList();
+    static final List<Unknown> ALL = Stream.of(ValueSearch.OIL, List.of(OilModel.UNKNOWNS.of(ValueSearch.LAW)), PLAY)
+            .flatMap(List::stream)
+            .toList();
 
     private final List<Bank.Point> points;
 

@@ -7,7 +7,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import lanetide.oilflow.friction.FrictionModel;
 import lanetide.oilflow.unknown.OilModel;
 import lanetide.oilflow.unknown.Unknown;
 import org.apache.commons.math3.random.RandomGenerator;
@@ -33,14 +36,27 @@ final class ValueSearch {
     private static final int STEPS_BETWEEN = 400;
     private static final int BURN_IN = 20_000;
 
-    /** The unknowns of the oil model, in the order of a point's shares. */
-    static final List<Unknown> OIL = OilModel.UNKNOWNS.all();
+    /** Name of the unknown that says which law of friction holds. */
+    static final String LAW = "friction-law";
+
+    /** The unknowns of the oil model under one law of friction, in the order of a point's shares. */
+    static final List<Unknown> OIL = OilModel.UNKNOWNS.all().stream()
+            .filter(unknown -> !unknown.id().equals(LAW))
+            .toList();
 
     private final Bank bank;
+    private final int waves;
 
-    /** A search whose points stand in a file as far as they have been worked out. */
-    ValueSearch(Path file) {
-        this.bank = new Bank(file, OIL, OilFacts::of);
+    /**
+     * A search under one law of friction.
+     *
+     * @param file where its points stand as far as they have been worked out
+     * @param law the law
+     * @param waves waves after the design
+     */
+    ValueSearch(Path file, FrictionModel law, int waves) {
+        this.bank = new Bank(file, OIL, set -> OilFacts.of(law, set));
+        this.waves = waves;
     }
 
     private static double chiSquare(Bank.Point point) {
@@ -50,7 +66,7 @@ final class ValueSearch {
     /** All points: the design and the waves, in this order. */
     List<Bank.Point> run() {
         bank.extend(0, design());
-        for (int wave = 1; wave <= WAVES; wave++) {
+        for (int wave = 1; wave <= waves; wave++) {
             bank.extend(DESIGN + (wave - 1) * WAVE, wave(wave));
         }
         return bank.points();
@@ -157,34 +173,52 @@ final class ValueSearch {
     }
 
     /** A point and how likely it is, over all points of the waves. */
-    record Weighted(Bank.Point point, double weight) {}
+    record Weighted(Bank.Point point, double weight) {
+        Weighted times(double factor) {
+            return new Weighted(point, factor * weight);
+        }
+    }
 
     /**
      * The points of the waves, each with the weight that the facts give it over that with which the rough copy drew it;
-     * every wave weighs as much as it is worth. They add up to 1.
+     * every wave weighs as much as it is worth. Without waves, those of the design with the weight that the facts give.
+     * They add up to 1.
      */
     List<Weighted> weighted() {
         List<Weighted> all = new ArrayList<>();
-        double sum = 0;
-        for (int wave = 1; wave <= WAVES; wave++) {
-            Copy copy = copy(wave);
-            int from = DESIGN + (wave - 1) * WAVE;
-            List<Bank.Point> points = bank.points().subList(from, from + WAVE);
-            double[] weights = points.stream()
-                    .mapToDouble(point -> Fact.secondLargest(OilFacts.FACTS, point.said()) > RULED_OUT
-                            ? 0
-                            : Math.exp((copy.chiSquare(point.shares()) - chiSquare(point)) / 2))
-                    .toArray();
-            double worth = effectiveSize(weights) / Arrays.stream(weights).sum();
-            for (int i = 0; i < weights.length; i++) {
-                all.add(new Weighted(points.get(i), worth * weights[i]));
-                sum += worth * weights[i];
-            }
+        if (waves == 0) {
+            all.addAll(weighted(bank.points().subList(0, DESIGN), shares -> 0));
         }
-        double total = sum;
-        return all.stream()
-                .map(one -> new Weighted(one.point(), one.weight() / total))
+        for (int wave = 1; wave <= waves; wave++) {
+            int from = DESIGN + (wave - 1) * WAVE;
+            all.addAll(weighted(bank.points().subList(from, from + WAVE), copy(wave)::chiSquare));
+        }
+        double sum = all.stream().mapToDouble(Weighted::weight).sum();
+        return all.stream().map(one -> one.times(1 / sum)).toList();
+    }
+
+    /** Points that a chance of exp(-drawn / 2) has drawn, each with its weight; together as many as they are worth. */
+    private static List<Weighted> weighted(List<Bank.Point> points, ToDoubleFunction<double[]> drawn) {
+        double[] weights = points.stream()
+                .mapToDouble(point -> likelihood(point) * Math.exp(drawn.applyAsDouble(point.shares()) / 2))
+                .toArray();
+        double worth = effectiveSize(weights) / Arrays.stream(weights).sum();
+        return IntStream.range(0, weights.length)
+                .mapToObj(i -> new Weighted(points.get(i), worth * weights[i]))
                 .toList();
+    }
+
+    private static double likelihood(Bank.Point point) {
+        boolean ruledOut = Fact.secondLargest(OilFacts.FACTS, point.said()) > RULED_OUT;
+        return ruledOut ? 0 : Math.exp(-chiSquare(point) / 2);
+    }
+
+    /** How well the law meets the facts over the whole of all ranges: the mean likelihood over the design. */
+    double evidence() {
+        return bank.points().subList(0, DESIGN).stream()
+                .mapToDouble(ValueSearch::likelihood)
+                .average()
+                .orElseThrow();
     }
 
     /** As many equally likely points would tell as much (L. Kish, "Survey Sampling", 1965). */
@@ -202,10 +236,29 @@ final class ValueSearch {
      */
     public static void main(String[] args) throws IOException {
         Path folder = Path.of(args[0]);
-        ValueSearch oil = new ValueSearch(folder.resolve("oil.txt"));
-        oil.run();
-        PlaySearch play = new PlaySearch(folder.resolve("play.txt"), oil.weighted());
+        ValueSearch usual = new ValueSearch(folder.resolve("oil.txt"), FrictionModel.MIXED_LUBRICATION, WAVES);
+        ValueSearch other = new ValueSearch(folder.resolve("other-law.txt"), FrictionModel.EXPONENTIAL_STRIBECK, 0);
+        usual.run();
+        other.run();
+        double share = usual.evidence() / (usual.evidence() + other.evidence());
+        PlaySearch play = new PlaySearch(folder.resolve("play.txt"), both(usual.weighted(), other.weighted(), share));
         Files.write(Path.of(args[1]), new DrawnSets(play.weighted()).lines(), StandardCharsets.UTF_8);
-        System.out.println(new FactsTable(oil.bank.points(), oil.weighted(), play.weighted()).markdown());
+        System.out.printf(Locale.ROOT, "The usual law of friction has %.0f %% of the evidence.%n%n", 100 * share);
+        System.out.println(new FactsTable(usual.bank.points(), usual.weighted(), play.weighted()).markdown());
+    }
+
+    /** Sets of both laws, each marked with its law, laws weighed by their evidence. */
+    static List<Weighted> both(List<Weighted> usual, List<Weighted> other, double share) {
+        List<Weighted> both = new ArrayList<>();
+        usual.forEach(one -> both.add(marked(one.times(share), 0)));
+        other.forEach(one -> both.add(marked(one.times(1 - share), 1)));
+        return both;
+    }
+
+    /** The law's share stands behind those of the other unknowns. */
+    private static Weighted marked(Weighted one, double law) {
+        double[] shares = Arrays.copyOf(one.point().shares(), OIL.size() + 1);
+        shares[OIL.size()] = law;
+        return new Weighted(new Bank.Point(shares, one.point().said()), one.weight());
     }
 }
