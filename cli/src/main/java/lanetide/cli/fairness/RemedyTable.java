@@ -16,8 +16,8 @@ public final class RemedyTable {
 
     /** How to read it. */
     public static final String NOTE =
-            "* worth choosing between: no other change is as good in pins, time and money and better in one; a gain"
-                    + " counts only if it exceeds its luck in nine of ten sets of values. The interval is that of what is gained. Later is the squad that is delayed most; money is oiling at the"
+            "* worth choosing between: what is gained exceeds its luck in nine of ten sets of values, and no other such"
+                    + " change is as good in pins, time and money and better in one. The interval is that of what is gained. Later is the squad that is delayed most; money is oiling at the"
                     + " scenario's costs, or assumed ones. Rows may rest on fewer playings than the advantages above, and chance"
                     + " is taken out of each: compare them with one another.";
 

@@ -10,8 +10,10 @@ import lanetide.cli.report.Page;
 import lanetide.cli.report.PatternWords;
 import lanetide.cli.report.Table;
 import lanetide.cli.report.WindowWords;
+import lanetide.cli.words.UnknownWords;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.squads.result.LaneState;
+import lanetide.squads.study.StudyResult;
 
 /**
  * The lanes game by game: each squad's lanes together, what changed in words, and single lanes where they are asked
@@ -31,13 +33,15 @@ final class LanesText {
 
     private final Page page;
     private final List<LaneState> states;
+    private final String example;
     private final OilUnits units;
     private final LaneTables tables;
     private final OilPattern pattern;
 
-    LanesText(Page page, List<LaneState> states, OilUnits units, OilPattern pattern) {
+    LanesText(Page page, StudyResult study, OilUnits units, OilPattern pattern) {
         this.page = page;
-        this.states = states;
+        this.states = study.first().lanes();
+        this.example = study.replications() == 1 ? "" : " (" + UnknownWords.example(study.sets()) + ")";
         this.units = units;
         this.tables = new LaneTables(units);
         this.pattern = pattern;
@@ -63,7 +67,7 @@ final class LanesText {
     }
 
     private void changes(List<SquadLanes> squads) {
-        page.heading("What changes");
+        page.heading("What changes on the lanes" + example);
         LaneChanges changes = new LaneChanges(squads, units);
         changes.sentences().forEach(page::item);
         page.item(mostWorn());

@@ -55,7 +55,7 @@ public final class SimulateText {
         pace();
         stops();
         scores();
-        new LanesText(page, study.first().lanes(), units, scenario.event().pattern()).add(choice);
+        new LanesText(page, study, units, scenario.event().pattern()).add(choice);
         oil();
         Ending.add(page, scenario.assumptions());
         return page.text();

@@ -98,7 +98,7 @@ public final class StudyTables {
         return Table.rows(
                 oneSet
                         ? List.of("Squad", "Mean", "95 % interval")
-                        : List.of("Squad", "Mean", "95 % interval", "luck alone", "usual values"),
+                        : List.of("Squad", "Mean", "95 % interval", "luck alone", "usual values, once"),
                 study.squads(),
                 squad -> {
                     List<String> row = new ArrayList<>(List.of(

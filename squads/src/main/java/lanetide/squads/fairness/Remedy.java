@@ -1,5 +1,6 @@
 package lanetide.squads.fairness;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,9 +12,9 @@ import java.util.Optional;
  * @param gain what is known of that gain; empty for fewer than three rounds
  * @param extraMinutes how much later the squad that is delayed most is done (min); negative if all are done earlier
  * @param extraCost what more oiling costs, in the user's currency
- * @param isChoice whether no other change is at least as good in spread, minutes and cost and better in one (Pareto),
- *     where a gain counts only if it exceeds its luck in nine of ten sets of values, and minutes only if more than
- *     three
+ * @param isChoice whether its gain exceeds its luck in nine of ten sets of values and no other such change is at least
+ *     as good in spread, minutes and cost and better in one (Pareto), where minutes count only if more than three; the
+ *     event as it is, if no such change is at least as good in all
  * @param leastRegret whether under the set of values in which it fares worst, it falls least behind the best change
  *     there; of several the first
  */
@@ -31,11 +32,16 @@ public record Remedy(
     /** By so much may luck move the end of a squad in the one playing that is timed (min, assumption). */
     private static final double LUCKY_MINUTES = 3;
 
-    /**
-     * Whether another change is at least as good in everything and better in something. What a change gains within its
-     * noise counts for nothing, and where nothing is gained at all the event may as well stay as it is.
-     */
-    boolean isBeatenBy(Remedy other) {
+    /** Whether it is to be chosen among some changes, itself among them. */
+    boolean isChoiceAmong(List<Remedy> all) {
+        return (isAsItIs() || isShown())
+                && all.stream()
+                        .filter(other -> other.isAsItIs() || other.isShown())
+                        .noneMatch(this::isBeatenBy);
+    }
+
+    /** Whether another change is at least as good in everything and better in something. */
+    private boolean isBeatenBy(Remedy other) {
         boolean asGood = other.judgedSpreadPins() <= judgedSpreadPins()
                 && other.judgedMinutes() <= judgedMinutes()
                 && other.extraCost <= extraCost;
@@ -46,10 +52,9 @@ public record Remedy(
         return asGood && better;
     }
 
-    /** The spread after it if that is shown to be smaller than the spread before, or larger on the whole. */
+    /** The spread after it if that is shown to be smaller than the spread before. */
     private double judgedSpreadPins() {
-        boolean larger = gain.isPresent() && gain.get().ci90().high() < 0;
-        return isShown() || larger ? spreadPins : spreadPins + gainPins;
+        return isShown() ? spreadPins : spreadPins + gainPins;
     }
 
     /**

@@ -110,7 +110,7 @@ public final class RemedyStudy {
         Optional<Remedy> least = leastRegret(remedies);
         return remedies.stream()
                 .map(remedy -> remedy.judged(
-                        remedies.stream().noneMatch(remedy::isBeatenBy),
+                        remedy.isChoiceAmong(remedies),
                         least.filter(remedy::equals).isPresent()))
                 .toList();
     }

@@ -304,7 +304,10 @@ class ComparisonTest {
         assertThat(fresh.extraCost()).isCloseTo(2 * cleaning, within(1e-9));
         assertThat(remedies).anySatisfy(remedy -> assertThat(remedy.isChoice()).isTrue());
         for (Remedy remedy : remedies) {
-            assertThat(remedy.isChoice()).isEqualTo(remedies.stream().noneMatch(remedy::isBeatenBy));
+            assertThat(remedy.isChoice()).isEqualTo(remedy.isChoiceAmong(remedies));
+            assertThat(!remedy.isChoice() || remedy.isAsItIs() || remedy.isShown())
+                    .isTrue();
         }
+        assertThat(remedies.stream().filter(Remedy::leastRegret)).hasSize(1);
     }
 }
