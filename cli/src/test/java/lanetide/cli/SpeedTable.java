@@ -30,12 +30,21 @@ public final class SpeedTable {
 
     private static final List<Work> WORKS = List.of(
             new Work("check, smallest scenario", "check", "one-pair.yaml"),
-            new Work("simulate, 20 playings", "simulate", "championship.yaml"),
+            new Work("simulate, 20 playings", "simulate", "championship.yaml", "--replications", "20"),
             new Work("simulate, one playing", "simulate", "championship.yaml", "--replications", "1"),
-            new Work("preview, one bowler", "preview", "championship.yaml", "--squad", "C", "--pair", "7-8"),
-            new Work("reoil", "reoil", "championship.yaml"),
-            new Work("sheets", "sheets", "championship.yaml", "--into", "FOLDER"),
-            new Work("report", "report", "championship.yaml"),
+            new Work(
+                    "preview, one bowler",
+                    "preview",
+                    "championship.yaml",
+                    "--squad",
+                    "C",
+                    "--pair",
+                    "7-8",
+                    "--replications",
+                    "20"),
+            new Work("reoil", "reoil", "championship.yaml", "--replications", "20"),
+            new Work("sheets", "sheets", "championship.yaml", "--into", "FOLDER", "--replications", "20"),
+            new Work("report", "report", "championship.yaml", "--replications", "20"),
             new Work("fairness, with remedies", "fairness", "championship.yaml"));
 
     private final Path folder;

@@ -172,7 +172,7 @@ final class CoverageStudy {
         }
         Map<String, Double> values = new TreeMap<>(
                 Bank.set(ValueSearch.OIL, DESIGN.get(at % DESIGN.size())).values());
-        values.put(ValueSearch.LAW, (double) (at / DESIGN.size()));
+        values.put(ValueSearch.LAW, at < DESIGN.size() ? 0.0 : 1.0);
         values.putAll(Bank.set(
                         PlayModel.UNKNOWNS.all(),
                         uniform(random, PlayModel.UNKNOWNS.all().size()))
