@@ -37,7 +37,7 @@ final class LaneReading {
         for (List<OilFilm> pair : films) {
             games.add(pair.stream().map(film -> told(film, advisor)).toList());
         }
-        return new PreviewStudy.PlayingMet(games, signs(films, games.get(0)));
+        return new PreviewStudy.PlayingMet(games, signs(films));
     }
 
     /** The fresh pattern, read in full. */
@@ -52,23 +52,22 @@ final class LaneReading {
 
     /** A lane, read for the line and its window alone. */
     PreviewStudy.Met met(OilFilm film) {
-        return new PreviewStudy.Met(window(film), Optional.empty(), Optional.empty(), false);
+        return new PreviewStudy.Met(
+                window(film).map(found -> shared.told(kind, found)), Optional.empty(), Optional.empty(), false);
     }
 
     /** A lane, read in full: how good the line is too, and with an advisor whether another ball would help more. */
     private PreviewStudy.Met told(OilFilm film, Optional<LineAdvisor> advisor) {
         Optional<ExitWindow> window = window(film);
         return new PreviewStudy.Met(
-                window,
+                window.map(found -> shared.told(kind, found)),
                 window.map(found -> finder.fineQuality(player, film, found.played())),
                 window.flatMap(found -> advisor.flatMap(who -> change(who, film, found.played()))),
                 advisor.isPresent());
     }
 
     private Optional<ExitWindow> window(OilFilm film) {
-        return shared.home(kind)
-                .flatMap(
-                        home -> finder.movedWindow(player, film, home, pattern().lengthM()));
+        return shared.window(finder, kind, film);
     }
 
     private Optional<BallChange> change(LineAdvisor advisor, OilFilm film, Line played) {
@@ -89,11 +88,12 @@ final class LaneReading {
         return shared.event().pattern();
     }
 
-    private List<Preview.Sign> signs(List<List<OilFilm>> films, List<PreviewStudy.Met> first) {
+    private List<Preview.Sign> signs(List<List<OilFilm>> films) {
         List<Preview.Sign> signs = new ArrayList<>();
-        for (int lane = 0; lane < first.size(); lane++) {
-            if (first.get(lane).window().isPresent()) {
-                Line start = first.get(lane).window().get().played();
+        for (int lane = 0; lane < films.get(0).size(); lane++) {
+            Optional<ExitWindow> first = window(films.get(0).get(lane));
+            if (first.isPresent()) {
+                Line start = first.get().played();
                 signs.add(sign(0, shared.fresh(), start));
                 for (int game = 1; game < films.size(); game++) {
                     signs.add(sign(game + 1, films.get(game).get(lane), start));

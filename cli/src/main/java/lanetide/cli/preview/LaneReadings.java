@@ -9,6 +9,7 @@ import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.line.ExitWindow;
 import lanetide.oilflow.line.HomeLines;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
@@ -29,6 +30,8 @@ final class LaneReadings {
     private final Physics physics;
     private final OilFilm fresh;
     private final Map<Kind, Optional<Line>> homes = new HashMap<>();
+    private final Map<Kind, Optional<ExitWindow>> freshWindows = new HashMap<>();
+    private final Map<Kind, Anchor> anchors = new HashMap<>();
 
     /**
      * Finds the home lines.
@@ -37,8 +40,14 @@ final class LaneReadings {
      * @param model the event under the values with which the lanes are played
      * @param kinds the kinds of bowlers for whom lanes will be read
      * @param bag the balls they may change to; none if any
+     * @param usual the same under the usual values, from whose fresh pattern boards are told; empty for these
      */
-    LaneReadings(Scenario scenario, PlayModel model, Collection<Kind> kinds, List<Coverstock> bag) {
+    LaneReadings(
+            Scenario scenario,
+            PlayModel model,
+            Collection<Kind> kinds,
+            List<Coverstock> bag,
+            Optional<LaneReadings> usual) {
         this.model = model;
         this.event = model.event();
         this.balls = (bag.isEmpty() ? scenario.names().covers().values() : bag)
@@ -47,6 +56,12 @@ final class LaneReadings {
         this.fresh = OilFilm.fresh(event.pattern(), physics.grid());
         HomeLines lines = physics.homeLines(finder(), event.pattern());
         kinds.forEach(kind -> homes.computeIfAbsent(kind, each -> lines.home(player(each))));
+        homes.forEach((kind, home) -> freshWindows.put(kind, window(finder(), kind, fresh)));
+        usual.ifPresent(known -> homes.keySet()
+                .forEach(kind -> known.freshWindows
+                        .get(kind)
+                        .flatMap(window -> freshWindows.get(kind).map(own -> Anchor.between(window, own)))
+                        .ifPresent(anchor -> anchors.put(kind, anchor))));
     }
 
     /** A reading for one of the kinds, for one thread. */
@@ -73,6 +88,19 @@ final class LaneReadings {
     /** The home line of one of the kinds; empty if it has none. */
     Optional<Line> home(Kind kind) {
         return homes.get(kind);
+    }
+
+    /** The window of the line that one of the kinds would start with; empty if none meets the pocket. */
+    Optional<ExitWindow> window(LineFinder finder, Kind kind, OilFilm film) {
+        return home(kind)
+                .flatMap(home -> finder.movedWindow(
+                        player(kind), film, home, event.pattern().lengthM()));
+    }
+
+    /** A window of one of the kinds as it is told. */
+    ExitWindow told(Kind kind, ExitWindow window) {
+        Anchor anchor = anchors.get(kind);
+        return anchor == null ? window : anchor.told(window);
     }
 
     /** A bowler of a kind on the event's lanes. */

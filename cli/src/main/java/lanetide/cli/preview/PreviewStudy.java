@@ -94,10 +94,16 @@ public final class PreviewStudy {
     }
 
     private LaneReadings readings(int set) {
+        Optional<LaneReadings> usual =
+                set == Playing.DEFAULT_SET ? Optional.empty() : Optional.of(readings(Playing.DEFAULT_SET));
         return readings.computeIfAbsent(
                 set,
                 number -> new LaneReadings(
-                        scenario, new PlayModel(event, ValueSets.shipped(number)), List.of(kind), place.bag(event)));
+                        scenario,
+                        new PlayModel(event, ValueSets.shipped(number)),
+                        List.of(kind),
+                        place.bag(event),
+                        usual));
     }
 
     private Watch<PlayingMet> watch(int number) {

@@ -42,6 +42,12 @@ public final class PreviewText {
         words.signs().forEach(page::item);
         page.heading("How sure it is");
         page.item(UnknownWords.intervals(preview.sets()));
+        if (preview.sets() > 1) {
+            page.item(
+                    "Where your line lies on fresh oil you find in practice. Boards are told from the one that is usual for"
+                            + " your style, so trust the moves more than the boards: if you start two boards further in, add two to"
+                            + " all.");
+        }
         Ending.cautions(page);
         return page.text();
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.stream.IntStream;
@@ -92,6 +93,8 @@ public final class StartsStudy {
     }
 
     private LaneReadings shared(int set) {
+        Optional<LaneReadings> usual =
+                set == Playing.DEFAULT_SET ? Optional.empty() : Optional.of(shared(Playing.DEFAULT_SET));
         return shared.computeIfAbsent(
                 set,
                 number -> new LaneReadings(
@@ -100,6 +103,7 @@ public final class StartsStudy {
                         seatings.stream()
                                 .map(seating -> Kind.of(seating.bowler()))
                                 .toList(),
-                        List.of()));
+                        List.of(),
+                        usual));
     }
 }
