@@ -130,16 +130,13 @@ public final class FairnessCommand implements Callable<Integer> {
             Optional<LateChanges> changes = changeOptions.apply(planned.event(), note, planned.seed());
             Scenario scenario =
                     changes.map(late -> planned.with(late.change().event())).orElse(planned);
-            FairnessResult result = study(scenario);
+            Studies studies = new Studies(options, scenario, sets);
+            FairnessResult result = study(studies);
             verdict = result.verdict();
             Optional<FairnessComparison> late = changes.isPresent() ? withPlanned(planned, result) : Optional.empty();
             Set<Integer> lost = changes.map(LateChanges::lost).orElse(Set.of());
             FairnessAnswer answer = new FairnessAnswer(
-                    result,
-                    bounds(scenario, result),
-                    remedies(scenario, lost, result),
-                    measure(scenario, result),
-                    late);
+                    result, bounds(studies, result), remedies(studies, lost, result), measure(studies, result), late);
             return render(reading, scenario, answer);
         });
         boolean fails = failIfUnfair && verdict == Verdict.UNFAIR;
@@ -150,7 +147,8 @@ public final class FairnessCommand implements Callable<Integer> {
     private Optional<FairnessComparison> withPlanned(Scenario planned, FairnessResult changed) {
         return options.format() == Format.CSV
                 ? Optional.empty()
-                : FairnessComparison.withPlanned(planned.event(), changed, event -> study(planned));
+                : FairnessComparison.withPlanned(
+                        planned.event(), changed, event -> study(new Studies(options, planned, sets)));
     }
 
     private void requireMargin() {
@@ -164,28 +162,23 @@ public final class FairnessCommand implements Callable<Integer> {
         }
     }
 
-    private FairnessResult study(Scenario scenario) {
-        requirePlayings(scenario);
-        Studies studies = new Studies(options, scenario, sets);
+    private FairnessResult study(Studies studies) {
+        requirePlayings(studies.scenario());
         return studies.fairness("playings", replications, margin != null ? margin : studies.marginPins(), !stillLanes);
     }
 
-    private Optional<Bounds> bounds(Scenario scenario, FairnessResult result) {
-        return bounds == 0 || stillLanes
-                ? Optional.empty()
-                : Optional.of(new Studies(options, scenario, sets).bounds(result, bounds));
+    private Optional<Bounds> bounds(Studies studies, FairnessResult result) {
+        return bounds == 0 || stillLanes ? Optional.empty() : Optional.of(studies.bounds(result, bounds));
     }
 
-    private Optional<WhatToMeasure> measure(Scenario scenario, FairnessResult result) {
-        return whatToMeasure && !stillLanes
-                ? new Studies(options, scenario, sets).whatToMeasure(result)
-                : Optional.empty();
+    private Optional<WhatToMeasure> measure(Studies studies, FairnessResult result) {
+        return whatToMeasure && !stillLanes ? studies.whatToMeasure(result) : Optional.empty();
     }
 
-    private List<Remedy> remedies(Scenario scenario, Set<Integer> lost, FairnessResult result) {
+    private List<Remedy> remedies(Studies studies, Set<Integer> lost, FairnessResult result) {
         return remedies == 0 || stillLanes || options.format() == Format.CSV
                 ? List.of()
-                : new Studies(options, scenario, sets).remedies(result, lost, remedies);
+                : studies.remedies(result, lost, remedies);
     }
 
     private void requirePlayings(Scenario scenario) {

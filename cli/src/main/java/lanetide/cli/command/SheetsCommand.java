@@ -45,7 +45,7 @@ public final class SheetsCommand implements Callable<Integer> {
     /**
      * Playings in which every bowler's lanes are read for his card, which takes long: ten lanes for each of his games.
      */
-    private static final int PLAYINGS_FOR_CARDS = 8;
+    private static final int PLAYINGS_FOR_CARDS = 6;
 
     @Mixin
     private CommonOptions options;
@@ -80,7 +80,7 @@ public final class SheetsCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "40",
             description =
-                    "How often the event is played, from 1 to 100000; the calendar ends a squad when its latest one did, and cards rest on the first eight (default: 40).")
+                    "How often the event is played, from 1 to 100000; the calendar ends a squad when its latest one did, and cards rest on the first six (default: 40).")
     private int replications;
 
     @Override

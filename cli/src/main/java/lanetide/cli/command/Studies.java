@@ -23,9 +23,27 @@ import lanetide.squads.study.EventStudy;
 import lanetide.squads.study.Playings;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.StudyResult;
+import lanetide.squads.unknown.ValueSets;
 
 /** Studies of a scenario that several commands make; each tells how far it is. */
-record Studies(CommonOptions options, Scenario scenario, SetsOption sets) {
+final class Studies {
+    private final CommonOptions options;
+    private final Scenario scenario;
+    private final SetsOption sets;
+    /** Under as many sets as any study goes through, so that what one has worked out serves the others. */
+    private final PossibleEvents possible;
+
+    Studies(CommonOptions options, Scenario scenario, SetsOption sets) {
+        this.options = options;
+        this.scenario = scenario;
+        this.sets = sets;
+        this.possible = new PossibleEvents(scenario.event(), ValueSets.MOST_IN_A_STUDY);
+    }
+
+    Scenario scenario() {
+        return scenario;
+    }
+
     /** The margin that the scenario sets, or the usual one (pins a game). */
     double marginPins() {
         return scenario.policy().marginPins().orElse(FairnessPlan.DEFAULT_MARGIN_PINS);
@@ -36,7 +54,7 @@ record Studies(CommonOptions options, Scenario scenario, SetsOption sets) {
                 "playings",
                 replications,
                 told -> EventStudy.run(
-                        new PossibleEvents(scenario.event(), sets.of(replications)),
+                        possible.amongFirst(sets.of(replications)),
                         scenario.seed(),
                         Playings.fixed(replications),
                         options.threads(),
@@ -53,8 +71,7 @@ record Studies(CommonOptions options, Scenario scenario, SetsOption sets) {
 
     /** The event under the sets of values that so many playings with changed seats go through. */
     private PossibleEvents possible(int playings) {
-        int rounds = playings / FairnessStudy.playingsOfRound(scenario.event());
-        return new PossibleEvents(scenario.event(), sets.of(rounds));
+        return possible.amongFirst(sets.of(playings / FairnessStudy.playingsOfRound(scenario.event())));
     }
 
     /** Plays the event with bowlers who never move, and with bowlers who see the oil. */
@@ -99,6 +116,6 @@ record Studies(CommonOptions options, Scenario scenario, SetsOption sets) {
         return options.progressing(
                 what,
                 ReoilStudy.playings(plan),
-                told -> ReoilStudy.run(scenario.event(), plan, sets.of(replications), options.threads(), told));
+                told -> ReoilStudy.run(possible.amongFirst(sets.of(replications)), plan, options.threads(), told));
     }
 }

@@ -32,13 +32,15 @@ final class BlockStudy implements Design {
     private final Map<Integer, List<TypicalPlayer>> players = new ConcurrentHashMap<>();
     private final List<String> styles;
 
-    /** A study of the first games on the oil, with or without a look at the lanes, under sets of values in turn. */
-    BlockStudy(LongBlock block, int games, boolean looks, long seed, int sets) {
+    /**
+     * A study of the first games on the oil, with or without a look at the lanes, under the sets of an event in turn.
+     */
+    BlockStudy(PossibleEvents events, LongBlock block, int games, boolean looks, long seed) {
         this.block = block;
         this.games = games;
         this.looks = looks;
         this.streams = new RandomStreams(seed);
-        this.events = new PossibleEvents(block.event(), sets);
+        this.events = events.with(block.event());
         this.styles = List.copyOf(new TreeSet<>(
                 players(Playing.DEFAULT_SET).stream().map(TypicalPlayer::style).toList()));
     }

@@ -12,6 +12,7 @@ import lanetide.squads.machines.MachinePlan;
 import lanetide.squads.machines.OilingCost;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
+import lanetide.squads.study.PossibleEvents;
 import org.apache.commons.rng.UniformRandomProvider;
 
 /** Plays an event on and on without oiling, and works out from the curves when oiling pays. */
@@ -21,14 +22,16 @@ public final class ReoilStudy {
     private static final double HIGH = 0.95;
     private static final double MS_PER_MINUTE = 60_000;
 
+    private final PossibleEvents events;
     private final Event event;
     private final ReoilPlan plan;
     private final int sets;
 
-    private ReoilStudy(Event event, ReoilPlan plan, int sets) {
-        this.sets = sets;
-        this.event = event;
+    private ReoilStudy(PossibleEvents events, ReoilPlan plan) {
+        this.events = events;
+        this.event = events.event();
         this.plan = plan;
+        this.sets = events.sets();
     }
 
     /**
@@ -55,26 +58,25 @@ public final class ReoilStudy {
      * @return curves and intervals
      */
     public static ReoilResult run(Event event, ReoilPlan plan, int threads, IntConsumer onDone) {
-        return run(event, plan, 1, threads, onDone);
+        return run(new PossibleEvents(event, 1), plan, threads, onDone);
     }
 
     /**
      * The same under sets of values, which the playings go through in turn.
      *
-     * @param event the event: who plays, on which lanes, how they move
+     * @param events the event under its sets: who plays, on which lanes, how they move
      * @param plan how it is studied
-     * @param sets number of sets, at least 1; with 1 all values are as usual
      * @param threads threads to play on, at least 1
      * @param onDone told the number of playings done so far
      * @return curves, and what is best on the mean over the sets, with intervals for luck and the choice of sets
      */
-    public static ReoilResult run(Event event, ReoilPlan plan, int sets, int threads, IntConsumer onDone) {
-        return new ReoilStudy(event, plan, sets).run(threads, onDone);
+    public static ReoilResult run(PossibleEvents events, ReoilPlan plan, int threads, IntConsumer onDone) {
+        return new ReoilStudy(events, plan).run(threads, onDone);
     }
 
     private ReoilResult run(int threads, IntConsumer onDone) {
         BlockStudy study =
-                new BlockStudy(LongBlock.onOneOiling(event, plan.games()), plan.games(), true, plan.seed(), sets);
+                new BlockStudy(events, LongBlock.onOneOiling(event, plan.games()), plan.games(), true, plan.seed());
         List<BlockPlaying> playings = study.run(plan.replications(), threads, onDone);
         Policies policies = new Policies(event, plan, study.styles().size());
         AgeCurve ages = new AgeCurve(playings, plan.games(), study.styles().size());
@@ -195,7 +197,7 @@ public final class ReoilStudy {
     private double laterSpread(Conditioning how, int threads, IntConsumer onDone) {
         LongBlock block = LongBlock.repeated(event, how).withoutTheFirst();
         int games = event.rotations().get(0).games();
-        BlockStudy study = new BlockStudy(block, games, false, plan.seed(), Math.min(sets, few(plan)));
+        BlockStudy study = new BlockStudy(events.amongFirst(few(plan)), block, games, false, plan.seed());
         List<BlockPlaying> playings = study.run(few(plan), threads, onDone);
         return Arrays.stream(new AgeCurve(playings, games, study.styles().size()).spreadPins())
                 .average()
