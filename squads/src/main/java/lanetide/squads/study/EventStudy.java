@@ -74,7 +74,7 @@ public final class EventStudy {
             if (playings.halfWidthPins().isPresent()) {
                 throw new IllegalArgumentException("a half-width is reached with the usual values alone");
             }
-            EventResult example = new Study(Repeated.of(events.event(), seed))
+            EventResult example = new Study(Repeated.of(events.amongFirst(1), seed))
                     .play(Part.first(1), 1, number -> whole(ofExample), done -> {})
                     .get(0)
                     .whole()
