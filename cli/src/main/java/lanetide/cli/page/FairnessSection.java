@@ -12,6 +12,7 @@ import lanetide.cli.fairness.RemedyWords;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Table;
 import lanetide.cli.words.English;
+import lanetide.cli.words.UnknownWords;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.FairnessResult;
@@ -36,6 +37,7 @@ final class FairnessSection {
         return new PageModel.Fairness(
                 verdict(result),
                 EffectWords.unfair(result).stream().map(EffectWords::sentence).toList(),
+                sureness(result, remedies),
                 result.evenness().map(EffectWords::evenness).orElse(List.of()),
                 result.reasons().stream().map(ReasonWords::of).toList(),
                 tables,
@@ -43,6 +45,15 @@ final class FairnessSection {
                         ? Optional.empty()
                         : Optional.of(
                                 Table.of("remedies", RemedyTable.CAPTION, RemedyTable.rows(remedies, currency), 2)));
+    }
+
+    private static List<String> sureness(FairnessResult result, List<Remedy> remedies) {
+        List<String> sentences = new ArrayList<>(List.of(UnknownWords.intervals(result.sets())));
+        if (result.verdict() == Verdict.UNDECIDED && result.beyondPlaying()) {
+            sentences.add(UnknownWords.settles(Optional.empty(), true));
+        }
+        RemedyTable.leastRegret(remedies).ifPresent(sentences::add);
+        return sentences;
     }
 
     /** The answer in a few sentences: the verdict, who is worst and best off, and what would help most. */

@@ -46,6 +46,7 @@ public record PageModel(
      *
      * @param verdict the verdict, with its margin
      * @param unfair to whom it is not fair, by how much
+     * @param sureness what the intervals hold, what would decide, and what to choose if nothing does
      * @param evenness how evenly it is spread over the groups; empty for a single one
      * @param reasons facts that go with it
      * @param effects all advantages, a table for each kind
@@ -54,6 +55,7 @@ public record PageModel(
     public record Fairness(
             String verdict,
             List<String> unfair,
+            List<String> sureness,
             List<String> evenness,
             List<String> reasons,
             List<Table> effects,
