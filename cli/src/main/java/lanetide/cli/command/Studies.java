@@ -78,7 +78,7 @@ final class Studies {
     Bounds bounds(FairnessResult result, int rounds) {
         return options.progressing(
                 "playings of bounds",
-                Bounds.playings(scenario.event(), rounds),
+                Bounds.playings(possible(result.playings()), rounds),
                 told -> Bounds.of(possible(result.playings()), result.plan(), rounds, options.threads(), told));
     }
 

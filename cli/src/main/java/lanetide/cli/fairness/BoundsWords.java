@@ -20,7 +20,8 @@ final class BoundsWords {
                 : "How bowlers follow the lanes is among what the intervals hold, as far as it was thought possible.";
         return holds + " Beside that the event was also played " + bounds.rounds()
                 + " rounds with bowlers who never move, and " + bounds.rounds()
-                + " with bowlers who see the oil. The truth lies between; no fact tells where.";
+                + " with bowlers who see the oil. The truth lies between; no fact tells where."
+                + (bounds.asUsual().isEmpty() ? "" : " As many were played with the usual values.");
     }
 
     /** What turns round between the bounds, or that nothing does. */
@@ -55,7 +56,7 @@ final class BoundsWords {
         return kind == EffectKind.SQUAD || kind == EffectKind.STYLE;
     }
 
-    /** The rows of a table with two columns more where the kind has bounds; the first row is the head. */
+    /** The rows of a table with columns more where the kind has bounds; the first row is the head. */
     static List<List<String>> beside(List<List<String>> rows, FairnessResult result, EffectKind kind, Bounds bounds) {
         if (!hasBounds(kind)) {
             return rows;
@@ -64,18 +65,27 @@ final class BoundsWords {
                 .filter(effect -> effect.kind() == kind)
                 .toList();
         List<List<String>> wider = new ArrayList<>();
-        wider.add(with(rows.get(0), "if nobody moves", "if all know"));
+        boolean usual = !bounds.asUsual().isEmpty();
+        wider.add(with(rows.get(0), heads(usual)));
         for (int i = 0; i < effects.size(); i++) {
             Effect effect = effects.get(i);
-            wider.add(with(rows.get(i + 1), pins(bounds.ifNobodyMoves(effect)), pins(bounds.ifAllKnow(effect))));
+            List<String> beside =
+                    new ArrayList<>(List.of(pins(bounds.ifNobodyMoves(effect)), pins(bounds.ifAllKnow(effect))));
+            bounds.asUsual(effect).map(BoundsWords::pins).ifPresent(beside::add);
+            wider.add(with(rows.get(i + 1), beside));
         }
         return wider;
     }
 
-    private static List<String> with(List<String> row, String one, String other) {
+    private static List<String> heads(boolean usual) {
+        return usual
+                ? List.of("if nobody moves", "if all know", "usual values")
+                : List.of("if nobody moves", "if all know");
+    }
+
+    private static List<String> with(List<String> row, List<String> beside) {
         List<String> wider = new ArrayList<>(row);
-        wider.add(one);
-        wider.add(other);
+        wider.addAll(beside);
         return wider;
     }
 }

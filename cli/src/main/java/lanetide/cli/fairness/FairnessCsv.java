@@ -38,6 +38,11 @@ public final class FairnessCsv {
                         effect -> answer.bounds().map(bounds -> bounds.ifAllKnow(effect)),
                         Effect::advantagePins,
                         3)
+                .add(
+                        "usualValues",
+                        effect -> answer.bounds().flatMap(bounds -> bounds.asUsual(effect)),
+                        Effect::advantagePins,
+                        3)
                 .table(answer.result().effects());
     }
 

@@ -91,6 +91,7 @@ public final class FairnessJson {
                 3);
         JsonAnswer.put(
                 node, "ifAllKnow", bounds, known -> known.ifAllKnow(effect).advantagePins(), 3);
+        JsonAnswer.put(node, "usualValues", bounds.flatMap(known -> known.asUsual(effect)), Effect::advantagePins, 3);
         node.put("verdict", EffectWords.verdict(effect.verdict()));
     }
 

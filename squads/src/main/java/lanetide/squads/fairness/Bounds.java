@@ -1,23 +1,24 @@
 package lanetide.squads.fairness;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.stream.Stream;
-import lanetide.squads.model.Event;
 import lanetide.squads.model.Knowledge;
 import lanetide.squads.study.PossibleEvents;
 
 /**
  * The same advantages if bowlers followed the lanes otherwise than is reckoned with: if nobody ever moved, and if
  * everybody saw the oil. How bowlers follow the lanes is known least of all that a verdict hangs on, and the truth lies
- * between the two.
+ * between the two. And the same with the usual values, where the study goes through sets of them.
  *
  * @param rounds rounds that each was played for, with the luck, the values and the seatings of the first rounds of the
  *     study
  * @param ifNobodyMoves advantages in the order of the study's
  * @param ifAllKnow the same
+ * @param asUsual the same by bowlers as they are reckoned with, all values as usual; none if the study's are
  */
-public record Bounds(int rounds, List<Effect> ifNobodyMoves, List<Effect> ifAllKnow) {
+public record Bounds(int rounds, List<Effect> ifNobodyMoves, List<Effect> ifAllKnow, List<Effect> asUsual) {
     /** Fewest rounds: those that give an interval. */
     public static final int MIN_ROUNDS = 2;
 
@@ -25,10 +26,11 @@ public record Bounds(int rounds, List<Effect> ifNobodyMoves, List<Effect> ifAllK
     public Bounds {
         ifNobodyMoves = List.copyOf(ifNobodyMoves);
         ifAllKnow = List.copyOf(ifAllKnow);
+        asUsual = List.copyOf(asUsual);
     }
 
     /**
-     * Plays an event both ways.
+     * Plays an event all these ways.
      *
      * @param events the event under its sets of values
      * @param plan how it is studied; its number of playings does not matter
@@ -39,23 +41,31 @@ public record Bounds(int rounds, List<Effect> ifNobodyMoves, List<Effect> ifAllK
      * @throws IllegalArgumentException if {@code rounds < 2} or {@code threads < 1}, or the event has a single bowler
      */
     public static Bounds of(PossibleEvents events, FairnessPlan plan, int rounds, int threads, IntConsumer onDone) {
-        int each = playings(events.event(), rounds) / 2;
+        int each = rounds * FairnessStudy.playingsOfRound(events.event());
         FairnessPlan few = plan.playing(each);
         return new Bounds(
                 rounds,
                 effects(events, Knowledge.NOTHING, few, threads, onDone),
-                effects(events, Knowledge.EVERYTHING, few, threads, done -> onDone.accept(each + done)));
+                effects(events, Knowledge.EVERYTHING, few, threads, done -> onDone.accept(each + done)),
+                events.sets() == 1
+                        ? List.of()
+                        : effects(
+                                events.amongFirst(1),
+                                events.event().bowling().knowledge(),
+                                few,
+                                threads,
+                                done -> onDone.accept(2 * each + done)));
     }
 
     /**
-     * How often the event is played for both.
+     * How often the event is played for all.
      *
-     * @param event the event
+     * @param events the event under its sets of values
      * @param rounds rounds of each
      * @return playings in all
      */
-    public static int playings(Event event, int rounds) {
-        return 2 * rounds * FairnessStudy.playingsOfRound(event);
+    public static int playings(PossibleEvents events, int rounds) {
+        return (events.sets() == 1 ? 2 : 3) * rounds * FairnessStudy.playingsOfRound(events.event());
     }
 
     private static List<Effect> effects(
@@ -85,6 +95,16 @@ public record Bounds(int rounds, List<Effect> ifNobodyMoves, List<Effect> ifAllK
      */
     public Effect ifAllKnow(Effect effect) {
         return like(effect, ifAllKnow);
+    }
+
+    /**
+     * An advantage with the usual values.
+     *
+     * @param effect one of the study's
+     * @return the same one there; empty if the study's own values are the usual ones
+     */
+    public Optional<Effect> asUsual(Effect effect) {
+        return asUsual.isEmpty() ? Optional.empty() : Optional.of(like(effect, asUsual));
     }
 
     private static Effect like(Effect effect, List<Effect> effects) {

@@ -22,7 +22,7 @@ class BoundsTest {
     })
     void somebodyChangesSidesWhereAWholeIntervalLiesOnTheOther(
             double pins, double ifNobodyMoves, double ifAllKnow, boolean turns) {
-        Bounds bounds = new Bounds(4, List.of(squad("A", ifNobodyMoves)), List.of(squad("A", ifAllKnow)));
+        Bounds bounds = new Bounds(4, List.of(squad("A", ifNobodyMoves)), List.of(squad("A", ifAllKnow)), List.of());
 
         assertThat(bounds.mayTurnRound(squad("A", pins))).isEqualTo(turns);
         assertThat(bounds.ifNobodyMoves(squad("A", pins)).advantagePins()).isEqualTo(ifNobodyMoves);
@@ -31,7 +31,8 @@ class BoundsTest {
 
     @Test
     void anAdvantageThatWasNotPlayedIsRefused() {
-        Bounds bounds = new Bounds(4, List.of(squad("A", 1)), List.of(squad("A", 1)));
+        Bounds bounds = new Bounds(4, List.of(squad("A", 1)), List.of(squad("A", 1)), List.of(squad("A", 2)));
+        assertThat(bounds.asUsual(squad("A", 1)).orElseThrow().advantagePins()).isEqualTo(2);
 
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> bounds.ifAllKnow(squad("B", 1)))
