@@ -80,6 +80,15 @@ public record NestedMean(double mean, double spread, double within, int groups, 
         return Math.max(0, spread - luckOfMeans());
     }
 
+    /**
+     * The mean over the groups of the square of a group's own mean, which luck would make look larger.
+     *
+     * @return that mean square with luck taken out; below 0 where luck is larger than all there is
+     */
+    public double meanSquare() {
+        return mean * mean + spread * (groups - 1) / groups - luckOfMeans();
+    }
+
     private double luckOfMeans() {
         return within * groups / observations;
     }

@@ -91,6 +91,21 @@ class NestedMeanTest {
         return interval.low() <= value && value <= interval.high();
     }
 
+    /** Group means +2 and -2 about 0: what luck there is does not enter the square on average. */
+    @Test
+    void theMeanSquareOfTheGroupsIsThatWithoutTheirLuck() {
+        RandomGenerator random = new Well19937c(8);
+        Tally squares = new Tally();
+        for (int table = 0; table < 20_000; table++) {
+            double[] values = new double[6];
+            for (int i = 0; i < 6; i++) {
+                values[i] = (i % 2 == 0 ? 2 : -2) + random.nextGaussian();
+            }
+            squares.add(NestedMean.of(values, 2).meanSquare());
+        }
+        assertThat(squares.mean()).isCloseTo(4, within(4 * squares.standardError()));
+    }
+
     @Test
     void withASingleGroupItIsTheUsualMean() {
         double[] values = {3, 5, 4, 8};

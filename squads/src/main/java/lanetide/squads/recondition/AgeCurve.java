@@ -3,12 +3,14 @@ package lanetide.squads.recondition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import lanetide.des.stats.NestedMean;
 import lanetide.des.stats.Tally;
 
 /**
  * The curve behind the interval, from a set of playings: what has become of lanes and scores by the games on the oil.
  */
 final class AgeCurve {
+    private final int sets;
     private final double[] spreadPins;
     private final double[] levelPins;
 
@@ -18,8 +20,10 @@ final class AgeCurve {
      * @param playings at least two
      * @param games games on the oil
      * @param styles number of styles
+     * @param sets sets of values that the playings went through in turn; 1 if all values were as usual
      */
-    AgeCurve(List<BlockPlaying> playings, int games, int styles) {
+    AgeCurve(List<BlockPlaying> playings, int games, int styles, int sets) {
+        this.sets = Math.min(sets, playings.size());
         spreadPins = new double[games];
         levelPins = new double[games];
         for (int age = 0; age < games; age++) {
@@ -28,22 +32,24 @@ final class AgeCurve {
     }
 
     /**
-     * Root mean square over the bowlers, by their styles, of how far the expected score is from that on fresh oil. The
-     * noise of estimating is taken off the square, so that a lane that does not change has no spread.
+     * Root mean square over the bowlers, by their styles, and over the sets of values, of how far the expected score is
+     * from that on fresh oil. The noise of estimating is taken off the square, so that a lane that does not change has
+     * no spread.
      */
     private void spread(List<BlockPlaying> playings, int age, int styles) {
         double square = 0;
         double level = 0;
         double weights = 0;
         for (int style = 0; style < styles; style++) {
-            Tally change = new Tally("change of score");
-            for (BlockPlaying playing : playings) {
-                playing.changePins(age, style).ifPresent(change::add);
-            }
-            if (change.count() >= 2) {
+            int of = style;
+            double[] changes = playings.stream()
+                    .flatMapToDouble(playing -> playing.changePins(age, of).stream())
+                    .toArray();
+            // A style plays at an age in all playings or in none.
+            if (changes.length >= 2) {
                 double weight = BlockPlaying.games(playings, age, style);
-                double noise = change.standardError();
-                square += weight * (change.mean() * change.mean() - noise * noise);
+                NestedMean change = NestedMean.of(changes, Math.min(sets, changes.length));
+                square += weight * change.meanSquare();
                 level += weight * change.mean();
                 weights += weight;
             }

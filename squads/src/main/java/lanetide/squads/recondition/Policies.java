@@ -17,9 +17,11 @@ final class Policies {
     private final Event event;
     private final ReoilPlan plan;
     private final int styles;
+    private final int sets;
     private final double bowlers;
 
-    Policies(Event event, ReoilPlan plan, int styles) {
+    Policies(Event event, ReoilPlan plan, int styles, int sets) {
+        this.sets = sets;
         this.event = event;
         this.plan = plan;
         this.styles = styles;
@@ -34,7 +36,7 @@ final class Policies {
     record Best(double games, OptionalDouble costPerGame, OptionalDouble controlBoards) {}
 
     Map<Basis, Best> of(List<BlockPlaying> playings) {
-        AgeCurve curve = new AgeCurve(playings, plan.games(), styles);
+        AgeCurve curve = new AgeCurve(playings, plan.games(), styles, sets);
         double[] spread = curve.spreadPins();
         double[][] paths = AgeCurve.paths(playings, plan.games(), plan.limitBoards());
         Map<Basis, Best> best = new EnumMap<>(Basis.class);

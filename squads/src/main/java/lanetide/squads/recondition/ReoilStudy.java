@@ -78,8 +78,8 @@ public final class ReoilStudy {
         BlockStudy study =
                 new BlockStudy(events, LongBlock.onOneOiling(event, plan.games()), plan.games(), true, plan.seed());
         List<BlockPlaying> playings = study.run(plan.replications(), threads, onDone);
-        Policies policies = new Policies(event, plan, study.styles().size());
-        AgeCurve ages = new AgeCurve(playings, plan.games(), study.styles().size());
+        Policies policies = new Policies(event, plan, study.styles().size(), sets);
+        AgeCurve ages = new AgeCurve(playings, plan.games(), study.styles().size(), sets);
         double[] loss = policies.loss(ages.spreadPins());
         List<Integer> games = gamesOfSquads();
         List<Integer> planned = IntStream.range(0, games.size())
@@ -131,10 +131,12 @@ public final class ReoilStudy {
                     .mapToObj(r -> playings.get(stream.nextInt(playings.size())))
                     .toList();
         }
+        int[] drawnSets =
+                IntStream.range(0, sets).map(draw -> stream.nextInt(sets)).toArray();
         List<BlockPlaying> drawn = new ArrayList<>();
-        for (int draw = 0; draw < sets; draw++) {
-            for (int r = stream.nextInt(sets); r < playings.size(); r += sets) {
-                drawn.add(playings.get(r));
+        for (int from = 0; from + sets <= playings.size(); from += sets) {
+            for (int set : drawnSets) {
+                drawn.add(playings.get(from + set));
             }
         }
         return drawn;
@@ -199,7 +201,8 @@ public final class ReoilStudy {
         int games = event.rotations().get(0).games();
         BlockStudy study = new BlockStudy(events.amongFirst(few(plan)), block, games, false, plan.seed());
         List<BlockPlaying> playings = study.run(few(plan), threads, onDone);
-        return Arrays.stream(new AgeCurve(playings, games, study.styles().size()).spreadPins())
+        return Arrays.stream(
+                        new AgeCurve(playings, games, study.styles().size(), Math.min(sets, few(plan))).spreadPins())
                 .average()
                 .orElseThrow();
     }
