@@ -98,7 +98,7 @@ public final class EffectWords {
     /** How evenly advantages are spread over the groups, in two sentences or so. */
     public static List<String> evenness(Evenness evenness) {
         return List.of(
-                "From the worst to the best placed group: " + Figures.fixed(evenness.spreadPins(), 1)
+                "From the worst to the best placed group, whichever that is: " + Figures.fixed(evenness.spreadPins(), 1)
                         + " pins a game. So much would the worst placed gain in the best place; the mean group would gain "
                         + Figures.fixed(evenness.meanEnvyPins(), 1) + ".",
                 "Of the advantage over the worst placed group: Jain's index " + Figures.fixed(evenness.jain(), 2)

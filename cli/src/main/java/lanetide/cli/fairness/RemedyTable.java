@@ -16,7 +16,7 @@ public final class RemedyTable {
 
     /** How to read it. */
     public static final String NOTE =
-            "* worth choosing between: what is gained exceeds its luck in nine of ten sets of values, and no other such"
+            "* worth choosing between: there is a gain in nine of ten sets of values (if all are as usual, beyond its luck), and no other such"
                     + " change is as good in pins, time and money and better in one. The interval is that of what is gained. Later is the squad that is delayed most; money is oiling at the"
                     + " scenario's costs, or assumed ones. Rows may rest on fewer playings than the advantages above, and chance"
                     + " is taken out of each: compare them with one another.";

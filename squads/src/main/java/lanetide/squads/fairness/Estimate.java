@@ -44,6 +44,27 @@ record Estimate(double[][] byRound, int sets) {
                 .toArray();
     }
 
+    /** The means of the rounds under each set, by set, then by class. */
+    double[][] meansBySet() {
+        double[][] means = new double[sets][classes()];
+        for (int c = 0; c < classes(); c++) {
+            double[] ofClass = NestedMean.groupMeans(ofClass(c), sets);
+            for (int s = 0; s < sets; s++) {
+                means[s][c] = ofClass[s];
+            }
+        }
+        return means;
+    }
+
+    /** Variance of a round by luck, as a mean over the classes; with all else where it cannot be told apart. */
+    double luckVariance() {
+        int groups = rounds() > sets ? sets : 1;
+        return IntStream.range(0, classes())
+                .mapToDouble(index -> NestedMean.of(ofClass(index), groups).within())
+                .average()
+                .orElseThrow();
+    }
+
     /** One class, round by round. */
     double[] ofClass(int index) {
         return Arrays.stream(byRound).mapToDouble(round -> round[index]).toArray();
@@ -54,12 +75,17 @@ record Estimate(double[][] byRound, int sets) {
         return new Estimate(Arrays.copyOf(byRound, rounds), Math.min(sets, rounds));
     }
 
-    /** The same as if all rounds had been played with the same values. */
-    Estimate inOneSet() {
-        return new Estimate(byRound, 1);
+    /** The rounds of one set. */
+    Estimate ofSet(int set) {
+        return new Estimate(
+                IntStream.range(0, byRound.length)
+                        .filter(round -> round % sets == set)
+                        .mapToObj(round -> byRound[round])
+                        .toArray(double[][]::new),
+                1);
     }
 
-    /** All rounds but one, as if all had been played with the same values. */
+    /** All rounds but one, of a study with the usual values. */
     Estimate without(int round) {
         double[][] others = new double[byRound.length - 1][];
         System.arraycopy(byRound, 0, others, 0, round);

@@ -1,6 +1,8 @@
 package lanetide.squads.fairness;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
 import lanetide.des.stats.Inequality;
 
 /**
@@ -16,8 +18,31 @@ import lanetide.des.stats.Inequality;
  */
 public record Evenness(double spreadPins, double meanEnvyPins, double jain, double gini) {
     static Evenness of(Estimate groups) {
-        double[] means = groups.means();
-        double[] errors = groups.standardErrors();
+        return groups.sets() == 1 ? of(groups.means(), groups.standardErrors()) : of(groups, groups.luckVariance());
+    }
+
+    /**
+     * The mean over the sets of values of how even each is, since under one set another group may be worst placed than
+     * under the next, and on the mean all would look even.
+     */
+    static Evenness of(Estimate groups, double luckVariance) {
+        double[] errors = new double[groups.classes()];
+        Arrays.fill(errors, Math.sqrt(luckVariance * groups.sets() / groups.rounds()));
+        List<Evenness> all = Arrays.stream(groups.meansBySet())
+                .map(means -> of(means, errors))
+                .toList();
+        return new Evenness(
+                mean(all, Evenness::spreadPins),
+                mean(all, Evenness::meanEnvyPins),
+                mean(all, Evenness::jain),
+                mean(all, Evenness::gini));
+    }
+
+    private static double mean(List<Evenness> all, ToDoubleFunction<Evenness> of) {
+        return all.stream().mapToDouble(of).average().orElseThrow();
+    }
+
+    private static Evenness of(double[] means, double[] errors) {
         double[] likely = Shrinkage.of(means, errors, 1).apply(means, errors);
         double least = Arrays.stream(likely).min().orElseThrow();
         double[] overWorst = Arrays.stream(likely).map(value -> value - least).toArray();

@@ -66,10 +66,12 @@ public record FairnessComparison(
         int rounds = Math.min(before.rounds(), after.rounds());
         Estimate first = groups(before).first(rounds);
         Estimate second = groups(after).first(rounds);
+        boolean oneSet = first.sets() == 1;
+        double luck = groups(before).luckVariance();
         return new FairnessComparison(
-                Evenness.of(first).spreadPins(),
-                Evenness.of(second).spreadPins(),
-                SpreadGain.of(first, second),
+                (oneSet ? Evenness.of(first) : Evenness.of(first, luck)).spreadPins(),
+                (oneSet ? Evenness.of(second) : Evenness.of(second, luck)).spreadPins(),
+                oneSet ? SpreadGain.of(first, second) : Optional.of(SpreadGain.underSets(first, second, luck)),
                 changes(before, after, first, second));
     }
 

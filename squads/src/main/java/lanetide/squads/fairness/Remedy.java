@@ -12,9 +12,9 @@ import java.util.Optional;
  * @param gain what is known of that gain; empty for fewer than three rounds
  * @param extraMinutes how much later the squad that is delayed most is done (min); negative if all are done earlier
  * @param extraCost what more oiling costs, in the user's currency
- * @param isChoice whether its gain exceeds its luck in nine of ten sets of values and no other such change is at least
- *     as good in spread, minutes and cost and better in one (Pareto), where minutes count only if more than three; the
- *     event as it is, if no such change is at least as good in all
+ * @param isChoice whether there is a gain in nine of ten sets of values and no other such change is at least as good in
+ *     spread, minutes and cost and better in one (Pareto), where minutes count only if more than three; the event as it
+ *     is, if no such change is at least as good in all
  * @param leastRegret whether under the set of values in which it fares worst, it falls least behind the best change
  *     there; of several the first
  */
@@ -60,7 +60,7 @@ public record Remedy(
     /**
      * Whether it is shown to make the event more even.
      *
-     * @return true if the gain exceeds its luck in nine of ten sets of values
+     * @return true if there is a gain in nine of ten sets of values; with one set, if it exceeds its luck
      */
     public boolean isShown() {
         return gain.filter(known -> known.shownShare() >= SHOWN_SHARE).isPresent();

@@ -9,13 +9,15 @@ import lanetide.des.stats.NestedMean;
 
 /**
  * How much smaller a change makes the largest difference between two groups' advantages, from a study of the event and
- * one of the changed event whose rounds met the same luck and the same values. A round's part is its pseudo-value (J.
- * W. Tukey's jackknife; B. Efron and C. Stein, "The jackknife estimate of variance", 1981).
+ * one of the changed event whose rounds met the same luck and the same values. Under sets of values it is the mean of
+ * the gains under each. With one set a round's part is its pseudo-value (J. W. Tukey's jackknife; B. Efron and C.
+ * Stein, "The jackknife estimate of variance", 1981).
  *
  * @param errorPins standard error of the gain, with luck and what is not known (pins a game)
  * @param ci90 interval of the gain
- * @param bySet gain under each set of values, luck taken out (pins a game); a single one if all values were as usual
- * @param shownShare share of the sets in which the gain exceeds its luck (one-sided, 95 %)
+ * @param bySet gain under each set of values, with its luck (pins a game); a single one if all values were as usual
+ * @param shownShare share of the sets in which there is a gain; luck alone would give one in half of them. With one set
+ *     1 if the gain exceeds its luck (one-sided, 95 %), else 0
  */
 public record SpreadGain(double errorPins, ConfidenceInterval ci90, List<Double> bySet, double shownShare) {
     private static final double LEVEL = 0.9;
@@ -34,26 +36,41 @@ public record SpreadGain(double errorPins, ConfidenceInterval ci90, List<Double>
         return new SpreadGain(0, new ConfidenceInterval(0, 0, LEVEL), Collections.nCopies(sets, 0.0), 0);
     }
 
-    /** From the groups of both studies over the same rounds; empty for fewer than three. */
+    /** From the groups of both studies over the same rounds, which go through the same sets, more than one. */
+    static SpreadGain underSets(Estimate before, Estimate after, double luckVariance) {
+        int sets = Math.min(before.sets(), after.sets());
+        double[] gains = new double[sets];
+        for (int s = 0; s < sets; s++) {
+            gains[s] = Evenness.of(before.ofSet(s), luckVariance).spreadPins()
+                    - Evenness.of(after.ofSet(s), luckVariance).spreadPins();
+        }
+        NestedMean found = NestedMean.of(gains, sets);
+        long shown = Arrays.stream(gains).filter(gain -> gain > 0).count();
+        return new SpreadGain(
+                found.truth().standardError(),
+                found.truth().interval(LEVEL),
+                Arrays.stream(gains).boxed().toList(),
+                (double) shown / sets);
+    }
+
+    /** From the groups of both studies over the same rounds, all values as usual; empty for fewer than three. */
     static Optional<SpreadGain> of(Estimate before, Estimate after) {
         int rounds = before.rounds();
         if (rounds < MIN_ROUNDS) {
             return Optional.empty();
         }
-        double all = gain(before.inOneSet(), after.inOneSet());
+        double all = gain(before, after);
         double[] pseudo = new double[rounds];
         for (int r = 0; r < rounds; r++) {
             pseudo[r] = rounds * all - (rounds - 1) * gain(before.without(r), after.without(r));
         }
-        NestedMean found = NestedMean.of(pseudo, Math.min(before.sets(), after.sets()));
-        double[] bySet = found.shrunkMeans(pseudo);
-        double luck = SHOWN_ERRORS * (found.within() > 0 ? found.luck() : found.truth()).standardError();
-        long shown = Arrays.stream(bySet).filter(gain -> gain > luck).count();
+        NestedMean found = NestedMean.of(pseudo, 1);
+        double luck = SHOWN_ERRORS * found.luck().standardError();
         return Optional.of(new SpreadGain(
                 found.truth().standardError(),
                 found.truth().interval(LEVEL),
-                Arrays.stream(bySet).boxed().toList(),
-                (double) shown / bySet.length));
+                List.of(found.mean()),
+                found.mean() > luck ? 1 : 0));
     }
 
     private static double gain(Estimate before, Estimate after) {
