@@ -9,7 +9,6 @@ import lanetide.squads.study.Part;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Study;
 import lanetide.squads.study.Watch;
-import lanetide.squads.unknown.ValueSets;
 
 /**
  * Plays an event in rounds. In a round every bowler keeps his luck while all change seats, so that what remains between
@@ -27,17 +26,6 @@ public final class FairnessStudy {
      */
     public static int playingsOfRound(Event event) {
         return SeatingRounds.perRound(event.squads().size());
-    }
-
-    /**
-     * How many sets of values a study of so many playings goes through.
-     *
-     * @param event the event
-     * @param playings how often it is played at most
-     * @return as many as its rounds allow; 1 for the usual values alone
-     */
-    public static int sets(Event event, int playings) {
-        return ValueSets.inStudy(playings / playingsOfRound(event));
     }
 
     /**
