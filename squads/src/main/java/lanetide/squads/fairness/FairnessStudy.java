@@ -85,7 +85,9 @@ public final class FairnessStudy {
         }
         Played played = play(events, plan, threads, onDone);
         FairnessResult result = played.result();
-        GroupWear wear = new GroupWear(event, played.asDrawn());
+        // What goes with it is told of one playing with the usual values, like every example.
+        EventResult example = events.sets() == 1 ? played.asDrawn() : asDrawn(events.amongFirst(1), plan);
+        GroupWear wear = new GroupWear(event, example);
         return result.because(Reasons.of(event, result.effects(), result.estimates(), wear));
     }
 
