@@ -27,6 +27,7 @@ import lanetide.cli.command.SchemaCommand;
 import lanetide.cli.command.SheetsCommand;
 import lanetide.cli.command.SimulateCommand;
 import lanetide.cli.options.Format;
+import lanetide.cli.options.SetsOption;
 import lanetide.cli.options.Units;
 import lanetide.cli.output.ExitCode;
 import lanetide.cli.output.StandardOutput;
@@ -217,6 +218,7 @@ public final class Lanetide {
         registerConstants(line, Format.class);
         registerConstants(line, Units.class);
         registerConstants(line, Paper.class);
+        registerConstants(line, SetsOption.Sets.class);
         return line;
     }
 

@@ -1,7 +1,6 @@
 package lanetide.cli.fairness;
 
 import java.util.List;
-import java.util.Optional;
 import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
@@ -84,12 +83,7 @@ public final class FairnessText {
                     case UNDECIDED ->
                         counted(Verdict.UNDECIDED) + " of " + result.effects().size()
                                 + " advantages are neither shown to be smaller than that nor to be larger. "
-                                + UnknownWords.settles(
-                                        result.playingsToDecide().isPresent()
-                                                ? Optional.of(result.playingsToDecide()
-                                                        .getAsInt())
-                                                : Optional.empty(),
-                                        result.beyondPlaying());
+                                + UnknownWords.settles(result.playingsToDecide(), result.beyondPlaying());
                 });
         if (answer.bounds().filter(bounds -> BoundsWords.turns(result, bounds)).isPresent()) {
             page.paragraph("That holds for bowlers who follow the lanes as is reckoned here. With others somebody would"

@@ -1,16 +1,23 @@
 package lanetide.cli.options;
 
+import lanetide.cli.report.ConstantName;
 import lanetide.squads.unknown.ValueSets;
 import picocli.CommandLine.Option;
 
 /** Whether an answer goes through the sets of values that published facts leave, or keeps to the usual ones. */
 public final class SetsOption {
     /** What the option may say. */
-    enum Sets {
+    public enum Sets {
         /** Those that published facts do not rule out. */
-        possible,
+        POSSIBLE,
         /** The usual values alone. */
-        usual
+        USUAL;
+
+        /** The word as the command line writes it. */
+        @Override
+        public String toString() {
+            return ConstantName.of(this);
+        }
     }
 
     @Option(
@@ -28,6 +35,6 @@ public final class SetsOption {
      * @return 1 for the usual values alone
      */
     public int of(int rounds) {
-        return sets == Sets.usual ? 1 : ValueSets.inStudy(rounds);
+        return sets == Sets.USUAL ? 1 : ValueSets.inStudy(rounds);
     }
 }

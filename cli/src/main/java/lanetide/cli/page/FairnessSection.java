@@ -49,8 +49,8 @@ final class FairnessSection {
 
     private static List<String> sureness(FairnessResult result, List<Remedy> remedies) {
         List<String> sentences = new ArrayList<>(List.of(UnknownWords.intervals(result.sets())));
-        if (result.verdict() == Verdict.UNDECIDED && result.beyondPlaying()) {
-            sentences.add(UnknownWords.settles(Optional.empty(), true));
+        if (result.beyondPlaying()) {
+            sentences.add(UnknownWords.settles(result.playingsToDecide(), true));
         }
         RemedyTable.leastRegret(remedies).ifPresent(sentences::add);
         return sentences;

@@ -1,9 +1,7 @@
 package lanetide.cli.preview;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntConsumer;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
@@ -13,13 +11,10 @@ import lanetide.oilflow.line.LineQuality;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.Observers;
 import lanetide.squads.study.Part;
-import lanetide.squads.study.Playing;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Repeated;
 import lanetide.squads.study.Study;
 import lanetide.squads.study.Watch;
-import lanetide.squads.unknown.PlayModel;
-import lanetide.squads.unknown.ValueSets;
 
 /** Plays an event many times and asks in each what a bowler would start with on the lanes he meets. */
 public final class PreviewStudy {
@@ -31,8 +26,8 @@ public final class PreviewStudy {
     private final Place place;
     private final Kind kind;
     private final int sets;
-    /** By set of values; for who is named, among the balls he brings, else among all. */
-    private final Map<Integer, LaneReadings> readings = new ConcurrentHashMap<>();
+    /** For who is named, among the balls he brings, else among all. */
+    private final ReadingsUnderSets readings;
 
     private PreviewStudy(Scenario scenario, int sets, Place place, Kind kind) {
         this.sets = sets;
@@ -40,6 +35,7 @@ public final class PreviewStudy {
         this.event = scenario.event();
         this.place = place;
         this.kind = kind;
+        this.readings = new ReadingsUnderSets(scenario, List.of(kind), place.bag(event));
     }
 
     /**
@@ -81,8 +77,7 @@ public final class PreviewStudy {
         List<PlayingMet> playings = new Study(Repeated.of(new PossibleEvents(untilHisSquad(), sets), scenario.seed()))
                 .play(Part.first(replications), threads, this::watch, onDone);
         Summary summary = new Summary(event, place);
-        GameForecast sheet =
-                summary.fresh(readings(Playing.DEFAULT_SET).of(kind).freshTold());
+        GameForecast sheet = summary.fresh(readings.usual().of(kind).freshTold());
         return new Preview(
                 place, kind, sheet, summary.games(sheet, playings), summary.signs(playings), replications, sets);
     }
@@ -93,24 +88,11 @@ public final class PreviewStudy {
         return event.withSquads(event.squads().subList(0, squads), event.plans().subList(0, squads));
     }
 
-    private LaneReadings readings(int set) {
-        Optional<LaneReadings> usual =
-                set == Playing.DEFAULT_SET ? Optional.empty() : Optional.of(readings(Playing.DEFAULT_SET));
-        return readings.computeIfAbsent(
-                set,
-                number -> new LaneReadings(
-                        scenario,
-                        new PlayModel(event, ValueSets.shipped(number)),
-                        List.of(kind),
-                        place.bag(event),
-                        usual));
-    }
-
     private Watch<PlayingMet> watch(int number) {
         MetFilms films = new MetFilms(event, place);
         return Watch.by(
                 Observers.of(films),
-                summary -> readings(summary.playing().set())
+                summary -> readings.under(summary.playing().set())
                         .of(kind)
                         .playing(films.byGame(), number < PLAYINGS_WITH_BALLS));
     }

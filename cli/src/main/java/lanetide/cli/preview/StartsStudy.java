@@ -5,16 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.stream.IntStream;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.Observers;
-import lanetide.squads.study.Playing;
-import lanetide.squads.unknown.PlayModel;
 import lanetide.squads.unknown.ValueSets;
 
 /**
@@ -23,9 +19,8 @@ import lanetide.squads.unknown.ValueSets;
 public final class StartsStudy {
     private final Event event;
     private final List<Seating> seatings;
-    private final Scenario scenario;
     private final int sets;
-    private final Map<Integer, LaneReadings> shared = new ConcurrentHashMap<>();
+    private final ReadingsUnderSets shared;
     private final AtomicReferenceArray<StartsMet> met;
 
     /**
@@ -36,10 +31,13 @@ public final class StartsStudy {
      * @param sets sets of values that the study goes through in turn; 1 if all values are as usual
      */
     public StartsStudy(Scenario scenario, int playings, int sets) {
-        this.scenario = scenario;
         this.sets = sets;
         this.event = scenario.event();
         this.seatings = Seating.of(event);
+        this.shared = new ReadingsUnderSets(
+                scenario,
+                seatings.stream().map(seating -> Kind.of(seating.bowler())).toList(),
+                List.of());
         this.met = new AtomicReferenceArray<>(playings);
     }
 
@@ -73,8 +71,7 @@ public final class StartsStudy {
             Kind kind = Kind.of(seating.bowler());
             Summary summary = new Summary(event, seating.place());
             GameForecast sheet = fresh.computeIfAbsent(
-                    kind,
-                    each -> summary.fresh(shared(Playing.DEFAULT_SET).of(each).fresh()));
+                    kind, each -> summary.fresh(shared.usual().of(each).fresh()));
             forecasts.put(
                     seating,
                     summary.games(
@@ -89,21 +86,6 @@ public final class StartsStudy {
     /** Reads lanes in one playing, with one reading for each kind: a reading serves one thread. */
     private StartsMet startsMet(int set) {
         Map<Kind, LaneReading> readings = new HashMap<>();
-        return new StartsMet(event, seatings, kind -> readings.computeIfAbsent(kind, shared(set)::of));
-    }
-
-    private LaneReadings shared(int set) {
-        Optional<LaneReadings> usual =
-                set == Playing.DEFAULT_SET ? Optional.empty() : Optional.of(shared(Playing.DEFAULT_SET));
-        return shared.computeIfAbsent(
-                set,
-                number -> new LaneReadings(
-                        scenario,
-                        new PlayModel(event, ValueSets.shipped(number)),
-                        seatings.stream()
-                                .map(seating -> Kind.of(seating.bowler()))
-                                .toList(),
-                        List.of(),
-                        usual));
+        return new StartsMet(event, seatings, kind -> readings.computeIfAbsent(kind, shared.under(set)::of));
     }
 }

@@ -1,6 +1,6 @@
 package lanetide.cli.words;
 
-import java.util.Optional;
+import java.util.OptionalInt;
 
 /** In words what the intervals of an answer hold, and what they do not. */
 public final class UnknownWords {
@@ -52,16 +52,15 @@ public final class UnknownWords {
      * @param beyondPlaying whether too much is not known for any number to decide
      * @return a sentence or two
      */
-    public static String settles(Optional<Integer> playings, boolean beyondPlaying) {
+    public static String settles(OptionalInt playings, boolean beyondPlaying) {
         if (beyondPlaying) {
             return "No number of playings would decide: it hangs on what is not known. Scores of an event like this by squad"
                     + " and game, or tapes of its lanes after play, would tell more than any playing.";
         }
-        return playings.map(more -> "With --replications " + more
-                        + " it would be fair or unfair with 90 % chance, if the advantages are about what they look like"
-                        + " now.")
-                .orElse(
-                        "Not even a thousand times as many playings would surely decide: some advantage is about as large as"
-                                + " the margin itself. Look at the open ones below, or set another margin.");
+        return playings.isPresent()
+                ? "With --replications " + playings.getAsInt()
+                        + " it would be fair or unfair with 90 % chance, if the advantages are about what they look like now."
+                : "Not even a thousand times as many playings would surely decide: some advantage is about as large as the"
+                        + " margin itself. Look at the open ones below, or set another margin.";
     }
 }

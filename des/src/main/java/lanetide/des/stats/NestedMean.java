@@ -51,6 +51,28 @@ public record NestedMean(double mean, double spread, double within, int groups, 
                 values.length);
     }
 
+    /**
+     * Of the differences {@code a[i] - b[i]}, such as of two schedules that met the same luck and the same world in
+     * replication i.
+     *
+     * @param a the one side
+     * @param b the other side
+     * @param groups as for {@link #of}
+     * @return the mean difference
+     * @throws IllegalArgumentException as for {@link #of}, or if the lengths differ
+     */
+    public static NestedMean ofPairs(double[] a, double[] b, int groups) {
+        if (a.length != b.length) {
+            throw new IllegalArgumentException(
+                    "a has " + a.length + " values and b has " + b.length + ", but pairs need as many of each");
+        }
+        double[] differences = new double[a.length];
+        for (int i = 0; i < a.length; i++) {
+            differences[i] = a[i] - b[i];
+        }
+        return of(differences, groups);
+    }
+
     private static int size(int values, int groups, int group) {
         return values / groups + (group < values % groups ? 1 : 0);
     }
@@ -147,11 +169,15 @@ public record NestedMean(double mean, double spread, double within, int groups, 
      */
     public double[] shrunkMeans(double[] values) {
         double[] means = groupMeans(values, groups);
-        double kept = between() == 0 ? 0 : between() / spread;
+        double kept = keptShare();
         for (int g = 0; g < groups; g++) {
             means[g] = mean + kept * (means[g] - mean);
         }
         return means;
+    }
+
+    private double keptShare() {
+        return between() == 0 ? 0 : between() / spread;
     }
 
     /**
@@ -162,7 +188,7 @@ public record NestedMean(double mean, double spread, double within, int groups, 
      * @return the share, 0.5 to 1 for most; 1 if all are 0
      */
     public double signShare(double[] values) {
-        double kept = between() == 0 ? 0 : between() / spread;
+        double kept = keptShare();
         double open = Math.sqrt(kept * luckOfMeans() + (1 - kept) * (1 - kept) * within / observations);
         double share = 0;
         for (double one : shrunkMeans(values)) {

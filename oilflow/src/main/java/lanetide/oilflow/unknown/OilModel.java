@@ -37,6 +37,7 @@ public final class OilModel {
     private final FrictionModel friction;
     private final FrictionValues frictionValues;
     private final FilmSplit split;
+    private final PinCarry carry;
     private final Catalogue catalogue;
 
     /**
@@ -52,6 +53,7 @@ public final class OilModel {
         this.friction = other ? FrictionModel.EXPONENTIAL_STRIBECK : friction;
         this.frictionValues = new FrictionValues(value("fluid-friction"), value("roughness-share"));
         this.split = split.law(value("coverage"));
+        this.carry = set.isUsual() ? PINS : PINS.striking(value("carry-best"), value("carry-fall"));
         this.catalogue = set.isUsual()
                 ? SHIPPED
                 : new Catalogue(
@@ -100,7 +102,7 @@ public final class OilModel {
      * @return the pins
      */
     public PinCarry carry() {
-        return set.isUsual() ? PINS : PINS.striking(value("carry-best"), value("carry-fall"));
+        return carry;
     }
 
     /**

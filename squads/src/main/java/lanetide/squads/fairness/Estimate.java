@@ -27,6 +27,11 @@ record Estimate(double[][] byRound, int sets) {
         return NestedMean.of(ofClass(index), sets);
     }
 
+    /** The same, but as one set where luck cannot be told from what is not known. */
+    private NestedMean luckKnown(int index) {
+        return NestedMean.of(ofClass(index), rounds() > sets ? sets : 1);
+    }
+
     /** The means by class. */
     double[] means() {
         return IntStream.range(0, classes())
@@ -36,11 +41,8 @@ record Estimate(double[][] byRound, int sets) {
 
     /** The standard errors of these means by class: luck alone, where it can be told from what is not known. */
     double[] standardErrors() {
-        boolean luckIsKnown = rounds() > sets;
         return IntStream.range(0, classes())
-                .mapToDouble(index -> luckIsKnown
-                        ? nested(index).luck().standardError()
-                        : NestedMean.of(ofClass(index), 1).luck().standardError())
+                .mapToDouble(index -> luckKnown(index).luck().standardError())
                 .toArray();
     }
 
@@ -58,9 +60,8 @@ record Estimate(double[][] byRound, int sets) {
 
     /** Variance of a round by luck, as a mean over the classes; with all else where it cannot be told apart. */
     double luckVariance() {
-        int groups = rounds() > sets ? sets : 1;
         return IntStream.range(0, classes())
-                .mapToDouble(index -> NestedMean.of(ofClass(index), groups).within())
+                .mapToDouble(index -> luckKnown(index).within())
                 .average()
                 .orElseThrow();
     }

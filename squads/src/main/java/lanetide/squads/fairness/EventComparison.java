@@ -143,7 +143,7 @@ public final class EventComparison {
             int at = q;
             double[] a = first.stream().mapToDouble(values -> values[at]).toArray();
             double[] b = second.stream().mapToDouble(values -> values[at]).toArray();
-            estimates.add(difference(a, b, sets));
+            estimates.add(NestedMean.ofPairs(b, a, sets).truth());
             means.add(new double[] {mean(a), mean(b)});
         }
         double[] p = Holm.adjust(estimates.stream()
@@ -163,14 +163,6 @@ public final class EventComparison {
                     p[i] <= ALPHA));
         }
         return differences;
-    }
-
-    private static MeanEstimate difference(double[] a, double[] b, int sets) {
-        double[] differences = new double[a.length];
-        for (int i = 0; i < differences.length; i++) {
-            differences[i] = b[i] - a[i];
-        }
-        return NestedMean.of(differences, sets).truth();
     }
 
     private static double mean(double[] values) {

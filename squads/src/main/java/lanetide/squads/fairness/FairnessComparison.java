@@ -83,14 +83,6 @@ public record FairnessComparison(
         return groups;
     }
 
-    private static ConfidenceInterval change(double[] before, double[] after, int sets) {
-        double[] changes = new double[before.length];
-        for (int r = 0; r < changes.length; r++) {
-            changes[r] = after[r] - before[r];
-        }
-        return NestedMean.of(changes, sets).truth().interval(LEVEL);
-    }
-
     private static List<GroupChange> changes(
             FairnessResult before, FairnessResult after, Estimate first, Estimate second) {
         List<String> ids = before.estimates().classes(EffectKind.GROUP).ids();
@@ -103,7 +95,10 @@ public record FairnessComparison(
                         ids.get(g),
                         first.nested(g).mean(),
                         second.nested(other).mean(),
-                        change(first.ofClass(g), second.ofClass(other), Math.min(first.sets(), second.sets()))));
+                        NestedMean.ofPairs(
+                                        second.ofClass(other), first.ofClass(g), Math.min(first.sets(), second.sets()))
+                                .truth()
+                                .interval(LEVEL)));
             }
         }
         return changes;

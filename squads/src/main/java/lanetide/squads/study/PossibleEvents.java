@@ -97,7 +97,7 @@ public final class PossibleEvents {
      */
     public Playable under(Event other, int set) {
         ValueSet values = ValueSets.shipped(set);
-        return ready.computeIfAbsent(set, number -> Playable.of(PlayModel.under(first, values)))
-                .with(PlayModel.under(other, values));
+        Playable shared = ready.computeIfAbsent(set, number -> Playable.of(PlayModel.under(first, values)));
+        return shared.with(new PlayModel(other, values, shared.physics().model()).event());
     }
 }

@@ -36,7 +36,6 @@ public final class PlayModel {
     private final Event own;
     private final ValueSet set;
     private final OilModel oil;
-    private final Map<Bowler, Bowler> bowlers = new HashMap<>();
 
     /**
      * An event and its bowlers under a set of values.
@@ -45,9 +44,20 @@ public final class PlayModel {
      * @param set the values
      */
     public PlayModel(Event own, ValueSet set) {
+        this(own, set, own.laws().withValues(set).oilModel());
+    }
+
+    /**
+     * The same with an oil model that has been made already.
+     *
+     * @param own the event, as a scenario has it
+     * @param set the values
+     * @param oil the oil model under the event's laws with these values
+     */
+    public PlayModel(Event own, ValueSet set, OilModel oil) {
         this.own = own;
         this.set = set;
-        this.oil = own.laws().withValues(set).oilModel();
+        this.oil = oil;
     }
 
     /**
@@ -114,18 +124,16 @@ public final class PlayModel {
     }
 
     private Bowler bowler(Bowler own) {
-        return bowlers.computeIfAbsent(
-                own,
-                bowler -> new Bowler(
-                        bowler.id(),
-                        bowler.hand(),
-                        oil.of(bowler.style()),
-                        level(bowler.level()),
-                        oil.of(bowler.cover()),
-                        oil.of(bowler.spareCover()),
-                        bowler.tempo(),
-                        bowler.secondCover().map(oil::of),
-                        bowler.handicapPins()));
+        return new Bowler(
+                own.id(),
+                own.hand(),
+                oil.of(own.style()),
+                level(own.level()),
+                oil.of(own.cover()),
+                oil.of(own.spareCover()),
+                own.tempo(),
+                own.secondCover().map(oil::of),
+                own.handicapPins());
     }
 
     private SquadPlan plan(SquadPlan plan) {
