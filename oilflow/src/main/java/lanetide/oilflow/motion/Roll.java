@@ -255,13 +255,14 @@ final class Roll {
     private double slipOnSlope(double decelerationMps2, double pullXMps2, double pullYMps2, double slideS) {
         double halfXMps = slipMps * dirX + 0.5 * slideS * (pullXMps2 - decelerationMps2 * dirX);
         double halfYMps = slipMps * dirY + 0.5 * slideS * (pullYMps2 - decelerationMps2 * dirY);
-        double halfMps = Math.sqrt(halfXMps * halfXMps + halfYMps * halfYMps);
-        double uxMps = slipMps * dirX + slideS * (pullXMps2 - decelerationMps2 * halfXMps / halfMps);
-        double uyMps = slipMps * dirY + slideS * (pullYMps2 - decelerationMps2 * halfYMps / halfMps);
+        double brakingPerS = decelerationMps2 / Math.sqrt(halfXMps * halfXMps + halfYMps * halfYMps);
+        double uxMps = slipMps * dirX + slideS * (pullXMps2 - brakingPerS * halfXMps);
+        double uyMps = slipMps * dirY + slideS * (pullYMps2 - brakingPerS * halfYMps);
         double vxBeforeMps = vxMps;
         pullRoll(pullXMps2, pullYMps2, slideS);
         slipMps = Math.sqrt(uxMps * uxMps + uyMps * uyMps);
-        slipAlong(uxMps / slipMps, uyMps / slipMps);
+        double inverseSPerM = 1 / slipMps;
+        slipAlong(uxMps * inverseSPerM, uyMps * inverseSPerM);
         vxMps = rollXMps + share * uxMps;
         vyMps = rollYMps + share * uyMps;
         return 0.5 * (vxBeforeMps + vxMps) * slideS;
