@@ -1,79 +1,73 @@
 package lanetide.squads.equipment;
 
-import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
-import lanetide.oilflow.line.HomeLines;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.RowMarch;
 import lanetide.oilflow.pocket.PinCarry;
 import lanetide.squads.bowler.LineFeel;
-import lanetide.squads.model.Bowler;
-import lanetide.squads.model.Event;
-import lanetide.squads.model.Squad;
 
-/** The lines that all kinds of bowlers of an event bring for one fresh pattern. Immutable. */
+/**
+ * The lines that bowlers bring for one fresh pattern. Each kind of bowler's is worked out once, when the first of them
+ * comes, whichever thread asks.
+ */
 public final class PatternLines {
     /** Where no line meets the pocket, the bowler plays straight at it. */
     private static final Line STRAIGHT_AT_POCKET = new Line(PinCarry.POCKET_BOARD, 0);
 
-    private final Map<Player, Line> lines = new HashMap<>();
-    private final Map<Player, LineFeel> feels = new HashMap<>();
+    private final OilPattern pattern;
+    private final Physics physics;
+    private final OilFilm fresh;
     private final boolean handsShareLines;
+    private final Map<Player, Known> known = new ConcurrentHashMap<>();
 
-    PatternLines(Event event, OilPattern pattern, Physics physics) {
-        handsShareLines = pattern.isSymmetric();
-        // Both hands of every kind, because windows are reported for either hand of the commonest kind of a style.
-        List<Hand> hands = handsShareLines ? List.of(Hand.RIGHT) : List.of(Hand.values());
-        OilFilm fresh = OilFilm.fresh(pattern, physics.grid());
-        RowMarch march = new RowMarch(physics.grid());
-        HomeLines homes = physics.homeLines(new LineFinder(march, physics.carry()), pattern);
-        for (Squad squad : event.squads()) {
-            for (Bowler bowler : squad.everybody()) {
-                for (Hand hand : hands) {
-                    StartingLines.players(bowler, hand, event, physics)
-                            .forEach(kind -> lines.computeIfAbsent(
-                                    kind, player -> homes.start(player, fresh).orElse(STRAIGHT_AT_POCKET)));
-                }
-            }
-        }
-        FeelFinder feelFinder = new FeelFinder(march);
-        lines.forEach((player, line) -> feels.put(player, feelFinder.feel(player, fresh, line)));
+    /** What a kind of bowler brings. */
+    private record Known(Line line, LineFeel feel) {}
+
+    PatternLines(OilPattern pattern, Physics physics) {
+        this.pattern = pattern;
+        this.physics = physics;
+        this.fresh = OilFilm.fresh(pattern, physics.grid());
+        this.handsShareLines = pattern.isSymmetric();
     }
 
     /**
      * The line of a player on the fresh pattern. Where the pattern is the same from both gutters, both hands share it.
      *
-     * @param player a player of the event
+     * @param player a player
      * @return his line
-     * @throws IllegalArgumentException if no bowler of the event plays like this
      */
     public Line of(Player player) {
-        return found(lines, player);
+        return known(player).line();
     }
 
     /**
      * What such a player knows of his balls on that line, from practice on the fresh pattern elsewhere.
      *
-     * @param player a player of the event
+     * @param player a player
      * @return what his balls do
-     * @throws IllegalArgumentException if no bowler of the event plays like this
      */
     public LineFeel feel(Player player) {
-        return found(feels, player);
+        return known(player).feel();
     }
 
-    private <T> T found(Map<Player, T> known, Player player) {
+    private Known known(Player player) {
         Hand hand = handsShareLines ? Hand.RIGHT : player.hand();
-        T found = known.get(new Player(player.style(), player.spread(), hand, player.contact()));
-        if (found == null) {
-            throw new IllegalArgumentException("no bowler of the event plays like " + player);
-        }
-        return found;
+        return known.computeIfAbsent(
+                new Player(player.style(), player.spread(), hand, player.contact()), this::workedOut);
+    }
+
+    /** By finders of its own, since they serve one thread. */
+    private Known workedOut(Player player) {
+        RowMarch march = new RowMarch(physics.grid());
+        Line line = physics.homeLines(new LineFinder(march, physics.carry()), pattern)
+                .start(player, fresh)
+                .orElse(STRAIGHT_AT_POCKET);
+        return new Known(line, new FeelFinder(march).feel(player, fresh, line));
     }
 }

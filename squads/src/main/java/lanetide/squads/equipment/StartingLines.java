@@ -1,7 +1,6 @@
 package lanetide.squads.equipment;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import lanetide.oilflow.ball.Coverstock;
@@ -14,7 +13,7 @@ import lanetide.squads.model.Event;
 /**
  * The line every bowler brings to an event: what a player of his kind plays on the fresh pattern of his squad, which is
  * all that a pattern sheet and practice elsewhere can tell him. Where lanes of a squad differ, it is the pattern of
- * most of them. Immutable; worked out once for all playings of the event.
+ * most of them. Each is worked out once for all playings of the event.
  */
 public final class StartingLines {
     private final Map<OilPattern, PatternLines> byPattern = new HashMap<>();
@@ -30,7 +29,7 @@ public final class StartingLines {
                         Stream.of(event.pattern()),
                         event.plans().stream().map(plan -> plan.patterns().usual()))
                 .distinct()
-                .forEach(pattern -> byPattern.put(pattern, new PatternLines(event, pattern, physics)));
+                .forEach(pattern -> byPattern.put(pattern, new PatternLines(pattern, physics)));
     }
 
     /**
@@ -81,12 +80,5 @@ public final class StartingLines {
                 bowler.level().spread(),
                 hand,
                 physics.contact(cover, event.centre().surface()));
-    }
-
-    /** A bowler with each of his balls for full racks. */
-    static List<Player> players(Bowler bowler, Hand hand, Event event, Physics physics) {
-        return Stream.concat(Stream.of(bowler.cover()), bowler.secondCover().stream())
-                .map(cover -> player(bowler, hand, cover, event, physics))
-                .toList();
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Centre;
@@ -22,6 +23,7 @@ import lanetide.squads.rotation.design.RowComplete;
 import lanetide.squads.rotation.design.SearchObjective;
 import lanetide.squads.rotation.design.Searched;
 import lanetide.squads.rotation.design.Stay;
+import lanetide.squads.study.PossibleEvents;
 
 /** The changes of an event that could make it fairer. One that is impossible, or changes nothing, is left out. */
 final class Changes {
@@ -54,12 +56,23 @@ final class Changes {
                         .toList());
     }
 
-    /** A changed event and what is changed. */
-    record Change(RemedyChange what, Event event) {}
+    /**
+     * A changed event.
+     *
+     * @param what what is changed
+     * @param event the event as changed for those whom the scenario has in it
+     * @param onceTheyCame the part of it that is to be done once it is known who comes
+     */
+    record Change(RemedyChange what, Event event, UnaryOperator<Event> onceTheyCame) {
+        /** The changed event under the sets of the unchanged one. */
+        PossibleEvents under(PossibleEvents events) {
+            return events.with(event, onceTheyCame);
+        }
+    }
 
     List<Change> list() {
         Optional<Event> fresh = oiled(Conditioning.STRIP_AND_OIL);
-        Optional<Event> reseeded = reseeded(event);
+        Event reseeded = reseeded(event);
         List<Change> changes = new ArrayList<>();
         for (RotationDesign design : DESIGNS) {
             rotated(event, design).ifPresent(add(changes, RemedyChange.rotation(design)));
@@ -67,7 +80,9 @@ final class Changes {
         RemedyChange oiling = RemedyChange.oiling(Conditioning.STRIP_AND_OIL);
         fresh.ifPresent(add(changes, oiling));
         oiled(Conditioning.OIL_OVER).ifPresent(add(changes, RemedyChange.oiling(Conditioning.OIL_OVER)));
-        reseeded.ifPresent(add(changes, RemedyChange.of(RemedyChange.Kind.GROUPS)));
+        if (!reseeded.equals(event)) {
+            changes.add(new Change(RemedyChange.of(RemedyChange.Kind.GROUPS), reseeded, Changes::reseeded));
+        }
         turnedRound().ifPresent(add(changes, RemedyChange.of(RemedyChange.Kind.SQUAD_ORDER)));
         fresh.flatMap(oiled -> rotated(oiled, BALANCED)).ifPresent(add(changes, oiling.and(BALANCED)));
         return changes;
@@ -76,7 +91,7 @@ final class Changes {
     private Consumer<Event> add(List<Change> changes, RemedyChange what) {
         return changed -> {
             if (!changed.equals(event)) {
-                changes.add(new Change(what, changed));
+                changes.add(new Change(what, changed, UnaryOperator.identity()));
             }
         };
     }
@@ -106,7 +121,7 @@ final class Changes {
     }
 
     /** Deals the bowlers of each squad to its groups to and fro, in the order of hand and rev rate. */
-    private static Optional<Event> reseeded(Event event) {
+    private static Event reseeded(Event event) {
         List<Squad> squads = new ArrayList<>();
         for (Squad squad : event.squads()) {
             List<Bowler> bowlers = squad.groups().stream()
@@ -118,7 +133,7 @@ final class Changes {
                     .toList();
             squads.add(squad.withGroups(dealt(squad, bowlers)));
         }
-        return Optional.of(event.withSquads(squads));
+        return event.withSquads(squads);
     }
 
     private static List<Group> dealt(Squad squad, List<Bowler> bowlers) {

@@ -6,15 +6,19 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import java.util.function.Function;
+import java.util.function.IntFunction;
 import java.util.function.Supplier;
+import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import lanetide.des.stats.Tally;
 import lanetide.oilflow.lane.Hand;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;
 
-/** The advantages of all kinds from the rounds of a study. A kind with a single class has none. */
+/**
+ * The advantages of all kinds from the rounds of a study. A kind with a single class has none. Hands and styles are
+ * those of the seats and bowlers of each round; how many there are of each is the same in all.
+ */
 public final class EffectEstimates {
     private final Event event;
     private final Seats seats;
@@ -52,25 +56,28 @@ public final class EffectEstimates {
 
     /** Squads, starting pairs and hands are fitted together, so that none gets the credit of another. */
     private void bySeat() {
-        Map<EffectKind, Classes> factors = new EnumMap<>(EffectKind.class);
+        Map<EffectKind, Factor> factors = new EnumMap<>(EffectKind.class);
         factors.put(
-                EffectKind.SQUAD,
-                sorted(seats.classes(Seat::squad), s -> event.squads().get(s).id()));
+                EffectKind.SQUAD, factor(Seat::squad, s -> event.squads().get(s).id()));
         factors.put(
                 EffectKind.PAIR,
-                sorted(
-                        seats.classes(Seat::startPair),
-                        p -> event.centre().pairs().get(p).id()));
-        factors.put(
-                EffectKind.HAND,
-                sorted(seats.classes(seat -> seat.hand() == Hand.RIGHT ? 0 : 1), h -> h == 0 ? "right" : "left"));
-        factors.values().removeIf(factor -> factor.count() < 2);
+                factor(Seat::startPair, p -> event.centre().pairs().get(p).id()));
+        factors.put(EffectKind.HAND, factor(seat -> seat.hand() == Hand.RIGHT ? 0 : 1, h -> h == 0 ? "right" : "left"));
+        factors.values().removeIf(factor -> factor.ids().size() < 2);
         if (!factors.isEmpty()) {
-            Iterator<Estimate> fitted = new RowColumnModel(List.copyOf(factors.values()))
+            Iterator<Estimate> fitted = new RowColumnModel(List.copyOf(factors.values()), seats)
                     .fit(rounds, sets)
                     .iterator();
-            factors.forEach((kind, factor) -> add(kind, factor, fitted::next));
+            factors.forEach((kind, factor) -> add(kind, factor.classes(seats), fitted::next));
         }
+    }
+
+    /** Seats sorted by classes that occur, in their order. */
+    private Factor factor(ToIntFunction<Seat> classOf, IntFunction<String> name) {
+        List<Integer> present =
+                IntStream.of(seats.classes(classOf)).distinct().sorted().boxed().toList();
+        return new Factor(
+                present.stream().map(name::apply).toList(), seat -> present.indexOf(classOf.applyAsInt(seat)));
     }
 
     /** What each group gains in the draw as it is, without what the hands of its bowlers are worth. */
@@ -113,22 +120,24 @@ public final class EffectEstimates {
 
     private double worthOfHand(int round, int bowler) {
         Estimate hands = estimates.get(EffectKind.HAND);
-        return hands == null
-                ? 0
-                : hands.byRound()[round][classes.get(EffectKind.HAND).of()[bowler]];
+        if (hands == null) {
+            return 0;
+        }
+        // Everybody sits where he is drawn, and the seat has his hand.
+        Hand hand = rounds.get(round).seats().bowlers().get(bowler).hand();
+        int of = classes.get(EffectKind.HAND).ids().indexOf(hand == Hand.RIGHT ? "right" : "left");
+        return hands.byRound()[round][of];
     }
 
     /** What the change of the lanes gives to each style. */
     private void byStyle() {
         List<String> ids = new ArrayList<>(new TreeSet<>(
                 seats.bowlers().stream().map(bowler -> bowler.style().id()).toList()));
-        int[] of = seats.bowlers().stream()
-                .mapToInt(bowler -> ids.indexOf(bowler.style().id()))
-                .toArray();
-        add(EffectKind.STYLE, new Classes(of, ids), () -> {
+        add(EffectKind.STYLE, new Classes(styles(seats, ids), ids), () -> {
             double[][] byRound = new double[rounds.size()][];
             for (int r = 0; r < byRound.length; r++) {
                 Round round = rounds.get(r);
+                int[] of = styles(round.seats(), ids);
                 double[] gain = IntStream.range(0, of.length)
                         .mapToDouble(bowler -> 0 - round.above(round.unchanging()[bowler], bowler))
                         .toArray();
@@ -138,14 +147,21 @@ public final class EffectEstimates {
         });
     }
 
+    private static int[] styles(Seats seats, List<String> ids) {
+        return seats.bowlers().stream()
+                .mapToInt(bowler -> ids.indexOf(bowler.style().id()))
+                .toArray();
+    }
+
     /** What a style scores with and without a change of the lanes. */
     StyleMeans styleMeans(int style) {
-        int[] of = classes.get(EffectKind.STYLE).of();
+        List<String> ids = classes.get(EffectKind.STYLE).ids();
         Tally still = new Tally();
         Tally inPlay = new Tally();
         Tally fieldStill = new Tally();
         Tally fieldInPlay = new Tally();
         for (Round round : rounds) {
+            int[] of = styles(round.seats(), ids);
             for (int bowler = 0; bowler < of.length; bowler++) {
                 double unchanging = round.unchanging()[bowler];
                 double changing = unchanging - round.above(unchanging, bowler);
@@ -165,13 +181,6 @@ public final class EffectEstimates {
             classes.put(kind, found);
             estimates.put(kind, estimate.get());
         }
-    }
-
-    /** Numbers the classes that occur, in their order, from zero. */
-    private static Classes sorted(int[] raw, Function<Integer, String> name) {
-        List<Integer> present = IntStream.of(raw).distinct().sorted().boxed().toList();
-        int[] of = IntStream.of(raw).map(present::indexOf).toArray();
-        return new Classes(of, present.stream().map(name).toList());
     }
 
     /** Means by class, less the mean over everybody. */

@@ -106,7 +106,7 @@ public final class FairnessStudy {
     /** The same without reasons. */
     static Played play(PossibleEvents events, FairnessPlan plan, int threads, IntConsumer onDone) {
         Event event = events.event();
-        SeatingRounds rounds = rounds(event, plan, events.sets());
+        SeatingRounds rounds = new SeatingRounds(events, plan);
         SeatedPlayings playings = new SeatedPlayings(events, rounds);
         int drawn = rounds.firstAsDrawn();
         List<Kept> kept = new Study(playings)
@@ -126,16 +126,12 @@ public final class FairnessStudy {
 
     /** The first playing in which everybody sits where he is drawn. */
     static EventResult asDrawn(PossibleEvents events, FairnessPlan plan) {
-        SeatingRounds rounds = rounds(events.event(), plan, events.sets());
+        SeatingRounds rounds = new SeatingRounds(events, plan);
         int drawn = rounds.firstAsDrawn();
         return new Study(new SeatedPlayings(events, rounds))
                 .play(new Part(drawn, drawn + 1), 1)
                 .get(0)
                 .result();
-    }
-
-    static SeatingRounds rounds(Event event, FairnessPlan plan, int sets) {
-        return new SeatingRounds(new Seats(event), event.squads().size(), plan, sets);
     }
 
     /** What the mean scores of every playing by bowler say (pins a game), wherever they come from. */

@@ -150,7 +150,7 @@ public final class RemedyStudy {
     }
 
     private Remedy remedy(Changes.Change change, int threads, IntConsumer onDone) {
-        FairnessStudy.Played after = FairnessStudy.play(events.with(change.event()), plan, threads, onDone);
+        FairnessStudy.Played after = FairnessStudy.play(change.under(events), plan, threads, onDone);
         FairnessComparison comparison = FairnessComparison.of(asItIs, after.result());
         return new Remedy(
                 change.what(),

@@ -4,13 +4,14 @@ package lanetide.squads.fairness;
  * One round: the same luck, met in several seatings, in the draw as it is, and on lanes that do not change. Scores are
  * means (pins a game), by bowler.
  *
+ * @param seats the seats, and who came
  * @param bowlerAtSeat who sits in each seat, by seating
  * @param scores by seating, then by bowler
  * @param asDrawn with everybody in the seat he is drawn into
  * @param unchanging in the first seating, on lanes that stay as they are laid
  */
 @SuppressWarnings("ArrayRecordComponent") // never compared
-record Round(int[][] bowlerAtSeat, double[][] scores, double[] asDrawn, double[] unchanging) {
+record Round(Seats seats, int[][] bowlerAtSeat, double[][] scores, double[] asDrawn, double[] unchanging) {
     int seatings() {
         return bowlerAtSeat.length;
     }

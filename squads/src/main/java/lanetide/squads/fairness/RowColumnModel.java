@@ -21,18 +21,20 @@ import org.apache.commons.math3.linear.SingularValueDecomposition;
  * whatever binds the scores within a round.
  */
 final class RowColumnModel {
-    private final List<Classes> factors;
+    private final List<Factor> factors;
+    private final Seats seats;
     private final int[] from;
     private final int columns;
 
-    /** A model of seats that are sorted in several ways. */
-    RowColumnModel(List<Classes> factors) {
+    /** A model of seats that are sorted in several ways; in another round they may be sorted otherwise. */
+    RowColumnModel(List<Factor> factors, Seats seats) {
         this.factors = factors;
+        this.seats = seats;
         this.from = new int[factors.size()];
         int next = 0;
         for (int f = 0; f < from.length; f++) {
             from[f] = next;
-            next += factors.get(f).count();
+            next += factors.get(f).ids().size();
         }
         this.columns = next;
     }
@@ -62,7 +64,7 @@ final class RowColumnModel {
     }
 
     private Estimate part(double[][] byRound, int factor, int sets) {
-        int to = from[factor] + factors.get(factor).count();
+        int to = from[factor] + factors.get(factor).ids().size();
         return new Estimate(
                 Arrays.stream(byRound)
                         .map(round -> Arrays.copyOfRange(round, from[factor], to))
@@ -75,7 +77,7 @@ final class RowColumnModel {
         RealMatrix sum = matrix;
         for (int f = 0; f < from.length; f++) {
             RealVector weights = new ArrayRealVector(columns);
-            for (int c : factors.get(f).of()) {
+            for (int c : factors.get(f).classes(seats).of()) {
                 weights.addToEntry(from[f] + c, 1);
             }
             sum = sum.add(weights.outerProduct(weights));
@@ -87,14 +89,15 @@ final class RowColumnModel {
     private record Normal(RealMatrix matrix, RealVector right) {}
 
     private Normal normal(Round round) {
-        int seats = round.bowlerAtSeat()[0].length;
+        int[][] columnsOfSeat = columnsOf(round.seats());
+        int count = columnsOfSeat.length;
         double[][] matrix = new double[columns][columns];
         double[] right = new double[columns];
-        double[][] visits = new double[seats][columns];
+        double[][] visits = new double[count][columns];
         for (int k = 0; k < round.seatings(); k++) {
-            for (int seat = 0; seat < seats; seat++) {
+            for (int seat = 0; seat < count; seat++) {
                 int bowler = round.bowlerAtSeat()[k][seat];
-                int[] at = columnsOf(seat);
+                int[] at = columnsOfSeat[seat];
                 for (int c : at) {
                     visits[bowler][c]++;
                     right[c] += round.aboveOwnMean(bowler, k);
@@ -114,10 +117,14 @@ final class RowColumnModel {
         return new Normal(new Array2DRowRealMatrix(matrix, false), new ArrayRealVector(right, false));
     }
 
-    private int[] columnsOf(int seat) {
-        int[] at = new int[from.length];
-        for (int f = 0; f < at.length; f++) {
-            at[f] = from[f] + factors.get(f).of()[seat];
+    /** By seat, then by factor. */
+    private int[][] columnsOf(Seats sorted) {
+        int[][] at = new int[sorted.count()][from.length];
+        for (int f = 0; f < from.length; f++) {
+            int[] of = factors.get(f).classes(sorted).of();
+            for (int seat = 0; seat < of.length; seat++) {
+                at[seat][f] = from[f] + of[seat];
+            }
         }
         return at;
     }

@@ -35,7 +35,7 @@ final class SeatedPlayings implements Design {
 
     @Override
     public Setup setup(Playing playing) {
-        Event seated = rounds.seats().seated(rounds.bowlerAtSeat(playing));
+        Event seated = rounds.seats(playing.luck()).seated(rounds.bowlerAtSeat(playing));
         Playable changing = events.under(seated, playing.set());
         Playable playable = rounds.isStill(playing) ? changing.staying(UnchangingLanes.of(changing.event())) : changing;
         return playable.setup(LuckSource.byFrame(rounds.luck(playing)));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lanetide.des.random.RandomStreams;
 import lanetide.squads.study.Playing;
+import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.unknown.ValueSets;
 
 /**
@@ -23,6 +24,7 @@ final class SeatingRounds {
 
     private static final int MIN_BOWLERS = 2;
 
+    private final PossibleEvents events;
     private final Seats seats;
     private final int[] squads;
     private final int seatings;
@@ -31,16 +33,18 @@ final class SeatingRounds {
     private final int sets;
 
     /**
-     * As many whole rounds as a plan allows. They go through sets of values in turn.
+     * As many whole rounds as a plan allows. They go through the sets of values of an event in turn.
      *
      * @throws IllegalArgumentException if there is a single bowler, or the plan allows fewer than two rounds
      */
-    SeatingRounds(Seats seats, int squadCount, FairnessPlan plan, int sets) {
-        this.seats = seats;
+    SeatingRounds(PossibleEvents events, FairnessPlan plan) {
+        int squadCount = events.event().squads().size();
+        this.events = events;
+        this.seats = new Seats(events.event());
         this.squads = seats.classes(Seat::squad);
         this.seatings = seatings(squadCount);
         this.rounds = plan.playings() / perRound(squadCount);
-        this.sets = sets;
+        this.sets = events.sets();
         this.streams = new RandomStreams(plan.seed());
         if (rounds < MIN_ROUNDS || !canChange(seats)) {
             throw new IllegalArgumentException("a fairness study needs at least " + minPlayings(squadCount)
@@ -67,8 +71,14 @@ final class SeatingRounds {
         return seats.count() >= MIN_BOWLERS;
     }
 
+    /** The seats, with those whom the scenario has in them. */
     Seats seats() {
         return seats;
+    }
+
+    /** The seats with those who come in a round. */
+    Seats seats(int round) {
+        return round == 0 ? seats : new Seats(events.inRound(round, streams.forReplication(round)));
     }
 
     /** Sets of values that the rounds go through; 1 if all values are as usual. */
@@ -121,7 +131,11 @@ final class SeatingRounds {
             int from = round * (seatings + BESIDE_SEATINGS);
             double[][] seated = scores.subList(from, from + seatings).toArray(double[][]::new);
             found.add(new Round(
-                    bowlerAtSeat(round), seated, scores.get(from + seatings), scores.get(from + seatings + 1)));
+                    seats(round),
+                    bowlerAtSeat(round),
+                    seated,
+                    scores.get(from + seatings),
+                    scores.get(from + seatings + 1)));
         }
         return found;
     }

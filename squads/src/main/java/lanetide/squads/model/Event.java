@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.Require;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.squads.rotation.Rotation;
@@ -138,6 +139,20 @@ public record Event(
                 IntStream.range(0, plans.size())
                         .mapToObj(squad -> plans.get(squad).withRotation(others.get(squad)))
                         .toList());
+    }
+
+    /**
+     * The same event with others who might come as well, where a squad's bowlers are drawn by shares; itself where all
+     * are listed.
+     *
+     * @param streams family of the round
+     * @return the event
+     */
+    public Event asTheyCome(RandomStreams streams) {
+        return squads.stream().allMatch(squad -> squad.field().isEmpty())
+                ? this
+                : withSquads(
+                        squads.stream().map(squad -> squad.asTheyCome(streams)).toList());
     }
 
     /**

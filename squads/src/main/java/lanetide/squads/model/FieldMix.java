@@ -95,7 +95,7 @@ public record FieldMix(
      *
      * @param squad the squad's id, which keys its streams and begins its bowlers' names
      * @param pairs pairs to spread over, at least 1
-     * @param streams family outside any replication, so that every playing of the event meets the same field
+     * @param streams family outside any replication
      * @return groups {@code 1}, {@code 2}, ... of bowlers {@code A-01}, {@code A-02}, ...
      * @throws IllegalArgumentException if {@code pairs < 1}
      */
@@ -103,7 +103,7 @@ public record FieldMix(
         if (pairs < 1) {
             throw new IllegalArgumentException("pairs is " + pairs + ", but must be at least 1");
         }
-        return spread(drawn(squad, streams), Math.min(pairs, bowlers));
+        return spread(bowlers(squad, streams), Math.min(pairs, bowlers));
     }
 
     /**
@@ -124,7 +124,14 @@ public record FieldMix(
         return spread;
     }
 
-    private List<Bowler> drawn(String squad, RandomStreams streams) {
+    /**
+     * Draws the squad's bowlers.
+     *
+     * @param squad the squad's id, which keys its streams and begins its bowlers' names
+     * @param streams family to draw from; another family, another field
+     * @return bowlers {@code A-01}, {@code A-02}, ...
+     */
+    List<Bowler> bowlers(String squad, RandomStreams streams) {
         String key = "field/" + squad + "/";
         List<Hand> hand = drawn(hands, streams.stream(key + "hand"));
         List<PlayingStyle> style = drawn(styles, streams.stream(key + "style"));

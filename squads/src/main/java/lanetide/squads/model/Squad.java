@@ -1,9 +1,11 @@
 package lanetide.squads.model;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.Require;
 
 /**
@@ -15,6 +17,7 @@ import lanetide.oilflow.Require;
  * @param practiceMs length of practice on the starting pair (ms), at least 0
  * @param groups in rotation order, at least one
  * @param arrangements breaks, changes of the line-up, machines
+ * @param field how its bowlers were drawn; empty if they are listed
  */
 public record Squad(
         String id,
@@ -22,7 +25,8 @@ public record Squad(
         Conditioning conditioning,
         long practiceMs,
         List<Group> groups,
-        Arrangements arrangements) {
+        Arrangements arrangements,
+        Optional<DrawnField> field) {
     /**
      * Copies the list and checks the values.
      *
@@ -47,13 +51,56 @@ public record Squad(
     }
 
     /**
+     * A squad whose bowlers are listed.
+     *
+     * @param id name, alone in the event
+     * @param startMs planned start of practice (ms from midnight before the first day), at least 0
+     * @param conditioning what is done to the lanes before
+     * @param practiceMs length of practice on the starting pair (ms), at least 0
+     * @param groups in rotation order, at least one
+     * @param arrangements breaks, changes of the line-up, machines
+     * @throws IllegalArgumentException as above
+     */
+    public Squad(
+            String id,
+            long startMs,
+            Conditioning conditioning,
+            long practiceMs,
+            List<Group> groups,
+            Arrangements arrangements) {
+        this(id, startMs, conditioning, practiceMs, groups, arrangements, Optional.empty());
+    }
+
+    /**
+     * The squad with bowlers who were drawn.
+     *
+     * @param drawn how they were drawn
+     * @return the squad
+     */
+    public Squad drawnFrom(DrawnField drawn) {
+        return new Squad(id, startMs, conditioning, practiceMs, groups, arrangements, Optional.of(drawn));
+    }
+
+    /**
+     * The squad with others who might come as well; itself if its bowlers are listed.
+     *
+     * @param streams family of the round
+     * @return the squad
+     */
+    Squad asTheyCome(RandomStreams streams) {
+        return field.map(drawn -> new Squad(
+                        id, startMs, conditioning, practiceMs, drawn.drawnAgain(groups, streams), arrangements, field))
+                .orElse(this);
+    }
+
+    /**
      * The squad under another name.
      *
      * @param other a name that is alone in the event
      * @return the squad
      */
     public Squad withId(String other) {
-        return new Squad(other, startMs, conditioning, practiceMs, groups, arrangements);
+        return new Squad(other, startMs, conditioning, practiceMs, groups, arrangements, field);
     }
 
     /**
@@ -63,7 +110,7 @@ public record Squad(
      * @return the squad
      */
     public Squad startingAt(long newStartMs) {
-        return new Squad(id, newStartMs, conditioning, practiceMs, groups, arrangements);
+        return new Squad(id, newStartMs, conditioning, practiceMs, groups, arrangements, field);
     }
 
     /**
@@ -73,7 +120,7 @@ public record Squad(
      * @return the squad
      */
     public Squad withConditioning(Conditioning other) {
-        return new Squad(id, startMs, other, practiceMs, groups, arrangements);
+        return new Squad(id, startMs, other, practiceMs, groups, arrangements, field);
     }
 
     /**
@@ -83,7 +130,7 @@ public record Squad(
      * @return the squad
      */
     public Squad withPractice(long otherMs) {
-        return new Squad(id, startMs, conditioning, otherMs, groups, arrangements);
+        return new Squad(id, startMs, conditioning, otherMs, groups, arrangements, field);
     }
 
     /**
@@ -97,7 +144,7 @@ public record Squad(
                 .flatMap(group -> group.bowlers().stream())
                 .map(Bowler::id)
                 .collect(Collectors.toSet());
-        return new Squad(id, startMs, conditioning, practiceMs, others, arrangements.among(there));
+        return new Squad(id, startMs, conditioning, practiceMs, others, arrangements.among(there), field);
     }
 
     /**
@@ -107,7 +154,7 @@ public record Squad(
      * @return the squad
      */
     public Squad withArrangements(Arrangements others) {
-        return new Squad(id, startMs, conditioning, practiceMs, groups, others);
+        return new Squad(id, startMs, conditioning, practiceMs, groups, others, field);
     }
 
     /**

@@ -65,9 +65,10 @@ final class BlockStudy implements Design {
 
     @Override
     public Setup setup(Playing playing) {
-        Playable changing = events.under(playing.set());
+        RandomStreams round = streams.forReplication(playing.luck());
+        Playable changing = events.under(events.inRound(playing.luck(), round), playing.set());
         Playable playable = changes(playing) ? changing : changing.staying(UnchangingLanes.of(changing.event()));
-        return playable.setup(LuckSource.byFrame(streams.forReplication(playing.luck())));
+        return playable.setup(LuckSource.byFrame(round));
     }
 
     private static boolean changes(Playing playing) {

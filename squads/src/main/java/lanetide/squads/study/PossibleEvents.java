@@ -2,6 +2,8 @@ package lanetide.squads.study;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
+import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.unknown.ValueSet;
 import lanetide.squads.model.Event;
 import lanetide.squads.unknown.PlayModel;
@@ -14,6 +16,9 @@ import lanetide.squads.unknown.ValueSets;
 public final class PossibleEvents {
     private final Event first;
     private final Event event;
+    /** What is done to the event once it is known who comes. */
+    private final UnaryOperator<Event> onceTheyCame;
+
     private final int sets;
     private final Map<Integer, Playable> ready;
 
@@ -25,16 +30,18 @@ public final class PossibleEvents {
      * @throws IllegalArgumentException if {@code sets} is below 1 or above the number of shipped sets
      */
     public PossibleEvents(Event event, int sets) {
-        this(event, event, sets, new ConcurrentHashMap<>());
+        this(event, event, UnaryOperator.identity(), sets, new ConcurrentHashMap<>());
         if (sets < 1 || (sets > 1 && sets > ValueSets.count())) {
             throw new IllegalArgumentException(
                     "sets of values are " + sets + ", but must be at least 1 and at most " + ValueSets.count());
         }
     }
 
-    private PossibleEvents(Event first, Event event, int sets, Map<Integer, Playable> ready) {
+    private PossibleEvents(
+            Event first, Event event, UnaryOperator<Event> onceTheyCame, int sets, Map<Integer, Playable> ready) {
         this.first = first;
         this.event = event;
+        this.onceTheyCame = onceTheyCame;
         this.sets = sets;
         this.ready = ready;
     }
@@ -58,14 +65,37 @@ public final class PossibleEvents {
     }
 
     /**
-     * Another event under the same sets, whose bowlers are of the same kinds, on the same patterns and under the same
-     * laws; what has been worked out for one serves the other.
+     * Another event under the same sets, on the same patterns and under the same laws; what has been worked out for one
+     * serves the other.
      *
      * @param other the other event, as a scenario has it
      * @return that event under these sets
      */
     public PossibleEvents with(Event other) {
-        return new PossibleEvents(first, other, sets, ready);
+        return with(other, UnaryOperator.identity());
+    }
+
+    /**
+     * The same for an event in which something is done once it is known who comes.
+     *
+     * @param other the other event, as a scenario has it
+     * @param done what is done to it, in every round
+     * @return that event under these sets
+     */
+    public PossibleEvents with(Event other, UnaryOperator<Event> done) {
+        return new PossibleEvents(first, other, done, sets, ready);
+    }
+
+    /**
+     * The event with those who come in a round. Who is drawn by shares is drawn anew for every round but the first,
+     * which has those of the scenario.
+     *
+     * @param luck the luck of the round, from 0
+     * @param streams family of the round
+     * @return the event, with usual values
+     */
+    public Event inRound(int luck, RandomStreams streams) {
+        return luck == 0 ? event : onceTheyCame.apply(event.asTheyCome(streams));
     }
 
     /**
@@ -75,7 +105,7 @@ public final class PossibleEvents {
      * @return the event under them
      */
     public PossibleEvents amongFirst(int most) {
-        return new PossibleEvents(first, event, Math.min(sets, most), ready);
+        return new PossibleEvents(first, event, onceTheyCame, Math.min(sets, most), ready);
     }
 
     /**

@@ -45,6 +45,8 @@ public record Repeated(PossibleEvents events, RandomStreams streams, Function<Ra
 
     @Override
     public Setup setup(Playing playing) {
-        return events.under(playing.set()).setup(luck.apply(streams.forReplication(playing.luck())));
+        RandomStreams round = streams.forReplication(playing.luck());
+        return events.under(events.inRound(playing.luck(), round), playing.set())
+                .setup(luck.apply(round));
     }
 }

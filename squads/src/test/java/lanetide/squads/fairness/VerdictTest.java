@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import lanetide.squads.fixture.ReadmeRow;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
+import lanetide.squads.study.PossibleEvents;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -32,7 +33,7 @@ class VerdictTest {
 
     private static FairnessResult study(ScoreSource source, long seed, int playings, double margin) {
         FairnessPlan plan = new FairnessPlan(seed, playings, margin, true);
-        SeatingRounds rounds = FairnessStudy.rounds(EVENT, plan, 1);
+        SeatingRounds rounds = new SeatingRounds(new PossibleEvents(EVENT, 1), plan);
         List<double[]> scores = IntStream.range(0, rounds.playings())
                 .mapToObj(rounds::playing)
                 .map(one -> source.play(rounds.bowlerAtSeat(one), !rounds.isStill(one), rounds.luck(one)))

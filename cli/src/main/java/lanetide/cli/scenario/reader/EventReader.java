@@ -15,7 +15,9 @@ import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.PatternBands;
 import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Bowling;
+import lanetide.squads.model.DrawnField;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.FieldMix;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Incidents;
 import lanetide.squads.model.LanePatterns;
@@ -101,17 +103,27 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         BowlerReader bowlers = new BowlerReader(names, fields);
         EntriesReader entries = new EntriesReader(bowlers, files);
         int pairs = lanes.lanes().rotationPairs().size();
-        List<Optional<List<Group>>> drawn = new SquadFiller(fields, entries).fill(scenario, drafts, pairs, streams);
-        List<Optional<List<Group>>> groups =
-                new HandicapReader(names.levels()).give(scenario, drawn, entries.averages());
+        List<Optional<SquadFiller.Filled>> filled =
+                new SquadFiller(fields, entries).fill(scenario, drafts, pairs, streams);
+        List<Optional<List<Group>>> groups = new HandicapReader(names.levels())
+                .give(
+                        scenario,
+                        filled.stream()
+                                .map(squad -> squad.map(SquadFiller.Filled::groups))
+                                .toList(),
+                        entries.averages());
         List<List<LineUpChange>> changes = new ChangesReader(bowlers, drafts, groups).read(scenario);
         ArrangementsReader arrangements = new ArrangementsReader(lanes.centre());
         List<Squad> squads = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {
             SquadDraft draft = drafts.get(i);
+            Optional<FieldMix> mix = filled.get(i).flatMap(SquadFiller.Filled::mix);
             Optional<Arrangements> arranged = arrangements.read(draft, changes.get(i));
             groups.get(i)
-                    .flatMap(present -> arranged.flatMap(known -> draft.with(present, known)))
+                    .flatMap(present -> arranged.flatMap(known -> draft.with(present, known))
+                            .map(squad -> mix.map(
+                                            shares -> squad.drawnFrom(DrawnField.of(draft.called(), shares, present)))
+                                    .orElse(squad)))
                     .ifPresent(squads::add);
         }
         return squads.size() == drafts.size() ? squads : List.of();

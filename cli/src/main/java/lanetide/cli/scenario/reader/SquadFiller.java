@@ -15,21 +15,29 @@ import lanetide.squads.model.Group;
 /** Finds every squad's bowlers, from its own field, the event's field or the entry list, and checks that they fit. */
 record SquadFiller(FieldReader fields, EntriesReader entries) {
     /**
-     * The groups of each squad, in the order of the squads; empty where they are wrong or no pair is known to be in
+     * Bowlers of a squad.
+     *
+     * @param groups its groups
+     * @param mix the shares they were drawn by; empty if they are listed
+     */
+    record Filled(List<Group> groups, Optional<FieldMix> mix) {}
+
+    /**
+     * The bowlers of each squad, in the order of the squads; empty where they are wrong or no pair is known to be in
      * use.
      */
-    List<Optional<List<Group>>> fill(Section scenario, List<SquadDraft> squads, int pairs, RandomStreams streams) {
+    List<Optional<Filled>> fill(Section scenario, List<SquadDraft> squads, int pairs, RandomStreams streams) {
         Optional<Section> field = eventField(scenario, squads);
         if (scenario.has(EventKeys.ENTRIES)) {
             entries.read(scenario, squads.stream().map(SquadDraft::called).toList(), pairs);
         }
-        List<Optional<List<Group>>> groups = new ArrayList<>();
+        List<Optional<Filled>> groups = new ArrayList<>();
         Optional<FieldMix> shared = field.flatMap(fields::read);
         for (SquadDraft squad : squads) {
             groups.add(
                     pairs == 0 || squad.id().isEmpty()
                             ? Optional.empty()
-                            : groups(squad, shared, scenario, pairs, streams));
+                            : filled(squad, shared, scenario, pairs, streams));
         }
         return groups;
     }
@@ -49,7 +57,7 @@ record SquadFiller(FieldReader fields, EntriesReader entries) {
         return scenario.block(EventKeys.FIELD);
     }
 
-    private Optional<List<Group>> groups(
+    private Optional<Filled> filled(
             SquadDraft squad, Optional<FieldMix> shared, Section scenario, int pairs, RandomStreams streams) {
         refuseConflicts(squad, scenario);
         if (squad.hasOwnField()) {
@@ -60,7 +68,7 @@ record SquadFiller(FieldReader fields, EntriesReader entries) {
             return shared.map(mix -> sized(mix, squad.section().find(EventKeys.SQUAD_BOWLERS)))
                     .flatMap(mix -> drawn(squad, mix, scenario.value(EventKeys.FIELD), pairs, streams));
         }
-        return entries(squad, scenario, pairs);
+        return entries(squad, scenario, pairs).map(groups -> new Filled(groups, Optional.empty()));
     }
 
     /** Nothing that a squad says of its bowlers may go unheard. */
@@ -96,7 +104,7 @@ record SquadFiller(FieldReader fields, EntriesReader entries) {
         return bowlers.map(mix::of).orElse(mix);
     }
 
-    private Optional<List<Group>> drawn(
+    private Optional<Filled> drawn(
             SquadDraft squad, FieldMix mix, Optional<Value> field, int pairs, RandomStreams streams) {
         if (mix.bowlers() > pairs * GroupNotices.MAX_ON_A_PAIR) {
             squad.section()
@@ -107,7 +115,7 @@ record SquadFiller(FieldReader fields, EntriesReader entries) {
         }
         List<Group> groups = mix.groups(squad.called(), pairs, streams);
         GroupNotices.remark(groups, pairs, squad);
-        return Optional.of(groups);
+        return Optional.of(new Filled(groups, Optional.of(mix)));
     }
 
     private Optional<List<Group>> entries(SquadDraft squad, Section scenario, int pairs) {
