@@ -38,7 +38,7 @@ final class LinesAssumptions {
                         + Catalogue.REFERENCE_SURFACE + ", with a " + Catalogue.REFERENCE_COVER
                         + " ball",
                 "assumption"));
-        if (!scenario.event().centre().topographies().isEmpty()) {
+        if (scenario.event().centre().topographies().values().stream().anyMatch(shape -> !shape.isFlat())) {
             all.add(new Assumption(
                     "shape of the lanes",
                     "level: what a lane does otherwise shows only when it is played",

@@ -35,6 +35,8 @@ public final class UnknownNames {
             Map.entry("form", "how much form changes from game to game"),
             Map.entry("friction-law", "how friction falls with the film"),
             Map.entry("gain", "how much of a miss a move takes out"),
+            Map.entry("lane-oil", "how far a machine's oil differs from lane to lane"),
+            Map.entry("lane-tilt", "how far lanes are out of level"),
             Map.entry("others", "how little others' balls tell"),
             Map.entry("patience", "how long bowlers wait before they move again"),
             Map.entry("release-scatter", "how far speed and revs scatter"),

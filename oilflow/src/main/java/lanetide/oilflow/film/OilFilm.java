@@ -146,10 +146,11 @@ public final class OilFilm {
      * Lays the oil of another film of this grid over what is there.
      *
      * @param oil the other film, such as a pattern freshly laid
+     * @param share how much of it, at least 0
      */
-    public void lay(OilFilm oil) {
+    public void lay(OilFilm oil, double share) {
         for (int cell = 0; cell < thicknessUm.length; cell++) {
-            thicknessUm[cell] += oil.thicknessUm[cell];
+            thicknessUm[cell] += share * oil.thicknessUm[cell];
         }
     }
 

@@ -29,6 +29,16 @@ public record ValueSet(int number, Map<String, Double> values) {
     }
 
     /**
+     * What chance is drawn by where a set tells how far things spread, but not how each is. Other values, another draw;
+     * the same on any machine.
+     *
+     * @return a seed
+     */
+    public long seed() {
+        return values.hashCode();
+    }
+
+    /**
      * The value of an unknown.
      *
      * @param unknown the unknown

@@ -58,6 +58,17 @@ public record Centre(
     }
 
     /**
+     * The same centre with lanes of other shapes, oiled by other machines.
+     *
+     * @param shapes how far lanes are from level, by lane number; lanes that are missing are level
+     * @param others the lane machines
+     * @return the centre
+     */
+    public Centre withLanes(Map<Integer, Topography> shapes, LaneMachines others) {
+        return new Centre(pairs, surface, others, shapes, spare);
+    }
+
+    /**
      * The same lanes on another surface.
      *
      * @param other the surface

@@ -1,5 +1,8 @@
 package lanetide.squads.model;
 
+import java.util.Map;
+import lanetide.oilflow.Require;
+
 /**
  * The centre's lane machines: either such as clean and oil a lane in one pass, or cleaners and oilers apart.
  *
@@ -10,9 +13,20 @@ package lanetide.squads.model;
  * @param oilMsPerLane time to oil a lane (ms), at least 0. Cleaning and oiling one lane takes under two minutes (trade
  *     article on dual patterns, 2008-09)
  * @param walkMsPerPair time to move a machine past two lanes (ms), at least 0
+ * @param laidShares what they lay on a lane, of what they are set to, by lane number, above 0 and at most
+ *     {@link #MOST_LAID}; on lanes that are missing just that
  */
 public record LaneMachines(
-        int combined, int cleaners, int oilers, long stripMsPerLane, long oilMsPerLane, long walkMsPerPair) {
+        int combined,
+        int cleaners,
+        int oilers,
+        long stripMsPerLane,
+        long oilMsPerLane,
+        long walkMsPerPair,
+        Map<Integer, Double> laidShares) {
+    /** The most a machine lays on a lane, of what it is set to. */
+    public static final double MOST_LAID = 2;
+
     /** One machine at the times used where a scenario says nothing (assumption). */
     public static final LaneMachines USUAL = new LaneMachines(1, 0, 0, 45_000, 45_000, 10_000);
 
@@ -22,6 +36,8 @@ public record LaneMachines(
      * @throws IllegalArgumentException if a value lies outside its range
      */
     public LaneMachines {
+        laidShares = Map.copyOf(laidShares);
+        laidShares.values().forEach(share -> Require.inRange(share, "share laid", Double.MIN_VALUE, MOST_LAID));
         boolean sound = combined >= 1 ? cleaners == 0 && oilers == 0 : combined == 0 && cleaners >= 1 && oilers >= 1;
         if (!sound || Math.min(stripMsPerLane, Math.min(oilMsPerLane, walkMsPerPair)) < 0) {
             throw new IllegalArgumentException("lane machines: " + combined + " that clean and oil, " + cleaners
@@ -29,6 +45,43 @@ public record LaneMachines(
                     + " both others; times " + stripMsPerLane + ", " + oilMsPerLane + " and " + walkMsPerPair
                     + " ms must be at least 0");
         }
+    }
+
+    /**
+     * Machines that lay on every lane what they are set to.
+     *
+     * @param combined machines that clean and oil
+     * @param cleaners machines that only clean
+     * @param oilers machines that only oil
+     * @param stripMsPerLane time to clean a lane (ms)
+     * @param oilMsPerLane time to oil a lane (ms)
+     * @param walkMsPerPair time to move a machine past two lanes (ms)
+     * @throws IllegalArgumentException if a value lies outside its range
+     */
+    public LaneMachines(
+            int combined, int cleaners, int oilers, long stripMsPerLane, long oilMsPerLane, long walkMsPerPair) {
+        this(combined, cleaners, oilers, stripMsPerLane, oilMsPerLane, walkMsPerPair, Map.of());
+    }
+
+    /**
+     * What they lay on a lane.
+     *
+     * @param lane its number
+     * @return of what they are set to
+     */
+    public double laidShare(int lane) {
+        return laidShares.getOrDefault(lane, 1.0);
+    }
+
+    /**
+     * The same machines laying otherwise.
+     *
+     * @param others what they lay on a lane, of what they are set to, by lane number
+     * @return the machines
+     * @throws IllegalArgumentException if a share lies outside its range
+     */
+    public LaneMachines laying(Map<Integer, Double> others) {
+        return new LaneMachines(combined, cleaners, oilers, stripMsPerLane, oilMsPerLane, walkMsPerPair, others);
     }
 
     /**
@@ -47,6 +100,8 @@ public record LaneMachines(
      * @return the machines
      */
     public LaneMachines only(int count) {
-        return combined == 0 ? this : new LaneMachines(count, 0, 0, stripMsPerLane, oilMsPerLane, walkMsPerPair);
+        return combined == 0
+                ? this
+                : new LaneMachines(count, 0, 0, stripMsPerLane, oilMsPerLane, walkMsPerPair, laidShares);
     }
 }

@@ -20,23 +20,22 @@ public final class LaneShapes {
      *
      * @param pairs the pairs in use
      * @param measured what was measured, by lane number
-     * @param spreadM standard deviation of tilt and of crown (m), at least 0; 0 leaves the other lanes level
+     * @param spreadM standard deviation of tilt and of crown (m), at least 0; with 0 the other lanes are level
      * @param limitM most of either (m)
      * @param streams source of all chance
-     * @return shapes by lane number; lanes that are missing are level
+     * @return shapes by lane number, of every lane
      */
     public static Map<Integer, Topography> of(
             List<LanePair> pairs,
-            Map<Integer, LaneSurvey> measured,
+            Map<Integer, ? extends Topography> measured,
             double spreadM,
             double limitM,
             RandomStreams streams) {
         Map<Integer, Topography> shapes = new HashMap<>(measured);
-        if (spreadM > 0) {
-            pairs.stream()
-                    .flatMap(pair -> Stream.of(pair.left(), pair.right()))
-                    .forEach(lane -> shapes.computeIfAbsent(lane, number -> drawn(number, spreadM, limitM, streams)));
-        }
+        pairs.stream()
+                .flatMap(pair -> Stream.of(pair.left(), pair.right()))
+                .forEach(lane -> shapes.computeIfAbsent(
+                        lane, number -> spreadM > 0 ? drawn(number, spreadM, limitM, streams) : Topography.FLAT));
         return shapes;
     }
 

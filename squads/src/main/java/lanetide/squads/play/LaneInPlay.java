@@ -44,11 +44,11 @@ final class LaneInPlay {
         strippedMl += film.strip();
     }
 
-    /** Lays a pattern, given as it lies on a bare lane. */
-    void oil(OilPattern laid, OilFilm fresh) {
+    /** Lays a share of a pattern, given as it lies on a bare lane. */
+    void oil(OilPattern laid, OilFilm fresh, double share) {
         pattern = laid;
-        film.lay(fresh);
-        appliedMl += laid.volumeMl();
+        film.lay(fresh, share);
+        appliedMl += share * laid.volumeMl();
         gamesOnOil = 0;
         told = Map.of();
     }

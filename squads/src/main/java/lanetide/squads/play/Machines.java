@@ -10,18 +10,21 @@ import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.squads.machines.MachinePlan;
 import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.LanePatterns;
 
 /** Lane machines at work on all lanes, once, as planned. */
 final class Machines {
     private final Simulator simulator;
+    private final LaneMachines machines;
     private final LanePatterns patterns;
     private final Map<Integer, LaneInPlay> lanes;
     /** Each pattern as it lies on a bare lane. */
     private final Map<OilPattern, OilFilm> fresh = new HashMap<>();
 
-    Machines(Simulator simulator, LanePatterns patterns, List<LaneInPlay> lanes) {
+    Machines(Simulator simulator, LaneMachines machines, LanePatterns patterns, List<LaneInPlay> lanes) {
         this.simulator = simulator;
+        this.machines = machines;
         this.patterns = patterns;
         this.lanes = lanes.stream().collect(Collectors.toMap(LaneInPlay::number, Function.identity()));
     }
@@ -43,6 +46,7 @@ final class Machines {
         lane.oil(
                 pattern,
                 fresh.computeIfAbsent(
-                        pattern, each -> OilFilm.fresh(each, lane.film().grid())));
+                        pattern, each -> OilFilm.fresh(each, lane.film().grid())),
+                machines.laidShare(lane.number()));
     }
 }

@@ -43,7 +43,7 @@ final class SquadPlay {
     void begin() {
         List<LaneInPlay> lanes = day.allLanes();
         MachinePlan plan = MachinePlan.of(day.event(), squad);
-        Machines machines = new Machines(simulator, planned.patterns(), lanes);
+        Machines machines = new Machines(simulator, day.event().centre().machines(), planned.patterns(), lanes);
         beganMs = Math.max(simulator.nowMs(), squad.startMs() - plan.durationMs());
         long restMs = beganMs - simulator.nowMs();
         simulator.scheduleAt(beganMs, Phase.MACHINE, "squad " + squad.id() + " due", () -> {

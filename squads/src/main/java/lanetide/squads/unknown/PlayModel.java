@@ -11,6 +11,7 @@ import lanetide.oilflow.unknown.ValueSet;
 import lanetide.squads.model.Adaptation;
 import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.LanePatterns;
@@ -96,13 +97,18 @@ public final class PlayModel {
     private Event of(Event event) {
         return new Event(
                 event.name(),
-                event.centre().onSurface(oil.of(event.centre().surface())),
+                centre(event),
                 event.squads().stream().map(this::squad).toList(),
                 event.plans().stream().map(this::plan).toList(),
                 pace(event.pace()),
                 event.laws().withValues(set),
                 event.bowling(),
                 event.incidents());
+    }
+
+    private Centre centre(Event event) {
+        Centre known = event.centre().onSurface(oil.of(event.centre().surface()));
+        return event.laws().lanesStay() ? known : new PossibleLanes(set).of(known, event.plans());
     }
 
     private Squad squad(Squad squad) {

@@ -20,7 +20,7 @@ class LaneInPlayTest {
     void aTrackInThickHeadsFillsWhileTheLaneRestsAndNoOilIsLost() {
         LaneInPlay lane = new LaneInPlay(1, LaneGrid.DEFAULT, Topography.FLAT);
         OilPattern heavy = OilPattern.of("heavy heads", 12, 60, 3).falling(2, 0.05);
-        lane.oil(heavy, OilFilm.fresh(heavy, LaneGrid.DEFAULT));
+        lane.oil(heavy, OilFilm.fresh(heavy, LaneGrid.DEFAULT), 1);
         double evenUm = lane.film().thicknessUm(TRACK, 0);
         lane.film().cellsUm()[TRACK * LaneGrid.DEFAULT.rows()] -= 4;
         double wornMl = lane.film().volumeMl();

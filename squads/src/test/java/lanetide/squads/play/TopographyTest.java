@@ -1,6 +1,7 @@
 package lanetide.squads.play;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
@@ -46,7 +47,18 @@ class TopographyTest {
         assertThat(List.of(oneMeasured.get(1), oneMeasured.get(3), oneMeasured.get(4)))
                 .isEqualTo(List.of(drawn.get(1), drawn.get(3), drawn.get(4)));
         assertThat(LaneShapes.of(LEVEL.pairs(), Map.of(2, STEEP), 0, LaneSurvey.LIMIT_M, streams))
-                .containsOnlyKeys(2);
+                .isEqualTo(Map.of(1, Topography.FLAT, 2, STEEP, 3, Topography.FLAT, 4, Topography.FLAT));
+    }
+
+    @Test
+    void aMachineThatLaysLessOnALaneLeavesLessThereAndTheAccountKnows() {
+        Centre short2 = LEVEL.withLanes(Map.of(), LEVEL.machines().laying(Map.of(2, 0.9)));
+        StudyResult even = play(LEVEL);
+        StudyResult uneven = play(short2);
+        double lane = Events.PATTERN.volumeMl();
+        assertThat(uneven.first().oil().appliedMl())
+                .isCloseTo(even.first().oil().appliedMl() - 0.1 * lane, within(1e-9));
+        assertThat(uneven.first().oil().relativeError()).isLessThan(1e-12);
     }
 
     private static Centre shaped(Map<Integer, Topography> shapes) {

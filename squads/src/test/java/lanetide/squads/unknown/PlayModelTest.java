@@ -2,17 +2,26 @@ package lanetide.squads.unknown;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.ball.PlayingStyle;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.SheetPattern;
 import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.lane.Topography;
 import lanetide.oilflow.unknown.ValueSet;
 import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.LanePatterns;
 import lanetide.squads.model.Level;
 import lanetide.squads.model.PaceOfPlay;
+import lanetide.squads.model.SquadPlan;
 import lanetide.squads.play.Events;
 import lanetide.squads.study.Part;
 import lanetide.squads.study.PossibleEvents;
@@ -55,7 +64,7 @@ class PlayModelTest {
                 cover.finished("own", 0.8, "measured"),
                 SHIPPED.spareCover(),
                 1,
-                java.util.Optional.empty(),
+                Optional.empty(),
                 0);
         PaceOfPlay usual = PaceOfPlay.USUAL;
         PaceOfPlay pace = new PaceOfPlay(
@@ -80,10 +89,56 @@ class PlayModelTest {
     }
 
     @Test
+    void lanesNobodyMeasuredDifferUnderASetInTheSameWayWheneverItIsPlayed() {
+        Event event = Events.onePair(3, SHIPPED);
+        Centre possible = PlayModel.under(event, SET).centre();
+        assertThat(possible.topography(1)).isNotEqualTo(possible.topography(2));
+        assertThat(possible.machines().laidShare(1))
+                .isNotEqualTo(possible.machines().laidShare(2))
+                .isBetween(0.76, 1.24);
+        assertThat(PlayModel.under(event, SET).centre()).isEqualTo(possible);
+        assertThat(PlayModel.under(event, ValueSets.shipped(4)).centre().machines())
+                .isNotEqualTo(possible.machines());
+    }
+
+    @Test
+    void lanesThatWereMeasuredOrHaveAPatternOfTheirOwnAreAsTheyAre() {
+        Event onePair = Events.onePair(3, SHIPPED);
+        Centre centre = onePair.centre()
+                .withLanes(Map.of(2, Topography.FLAT), onePair.centre().machines());
+        SquadPlan plan = onePair.plans().get(0);
+        LanePatterns patterns = new LanePatterns(
+                plan.patterns().usual(), Map.of(2, OilPattern.of("thin", 40 * LaneGeometry.FOOT_M, 20, 3)));
+        Event event = new Event(
+                "test",
+                centre,
+                onePair.squads(),
+                List.of(new SquadPlan(plan.rotation(), patterns)),
+                onePair.pace(),
+                onePair.laws(),
+                onePair.bowling(),
+                onePair.incidents());
+        Centre possible = PlayModel.under(event, SET).centre();
+        assertThat(possible.topography(1).isFlat()).isFalse();
+        assertThat(possible.topography(2).isFlat()).isTrue();
+        assertThat(possible.machines().laidShares()).containsOnlyKeys(1);
+    }
+
+    /** Lanes that stay are the control, in which nothing is to be found. */
+    @Test
+    void lanesThatStayAsTheyAreLaidAreAllAlike() {
+        Event event = Events.onePair(3, SHIPPED);
+        Event staying = event.withLaws(event.laws().withLanesThatStay());
+        Centre possible = PlayModel.under(staying, SET).centre();
+        assertThat(possible.topographies()).isEmpty();
+        assertThat(possible.machines()).isEqualTo(event.centre().machines());
+    }
+
+    @Test
     void aStudyOverSetsInPartsIsTheStudyInOneOnAnyNumberOfThreads() {
         Event event = Events.onePair(2, SHIPPED, Events.bowler("other"));
         List<Double> whole = scores(event, new Part(0, 8), 1);
-        List<Double> parts = new java.util.ArrayList<>(scores(event, new Part(0, 3), 2));
+        List<Double> parts = new ArrayList<>(scores(event, new Part(0, 3), 2));
         parts.addAll(scores(event, new Part(3, 8), 3));
         assertThat(parts).isEqualTo(whole);
         assertThat(whole.get(0)).isNotEqualTo(whole.get(4));

@@ -1,0 +1,60 @@
+package lanetide.squads.unknown;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import lanetide.des.random.RandomStreams;
+import lanetide.oilflow.lane.LaneSurvey;
+import lanetide.oilflow.lane.Topography;
+import lanetide.oilflow.unknown.ValueSet;
+import lanetide.squads.model.Centre;
+import lanetide.squads.model.LaneMachines;
+import lanetide.squads.model.LaneShapes;
+import lanetide.squads.model.SquadPlan;
+import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
+
+/**
+ * How the lanes of a centre differ under a set of values: how far each is from level, where nobody measured it, and how
+ * much a machine lays on it, where it has no pattern of its own. A set has lanes of its own, the same in all playings,
+ * as a centre has.
+ */
+final class PossibleLanes {
+    /** Draws further out are taken for this, so that machines lay something. */
+    private static final double MOST_DEVIATIONS = 3;
+
+    private final ValueSet set;
+    private final RandomStreams streams;
+
+    PossibleLanes(ValueSet set) {
+        this.set = set;
+        this.streams = new RandomStreams(set.seed());
+    }
+
+    /** A centre with such lanes. */
+    Centre of(Centre centre, List<SquadPlan> plans) {
+        Map<Integer, Topography> shapes =
+                LaneShapes.of(centre.pairs(), centre.topographies(), value("lane-tilt"), LaneSurvey.LIMIT_M, streams);
+        return centre.withLanes(shapes, laying(centre, plans));
+    }
+
+    private LaneMachines laying(Centre centre, List<SquadPlan> plans) {
+        double spread = value("lane-oil");
+        Map<Integer, Double> shares = new HashMap<>();
+        for (int lane : centre.laneNumbers()) {
+            if (plans.stream().noneMatch(plan -> plan.patterns().others().containsKey(lane))) {
+                shares.put(lane, 1 + spread * normal("centre/lane/" + lane + "/oil"));
+            }
+        }
+        return centre.machines().laying(shares);
+    }
+
+    private double normal(String stream) {
+        double drawn =
+                ZigguratSampler.NormalizedGaussian.of(streams.stream(stream)).sample();
+        return Math.max(-MOST_DEVIATIONS, Math.min(MOST_DEVIATIONS, drawn));
+    }
+
+    private double value(String id) {
+        return set.of(PlayModel.UNKNOWNS.of(id));
+    }
+}
