@@ -11,6 +11,7 @@ import lanetide.cli.fairness.FairnessText;
 import lanetide.cli.options.ChangeOptions;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.Format;
+import lanetide.cli.options.MeasureOption;
 import lanetide.cli.options.OptionCheck;
 import lanetide.cli.options.SetsOption;
 import lanetide.cli.output.CommandFailure;
@@ -105,11 +106,8 @@ public final class FairnessCommand implements Callable<Integer> {
                     "Rounds in which it is also played with bowlers who never move and with bowlers who see the oil, since how bowlers follow the lanes is not known; from 2 to 1000, 0 leaves them out (default: 4).")
     private int bounds;
 
-    @Option(
-            names = "--what-to-measure",
-            description =
-                    "Also tell what the least sure advantage hangs on, and which measurement would narrow it most. The event is played under all sets of values for that, which takes long.")
-    private boolean whatToMeasure;
+    @Mixin
+    private MeasureOption measuring;
 
     @Option(names = "--fail-if-unfair", description = "End with exit code 1 if the verdict is unfair.")
     private boolean failIfUnfair;
@@ -172,7 +170,7 @@ public final class FairnessCommand implements Callable<Integer> {
     }
 
     private Optional<WhatToMeasure> measure(Studies studies, FairnessResult result) {
-        return whatToMeasure && !stillLanes ? studies.whatToMeasure(result) : Optional.empty();
+        return measuring.isWanted() && !stillLanes ? studies.whatToMeasure(result) : Optional.empty();
     }
 
     private List<Remedy> remedies(Studies studies, Set<Integer> lost, FairnessResult result) {

@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import lanetide.cli.fairness.FairnessAnswer;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.Format;
+import lanetide.cli.options.MeasureOption;
 import lanetide.cli.options.OptionCheck;
 import lanetide.cli.options.SetsOption;
 import lanetide.cli.output.CommandFailure;
@@ -80,6 +82,9 @@ public final class ReportCommand implements Callable<Integer> {
                     "How often the lanes are played down to find when to oil again, from 4 to 100000; 0 leaves that out (default: 8).")
     private int reoil;
 
+    @Mixin
+    private MeasureOption measuring;
+
     @Override
     public Integer call() {
         OptionCheck.requireRange("--fairness", fairness, 0, OptionCheck.MAX_REPLICATIONS);
@@ -99,12 +104,11 @@ public final class ReportCommand implements Callable<Integer> {
         Studies studies = new Studies(options, scenario, sets);
         FilmReel reel = new FilmReel();
         StudyResult study = studies.event(replications, Observers.of(reel), number -> Observers.NONE);
-        Optional<FairnessResult> fair = fairness(studies);
-        List<Remedy> mended = fair.map(result -> remedies(studies, result)).orElse(List.of());
+        Optional<FairnessAnswer> fair = fairness(studies).map(result -> answer(studies, result));
         Optional<ReoilResult> oiling = reoil == 0
                 ? Optional.empty()
                 : Optional.of(studies.reoil("playings for oiling", reoil, ReoilPlan.DEFAULT_GAMES));
-        return ReportPage.write(reading, new PageAnswers(study, fair, mended, oiling), reel, options.metric());
+        return ReportPage.write(reading, new PageAnswers(study, fair, oiling), reel, options.metric());
     }
 
     private Optional<FairnessResult> fairness(Studies studies) {
@@ -114,6 +118,15 @@ public final class ReportCommand implements Callable<Integer> {
         }
         int playings = Math.max(fairness, FairnessStudy.fewestPlayings(event));
         return Optional.of(studies.fairness("playings for fairness", playings, studies.marginPins(), true));
+    }
+
+    private FairnessAnswer answer(Studies studies, FairnessResult result) {
+        return new FairnessAnswer(
+                result,
+                Optional.empty(),
+                remedies(studies, result),
+                measuring.isWanted() ? studies.whatToMeasure(result) : Optional.empty(),
+                Optional.empty());
     }
 
     private List<Remedy> remedies(Studies studies, FairnessResult result) {

@@ -37,7 +37,7 @@ public final class CompareText {
                 + ". Bowlers of the same squad and name had the same luck in both, so that the differences are those of the"
                 + " plans. A difference is real if chance alone would show one as large among so many in at most one"
                 + " comparison of twenty (Student's t on pairs, Holm's correction).");
-        page.paragraph(UnknownWords.intervals(sets));
+        page.paragraph(UnknownWords.intervals(sets, first.event()));
         Ending.cautions(page);
         return page.text();
     }

@@ -23,6 +23,16 @@ public record FairnessAnswer(
         List<Remedy> remedies,
         Optional<WhatToMeasure> measure,
         Optional<FairnessComparison> late) {
+    /**
+     * What a study alone found.
+     *
+     * @param result what came of it
+     * @return the answer
+     */
+    public static FairnessAnswer of(FairnessResult result) {
+        return new FairnessAnswer(result, Optional.empty(), List.of(), Optional.empty(), Optional.empty());
+    }
+
     /** Copies the list. */
     public FairnessAnswer {
         remedies = List.copyOf(remedies);

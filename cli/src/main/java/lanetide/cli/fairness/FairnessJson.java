@@ -34,12 +34,8 @@ public final class FairnessJson {
     }
 
     /** The answer for the scenario as it is planned, to stand in something larger. */
-    public static ObjectNode tree(Reading reading, FairnessResult result, List<Remedy> remedies) {
-        Event planned = reading.scenario().orElseThrow().event();
-        return tree(
-                reading,
-                new FairnessAnswer(result, Optional.empty(), remedies, Optional.empty(), Optional.empty()),
-                planned);
+    public static ObjectNode tree(Reading reading, FairnessAnswer found) {
+        return tree(reading, found, reading.scenario().orElseThrow().event());
     }
 
     private static ObjectNode tree(Reading reading, FairnessAnswer found, Event event) {

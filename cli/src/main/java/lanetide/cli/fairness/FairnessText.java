@@ -116,10 +116,10 @@ public final class FairnessText {
     }
 
     private void measure(WhatToMeasure found) {
-        page.heading("What it hangs on");
+        page.heading(MeasureWords.HANGS_ON);
         page.item(MeasureWords.least(found));
         MeasureWords.hangsOn(found).forEach(page::item);
-        page.heading("What would settle it: one measurement, by how much it would narrow what is not known");
+        page.heading(MeasureWords.SETTLES);
         MeasureWords.worth(found).forEach(page::item);
     }
 
@@ -176,7 +176,7 @@ public final class FairnessText {
                 + " rounds. In a round all bowlers change seats and keep their luck, so that skill and"
                 + " luck cancel and what the seats do remains. The rounds are independent; the intervals come from their"
                 + " scatter (Student's t).");
-        page.item(UnknownWords.intervals(result.sets()));
+        page.item(UnknownWords.intervals(result.sets(), scenario.event()));
         page.item(EffectWords.LEFT_OUT);
         page.item(
                 "Fair means that the 90 % interval lies within the margin (two one-sided tests at 5 % each). Unfair means"

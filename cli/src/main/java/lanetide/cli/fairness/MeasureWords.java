@@ -10,14 +10,21 @@ import lanetide.squads.measure.Measurement;
 import lanetide.squads.measure.WhatToMeasure;
 
 /** In words what an advantage hangs on, and what measuring would tell. */
-final class MeasureWords {
+public final class MeasureWords {
     /** Measurements that a text tells. */
     private static final int MOST_TOLD = 6;
+
+    /** Over what it hangs on. */
+    public static final String HANGS_ON = "What it hangs on";
+
+    /** Over what would narrow it. */
+    public static final String SETTLES =
+            "What would settle it: one measurement, by how much it would narrow what is not known";
 
     private MeasureWords() {}
 
     /** What is looked at, and by how much it is not known. */
-    static String least(WhatToMeasure found) {
+    public static String least(WhatToMeasure found) {
         String who = found.kind() == EffectKind.SQUAD
                 ? "what squad " + found.id() + " is worth"
                 : "what the change of the lanes gives to " + found.id() + " players";
@@ -26,7 +33,7 @@ final class MeasureWords {
     }
 
     /** What it hangs on, a line each. */
-    static List<String> hangsOn(WhatToMeasure found) {
+    public static List<String> hangsOn(WhatToMeasure found) {
         return found.hangsOn().isEmpty()
                 ? List.of("No single unknown is shown to move it; it hangs on many together, or on little.")
                 : found.hangsOn().stream()
@@ -37,7 +44,7 @@ final class MeasureWords {
     }
 
     /** What would narrow it, a line each. */
-    static List<String> worth(WhatToMeasure found) {
+    public static List<String> worth(WhatToMeasure found) {
         List<String> told = found.worth().stream()
                 .filter(one -> Math.round(100 * one.narrows()) > 0)
                 .limit(MOST_TOLD)

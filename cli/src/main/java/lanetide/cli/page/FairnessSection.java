@@ -6,11 +6,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import lanetide.cli.fairness.EffectWords;
+import lanetide.cli.fairness.FairnessAnswer;
+import lanetide.cli.fairness.MeasureWords;
 import lanetide.cli.fairness.ReasonWords;
 import lanetide.cli.fairness.RemedyTable;
 import lanetide.cli.fairness.RemedyWords;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Table;
+import lanetide.cli.scenario.Scenario;
 import lanetide.cli.words.English;
 import lanetide.cli.words.UnknownWords;
 import lanetide.squads.fairness.Effect;
@@ -18,26 +21,41 @@ import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.Verdict;
+import lanetide.squads.measure.WhatToMeasure;
 
 /** Whether the event is fair, and to whom not. */
 final class FairnessSection {
     /** More than these are counted in short, and named below. */
     private static final int MAX_NAMED = 3;
 
-    private FairnessSection() {}
+    private final Scenario scenario;
+    private final FairnessResult result;
+    private final List<Remedy> remedies;
+    private final Optional<WhatToMeasure> measure;
+    private final String currency;
 
-    static PageModel.Fairness of(FairnessResult result, List<Remedy> remedies, String currency) {
+    FairnessSection(Scenario scenario, FairnessAnswer answer) {
+        this.scenario = scenario;
+        this.result = answer.result();
+        this.remedies = answer.remedies();
+        this.measure = answer.measure();
+        this.currency = scenario.policy().costs().currency();
+    }
+
+    PageModel.Fairness section() {
         List<Table> tables = new ArrayList<>();
         for (EffectKind kind : EffectKind.values()) {
-            List<List<String>> rows = rows(result, kind);
+            List<List<String>> rows = rows(kind);
             if (rows.size() > 1) {
                 tables.add(Table.of("effects-" + EffectWords.kind(kind), EffectWords.heading(kind), rows, 1));
             }
         }
         return new PageModel.Fairness(
-                verdict(result),
+                verdict(),
                 EffectWords.unfair(result).stream().map(EffectWords::sentence).toList(),
-                sureness(result, remedies),
+                sureness(),
+                hangsOn(),
+                settles(),
                 result.evenness().map(EffectWords::evenness).orElse(List.of()),
                 result.reasons().stream().map(ReasonWords::of).toList(),
                 tables,
@@ -47,8 +65,8 @@ final class FairnessSection {
                                 Table.of("remedies", RemedyTable.CAPTION, RemedyTable.rows(remedies, currency), 2)));
     }
 
-    private static List<String> sureness(FairnessResult result, List<Remedy> remedies) {
-        List<String> sentences = new ArrayList<>(List.of(UnknownWords.intervals(result.sets())));
+    private List<String> sureness() {
+        List<String> sentences = new ArrayList<>(List.of(UnknownWords.intervals(result.sets(), scenario.event())));
         if (result.beyondPlaying()) {
             sentences.add(UnknownWords.settles(result.playingsToDecide(), true));
         }
@@ -56,9 +74,22 @@ final class FairnessSection {
         return sentences;
     }
 
+    private List<String> hangsOn() {
+        List<String> sentences = new ArrayList<>();
+        measure.ifPresent(found -> {
+            sentences.add(MeasureWords.least(found));
+            sentences.addAll(MeasureWords.hangsOn(found));
+        });
+        return sentences;
+    }
+
+    private List<String> settles() {
+        return measure.map(MeasureWords::worth).orElse(List.of());
+    }
+
     /** The answer in a few sentences: the verdict, who is worst and best off, and what would help most. */
-    static List<String> inShort(FairnessResult result, List<Remedy> remedies, String currency) {
-        List<String> sentences = new ArrayList<>(List.of(verdict(result)));
+    List<String> inShort() {
+        List<String> sentences = new ArrayList<>(List.of(verdict()));
         List<Effect> unfair = EffectWords.unfair(result);
         if (unfair.size() <= MAX_NAMED) {
             unfair.forEach(effect -> sentences.add(EffectWords.sentence(effect)));
@@ -75,7 +106,7 @@ final class FairnessSection {
         return sentences;
     }
 
-    private static String verdict(FairnessResult result) {
+    private String verdict() {
         return "The event is " + EffectWords.verdict(result.verdict()) + ", if up to "
                 + Figures.plain(result.plan().marginPins(), 2) + " pins a game count as fair (from " + result.playings()
                 + " playings).";
@@ -105,7 +136,7 @@ final class FairnessSection {
                 + " of oiling. Nothing tried is shown to do better.";
     }
 
-    private static List<List<String>> rows(FairnessResult result, EffectKind kind) {
+    private List<List<String>> rows(EffectKind kind) {
         return EffectWords.rows(
                 result,
                 kind,

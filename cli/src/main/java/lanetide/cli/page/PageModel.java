@@ -47,6 +47,8 @@ public record PageModel(
      * @param verdict the verdict, with its margin
      * @param unfair to whom it is not fair, by how much
      * @param sureness what the intervals hold, what would decide, and what to choose if nothing does
+     * @param hangsOn what the least sure advantage hangs on; empty if that was not asked for
+     * @param settles measurements that would narrow it; empty if that was not asked for
      * @param evenness how evenly it is spread over the groups; empty for a single one
      * @param reasons facts that go with it
      * @param effects all advantages, a table for each kind
@@ -56,6 +58,8 @@ public record PageModel(
             String verdict,
             List<String> unfair,
             List<String> sureness,
+            List<String> hangsOn,
+            List<String> settles,
             List<String> evenness,
             List<String> reasons,
             List<Table> effects,

@@ -71,7 +71,7 @@ public final class ReportPage {
                 subtitle(),
                 verdict(),
                 timetable(),
-                answers.fairness().map(fairness -> FairnessSection.of(fairness, answers.remedies(), currency())),
+                answers.fairness().map(fairness -> new FairnessSection(scenario, fairness).section()),
                 answers.reoil().map(ReoilSection::of),
                 scores(),
                 lane(),
@@ -89,16 +89,10 @@ public final class ReportPage {
         return study.replications() == 1 ? "one playing" : study.replications() + " playings";
     }
 
-    private String currency() {
-        return scenario.policy().costs().currency();
-    }
-
     /** What a reader in a hurry must know; all of it is told in full further down. */
     private List<String> verdict() {
         List<String> sentences = new ArrayList<>();
-        answers.fairness()
-                .ifPresent(fairness ->
-                        sentences.addAll(FairnessSection.inShort(fairness, answers.remedies(), currency())));
+        answers.fairness().ifPresent(fairness -> sentences.addAll(new FairnessSection(scenario, fairness).inShort()));
         answers.reoil().map(ReoilSection::of).ifPresent(reoil -> sentences.add(reoil.recommendation()));
         sentences.add(PatternWords.named(scenario.event().pattern(), units.metric()));
         if (study.replications() > 1) {
@@ -126,7 +120,7 @@ public final class ReportPage {
                 Table.of("scores", "Pins a game, mean over all bowlers of a squad", StudyTables.scores(study), 1),
                 Table.of("scores-by-game", "Pins, mean over all bowlers, game by game", scoresByGame(), 1),
                 study.replications() > 1
-                        ? UnknownWords.intervals(study.sets()) + " " + UnknownWords.WHO
+                        ? UnknownWords.intervals(study.sets(), scenario.event())
                         : "One playing tells nothing of the luck of play; ask for more with --replications.");
     }
 
@@ -214,7 +208,7 @@ public final class ReportPage {
                         + ProgramFiles.text("/lanetide/cli/page/lane.js"),
                 JsonAnswer.inPage(SimulateJson.tree(reading, study)),
                 answers.fairness()
-                        .map(fairness -> JsonAnswer.inPage(FairnessJson.tree(reading, fairness, answers.remedies())))
+                        .map(fairness -> JsonAnswer.inPage(FairnessJson.tree(reading, fairness)))
                         .orElse("null"),
                 answers.reoil()
                         .map(reoil -> JsonAnswer.inPage(ReoilJson.tree(reading, reoil)))

@@ -41,7 +41,7 @@ public final class PreviewText {
         page.heading("What to watch in practice");
         words.signs().forEach(page::item);
         page.heading("How sure it is");
-        page.item(UnknownWords.intervals(preview.sets()));
+        page.item(UnknownWords.intervals(preview.sets(), scenario.event()));
         if (preview.sets() > 1) {
             page.item(
                     "Where your line lies on fresh oil you find in practice. Boards are told from the one that is usual for"

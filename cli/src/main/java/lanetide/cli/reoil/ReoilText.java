@@ -146,6 +146,6 @@ public final class ReoilText {
                         + (result.sets() == 1
                                 ? ": they hold the luck of play alone."
                                 : ", by whole sets of values: what is told is best on the mean over what may be true."));
-        page.item(UnknownWords.intervals(result.sets()));
+        page.item(UnknownWords.intervals(result.sets(), scenario.event()));
     }
 }

@@ -111,8 +111,7 @@ public final class SimulateText {
                 .ifPresent(precision -> page.paragraph(
                         precision.met() ? PrecisionWords.reached(precision) : PrecisionWords.notReached(precision)));
         if (study.replications() > 1) {
-            page.paragraph(UnknownWords.intervals(study.sets()));
-            page.paragraph(UnknownWords.WHO);
+            page.paragraph(UnknownWords.intervals(study.sets(), scenario.event()));
         }
     }
 

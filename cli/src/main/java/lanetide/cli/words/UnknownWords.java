@@ -1,21 +1,28 @@
 package lanetide.cli.words;
 
 import java.util.OptionalInt;
+import lanetide.squads.model.Event;
 
 /** In words what the intervals of an answer hold, and what they do not. */
 public final class UnknownWords {
-    /** What no interval holds. */
-    public static final String WHO = "The bowlers are these; who else might come is in no interval.";
-
     private UnknownWords() {}
 
     /**
      * What intervals hold.
      *
      * @param sets sets of values that an answer went through; 1 if all were as usual
-     * @return one sentence on luck, and one on what is not known
+     * @param event the event that was played
+     * @return one sentence on luck, one on what is not known, and one on who comes if that is not known
      */
-    public static String intervals(int sets) {
+    public static String intervals(int sets, Event event) {
+        return intervals(sets)
+                + (event.isDrawn()
+                        ? " Who comes is not known either: in every playing but the first others are drawn by the shares of"
+                                + " the field, and what that changes counts as luck."
+                        : "");
+    }
+
+    private static String intervals(int sets) {
         return sets == 1
                 ? "Intervals hold the luck of play alone: values that nobody has measured were taken as usual, and could be"
                         + " otherwise."

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
+import lanetide.cli.fairness.FairnessAnswer;
 import lanetide.cli.page.FilmReel;
 import lanetide.cli.page.PageAnswers;
 import lanetide.cli.page.ReportPage;
@@ -89,9 +90,8 @@ class ReportCommandTest {
                         done -> {},
                         Observers.of(reel),
                         number -> Observers.NONE),
-                Optional.of(FairnessStudy.run(
-                        event, new FairnessPlan(1, FairnessStudy.fewestPlayings(event), 2, true), 2, done -> {})),
-                List.of(),
+                Optional.of(FairnessAnswer.of(FairnessStudy.run(
+                        event, new FairnessPlan(1, FairnessStudy.fewestPlayings(event), 2, true), 2, done -> {}))),
                 Optional.of(ReoilStudy.run(
                         event,
                         new ReoilPlan(

@@ -9,18 +9,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import lanetide.cli.fairness.FairnessAnswer;
 import lanetide.cli.fairness.FairnessJson;
+import lanetide.cli.fairness.MeasureWords;
 import lanetide.cli.reoil.ReoilJson;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.Scenarios;
 import lanetide.cli.simulate.SimulateJson;
+import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.FairnessStudy;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.RemedyStudy;
+import lanetide.squads.measure.Measurement;
+import lanetide.squads.measure.WhatToMeasure;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.Observers;
 import lanetide.squads.recondition.ReoilPlan;
@@ -42,6 +47,13 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** What stands on the page, without a browser. */
 class ReportPageTest {
+    private static final WhatToMeasure MEASURE = new WhatToMeasure(
+            EffectKind.SQUAD,
+            "A",
+            1.5,
+            List.of(new WhatToMeasure.HangsOn("friction-law", 0.24, true)),
+            List.of(new WhatToMeasure.Worth(new Measurement.SquadScore("C"), 0.13)));
+
     private static final String TWO_SQUADS =
             "  - {id: A, start: \"18:00\", oil: fresh}\n" + "  - {id: B, start: \"21:00\", oil: none}";
 
@@ -77,9 +89,11 @@ class ReportPageTest {
                 reading.scenario().orElseThrow().policy().costs(),
                 1,
                 done -> {});
-        fairnessJson = JsonMapper.shared().readTree(JsonAnswer.write(FairnessJson.tree(reading, fairness, remedies)));
+        FairnessAnswer answer =
+                new FairnessAnswer(fairness, Optional.empty(), remedies, Optional.of(MEASURE), Optional.empty());
+        fairnessJson = JsonMapper.shared().readTree(JsonAnswer.write(FairnessJson.tree(reading, answer)));
         reoilJson = JsonMapper.shared().readTree(ReoilJson.write(reading, reoil));
-        PageAnswers answers = new PageAnswers(study, Optional.of(fairness), remedies, Optional.of(reoil));
+        PageAnswers answers = new PageAnswers(study, Optional.of(answer), Optional.of(reoil));
         page = Jsoup.parse(ReportPage.write(reading, answers, reel, false));
         json = JsonMapper.shared().readTree(SimulateJson.write(reading, study));
     }
@@ -93,6 +107,15 @@ class ReportPageTest {
                 done -> {},
                 Observers.of(reel),
                 number -> Observers.NONE);
+    }
+
+    @Test
+    void whatTheLeastSureAdvantageHangsOnAndWhatWouldSettleItIsTold() {
+        String fairness = page.selectFirst("#fairness").text();
+        MeasureWords.hangsOn(MEASURE).forEach(line -> assertThat(fairness).contains(line));
+        MeasureWords.worth(MEASURE).forEach(line -> assertThat(fairness).contains(line));
+        assertThat(fairness).contains(MeasureWords.least(MEASURE), "24 % of it", "narrows it by 13 %");
+        assertThat(fairnessJson.get("hangsOn")).hasSize(1);
     }
 
     @Test

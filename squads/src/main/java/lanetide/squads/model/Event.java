@@ -142,6 +142,15 @@ public record Event(
     }
 
     /**
+     * Whether who comes is not known.
+     *
+     * @return true if a squad's bowlers are drawn by shares
+     */
+    public boolean isDrawn() {
+        return squads.stream().anyMatch(squad -> squad.field().isPresent());
+    }
+
+    /**
      * The same event with others who might come as well, where a squad's bowlers are drawn by shares; itself where all
      * are listed.
      *
@@ -149,10 +158,10 @@ public record Event(
      * @return the event
      */
     public Event asTheyCome(RandomStreams streams) {
-        return squads.stream().allMatch(squad -> squad.field().isEmpty())
-                ? this
-                : withSquads(
-                        squads.stream().map(squad -> squad.asTheyCome(streams)).toList());
+        return isDrawn()
+                ? withSquads(
+                        squads.stream().map(squad -> squad.asTheyCome(streams)).toList())
+                : this;
     }
 
     /**
