@@ -94,7 +94,7 @@ final class Studies {
     List<Remedy> remedies(FairnessResult result, Set<Integer> lost, int playings) {
         return options.progressing(
                 "playings of changes",
-                RemedyStudy.playings(scenario.event(), lost, playings),
+                RemedyStudy.playings(scenario.event(), lost, result, playings),
                 told -> RemedyStudy.run(
                         possible(result.playings()),
                         lost,

@@ -122,6 +122,8 @@ public final class FairnessJson {
     private static void remedy(ObjectNode node, Remedy remedy) {
         node.put("kind", RemedyWords.kind(remedy.change()));
         node.put("change", RemedyWords.of(remedy.change()));
+        node.put("replications", remedy.playings());
+        node.put("underAllSets", remedy.underAllSets());
         JsonAnswer.put(node, "expectedSpreadPins", remedy.spreadPins(), 3);
         JsonAnswer.put(node, "gainPins", remedy.gainPins(), 3);
         JsonAnswer.put(node, "gain", remedy.gain(), FairnessJson::gain);

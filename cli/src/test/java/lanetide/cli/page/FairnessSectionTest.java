@@ -16,14 +16,16 @@ import org.junit.jupiter.api.Test;
 
 class FairnessSectionTest {
     private static final Remedy AS_IT_IS =
-            new Remedy(RemedyChange.of(RemedyChange.Kind.AS_IT_IS), 13, 0, gain(0, 0, 0), 0, 0, true, false);
+            new Remedy(RemedyChange.of(RemedyChange.Kind.AS_IT_IS), 40, true, 13, 0, gain(0, 0, 0), 0, 0, true, false);
 
     @Test
     void ofChangesThatMendAlikeTheCheaperAndQuickerIsTold() {
-        Remedy slow = new Remedy(rotation(new RowComplete()), 2.2, 10.8, gain(10.8, 2.3, 1), 12, 363, true, false);
-        Remedy quick =
-                new Remedy(oiling(Conditioning.STRIP_AND_OIL), 2.3, 10.7, gain(10.7, 2.2, 1), 1, 363, true, false);
-        Remedy cheap = new Remedy(oiling(Conditioning.OIL_OVER), 10.1, 2.9, gain(2.9, 1.1, 1), 2, 198, true, false);
+        Remedy slow =
+                new Remedy(rotation(new RowComplete()), 40, true, 2.2, 10.8, gain(10.8, 2.3, 1), 12, 363, true, false);
+        Remedy quick = new Remedy(
+                oiling(Conditioning.STRIP_AND_OIL), 40, true, 2.3, 10.7, gain(10.7, 2.2, 1), 1, 363, true, false);
+        Remedy cheap =
+                new Remedy(oiling(Conditioning.OIL_OVER), 40, true, 10.1, 2.9, gain(2.9, 1.1, 1), 2, 198, true, false);
 
         assertThat(FairnessSection.mended(List.of(AS_IT_IS, slow, quick, cheap), "EUR"))
                 .contains(
@@ -34,8 +36,9 @@ class FairnessSectionTest {
 
     @Test
     void aGainThatIsNotShownInNineOfTenSetsOfValuesIsNone() {
-        Remedy perhaps = new Remedy(rotation(new RowComplete()), 11.7, 1.3, gain(1.3, 3.1, 0.8), 15, 0, true, false);
-        Remedy unknown = new Remedy(rotation(new Stay()), 9, 4, Optional.empty(), -15, 0, true, false);
+        Remedy perhaps =
+                new Remedy(rotation(new RowComplete()), 40, true, 11.7, 1.3, gain(1.3, 3.1, 0.8), 15, 0, true, false);
+        Remedy unknown = new Remedy(rotation(new Stay()), 40, true, 9, 4, Optional.empty(), -15, 0, true, false);
 
         assertThat(FairnessSection.mended(List.of(AS_IT_IS, perhaps, unknown), "EUR"))
                 .isEqualTo("No change that was tried is shown to make it more even.");

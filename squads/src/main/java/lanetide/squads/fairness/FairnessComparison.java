@@ -63,6 +63,11 @@ public record FairnessComparison(
             throw new IllegalArgumentException("studies with seeds "
                     + before.plan().seed() + " and " + after.plan().seed() + " did not meet the same luck");
         }
+        return of(before.estimates(), after.estimates());
+    }
+
+    /** The same from the advantages of two studies of one seed. */
+    static FairnessComparison of(EffectEstimates before, EffectEstimates after) {
         int rounds = Math.min(before.rounds(), after.rounds());
         Estimate first = groups(before).first(rounds);
         Estimate second = groups(after).first(rounds);
@@ -75,8 +80,8 @@ public record FairnessComparison(
                 changes(before, after, first, second));
     }
 
-    private static Estimate groups(FairnessResult result) {
-        Estimate groups = result.estimates().estimates().get(EffectKind.GROUP);
+    private static Estimate groups(EffectEstimates study) {
+        Estimate groups = study.estimates().get(EffectKind.GROUP);
         if (groups == null) {
             throw new IllegalArgumentException("a comparison needs at least two groups");
         }
@@ -84,9 +89,9 @@ public record FairnessComparison(
     }
 
     private static List<GroupChange> changes(
-            FairnessResult before, FairnessResult after, Estimate first, Estimate second) {
-        List<String> ids = before.estimates().classes(EffectKind.GROUP).ids();
-        List<String> others = after.estimates().classes(EffectKind.GROUP).ids();
+            EffectEstimates before, EffectEstimates after, Estimate first, Estimate second) {
+        List<String> ids = before.classes(EffectKind.GROUP).ids();
+        List<String> others = after.classes(EffectKind.GROUP).ids();
         List<GroupChange> changes = new ArrayList<>();
         for (int g = 0; g < ids.size(); g++) {
             int other = others.indexOf(ids.get(g));

@@ -1,14 +1,12 @@
 package lanetide.squads.fairness;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.IntConsumer;
 import lanetide.squads.model.Event;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.study.Part;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Study;
-import lanetide.squads.study.Watch;
 
 /**
  * Plays an event in rounds. In a round every bowler keeps his luck while all change seats, so that what remains between
@@ -83,7 +81,7 @@ public final class FairnessStudy {
                             onDone)
                     .result();
         }
-        Played played = play(events, plan, threads, onDone);
+        RoundsPlayed played = play(events, plan, threads, onDone);
         FairnessResult result = played.result();
         // What goes with it is told of one playing with the usual values, like every example.
         EventResult example = events.sets() == 1 ? played.asDrawn() : asDrawn(events.amongFirst(1), plan);
@@ -91,37 +89,11 @@ public final class FairnessStudy {
         return result.because(Reasons.of(event, result.effects(), result.estimates(), wear));
     }
 
-    /**
-     * A study.
-     *
-     * @param result what every class of seats and bowlers gains
-     * @param asDrawn the first playing in which everybody sits where he is drawn
-     */
-    record Played(FairnessResult result, EventResult asDrawn) {}
-
-    /** What is kept of a playing: mean scores by bowler, and all of one. */
-    @SuppressWarnings("ArrayRecordComponent") // never compared
-    private record Kept(double[] scores, Optional<EventResult> whole) {}
-
     /** The same without reasons. */
-    static Played play(PossibleEvents events, FairnessPlan plan, int threads, IntConsumer onDone) {
-        Event event = events.event();
-        SeatingRounds rounds = new SeatingRounds(events, plan);
-        SeatedPlayings playings = new SeatedPlayings(events, rounds);
-        int drawn = rounds.firstAsDrawn();
-        List<Kept> kept = new Study(playings)
-                .play(
-                        Part.first(rounds.playings()),
-                        threads,
-                        number -> number == drawn
-                                ? Watch.ofFilms(summary ->
-                                        new Kept(playings.scores(summary.result()), Optional.of(summary.result())))
-                                : Watch.ofPlay(
-                                        summary -> new Kept(playings.scores(summary.result()), Optional.empty())),
-                        onDone);
-        return new Played(
-                judge(event, rounds, plan, kept.stream().map(Kept::scores).toList()),
-                kept.get(drawn).whole().orElseThrow());
+    static RoundsPlayed play(PossibleEvents events, FairnessPlan plan, int threads, IntConsumer onDone) {
+        RoundsPlayed played = new RoundsPlayed(events, plan);
+        played.playTo(plan.playings() / playingsOfRound(events.event()), threads, onDone);
+        return played;
     }
 
     /** The first playing in which everybody sits where he is drawn. */
@@ -136,9 +108,11 @@ public final class FairnessStudy {
 
     /** What the mean scores of every playing by bowler say (pins a game), wherever they come from. */
     static FairnessResult judge(Event event, SeatingRounds rounds, FairnessPlan plan, List<double[]> scores) {
-        return FairnessResult.of(
-                new EffectEstimates(event, rounds.seats(), rounds.rounds(scores), rounds.sets()),
-                plan,
-                rounds.playings());
+        return FairnessResult.of(estimates(event, rounds, scores), plan, scores.size());
+    }
+
+    /** The advantages in mean scores by bowler (pins a game) of every playing, or of those of the first rounds. */
+    static EffectEstimates estimates(Event event, SeatingRounds rounds, List<double[]> scores) {
+        return new EffectEstimates(event, rounds.seats(), rounds.rounds(scores), rounds.sets());
     }
 }

@@ -7,19 +7,25 @@ import java.util.Optional;
  * A change of the event and what it does.
  *
  * @param change what is changed; the first of a list is the event as it is
- * @param spreadPins largest difference between two groups' expected advantages after it (pins a game), noise taken out
- * @param gainPins how much smaller that is than in the event as it is (pins a game)
+ * @param playings how often it was played out
+ * @param underAllSets whether it is one of the best, which were played out under all sets of values, or the event as it
+ *     is
+ * @param spreadPins largest difference between two groups' expected advantages after it (pins a game), noise taken out:
+ *     that of the event as it is, less the gain
+ * @param gainPins how much smaller that is, from rounds that both met (pins a game)
  * @param gain what is known of that gain; empty for fewer than three rounds
  * @param extraMinutes how much later the squad that is delayed most is done (min); negative if all are done earlier
  * @param extraCost what more oiling costs, in the user's currency
- * @param isChoice whether there is a gain in nine of ten sets of values and no other such change is at least as good in
- *     spread, minutes and cost and better in one (Pareto), where minutes count only if more than three; the event as it
- *     is, if no such change is at least as good in all
+ * @param isChoice whether it is one of the best, there is a gain in nine of ten sets of values and no other such change
+ *     is at least as good in spread, minutes and cost and better in one (Pareto), where minutes count only if more than
+ *     three; the event as it is, if no such change is at least as good in all
  * @param leastRegret whether under the set of values in which it fares worst, it falls least behind the best change
  *     there; of several the first
  */
 public record Remedy(
         RemedyChange change,
+        int playings,
+        boolean underAllSets,
         double spreadPins,
         double gainPins,
         Optional<SpreadGain> gain,
@@ -60,10 +66,12 @@ public record Remedy(
     /**
      * Whether it is shown to make the event more even.
      *
-     * @return true if there is a gain in nine of ten sets of values; with one set, if it exceeds its luck
+     * @return true if it was tried under all sets of values, and there is a gain in nine of ten; with one set, if it
+     *     exceeds its luck
      */
     public boolean isShown() {
-        return gain.filter(known -> known.shownShare() >= SHOWN_SHARE).isPresent();
+        return underAllSets
+                && gain.filter(known -> known.shownShare() >= SHOWN_SHARE).isPresent();
     }
 
     private double judgedMinutes() {
@@ -75,6 +83,7 @@ public record Remedy(
     }
 
     Remedy judged(boolean choice, boolean least) {
-        return new Remedy(change, spreadPins, gainPins, gain, extraMinutes, extraCost, choice, least);
+        return new Remedy(
+                change, playings, underAllSets, spreadPins, gainPins, gain, extraMinutes, extraCost, choice, least);
     }
 }

@@ -1,8 +1,10 @@
 package lanetide.squads.fairness;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,24 +18,25 @@ import lanetide.squads.model.Squad;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.study.PossibleEvents;
 
-/** Tries changes of an event, each by playing it, and says which are worth choosing between. */
+/**
+ * Tries changes of an event, each by playing it, and says which are worth choosing between. All are tried a little, the
+ * better ones longer, see {@link Halving}.
+ */
 public final class RemedyStudy {
     private static final double MS_PER_MINUTE = 60_000;
 
     private final PossibleEvents events;
     private final Event event;
     private final FairnessResult asItIs;
-    private final FairnessPlan plan;
     private final Costs costs;
     private final EventResult drawn;
 
-    private RemedyStudy(PossibleEvents events, FairnessResult asItIs, FairnessPlan plan, Costs costs) {
+    private RemedyStudy(PossibleEvents events, FairnessResult asItIs, Costs costs) {
         this.events = events;
         this.event = events.event();
         this.asItIs = asItIs;
-        this.plan = plan;
         this.costs = costs;
-        this.drawn = FairnessStudy.asDrawn(events, plan);
+        this.drawn = FairnessStudy.asDrawn(events, asItIs.plan());
     }
 
     /**
@@ -41,29 +44,35 @@ public final class RemedyStudy {
      *
      * @param event the event
      * @param lost pairs that are lost by late changes, counted from zero
-     * @param playings playings of each change
+     * @param asItIs a study of it
+     * @param playings playings of each change if all got the same
      * @return playings in all
      */
-    public static int playings(Event event, Set<Integer> lost, int playings) {
-        return new Changes(event, lost).list().size() * wholeRounds(event, playings);
+    public static int playings(Event event, Set<Integer> lost, FairnessResult asItIs, int playings) {
+        int changes = new Changes(event, lost).list().size();
+        return changes == 0
+                ? 0
+                : halving(event, changes, asItIs, playings).rounds() * FairnessStudy.playingsOfRound(event);
     }
 
-    private static int wholeRounds(Event event, int playings) {
-        int round = FairnessStudy.playingsOfRound(event);
-        return Math.max(FairnessStudy.fewestPlayings(event), playings / round * round);
+    private static Halving halving(Event event, int changes, FairnessResult asItIs, int playings) {
+        int each = Math.max(1, playings / FairnessStudy.playingsOfRound(event));
+        return Halving.of(changes, each, asItIs.sets(), asItIs.rounds());
     }
 
     /**
-     * Tries all changes.
+     * Tries all changes, those that look better more often: the best are played under all sets of values that the event
+     * was.
      *
      * @param events the event under the sets of values that it was studied under
      * @param lost pairs that are lost by late changes, counted from zero; no change sends a group there in any game
      * @param asItIs a study of it
-     * @param playings playings of each change; the event is judged by as many
+     * @param playings playings of each change if all got the same
      * @param costs what oiling costs
      * @param threads threads to play on, at least 1
      * @param onDone told the number of playings done so far
-     * @return the event as it is, then the changes, those that leave the least spread first; empty for a single group
+     * @return the event as it is, then the changes, those that were played most first, of these those that leave the
+     *     least spread; empty for a single group
      */
     public static List<Remedy> run(
             PossibleEvents events,
@@ -73,40 +82,21 @@ public final class RemedyStudy {
             Costs costs,
             int threads,
             IntConsumer onDone) {
-        if (asItIs.evenness().isEmpty()) {
-            return List.of();
-        }
-        Event event = events.event();
-        int each = Math.min(asItIs.playings(), wholeRounds(event, playings));
-        FairnessPlan plan =
-                new FairnessPlan(asItIs.plan().seed(), each, asItIs.plan().marginPins(), true);
-        return new RemedyStudy(events, asItIs, plan, costs).run(new Changes(event, lost).list(), threads, onDone);
+        return asItIs.evenness().isEmpty()
+                ? List.of()
+                : new RemedyStudy(events, asItIs, costs)
+                        .run(new Changes(events.event(), lost).list(), playings, threads, onDone);
     }
 
-    private List<Remedy> run(List<Changes.Change> changes, int threads, IntConsumer onDone) {
-        List<Remedy> remedies = new ArrayList<>();
-        int done = 0;
-        for (Changes.Change change : changes) {
-            int before = done;
-            remedies.add(remedy(change, threads, now -> onDone.accept(before + now)));
-            done += plan.playings();
+    /** A change and the rounds in which it was tried. */
+    private record Trial(Changes.Change change, RoundsPlayed rounds) {}
+
+    private List<Remedy> run(List<Changes.Change> changes, int playings, int threads, IntConsumer onDone) {
+        List<Remedy> remedies = new ArrayList<>(List.of(asItIs()));
+        if (!changes.isEmpty()) {
+            Halving halving = halving(event, changes.size(), asItIs, playings);
+            remedies.addAll(tried(changes, halving, threads, onDone));
         }
-        FairnessComparison self = FairnessComparison.of(asItIs, asItIs);
-        double spread = remedies.isEmpty()
-                ? self.spreadBeforePins()
-                : remedies.get(0).spreadPins() + remedies.get(0).gainPins();
-        remedies.sort(Comparator.comparingDouble(Remedy::spreadPins));
-        remedies.add(
-                0,
-                new Remedy(
-                        RemedyChange.of(RemedyChange.Kind.AS_IT_IS),
-                        spread,
-                        0,
-                        Optional.of(SpreadGain.none(sets())),
-                        0,
-                        0,
-                        false,
-                        false));
         Optional<Remedy> least = leastRegret(remedies);
         return remedies.stream()
                 .map(remedy -> remedy.judged(
@@ -115,20 +105,82 @@ public final class RemedyStudy {
                 .toList();
     }
 
-    private int sets() {
-        return Math.min(events.sets(), plan.playings() / FairnessStudy.playingsOfRound(event));
+    private Remedy asItIs() {
+        return new Remedy(
+                RemedyChange.of(RemedyChange.Kind.AS_IT_IS),
+                asItIs.playings(),
+                true,
+                spreadPins(),
+                0,
+                Optional.of(SpreadGain.none(asItIs.sets())),
+                0,
+                0,
+                false,
+                false);
+    }
+
+    private double spreadPins() {
+        return asItIs.evenness().orElseThrow().spreadPins();
+    }
+
+    /** All changes, those that went furthest first. */
+    private List<Remedy> tried(List<Changes.Change> changes, Halving halving, int threads, IntConsumer onDone) {
+        List<Trial> left = changes.stream()
+                .map(change -> new Trial(change, new RoundsPlayed(change.under(events), asItIs.plan())))
+                .toList();
+        Deque<Remedy> ranked = new ArrayDeque<>();
+        int done = 0;
+        for (int s = 0; s < halving.stages().size(); s++) {
+            for (Trial trial : left) {
+                int before = done - trial.rounds().playings();
+                trial.rounds().playTo(halving.stages().get(s).rounds(), threads, now -> onDone.accept(before + now));
+                done = before + trial.rounds().playings();
+            }
+            boolean last = s == halving.stages().size() - 1;
+            List<Judged> judged = left.stream()
+                    .map(trial -> new Judged(trial, remedy(trial, last)))
+                    .sorted(Comparator.comparingDouble(one -> one.remedy().spreadPins()))
+                    .toList();
+            int goOn = last ? 0 : halving.stages().get(s + 1).candidates();
+            for (int out = judged.size() - 1; out >= goOn; out--) {
+                ranked.addFirst(judged.get(out).remedy());
+            }
+            left = judged.stream().limit(goOn).map(Judged::trial).toList();
+        }
+        return List.copyOf(ranked);
+    }
+
+    /** What a trial says so far. */
+    private record Judged(Trial trial, Remedy remedy) {}
+
+    private Remedy remedy(Trial trial, boolean underAllSets) {
+        FairnessComparison comparison =
+                FairnessComparison.of(asItIs.estimates(), trial.rounds().estimates());
+        double gainPins = comparison.spreadBeforePins() - comparison.spreadAfterPins();
+        return new Remedy(
+                trial.change().what(),
+                trial.rounds().playings(),
+                underAllSets,
+                Math.max(0, spreadPins() - gainPins),
+                gainPins,
+                comparison.gain(),
+                extraMinutes(trial.rounds().asDrawn()),
+                oiling(trial.change().event()) - oiling(event),
+                false,
+                false);
     }
 
     /**
-     * The change that under the set of values in which it fares worst falls least behind the best there (L. J. Savage,
-     * "The theory of statistical decision", Journal of the American Statistical Association 46, 1951). Empty where
-     * gains by set are not known.
+     * Of those that were played under all sets, the change that under the set in which it fares worst falls least
+     * behind the best there (L. J. Savage, "The theory of statistical decision", Journal of the American Statistical
+     * Association 46, 1951). Empty where gains by set are not known.
      */
     private static Optional<Remedy> leastRegret(List<Remedy> remedies) {
-        if (remedies.stream().anyMatch(remedy -> remedy.gain().isEmpty())) {
+        List<Remedy> tried = remedies.stream().filter(Remedy::underAllSets).toList();
+        if (tried.stream().anyMatch(remedy -> remedy.gain().isEmpty())) {
             return Optional.empty();
         }
-        List<List<Double>> gains = remedies.stream()
+        List<List<Double>> gains = tried.stream()
                 .map(remedy -> remedy.gain().orElseThrow().bySet())
                 .toList();
         double[] best = new double[gains.get(0).size()];
@@ -138,7 +190,7 @@ public final class RemedyStudy {
                 best[s] = Math.max(best[s], gain.get(s));
             }
         }
-        return remedies.stream().min(Comparator.comparingDouble(remedy -> regret(remedy, best)));
+        return tried.stream().min(Comparator.comparingDouble(remedy -> regret(remedy, best)));
     }
 
     private static double regret(Remedy remedy, double[] best) {
@@ -147,20 +199,6 @@ public final class RemedyStudy {
                 .mapToDouble(s -> best[s] - gain.get(s))
                 .max()
                 .orElseThrow();
-    }
-
-    private Remedy remedy(Changes.Change change, int threads, IntConsumer onDone) {
-        FairnessStudy.Played after = FairnessStudy.play(change.under(events), plan, threads, onDone);
-        FairnessComparison comparison = FairnessComparison.of(asItIs, after.result());
-        return new Remedy(
-                change.what(),
-                comparison.spreadAfterPins(),
-                comparison.spreadBeforePins() - comparison.spreadAfterPins(),
-                comparison.gain(),
-                extraMinutes(after.asDrawn()),
-                oiling(change.event()) - oiling(event),
-                false,
-                false);
     }
 
     private double extraMinutes(EventResult changed) {

@@ -88,7 +88,12 @@ final class SeatingRounds {
 
     /** Playings of all rounds. */
     int playings() {
-        return rounds * (seatings + BESIDE_SEATINGS);
+        return playings(rounds);
+    }
+
+    /** Playings of the first rounds, or of all if there are fewer. */
+    int playings(int first) {
+        return Math.min(first, rounds) * (seatings + BESIDE_SEATINGS);
     }
 
     Playing playing(int number) {
@@ -124,11 +129,11 @@ final class SeatingRounds {
         return new Seatings(squads, seatings, streams.forReplication(round)).bowlerAtSeat();
     }
 
-    /** The rounds, from the mean scores of every playing by bowler (pins a game). */
+    /** The first rounds, or all, from the mean scores of every playing by bowler (pins a game). */
     List<Round> rounds(List<double[]> scores) {
         List<Round> found = new ArrayList<>();
-        for (int round = 0; round < rounds; round++) {
-            int from = round * (seatings + BESIDE_SEATINGS);
+        for (int round = 0; playings(round) < scores.size(); round++) {
+            int from = playings(round);
             double[][] seated = scores.subList(from, from + seatings).toArray(double[][]::new);
             found.add(new Round(
                     seats(round),
