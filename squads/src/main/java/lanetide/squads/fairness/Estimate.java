@@ -46,16 +46,31 @@ record Estimate(double[][] byRound, int sets) {
                 .toArray();
     }
 
-    /** The means of the rounds under each set, by set, then by class. */
-    double[][] meansBySet() {
-        double[][] means = new double[sets][classes()];
+    /**
+     * What is likely to be true under each set, by set, then by class. Luck is taken out twice: of how a class differs
+     * from the others over all sets, which all rounds tell, and of how it differs from itself under a set, which its
+     * few rounds there tell.
+     */
+    double[][] likelyBySet(double luckVariance) {
+        double[] errors = new double[classes()];
+        Arrays.fill(errors, Math.sqrt(luckVariance / rounds()));
+        double[] overall = Shrinkage.of(means(), errors, 1).apply(means(), errors);
+        double[][] likely = new double[sets][classes()];
         for (int c = 0; c < classes(); c++) {
-            double[] ofClass = NestedMean.groupMeans(ofClass(c), sets);
+            double[] off = offMean(NestedMean.groupMeans(ofClass(c), sets));
+            double[] errorsOfSets = new double[sets];
+            Arrays.fill(errorsOfSets, Math.sqrt(luckVariance * (sets - 1) / rounds()));
+            double[] likelyOff = Shrinkage.of(off, errorsOfSets, 1).apply(off, errorsOfSets);
             for (int s = 0; s < sets; s++) {
-                means[s][c] = ofClass[s];
+                likely[s][c] = overall[c] + likelyOff[s];
             }
         }
-        return means;
+        return likely;
+    }
+
+    private static double[] offMean(double[] values) {
+        double mean = Arrays.stream(values).average().orElseThrow();
+        return Arrays.stream(values).map(value -> value - mean).toArray();
     }
 
     /** Variance of a round by luck, as a mean over the classes; with all else where it cannot be told apart. */
@@ -74,16 +89,6 @@ record Estimate(double[][] byRound, int sets) {
     /** The first rounds. */
     Estimate first(int rounds) {
         return new Estimate(Arrays.copyOf(byRound, rounds), Math.min(sets, rounds));
-    }
-
-    /** The rounds of one set. */
-    Estimate ofSet(int set) {
-        return new Estimate(
-                IntStream.range(0, byRound.length)
-                        .filter(round -> round % sets == set)
-                        .mapToObj(round -> byRound[round])
-                        .toArray(double[][]::new),
-                1);
     }
 
     /** All rounds but one, of a study with the usual values. */

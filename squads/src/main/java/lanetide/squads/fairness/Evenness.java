@@ -26,11 +26,17 @@ public record Evenness(double spreadPins, double meanEnvyPins, double jain, doub
      * under the next, and on the mean all would look even.
      */
     static Evenness of(Estimate groups, double luckVariance) {
-        double[] errors = new double[groups.classes()];
-        Arrays.fill(errors, Math.sqrt(luckVariance * groups.sets() / groups.rounds()));
-        List<Evenness> all = Arrays.stream(groups.meansBySet())
-                .map(means -> of(means, errors))
+        return mean(bySet(groups, luckVariance));
+    }
+
+    /** How even each set of values makes it. */
+    static List<Evenness> bySet(Estimate groups, double luckVariance) {
+        return Arrays.stream(groups.likelyBySet(luckVariance))
+                .map(Evenness::ofLikely)
                 .toList();
+    }
+
+    private static Evenness mean(List<Evenness> all) {
         return new Evenness(
                 mean(all, Evenness::spreadPins),
                 mean(all, Evenness::meanEnvyPins),
@@ -43,7 +49,10 @@ public record Evenness(double spreadPins, double meanEnvyPins, double jain, doub
     }
 
     private static Evenness of(double[] means, double[] errors) {
-        double[] likely = Shrinkage.of(means, errors, 1).apply(means, errors);
+        return ofLikely(Shrinkage.of(means, errors, 1).apply(means, errors));
+    }
+
+    private static Evenness ofLikely(double[] likely) {
         double least = Arrays.stream(likely).min().orElseThrow();
         double[] overWorst = Arrays.stream(likely).map(value -> value - least).toArray();
         double spread = Arrays.stream(overWorst).max().orElseThrow();

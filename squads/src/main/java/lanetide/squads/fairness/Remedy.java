@@ -12,7 +12,7 @@ import java.util.Optional;
  *     is
  * @param spreadPins largest difference between two groups' expected advantages after it (pins a game), noise taken out:
  *     that of the event as it is, less the gain
- * @param gainPins how much smaller that is, from rounds that both met (pins a game)
+ * @param gainPins how much smaller that is (pins a game): by the share that it is in rounds that both met
  * @param gain what is known of that gain; empty for fewer than three rounds
  * @param extraMinutes how much later the squad that is delayed most is done (min); negative if all are done earlier
  * @param extraCost what more oiling costs, in the user's currency

@@ -156,14 +156,15 @@ public final class RemedyStudy {
     private Remedy remedy(Trial trial, boolean underAllSets) {
         FairnessComparison comparison =
                 FairnessComparison.of(asItIs.estimates(), trial.rounds().estimates());
-        double gainPins = comparison.spreadBeforePins() - comparison.spreadAfterPins();
+        double scale = scale(comparison.spreadBeforePins());
+        double gainPins = scale * (comparison.spreadBeforePins() - comparison.spreadAfterPins());
         return new Remedy(
                 trial.change().what(),
                 trial.rounds().playings(),
                 underAllSets,
-                Math.max(0, spreadPins() - gainPins),
+                spreadPins() - gainPins,
                 gainPins,
-                comparison.gain(),
+                comparison.gain().map(gain -> gain.times(scale)),
                 extraMinutes(trial.rounds().asDrawn()),
                 oiling(trial.change().event()) - oiling(event),
                 false,
@@ -199,6 +200,14 @@ public final class RemedyStudy {
                 .mapToDouble(s -> best[s] - gain.get(s))
                 .max()
                 .orElseThrow();
+    }
+
+    /**
+     * From pins in the rounds of a trial to pins in all rounds of the event as it is: a change is known as a share of
+     * the spread before it (ratio estimator; W. G. Cochran, "Sampling Techniques", 3rd ed. 1977, chapter 6).
+     */
+    private double scale(double spreadInTheseRounds) {
+        return spreadInTheseRounds > 0 ? spreadPins() / spreadInTheseRounds : 1;
     }
 
     private double extraMinutes(EventResult changed) {

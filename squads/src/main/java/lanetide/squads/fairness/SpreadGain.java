@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.des.stats.NestedMean;
 
@@ -31,6 +32,15 @@ public record SpreadGain(double errorPins, ConfidenceInterval ci90, List<Double>
         bySet = List.copyOf(bySet);
     }
 
+    /** The same gain on another scale. */
+    SpreadGain times(double scale) {
+        return new SpreadGain(
+                scale * errorPins,
+                new ConfidenceInterval(scale * ci90.low(), scale * ci90.high(), LEVEL),
+                bySet.stream().map(gain -> scale * gain).toList(),
+                shownShare);
+    }
+
     /** Nothing changed, nothing gained, whatever is true. */
     static SpreadGain none(int sets) {
         return new SpreadGain(0, new ConfidenceInterval(0, 0, LEVEL), Collections.nCopies(sets, 0.0), 0);
@@ -39,11 +49,11 @@ public record SpreadGain(double errorPins, ConfidenceInterval ci90, List<Double>
     /** From the groups of both studies over the same rounds, which go through the same sets, more than one. */
     static SpreadGain underSets(Estimate before, Estimate after, double luckVariance) {
         int sets = Math.min(before.sets(), after.sets());
-        double[] gains = new double[sets];
-        for (int s = 0; s < sets; s++) {
-            gains[s] = Evenness.of(before.ofSet(s), luckVariance).spreadPins()
-                    - Evenness.of(after.ofSet(s), luckVariance).spreadPins();
-        }
+        List<Evenness> was = Evenness.bySet(before, luckVariance);
+        List<Evenness> is = Evenness.bySet(after, luckVariance);
+        double[] gains = IntStream.range(0, sets)
+                .mapToDouble(s -> was.get(s).spreadPins() - is.get(s).spreadPins())
+                .toArray();
         NestedMean found = NestedMean.of(gains, sets);
         long shown = Arrays.stream(gains).filter(gain -> gain > 0).count();
         return new SpreadGain(
