@@ -115,7 +115,7 @@ public final class EffectWords {
         return switch (kind) {
             case SQUAD -> "Squads: what playing in one is worth, whoever plays";
             case PAIR -> "Starting pairs: what starting there is worth, whoever starts, over all squads";
-            case GROUP -> "Groups: these bowlers as they are drawn, against the same bowlers over all seats";
+            case GROUP -> "Groups: what a place in the draw is worth, against the same bowlers over all seats";
             case HAND -> "Hands: what delivering from a side is worth, whoever does";
             case STYLE -> "Styles: what the change of the lanes gives to a style, against the whole field";
         };

@@ -65,11 +65,13 @@ public final class ReasonWords {
                 + signed(found.advantagePins()) + " pins a game " + signed(found.withSquadPins())
                 + " go with its squad, " + signed(found.withPairPins()) + " with its starting pair "
                 + found.startPair() + ", and " + signed(rest)
-                + " with who plays there together, after whom, and how they take the change of the lanes. It has "
-                + joined(found.bowlersByStyle().entrySet().stream()
-                        .map(style -> style.getValue() + " " + style.getKey())
-                        .toList())
-                + ".";
+                + (found.bowlersByStyle().isEmpty()
+                        ? " with after whom it plays and how lanes change there, whoever comes."
+                        : " with who plays there together, after whom, and how they take the change of the lanes. It has "
+                                + joined(found.bowlersByStyle().entrySet().stream()
+                                        .map(style -> style.getValue() + " " + style.getKey())
+                                        .toList())
+                                + ".");
     }
 
     /** An advantage in brackets, to follow what has it. */

@@ -95,7 +95,7 @@ public sealed interface Reason {
      * @param withSquadPins of it, what goes with its squad
      * @param withPairPins of it, what goes with the pair it starts on
      * @param startPair name of that pair
-     * @param bowlersByStyle its bowlers, by name of their style, in order of the names
+     * @param bowlersByStyle its bowlers, by name of their style, in order of the names; empty where others may come
      */
     record PlacedGroup(
             boolean isBest,

@@ -65,7 +65,8 @@ final class Reasons {
             int at = s;
             int strongest = wear.strongest(s);
             sole.stream()
-                    .filter(following -> following.predecessor() == strongest)
+                    // Who takes most oil off is known only of those who are known to come.
+                    .filter(following -> !event.isDrawn() && following.predecessor() == strongest)
                     .findFirst()
                     .ifPresent(following -> reasons.add(followsStrongest(at, following.group(), strongest)));
             if (sole.size() == squad.groups().size()) {
@@ -119,8 +120,12 @@ final class Reasons {
         }
     }
 
-    private static Map<String, Integer> bowlersByStyle(Group group) {
+    /** Nothing where others may come. */
+    private Map<String, Integer> bowlersByStyle(Group group) {
         Map<String, Integer> counts = new TreeMap<>();
+        if (event.isDrawn()) {
+            return counts;
+        }
         for (Bowler bowler : group.bowlers()) {
             counts.merge(bowler.style().id(), 1, Integer::sum);
         }
