@@ -103,7 +103,7 @@ public final class ReportCommand implements Callable<Integer> {
     private String page(Reading reading, Scenario scenario) {
         Studies studies = new Studies(options, scenario, sets);
         FilmReel reel = new FilmReel();
-        StudyResult study = studies.event(replications, Observers.of(reel), number -> Observers.NONE);
+        StudyResult study = studies.eventWithWindows(replications, Observers.of(reel));
         Optional<FairnessAnswer> fair = fairness(studies).map(result -> answer(studies, result));
         Optional<ReoilResult> oiling = reoil == 0
                 ? Optional.empty()

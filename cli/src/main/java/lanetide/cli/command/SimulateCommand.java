@@ -23,12 +23,12 @@ import lanetide.cli.simulate.PrecisionWords;
 import lanetide.cli.simulate.SimulateJson;
 import lanetide.cli.simulate.SimulateLogs;
 import lanetide.cli.simulate.SimulateText;
-import lanetide.squads.play.Observers;
 import lanetide.squads.study.EventStudy;
 import lanetide.squads.study.Playings;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Precision;
 import lanetide.squads.study.StudyResult;
+import lanetide.squads.study.WindowStudy;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -161,16 +161,13 @@ public final class SimulateCommand implements Callable<Integer> {
             Optional<AnswerFile> traceFile) {
         Progress progress = Progress.of(options.err(), "playings", playings.most(), options.quiet());
         try (SimulateLogs logs = SimulateLogs.open(shotFile, traceFile)) {
+            PossibleEvents events =
+                    new PossibleEvents(scenario.event(), halfWidthPins == null ? sets.of(playings.most()) : 1);
+            WindowStudy windows = new WindowStudy(events);
             StudyResult study = EventStudy.run(
-                    new PossibleEvents(scenario.event(), halfWidthPins == null ? sets.of(playings.most()) : 1),
-                    scenario.seed(),
-                    playings,
-                    threads,
-                    progress,
-                    logs.observers(),
-                    number -> Observers.NONE);
+                    events, scenario.seed(), playings, threads, progress, logs.observers(), windows::watching);
             logs.commit();
-            return study;
+            return study.with(windows.moves());
         } catch (UncheckedIOException e) {
             throw AnswerStream.trouble(e);
         } finally {

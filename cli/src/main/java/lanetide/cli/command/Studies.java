@@ -23,6 +23,7 @@ import lanetide.squads.study.EventStudy;
 import lanetide.squads.study.Playings;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.StudyResult;
+import lanetide.squads.study.WindowStudy;
 import lanetide.squads.unknown.ValueSets;
 
 /** Studies of a scenario that several commands make; each tells how far it is. */
@@ -61,6 +62,12 @@ final class Studies {
                         told,
                         ofExample,
                         ofOthers));
+    }
+
+    /** The same, watched by one who looks how far lines go. */
+    StudyResult eventWithWindows(int replications, Observers ofExample) {
+        WindowStudy windows = new WindowStudy(possible.amongFirst(sets.of(replications)));
+        return event(replications, ofExample, windows::watching).with(windows.moves());
     }
 
     FairnessResult fairness(String what, int playings, double marginPins, boolean lanesChange) {

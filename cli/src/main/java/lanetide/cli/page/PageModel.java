@@ -94,8 +94,9 @@ public record PageModel(
      * The oil and the exit windows by game.
      *
      * @param squads one for each squad
+     * @param moves how far lines go over what is not known; empty where all values were as usual
      */
-    public record Windows(List<SquadWindows> squads) {}
+    public record Windows(List<SquadWindows> squads, Optional<Table> moves) {}
 
     /**
      * The same of one squad.

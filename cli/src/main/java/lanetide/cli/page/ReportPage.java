@@ -5,6 +5,7 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import lanetide.cli.fairness.FairnessJson;
 import lanetide.cli.reoil.ReoilJson;
@@ -23,6 +24,7 @@ import lanetide.cli.simulate.LaneTables;
 import lanetide.cli.simulate.SimulateJson;
 import lanetide.cli.simulate.SquadLanes;
 import lanetide.cli.simulate.StudyTables;
+import lanetide.cli.simulate.WindowMoves;
 import lanetide.cli.words.UnknownWords;
 import lanetide.squads.study.SquadStatistics;
 import lanetide.squads.study.StudyResult;
@@ -172,7 +174,12 @@ public final class ReportPage {
                             LaneTables.windows(squad, squad.games()),
                             1)));
         }
-        return new PageModel.Windows(all);
+        List<List<String>> moves = WindowMoves.rows(study);
+        return new PageModel.Windows(
+                all,
+                moves.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(Table.of("line-moves", WindowMoves.HEADING, moves, 2)));
     }
 
     private PageModel.Grounds basis() {

@@ -32,6 +32,7 @@ final class LanesText {
     private static final int SQUADS_ABREAST = 3;
 
     private final Page page;
+    private final StudyResult study;
     private final List<LaneState> states;
     private final String example;
     private final OilUnits units;
@@ -40,6 +41,7 @@ final class LanesText {
 
     LanesText(Page page, StudyResult study, OilUnits units, OilPattern pattern) {
         this.page = page;
+        this.study = study;
         this.states = study.first().lanes();
         this.example = study.replications() == 1 ? "" : " (" + UnknownWords.example(study.sets()) + ")";
         this.units = units;
@@ -55,6 +57,7 @@ final class LanesText {
             page.table(tables.oil(squad), 1);
             windows(squad);
         }
+        moves();
         laneByLane(squads);
         legend(squads);
         states.stream()
@@ -95,6 +98,15 @@ final class LanesText {
             List<Integer> shown = games.subList(from, Math.min(games.size(), from + fitting));
             page.line("");
             page.table(LaneTables.windows(squad, shown), 1);
+        }
+    }
+
+    private void moves() {
+        List<List<String>> rows = WindowMoves.rows(study);
+        if (!rows.isEmpty()) {
+            page.heading(WindowMoves.HEADING);
+            page.table(rows, 2);
+            page.paragraph(WindowMoves.NOTE);
         }
     }
 

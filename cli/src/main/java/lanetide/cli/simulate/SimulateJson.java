@@ -24,6 +24,7 @@ import lanetide.squads.study.SquadStatistics;
 import lanetide.squads.study.StudyResult;
 import lanetide.squads.study.TimeSpread;
 import lanetide.squads.study.TimetableStatistics;
+import lanetide.squads.study.WindowStudy;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -60,6 +61,7 @@ public final class SimulateJson {
         JsonAnswer.putAll(answer, "timetable", study.timetable(), SimulateJson::entry);
         JsonAnswer.putAll(answer, "stops", study.first().stops(), SimulateJson::stop);
         lanes(answer.putArray("lanes"), study.first().lanes());
+        JsonAnswer.putAll(answer, "lineMoves", study.moves(), SimulateJson::move);
         oil(answer.putObject("oil"), study.first().oil());
         JsonAnswer.putAssumptions(answer, scenario.assumptions());
         JsonAnswer.putCautions(answer);
@@ -104,6 +106,17 @@ public final class SimulateJson {
         JsonAnswer.put(node, "reachedPins", precision.reachedPins(), 3);
         node.put("met", precision.met());
         node.put("projectedReplications", precision.projected());
+    }
+
+    private static void move(ObjectNode node, WindowStudy.Move move) {
+        node.put("squad", move.moment().squad());
+        node.put("afterGame", move.moment().afterGame());
+        node.put("style", move.style());
+        node.put("hand", ConstantName.of(move.hand()));
+        move.boards()
+                .ifPresentOrElse(
+                        boards -> JsonAnswer.put(node, "movedBoards", boards, 2), () -> node.putNull("movedBoards"));
+        JsonAnswer.put(node, "ci90", move.ci90(), SimulateJson::interval);
     }
 
     private static void stop(ObjectNode node, LaneStop stop) {

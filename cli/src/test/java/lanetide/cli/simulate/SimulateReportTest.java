@@ -169,6 +169,7 @@ class SimulateReportTest {
                         "A", TimetableEntry.Activity.PRACTICE, 0, sure(startMs), sure(startMs + 600_000))),
                 1,
                 1,
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 }

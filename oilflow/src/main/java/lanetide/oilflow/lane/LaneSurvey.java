@@ -48,8 +48,8 @@ public final class LaneSurvey implements Topography {
         }
         stretches = new Stretch[stations.size() + 1];
         for (int i = 0; i < stretches.length; i++) {
-            stretches[i] = Stretch.between(
-                    stations.get(Math.max(i - 1, 0)), stations.get(Math.min(i, stations.size() - 1)));
+            stretches[i] =
+                    Stretch.between(stations.get(Math.max(i - 1, 0)), stations.get(Math.min(i, stations.size() - 1)));
         }
     }
 

@@ -98,6 +98,25 @@ public record Centre(
     }
 
     /**
+     * Lanes that stand for all where not all can be looked at: evenly over the pairs that are not spare, left and right
+     * lanes in turn.
+     *
+     * @param most so many at most
+     * @return lane numbers
+     */
+    public List<Integer> lanesToLookAt(int most) {
+        List<LanePair> used = rotationPairs();
+        int count = Math.min(most, 2 * used.size());
+        return IntStream.range(0, count)
+                .map(i -> {
+                    LanePair pair = used.get(i * used.size() / count);
+                    return i % 2 == 0 ? pair.left() : pair.right();
+                })
+                .boxed()
+                .toList();
+    }
+
+    /**
      * The pairs that groups are sent to.
      *
      * @return the pairs that are not spare, from left to right, at least one

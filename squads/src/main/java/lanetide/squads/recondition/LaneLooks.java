@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.line.ExitWindow;
 import lanetide.oilflow.line.Line;
@@ -15,7 +14,6 @@ import lanetide.oilflow.motion.RowMarch;
 import lanetide.squads.equipment.Physics;
 import lanetide.squads.equipment.TypicalPlayer;
 import lanetide.squads.model.Event;
-import lanetide.squads.model.LanePair;
 import lanetide.squads.play.LaneMoment;
 import lanetide.squads.play.LaneObserver;
 import lanetide.squads.result.TypicalLine;
@@ -27,7 +25,7 @@ final class LaneLooks implements LaneObserver {
     private final Event event;
     private final List<TypicalPlayer> players;
     private final LineFinder finder;
-    private final int[] lanes;
+    private final List<Integer> lanes;
     private final Look[][][] looks;
     private final Map<String, Line> lastLines = new HashMap<>();
 
@@ -38,28 +36,13 @@ final class LaneLooks implements LaneObserver {
         this.event = event;
         this.players = players;
         this.finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
-        this.lanes = lanes(event);
-        this.looks = new Look[lanes.length][games + 1][players.size()];
-    }
-
-    /** At most four lanes, evenly over the pairs that are not spare, left and right lanes in turn. */
-    private static int[] lanes(Event event) {
-        List<LanePair> pairs = event.centre().rotationPairs();
-        int count = Math.min(MAX_LANES, 2 * pairs.size());
-        return IntStream.range(0, count)
-                .map(i -> {
-                    LanePair pair = pairs.get(i * pairs.size() / count);
-                    return i % 2 == 0 ? pair.left() : pair.right();
-                })
-                .toArray();
+        this.lanes = event.centre().lanesToLookAt(MAX_LANES);
+        this.looks = new Look[lanes.size()][games + 1][players.size()];
     }
 
     @Override
     public void onLane(LaneMoment moment, OilFilm film, List<TypicalLine> lines) {
-        int lane = IntStream.range(0, lanes.length)
-                .filter(i -> lanes[i] == moment.lane())
-                .findFirst()
-                .orElse(-1);
+        int lane = lanes.indexOf(moment.lane());
         int age = moment.gamesOnOil();
         if (lane < 0 || age >= looks[lane].length || isSeen(lane, age)) {
             return;

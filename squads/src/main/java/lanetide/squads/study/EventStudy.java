@@ -157,7 +157,7 @@ public final class EventStudy {
         List<TimetableStatistics> timetable = first.timetable().stream()
                 .map(entry -> statistics(entry, playings))
                 .toList();
-        return new StudyResult(first, squads, timetable, playings.size(), sets, precision);
+        return new StudyResult(first, squads, timetable, playings.size(), sets, precision, List.of());
     }
 
     private static SquadStatistics statistics(String id, List<Kept> playings, int squad, int sets) {

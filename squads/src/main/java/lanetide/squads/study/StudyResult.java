@@ -13,6 +13,7 @@ import lanetide.squads.result.EventResult;
  * @param replications number of playings, at least 1
  * @param sets sets of values that the playings went through in turn; 1 if all were played with the usual values
  * @param precision how well scores are known, where playing went on until they should be; empty for a fixed number
+ * @param moves how far lines go, over the sets; empty where that was not looked at
  */
 public record StudyResult(
         EventResult first,
@@ -20,10 +21,22 @@ public record StudyResult(
         List<TimetableStatistics> timetable,
         int replications,
         int sets,
-        Optional<Precision> precision) {
+        Optional<Precision> precision,
+        List<WindowStudy.Move> moves) {
     /** Copies the lists. */
     public StudyResult {
         squads = List.copyOf(squads);
         timetable = List.copyOf(timetable);
+        moves = List.copyOf(moves);
+    }
+
+    /**
+     * The same with how far lines go.
+     *
+     * @param found what was seen of them
+     * @return the result
+     */
+    public StudyResult with(List<WindowStudy.Move> found) {
+        return new StudyResult(first, squads, timetable, replications, sets, precision, found);
     }
 }

@@ -1,0 +1,81 @@
+package lanetide.squads.study;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lanetide.des.stats.Tally;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.line.ExitWindow;
+import lanetide.oilflow.line.Line;
+import lanetide.oilflow.line.LineFinder;
+import lanetide.oilflow.motion.RowMarch;
+import lanetide.squads.equipment.TypicalPlayer;
+import lanetide.squads.play.LaneMoment;
+import lanetide.squads.play.LaneObserver;
+import lanetide.squads.result.TypicalLine;
+import lanetide.squads.study.WindowStudy.Moment;
+
+/** Looks at some lanes at some moments of one playing: how far the lines of all kinds of bowlers have gone. */
+final class WindowEye implements LaneObserver {
+    private final List<Integer> lanes;
+    private final List<Moment> moments;
+    private final List<TypicalPlayer> kinds;
+    private final LineFinder finder;
+    private final OilFilm fresh;
+    private final double lengthM;
+    private final Map<String, Line> lastLines = new HashMap<>();
+    private final Map<Moment, List<Tally>> seen = new HashMap<>();
+
+    WindowEye(Playable playable, List<Integer> lanes, List<Moment> moments) {
+        this.lanes = lanes;
+        this.moments = moments;
+        this.kinds = TypicalPlayer.of(playable.event(), playable.physics(), playable.lines());
+        this.finder = new LineFinder(
+                new RowMarch(playable.physics().grid()), playable.physics().carry());
+        this.fresh =
+                OilFilm.fresh(playable.event().pattern(), playable.physics().grid());
+        this.lengthM = playable.event().pattern().lengthM();
+    }
+
+    List<TypicalPlayer> kinds() {
+        return kinds;
+    }
+
+    @Override
+    public void onLane(LaneMoment at, OilFilm film, List<TypicalLine> lines) {
+        Moment moment = new Moment(at.squad(), at.afterGame());
+        if (!lanes.contains(at.lane()) || !moments.contains(moment)) {
+            return;
+        }
+        List<Tally> boards = seen.computeIfAbsent(
+                moment, key -> kinds.stream().map(kind -> new Tally()).toList());
+        for (int kind = 0; kind < kinds.size(); kind++) {
+            TypicalPlayer typical = kinds.get(kind);
+            Tally ofKind = boards.get(kind);
+            // The line on this lane goes on from where it was last.
+            String key = at.lane() + "/" + kind;
+            window(typical, film, lastLines.getOrDefault(key, typical.start())).ifPresent(window -> {
+                lastLines.put(key, window.played());
+                ofKind.add(window.exitBoard());
+            });
+        }
+    }
+
+    private Optional<ExitWindow> window(TypicalPlayer typical, OilFilm film, Line near) {
+        return finder.movedWindow(typical.player(), film, near, lengthM);
+    }
+
+    /** Mean over the lanes on which there is a line (boards); empty if there is none, or none on the fresh pattern. */
+    OptionalDouble moved(Moment moment, int kind) {
+        List<Tally> boards = seen.get(moment);
+        if (boards == null || boards.get(kind).count() == 0) {
+            return OptionalDouble.empty();
+        }
+        TypicalPlayer typical = kinds.get(kind);
+        return window(typical, fresh, typical.start())
+                .map(start -> OptionalDouble.of(boards.get(kind).mean() - start.exitBoard()))
+                .orElse(OptionalDouble.empty());
+    }
+}
