@@ -1,6 +1,7 @@
 package lanetide.cli.compare;
 
 import java.util.List;
+import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.CsvColumns;
 import lanetide.squads.fairness.Difference;
 
@@ -24,7 +25,9 @@ public final class CompareCsv {
                 .add("low", difference -> difference.ci95().low(), 4)
                 .add("high", difference -> difference.ci95().high(), 4)
                 .add("p", Difference::p, 6)
+                .add("signShare", Difference::signShare, 3)
                 .add("isReal", Difference::isReal)
+                .add("known", difference -> ConstantName.of(difference.known()))
                 .table(differences);
     }
 }

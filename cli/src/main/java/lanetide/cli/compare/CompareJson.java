@@ -1,6 +1,7 @@
 package lanetide.cli.compare;
 
 import java.util.List;
+import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
@@ -40,6 +41,8 @@ public final class CompareJson {
         JsonAnswer.put(node, "difference", difference.difference(), 4);
         JsonAnswer.put(node, "ci95", difference.ci95(), 4);
         JsonAnswer.put(node, "p", difference.p(), 6);
+        JsonAnswer.put(node, "signShare", difference.signShare(), 3);
         node.put("isReal", difference.isReal());
+        node.put("known", ConstantName.of(difference.known()));
     }
 }

@@ -1,6 +1,7 @@
 package lanetide.cli.compare;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import lanetide.cli.check.ScenarioSummary;
 import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
@@ -38,6 +39,10 @@ public final class CompareText {
                 + " plans. A difference is real if chance alone would show one as large among so many in at most one"
                 + " comparison of twenty (Student's t on pairs, Holm's correction).");
         page.paragraph(UnknownWords.intervals(sets, first.event()));
+        page.paragraph(
+                "\"Same sign\" is the share of the sets of values in which the difference has its sign, luck taken out."
+                        + " What is not real is either hidden by luck, which more playings could lift, or hangs on what is not"
+                        + " known, and then no number of playings would show it: choose by what holds in most sets, or measure.");
         Ending.cautions(page);
         return page.text();
     }
@@ -46,13 +51,28 @@ public final class CompareText {
         List<Difference> real = differences.stream().filter(Difference::isReal).toList();
         if (real.isEmpty()) {
             page.line("No real difference was found.");
+            hanging(page, differences);
             return;
         }
         page.line("What really differs, B against A:");
-        real.forEach(difference ->
-                page.item(CompareWords.quantity(difference) + ": " + Figures.signed(difference.difference(), 1)
-                        + " " + CompareWords.unit(difference) + " (95 % interval "
-                        + Figures.signedInterval(difference.ci95(), 1) + ")."));
+        for (Difference difference : real) {
+            int decimals = CompareWords.decimals(difference.difference());
+            page.item(CompareWords.quantity(difference) + ": " + Figures.signed(difference.difference(), decimals) + " "
+                    + CompareWords.unit(difference) + " (95 % interval "
+                    + Figures.signedInterval(difference.ci95(), decimals) + ").");
+        }
+        hanging(page, differences);
+    }
+
+    /** What no playing would show. */
+    private static void hanging(Page page, List<Difference> differences) {
+        String hanging = differences.stream()
+                .filter(difference -> difference.known() == Difference.Known.HANGS)
+                .map(CompareWords::quantity)
+                .collect(Collectors.joining(", "));
+        if (!hanging.isEmpty()) {
+            page.paragraph("It hangs on what is not known which of the two has more of: " + hanging + ".");
+        }
     }
 
     private static List<String> lines(Scenario scenario, boolean metric) {
@@ -80,18 +100,21 @@ public final class CompareText {
 
     private static void table(Page page, List<Difference> differences) {
         page.heading("All that was compared");
-        List<String> head = List.of("", "A", "B", "B less A", "95 % interval", "real");
+        List<String> head = List.of("", "A", "B", "B less A", "95 % interval", "same sign", "real");
         page.table(
                 Table.rows(
                         head,
                         differences,
                         difference -> List.of(
                                 CompareWords.quantity(difference) + ", " + CompareWords.unit(difference),
-                                Figures.fixed(difference.a(), 1),
-                                Figures.fixed(difference.b(), 1),
+                                CompareWords.mean(difference, difference.a()),
+                                CompareWords.mean(difference, difference.b()),
                                 Figures.fixed(difference.difference(), 2),
                                 Figures.interval(difference.ci95(), 2),
-                                difference.isReal() ? "yes" : "no")),
+                                difference.known() == Difference.Known.NONE
+                                        ? "-"
+                                        : UnknownWords.share(difference.signShare()),
+                                CompareWords.known(difference.known()))),
                 1);
     }
 }

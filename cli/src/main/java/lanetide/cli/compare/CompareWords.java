@@ -1,9 +1,14 @@
 package lanetide.cli.compare;
 
+import lanetide.cli.report.Figures;
+import lanetide.cli.scenario.value.TimeOfDay;
+import lanetide.squads.fairness.Compared;
 import lanetide.squads.fairness.Difference;
 
 /** What two events are compared by, in words. */
 final class CompareWords {
+    private static final long MS_PER_MINUTE = 60_000;
+
     private CompareWords() {}
 
     static String quantity(Difference difference) {
@@ -19,6 +24,29 @@ final class CompareWords {
             case HEAD_OIL -> "oil left where heads are most worn";
             case CARRYDOWN -> "oil past the pattern's end";
         };
+    }
+
+    /** Whether it is real, in a word or two. */
+    static String known(Difference.Known known) {
+        return switch (known) {
+            case REAL -> "yes";
+            case HIDDEN -> "no: luck";
+            case HANGS -> "no: not known";
+            case NONE -> "alike";
+        };
+    }
+
+    /** A mean of either event: a time of day for an end. */
+    static String mean(Difference difference, double mean) {
+        return difference.compared() == Compared.SQUAD_END
+                ? TimeOfDay.write(Math.round(mean * MS_PER_MINUTE))
+                : Figures.fixed(mean, 1);
+    }
+
+    /** Decimals that show a difference that is not nothing, at least one and at most four. */
+    static int decimals(double difference) {
+        double size = Math.abs(difference);
+        return size == 0 || size >= 0.1 ? 1 : Math.min(4, (int) Math.ceil(-Math.log10(size)) + 1);
     }
 
     static String unit(Difference difference) {

@@ -8,9 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
+import lanetide.des.stats.ConfidenceInterval;
 import lanetide.des.stats.Holm;
-import lanetide.des.stats.MeanEstimate;
 import lanetide.des.stats.NestedMean;
 import lanetide.des.stats.Tally;
 import lanetide.squads.luck.LuckSource;
@@ -137,36 +138,57 @@ public final class EventComparison {
 
     private static List<Difference> judged(
             List<Quantity> quantities, int sets, List<double[]> first, List<double[]> second) {
-        List<MeanEstimate> estimates = new ArrayList<>();
-        List<double[]> means = new ArrayList<>();
-        for (int q = 0; q < quantities.size(); q++) {
-            int at = q;
-            double[] a = first.stream().mapToDouble(values -> values[at]).toArray();
-            double[] b = second.stream().mapToDouble(values -> values[at]).toArray();
-            estimates.add(NestedMean.ofPairs(b, a, sets).truth());
-            means.add(new double[] {mean(a), mean(b)});
-        }
-        double[] p = Holm.adjust(estimates.stream()
-                .mapToDouble(estimate -> estimate.twoSidedP(0))
+        List<Pairs> all = IntStream.range(0, quantities.size())
+                .mapToObj(q -> new Pairs(column(first, q), column(second, q), sets))
+                .toList();
+        double[] p = Holm.adjust(all.stream()
+                .mapToDouble(pairs -> pairs.difference().truth().twoSidedP(0))
                 .toArray());
-        List<Difference> differences = new ArrayList<>();
-        for (Quantity quantity : quantities) {
-            int i = differences.size();
-            differences.add(new Difference(
-                    quantity.compared(),
-                    quantity.squad(),
-                    means.get(i)[0],
-                    means.get(i)[1],
-                    estimates.get(i).value(),
-                    estimates.get(i).interval(LEVEL),
-                    p[i],
-                    p[i] <= ALPHA));
-        }
-        return differences;
+        return IntStream.range(0, all.size())
+                .mapToObj(q -> all.get(q).judged(quantities.get(q), p[q]))
+                .toList();
     }
 
-    private static double mean(double[] values) {
-        return Arrays.stream(values).average().orElseThrow();
+    private static double[] column(List<double[]> rows, int column) {
+        return rows.stream().mapToDouble(row -> row[column]).toArray();
+    }
+
+    /** One quantity of both events, playing by playing. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    record Pairs(double[] a, double[] b, int sets) {
+        NestedMean difference() {
+            return NestedMean.ofPairs(b, a, sets);
+        }
+
+        Difference judged(Quantity quantity, double p) {
+            NestedMean found = difference();
+            return new Difference(
+                    quantity.compared(),
+                    quantity.squad(),
+                    Arrays.stream(a).average().orElseThrow(),
+                    Arrays.stream(b).average().orElseThrow(),
+                    found.mean(),
+                    found.truth().interval(LEVEL),
+                    p,
+                    found.signShare(differences()),
+                    known(p));
+        }
+
+        private double[] differences() {
+            return IntStream.range(0, a.length).mapToDouble(i -> b[i] - a[i]).toArray();
+        }
+
+        /** Whether it is real, from its corrected probability if there were none. */
+        Difference.Known known(double p) {
+            if (p <= ALPHA) {
+                return Difference.Known.REAL;
+            }
+            if (Arrays.equals(a, b)) {
+                return Difference.Known.NONE;
+            }
+            ConfidenceInterval remains = difference().withoutLuck().interval(LEVEL);
+            return remains.low() <= 0 && remains.high() >= 0 ? Difference.Known.HANGS : Difference.Known.HIDDEN;
+        }
     }
 
     private static SquadResult squad(EventResult result, String id) {

@@ -123,6 +123,24 @@ class ComparisonTest {
                 });
     }
 
+    /** Twelve playings over four sets. */
+    @Test
+    void whatIsNotRealIsHiddenByLuckOrHangsOnWhatIsNotKnown() {
+        double[] none = new double[12];
+        double[] hidden = {5, -4, 5, -4, -3, 6, -3, 6, 1, 1, 1, 1};
+        double[] hangs = {3, -2, 3, -2, 3.1, -2.1, 3.1, -2.1, 2.9, -1.9, 2.9, -1.9};
+        double[] real = {3, 3, 3, 3, 3.1, 3.1, 3.1, 3.1, 2.9, 2.9, 2.9, 2.9};
+        assertThat(known(none, none)).isEqualTo(Difference.Known.NONE);
+        assertThat(known(none, hidden)).isEqualTo(Difference.Known.HIDDEN);
+        assertThat(known(none, hangs)).isEqualTo(Difference.Known.HANGS);
+        assertThat(known(none, real)).isEqualTo(Difference.Known.REAL);
+    }
+
+    private static Difference.Known known(double[] a, double[] b) {
+        var pairs = new EventComparison.Pairs(a, b, 4);
+        return pairs.known(pairs.difference().truth().twoSidedP(0));
+    }
+
     private static Difference found(List<Difference> differences, Compared compared, String squad) {
         return differences.stream()
                 .filter(difference -> difference.compared() == compared
