@@ -21,7 +21,7 @@ final class CompareWords {
             case SQUAD_END -> "end of squad " + squad;
             case OIL_LAID -> "oil laid";
             case OIL_LEFT -> "oil left on a lane";
-            case HEAD_OIL -> "oil left where heads are most worn";
+            case HEAD_OIL -> "oil left on worn heads";
             case CARRYDOWN -> "oil past the pattern's end";
         };
     }
@@ -30,8 +30,8 @@ final class CompareWords {
     static String known(Difference.Known known) {
         return switch (known) {
             case REAL -> "yes";
-            case HIDDEN -> "no: luck";
-            case HANGS -> "no: not known";
+            case HIDDEN -> "luck";
+            case HANGS -> "not known";
             case NONE -> "alike";
         };
     }

@@ -17,7 +17,7 @@ public final class RemedyTable {
     /** How to read it. */
     public static final String NOTE =
             "* worth choosing between: there is a gain in nine of ten sets of values (if all are as usual, beyond its luck), and no other such"
-                    + " change is as good in pins, time and money and better in one. The interval is that of what is gained, in playings that met the same luck as the event as it is. Later is the squad that is delayed most; money is oiling at the"
+                    + " change is as good in pins, time and money and better in one. The interval is that of what is gained, in playings that met the same luck as the event as it is. +min is that of the squad that is delayed most; money is oiling at the"
                     + " scenario's costs, or assumed ones. All changes were played a little, the better half went on, and the"
                     + " last four were played under all sets of values: a change that was left behind sooner is known less well,"
                     + " and is never starred.";
@@ -46,7 +46,7 @@ public final class RemedyTable {
      */
     public static List<List<String>> rows(List<Remedy> remedies, String currency) {
         return Table.rows(
-                List.of("change", "", "pins", "less", "90 % interval", "later min", "more " + currency, "played"),
+                List.of("change", "", "pins", "less", "90 % interval", "+min", "+" + currency, "played"),
                 remedies,
                 remedy -> List.of(
                         RemedyWords.of(remedy.change()),

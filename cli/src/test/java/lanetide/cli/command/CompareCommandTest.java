@@ -25,7 +25,7 @@ class CompareCommandTest {
 
     @Test
     void theTextSaysWhatDiffersInThePlanAndWhatIsReal() {
-        Program.Outcome outcome = Program.run("compare", first, second, "--replications", 4);
+        Program.Outcome outcome = Program.run("compare", first, second, "--replications", 4, "--sets", "usual");
 
         assertThat(outcome.exitCode()).isZero();
         assertThat(outcome.out())
@@ -62,7 +62,7 @@ class CompareCommandTest {
                         .out()
                         .lines()
                         .skip(1))
-                .allSatisfy(row -> assertThat(row).endsWith(",0.0000,0.0000,0.0000,1.000000,false"));
+                .allSatisfy(row -> assertThat(row).endsWith(",0.0000,0.0000,0.0000,1.000000,1.000,false,none"));
     }
 
     @Test

@@ -59,7 +59,9 @@ class PreviewCommandTest {
         assertThat(first.get("laydownSpread").get("low"))
                 .isEqualTo(first.get("laydownSpread").get("high"));
         JsonNode possible = answer.get("games").get(0);
-        assertThat(possible.get("laydownBoard")).isEqualTo(first.get("laydownBoard"));
+        // A lane that nobody measured may be out of level, and get a little more or less oil.
+        assertThat(possible.get("laydownBoard").asDouble())
+                .isCloseTo(first.get("laydownBoard").asDouble(), within(0.3));
     }
 
     /** The same numbers as the command `lines` gives for that bowler, which is a different way through the program. */

@@ -37,8 +37,11 @@ final class RoundsPlayed {
 
     /** Plays until there are so many rounds; {@code onDone} is told the playings done by this call. */
     void playTo(int wanted, int threads, IntConsumer onDone) {
+        if (rounds.playings(wanted) <= scores.size()) {
+            return;
+        }
         int drawn = rounds.firstAsDrawn();
-        Part part = new Part(scores.size(), Math.max(scores.size(), rounds.playings(wanted)));
+        Part part = new Part(scores.size(), rounds.playings(wanted));
         List<Kept> kept = new Study(playings)
                 .play(
                         part,

@@ -9,10 +9,11 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.pocket.Rack;
-import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.fixture.ReadmeRow;
+import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
@@ -20,6 +21,7 @@ import lanetide.squads.model.Group;
 import lanetide.squads.model.Knowledge;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.result.ShotBowled;
+import lanetide.squads.study.Playable;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestInstance;
@@ -33,14 +35,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 @Tag("slow")
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class FollowingTest {
-    private static final List<String> STYLES = List.of("straight", "stroker", "tweener", "power");
-    private static final List<String> LEVELS = List.of("elite", "scratch", "league", "casual");
+    static final List<String> STYLES = List.of("straight", "stroker", "tweener", "power");
+    static final List<String> LEVELS = List.of("elite", "scratch", "league", "casual");
     private static final int PLAYINGS = 40;
     private static final int GAMES = 8;
     private static final long FIVE_HOURS_MS = 300 * Events.MINUTE_MS;
 
     /** A game of the judged bowler: of the early squad or of the late one, from 0. */
-    private enum Look {
+    enum Look {
         SECOND(0, 1),
         FOURTH(0, 3),
         EIGHTH(0, 7),
@@ -73,7 +75,7 @@ class FollowingTest {
                 LEVELS.stream().map(level -> new Kind(style, level)).toList());
     }
 
-    private record Kind(String style, String level) {}
+    record Kind(String style, String level) {}
 
     /** What the judged bowler scored in a playing, by what he went by, look by look, and how often he moved. */
     private record Playing(Map<Knowledge, List<Double>> scores, double movesAGame) {
@@ -112,15 +114,14 @@ class FollowingTest {
     }
 
     private static List<Playing> play(Kind kind) {
-        Event event = event(kind);
-        StartingLines lines = new StartingLines(event, Events.PHYSICS);
+        Playable playable = Playable.of(event(kind));
         return LongStream.range(0, PLAYINGS)
                 .mapToObj(seed -> {
                     Moves moves = new Moves();
                     Map<Knowledge, List<Double>> scores = new EnumMap<>(Knowledge.class);
                     for (Knowledge knowledge : Knowledge.values()) {
                         ShotObserver watcher = knowledge == Knowledge.SEEN_AND_TOLD ? moves : ShotObserver.NONE;
-                        scores.put(knowledge, scores(event, lines, seed, knowledge, watcher));
+                        scores.put(knowledge, scores(playable, seed, knowledge, watcher));
                     }
                     return new Playing(scores, moves.count / (2.0 * GAMES));
                 })
@@ -150,7 +151,7 @@ class FollowingTest {
     }
 
     /** Two squads on one oiling; in each the judged bowler and four who always learn. */
-    private static Event event(Kind kind) {
+    static Event event(Kind kind) {
         return Events.event(
                 Events.centre(1),
                 Events.stay(1, 1, GAMES),
@@ -171,11 +172,11 @@ class FollowingTest {
         return Events.bowler(id, Hand.RIGHT, style, Events.level(level), cover);
     }
 
-    private static List<Double> scores(
-            Event event, StartingLines lines, long seed, Knowledge knowledge, ShotObserver watcher) {
-        Agents agents = new Agents(event, lines, Events.PHYSICS);
-        Setup watched =
-                Events.setup(event, lines, seed).watchedBy(new Observers(LaneObserver.NONE, watcher, List.of()));
+    /** What the judged bowler scores in the games that are looked at. */
+    static List<Double> scores(Playable playable, long seed, Knowledge knowledge, ShotObserver watcher) {
+        Agents agents = new Agents(playable.event(), playable.lines(), playable.physics());
+        Setup watched = playable.setup(LuckSource.byBall(new RandomStreams(seed).forReplication(0)))
+                .watchedBy(new Observers(LaneObserver.NONE, watcher, List.of()));
         EventResult result = new TournamentSimulation(Events.withAgents(
                         watched,
                         (bowler, player, pattern) -> isJudged(bowler)
