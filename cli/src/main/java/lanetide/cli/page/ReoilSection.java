@@ -24,7 +24,8 @@ final class ReoilSection {
                 "Cost of a game (" + result.plan().costs().currency() + ")");
         List<List<String>> rows = Table.rows(head, result.curve(), ReoilSection::row);
         return new PageModel.Reoil(
-                ReoilWords.recommendation(cost) + " " + ReoilWords.sentence(result, cost),
+                ReoilWords.recommendation(result) + " " + ReoilWords.sureness(result) + " "
+                        + ReoilWords.sentence(result, cost),
                 ReoilWords.others(result),
                 Table.of("reoil-curve", "What a pair is like after so many games", rows, 1));
     }

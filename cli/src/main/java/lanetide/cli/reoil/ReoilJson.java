@@ -7,6 +7,7 @@ import lanetide.squads.recondition.Basis;
 import lanetide.squads.recondition.CurvePoint;
 import lanetide.squads.recondition.EventOiling;
 import lanetide.squads.recondition.Interval;
+import lanetide.squads.recondition.LeastRegret;
 import lanetide.squads.recondition.OilOver;
 import lanetide.squads.recondition.ReoilResult;
 import tools.jackson.databind.node.ObjectNode;
@@ -35,6 +36,7 @@ public final class ReoilJson {
         answer.put("currency", result.plan().costs().currency());
         interval(answer.putObject("recommendation"), result, result.interval(Basis.COST));
         JsonAnswer.putAll(answer, "policies", result.intervals(), (node, interval) -> interval(node, result, interval));
+        JsonAnswer.put(answer, "leastRegret", result.leastRegret(), ReoilJson::leastRegret);
         JsonAnswer.putAll(answer, "curve", result.curve(), ReoilJson::point);
         oilOver(answer.putObject("oilOver"), result.oilOver());
         ObjectNode event = answer.putObject("event");
@@ -51,11 +53,26 @@ public final class ReoilJson {
         JsonAnswer.put(node, "everyGames", interval.games(), 2);
         JsonAnswer.put(node, "low", interval.low(), 2);
         JsonAnswer.put(node, "high", interval.high(), 2);
+        ObjectNode luck = node.putObject("luck90");
+        JsonAnswer.put(luck, "low", interval.luckLow(), 2);
+        JsonAnswer.put(luck, "high", interval.luckHigh(), 2);
+        JsonAnswer.put(node, "flat", interval.flat(), ReoilJson::flat);
         node.put("beyond", interval.beyond());
         node.put("basis", ReoilWords.basis(interval.basis()));
         JsonAnswer.put(node, "costPerGame", interval.costPerGame(), 4);
         JsonAnswer.put(node, "controlBoards", interval.controlBoards(), 2);
         node.put("text", ReoilWords.sentence(result, interval));
+    }
+
+    private static void flat(ObjectNode node, Interval.Flat flat) {
+        node.put("from", flat.from());
+        node.put("to", flat.to());
+        JsonAnswer.put(node, "withinCost", flat.withinCost(), 4);
+    }
+
+    private static void leastRegret(ObjectNode node, LeastRegret least) {
+        node.put("everyGames", least.games());
+        JsonAnswer.put(node, "mostRegretPerGame", least.mostRegret(), 4);
     }
 
     private static void point(ObjectNode node, CurvePoint point) {

@@ -56,7 +56,8 @@ public final class ReoilText {
 
     private void recommendation() {
         Interval cost = result.interval(Basis.COST);
-        page.line(ReoilWords.recommendation(cost));
+        page.line(ReoilWords.recommendation(result));
+        page.paragraph(ReoilWords.sureness(result));
         page.paragraph(ReoilWords.sentence(result, cost) + " A pair's share of the oiling is "
                 + money(result.pairAllAtOnce()) + ", a pair oiled alone " + money(result.pairAlone()) + ".");
         if (cost.beyond()) {
@@ -67,7 +68,7 @@ public final class ReoilText {
     }
 
     private void intervals() {
-        page.heading("The interval on other grounds");
+        page.heading("If you ask otherwise");
         ReoilWords.others(result).forEach(page::item);
     }
 
@@ -111,7 +112,14 @@ public final class ReoilText {
         page.heading("The curve behind it");
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(
-                "Games", "Windows moved", "Last game", "Wide", "Pocket", "Scores changed", "of it all", "Cost a game"));
+                "Games",
+                "Windows moved",
+                "This game",
+                "Wide",
+                "Pocket",
+                "Scores changed",
+                "Field mean",
+                "Cost a game"));
         List<String> units = List.of("on a pair", "boards", "boards", "boards", "%", "pins", "pins", currency);
         rows.addAll(Table.rows(units, result.curve(), ReoilText::row));
         page.table(rows, 1);
@@ -138,14 +146,26 @@ public final class ReoilText {
                 + " breaks, changes and incidents are left out.");
         page.item(
                 "\"Scores changed\" is the root mean square over the bowlers, by style, of how far their expected game on"
-                        + " oil of that age is from fresh oil; \"of it all\" is what the whole field gains or loses together."
+                        + " oil of that age is from fresh oil, every style weighing as much as it plays in all; it is the rising curve"
+                        + " nearest to what was found (pool adjacent violators), with the noise of finding it taken off."
+                        + " \"Field mean\" is what the whole field gains or loses together, \"this game\" how far windows"
+                        + " moved in it."
                         + " Windows are means over up to four lanes and all kinds of bowlers.");
         page.item(
                 "The cost of a pair's game is that of an oiling and of all changes of scores until then, divided by the"
-                        + " games. Intervals come from drawing the playings again (bootstrap, 200 times)"
+                        + " games; what costs at most "
+                        + Figures.plain(100 * Interval.SAME_SHARE, 0)
+                        + " % more than the least is said to cost the same. "
                         + (result.sets() == 1
-                                ? ": they hold the luck of play alone."
-                                : ", by whole sets of values: what is told is best on the mean over what may be true."));
+                                ? "Intervals come from drawing the playings again (bootstrap, 200 times): they hold the luck"
+                                        + " of play alone."
+                                : "What is told is best on the mean over the sets of values. By luck and the choice of sets"
+                                        + " alone, from drawing whole sets again (bootstrap, 200 times), oiling by cost would"
+                                        + " lie between "
+                                        + Figures.plain(
+                                                result.interval(Basis.COST).luckLow(), 1) + " and "
+                                        + Figures.plain(
+                                                result.interval(Basis.COST).luckHigh(), 1) + " games."));
         page.item(UnknownWords.intervals(result.sets(), scenario.event()));
     }
 }

@@ -11,16 +11,46 @@ public final class ReoilWords {
     private ReoilWords() {}
 
     /** After how many games to oil again, in one sentence. */
-    public static String recommendation(Interval cost) {
-        return "Oil all lanes again after " + games(cost) + " on a pair (90 % interval " + range(cost) + ").";
+    public static String recommendation(ReoilResult result) {
+        return "Oil all lanes again after " + games(result.interval(Basis.COST)) + " on a pair.";
     }
 
-    /** What the intervals on other grounds than cost say, a sentence or two each. */
+    /** What costs the same as that, how sure it is, and what is regretted least: a few sentences. */
+    public static String sureness(ReoilResult result) {
+        Interval cost = result.interval(Basis.COST);
+        return same(result, cost.flat().orElseThrow()) + sureness(result, cost) + leastRegret(result);
+    }
+
+    private static String same(ReoilResult result, Interval.Flat flat) {
+        return flat.from() == flat.to()
+                ? ""
+                : "From " + flat.from() + " to " + flat.to() + " games cost the same within "
+                        + Figures.fixed(flat.withinCost(), 2) + " "
+                        + result.plan().costs().currency() + " a game. ";
+    }
+
+    private static String leastRegret(ReoilResult result) {
+        return result.leastRegret()
+                .map(least ->
+                        " Whatever of what is not known is true, least is lost against the best choice by oiling after "
+                                + games(least.games()) + ": where that fares worst, a pair's game costs "
+                                + Figures.fixed(least.mostRegret(), 2) + " "
+                                + result.plan().costs().currency() + " more than it could.")
+                .orElse("");
+    }
+
+    /** What the intervals on other grounds than cost say, each with the question that it answers. */
     public static List<String> others(ReoilResult result) {
         return result.intervals().stream()
                 .filter(interval -> interval.basis() != Basis.COST)
-                .map(interval -> sentence(result, interval) + " 90 % interval: " + range(interval) + ".")
+                .map(interval -> sentence(result, interval) + " " + sureness(result, interval))
                 .toList();
+    }
+
+    private static String sureness(ReoilResult result, Interval interval) {
+        return result.sets() == 1
+                ? "90 % interval: " + range(interval.low(), interval.high()) + "."
+                : "In nine of ten sets of values it is " + range(interval.low(), interval.high()) + ".";
     }
 
     public static String basis(Basis basis) {
@@ -33,13 +63,19 @@ public final class ReoilWords {
         };
     }
 
-    static String games(Interval interval) {
-        String games = Figures.plain(interval.games(), 1);
-        return (interval.beyond() ? "at least " : "") + games + (games.equals("1") ? " game" : " games");
+    private static String games(Interval interval) {
+        return (interval.beyond() ? "at least " : "") + games(interval.games());
     }
 
-    static String range(Interval interval) {
-        return Figures.plain(interval.low(), 1) + " to " + Figures.plain(interval.high(), 1);
+    private static String games(double number) {
+        String games = Figures.plain(number, 1);
+        return games + (games.equals("1") ? " game" : " games");
+    }
+
+    private static String range(double low, double high) {
+        String from = Figures.plain(low, 1);
+        String to = Figures.plain(high, 1);
+        return from.equals(to) ? from : from + " to " + to;
     }
 
     /** What an interval says, in one sentence. */
@@ -50,21 +86,23 @@ public final class ReoilWords {
                 "All lanes in one go cost least after " + games(interval) + ": "
                         + Figures.fixed(interval.costPerGame().orElseThrow(), 2) + money + " for each game of a pair.";
             case COST_LANE_BY_LANE ->
-                "Pairs oiled one by one cost least after " + games(interval) + ": "
+                "If pairs can be oiled one by one, it costs least after " + games(interval) + ": "
                         + Figures.fixed(interval.costPerGame().orElseThrow(), 2) + money + " for each game of a pair.";
             case THRESHOLD ->
-                "Expected scores stay within " + Figures.plain(result.plan().marginPins(), 2)
-                        + " pins of fresh oil for " + games(interval) + ".";
+                "If no expected score may change by more than "
+                        + Figures.plain(result.plan().marginPins(), 2) + " pins a game, oil after " + games(interval)
+                        + ".";
             case AGE ->
                 interval.beyond()
-                        ? "Oiling in time, before windows have moved by "
-                                + Figures.plain(result.plan().limitBoards(), 2) + " boards, does not pay within the "
+                        ? "If a lane has failed once its windows have moved by "
+                                + Figures.plain(result.plan().limitBoards(), 2)
+                                + " boards, oiling in time does not pay within the "
                                 + result.plan().games() + " games looked at."
-                        : "Where a lane has failed once its windows have moved by "
+                        : "If a lane has failed once its windows have moved by "
                                 + Figures.plain(result.plan().limitBoards(), 2) + " boards, it is best oiled after "
                                 + games(interval) + " at the latest.";
             case CONDITION ->
-                "Looked at after every game, a pair is best oiled when its windows have moved by "
+                "If lanes are looked at after every game, a pair is best oiled when its windows have moved by "
                         + Figures.plain(interval.controlBoards().orElseThrow(), 2) + " boards, on average after "
                         + Figures.plain(interval.games(), 1) + " games.";
         };

@@ -1,18 +1,25 @@
 package lanetide.squads.recondition;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import lanetide.des.stats.NestedMean;
 import lanetide.des.stats.Tally;
 
 /**
  * The curve behind the interval, from a set of playings: what has become of lanes and scores by the games on the oil.
+ *
+ * <p>Every style weighs at every age as much as it plays in all, since another squad plays at another age, and what its
+ * field is made of is not what the oil's age does.
  */
 final class AgeCurve {
     private final int sets;
     private final double[] spreadPins;
     private final double[] levelPins;
+    /** Mean square change over all ages by set of values, as a share of the mean over the sets. */
+    private final double[] squareShareOfSet;
 
     /**
      * Averages playings.
@@ -24,51 +31,79 @@ final class AgeCurve {
      */
     AgeCurve(List<BlockPlaying> playings, int games, int styles, int sets) {
         this.sets = Math.min(sets, playings.size());
-        spreadPins = new double[games];
+        double[] weights = IntStream.range(0, styles)
+                .mapToDouble(style -> IntStream.range(0, games)
+                        .mapToDouble(age -> BlockPlaying.games(playings, age, style))
+                        .sum())
+                .toArray();
+        double[] squares = new double[games];
+        double[] known = new double[games];
+        double[] ofSet = new double[this.sets];
         levelPins = new double[games];
         for (int age = 0; age < games; age++) {
-            spread(playings, age, styles);
-        }
-    }
-
-    /**
-     * Root mean square over the bowlers, by their styles, and over the sets of values, of how far the expected score is
-     * from that on fresh oil. The noise of estimating is taken off the square, so that a lane that does not change has
-     * no spread.
-     */
-    private void spread(List<BlockPlaying> playings, int age, int styles) {
-        double square = 0;
-        double level = 0;
-        double weights = 0;
-        for (int style = 0; style < styles; style++) {
-            int of = style;
-            double[] changes = playings.stream()
-                    .flatMapToDouble(playing -> playing.changePins(age, of).stream())
-                    .toArray();
-            // A style plays at an age in all playings or in none.
-            if (changes.length >= 2) {
-                double weight = BlockPlaying.games(playings, age, style);
-                NestedMean change = NestedMean.of(changes, Math.min(sets, changes.length));
-                square += weight * change.meanSquare();
-                level += weight * change.mean();
-                weights += weight;
+            double weight = 0;
+            for (int style = 0; style < styles; style++) {
+                double[] changes = changes(playings, age, style);
+                // A style plays at an age in all playings or in none.
+                if (changes.length >= 2) {
+                    NestedMean change = NestedMean.of(changes, Math.min(this.sets, changes.length));
+                    weight += weights[style];
+                    squares[age] += weights[style] * change.meanSquare();
+                    levelPins[age] += weights[style] * change.mean();
+                    addSquares(ofSet, changes, change, weights[style]);
+                    known[age] += BlockPlaying.games(playings, age, style);
+                }
             }
+            squares[age] = weight > 0 ? squares[age] / weight : 0;
+            levelPins[age] = weight > 0 ? levelPins[age] / weight : age > 0 ? levelPins[age - 1] : 0;
         }
-        if (weights > 0) {
-            spreadPins[age] = Math.sqrt(Math.max(0, square / weights));
-            levelPins[age] = level / weights;
-        } else if (age > 0) {
-            spreadPins[age] = spreadPins[age - 1];
-            levelPins[age] = levelPins[age - 1];
+        spreadPins = Arrays.stream(Isotonic.rising(squares, known))
+                .map(square -> Math.sqrt(Math.max(0, square)))
+                .toArray();
+        double mean = Arrays.stream(ofSet).average().orElseThrow();
+        squareShareOfSet = Arrays.stream(ofSet)
+                .map(square -> mean > 0 ? Math.max(0, square) / mean : 0)
+                .toArray();
+    }
+
+    private static double[] changes(List<BlockPlaying> playings, int age, int style) {
+        return playings.stream()
+                .flatMapToDouble(playing -> playing.changePins(age, style).stream())
+                .toArray();
+    }
+
+    /** Adds the squares of the means of the sets, with their luck taken off. */
+    private void addSquares(double[] ofSet, double[] changes, NestedMean change, double weight) {
+        double luck = change.within() * sets / changes.length;
+        double[] means = NestedMean.groupMeans(changes, sets);
+        for (int s = 0; s < sets; s++) {
+            ofSet[s] += weight * (means[s] * means[s] - luck);
         }
     }
 
     /**
-     * In the first, second, ... game on the oil (pins a game). Ages that nobody has played keep the last value before
+     * In the first, second, ... game on the oil (pins a game): root mean square over the bowlers, by their styles, and
+     * over the sets of values, of how far the expected score is from that on fresh oil. The noise of estimating is
+     * taken off the square, so that a lane that does not change has no spread; oil that gets older does not get better,
+     * so the curve is the rising one nearest to the squares. Ages that nobody has played keep the last value before
      * them.
      */
     double[] spreadPins() {
         return spreadPins.clone();
+    }
+
+    /**
+     * The same under one set of values: the curve of all, larger or smaller by how much scores change under this set
+     * over all ages, since one age under one set is mostly luck.
+     */
+    double[] spreadPins(int set) {
+        double scale = Math.sqrt(squareShareOfSet[set]);
+        return Arrays.stream(spreadPins).map(pins -> scale * pins).toArray();
+    }
+
+    /** Sets of values that the playings went through in turn. */
+    int sets() {
+        return sets;
     }
 
     /** Mean change of all scores (pins a game), by game. */

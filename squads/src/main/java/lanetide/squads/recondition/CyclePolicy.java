@@ -1,5 +1,6 @@
 package lanetide.squads.recondition;
 
+import java.util.Arrays;
 import lanetide.oilflow.Require;
 
 /**
@@ -62,7 +63,7 @@ public final class CyclePolicy {
         for (int game = 1; game < rates.length; game++) {
             best = rates[game] < rates[best] ? game : best;
         }
-        return new Optimum(best + 1, rates[best]);
+        return new Optimum(best + 1, rates[best], Arrays.stream(rates).boxed().toList());
     }
 
     private static void requireGames(double[] byGame) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import lanetide.squads.machines.OilingCost;
@@ -33,11 +34,51 @@ final class Policies {
     }
 
     /** A best interval without its own uncertainty. */
-    record Best(double games, OptionalDouble costPerGame, OptionalDouble controlBoards) {}
+    record Best(double games, OptionalDouble costPerGame, Optional<Interval.Flat> flat, OptionalDouble controlBoards) {}
 
+    AgeCurve curve(List<BlockPlaying> playings) {
+        return new AgeCurve(playings, plan.games(), styles, sets);
+    }
+
+    /** What is best on the mean over the sets. */
     Map<Basis, Best> of(List<BlockPlaying> playings) {
-        AgeCurve curve = new AgeCurve(playings, plan.games(), styles, sets);
-        double[] spread = curve.spreadPins();
+        return of(curve(playings).spreadPins(), playings);
+    }
+
+    /** What is best under each set, by set. */
+    List<Map<Basis, Best>> bySet(List<BlockPlaying> playings) {
+        AgeCurve curve = curve(playings);
+        return IntStream.range(0, curve.sets())
+                .mapToObj(set -> of(
+                        curve.spreadPins(set),
+                        IntStream.range(0, playings.size())
+                                .filter(number -> number % curve.sets() == set)
+                                .mapToObj(playings::get)
+                                .toList()))
+                .toList();
+    }
+
+    /**
+     * After how many games all lanes are to be oiled so that under the set of values where that is worst it costs least
+     * above the best there (L. J. Savage, "The theory of statistical decision", 1951).
+     */
+    LeastRegret leastRegret(List<BlockPlaying> playings) {
+        AgeCurve curve = curve(playings);
+        double[] regrets = new double[plan.games()];
+        for (int set = 0; set < curve.sets(); set++) {
+            Optimum there = CyclePolicy.growingLoss(allAtOnce(), loss(curve.spreadPins(set)));
+            for (int games = 1; games <= regrets.length; games++) {
+                regrets[games - 1] = Math.max(regrets[games - 1], there.rates().get(games - 1) - there.costPerGame());
+            }
+        }
+        int least = 0;
+        for (int games = 1; games < regrets.length; games++) {
+            least = regrets[games] < regrets[least] ? games : least;
+        }
+        return new LeastRegret(least + 1, regrets[least]);
+    }
+
+    private Map<Basis, Best> of(double[] spread, List<BlockPlaying> playings) {
         double[][] paths = AgeCurve.paths(playings, plan.games(), plan.limitBoards());
         Map<Basis, Best> best = new EnumMap<>(Basis.class);
         best.put(Basis.COST, best(CyclePolicy.growingLoss(allAtOnce(), loss(spread))));
@@ -68,7 +109,11 @@ final class Policies {
     }
 
     private static Best best(Optimum optimum) {
-        return new Best(optimum.games(), OptionalDouble.of(optimum.costPerGame()), OptionalDouble.empty());
+        return new Best(
+                optimum.games(),
+                OptionalDouble.of(optimum.costPerGame()),
+                Optional.of(optimum.flat(Interval.SAME_SHARE)),
+                OptionalDouble.empty());
     }
 
     /** Games before the first in which scores have changed by more than the margin; at least one. */
@@ -77,7 +122,7 @@ final class Policies {
         while (games < spread.length && spread[games] <= plan.marginPins()) {
             games++;
         }
-        return new Best(Math.max(1, games), OptionalDouble.empty(), OptionalDouble.empty());
+        return new Best(Math.max(1, games), OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty());
     }
 
     /** Share of lanes on which the windows have not moved by the limit after the first, the first two, ... games. */
@@ -102,7 +147,10 @@ final class Policies {
                         unplanned()))
                 .reduce((best, next) -> next.costPerGame() < best.costPerGame() ? next : best)
                 .map(limit -> new Best(
-                        limit.meanGames(), OptionalDouble.of(limit.costPerGame()), OptionalDouble.of(limit.control())))
+                        limit.meanGames(),
+                        OptionalDouble.of(limit.costPerGame()),
+                        Optional.empty(),
+                        OptionalDouble.of(limit.control())))
                 .orElseThrow();
     }
 }

@@ -1,6 +1,7 @@
 package lanetide.squads.recondition;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * When to oil again.
@@ -8,6 +9,7 @@ import java.util.List;
  * @param plan how it was studied
  * @param sets sets of values that the playings went through in turn; 1 if all values were as usual
  * @param intervals the best interval on every basis
+ * @param leastRegret what is regretted least if lanes are oiled all in one go; empty if all values were as usual
  * @param curve the curve behind them, by games
  * @param oilOver strip and oil against oiling over
  * @param asPlanned the event's own oilings and what they cost
@@ -19,6 +21,7 @@ public record ReoilResult(
         ReoilPlan plan,
         int sets,
         List<Interval> intervals,
+        Optional<LeastRegret> leastRegret,
         List<CurvePoint> curve,
         OilOver oilOver,
         EventOiling asPlanned,

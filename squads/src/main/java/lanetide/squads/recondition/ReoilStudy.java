@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
@@ -79,7 +80,7 @@ public final class ReoilStudy {
                 new BlockStudy(events, LongBlock.onOneOiling(event, plan.games()), plan.games(), true, plan.seed());
         List<BlockPlaying> playings = study.run(plan.replications(), threads, onDone);
         Policies policies = new Policies(event, plan, study.styles().size(), sets);
-        AgeCurve ages = new AgeCurve(playings, plan.games(), study.styles().size(), sets);
+        AgeCurve ages = policies.curve(playings);
         double[] loss = policies.loss(ages.spreadPins());
         List<Integer> games = gamesOfSquads();
         List<Integer> planned = IntStream.range(0, games.size())
@@ -90,6 +91,7 @@ public final class ReoilStudy {
                 plan,
                 sets,
                 intervals(policies, playings),
+                sets == 1 ? Optional.empty() : Optional.of(policies.leastRegret(playings)),
                 curve(ages, playings, loss, policies.allAtOnce()),
                 oilOver(policies, threads, onDone),
                 EventOiling.of(planned, games, loss, policies.allAtOnce()),
@@ -108,20 +110,41 @@ public final class ReoilStudy {
             policies.of(redrawn(playings, stream))
                     .forEach((basis, found) -> resampled.get(basis)[sample] = found.games());
         }
+        List<Map<Basis, Policies.Best>> bySet = policies.bySet(playings);
         List<Interval> intervals = new ArrayList<>();
         best.forEach((basis, found) -> {
-            double[] sorted = resampled.get(basis);
-            Arrays.sort(sorted);
+            double[] luck = interval(resampled.get(basis), found.games());
+            double[] truth = sets == 1
+                    ? luck
+                    : interval(
+                            bySet.stream()
+                                    .mapToDouble(ofSet -> ofSet.get(basis).games())
+                                    .toArray(),
+                            found.games());
             intervals.add(new Interval(
                     basis,
                     found.games(),
-                    Math.min(found.games(), sorted[(int) Math.floor(LOW * (RESAMPLES - 1))]),
-                    Math.max(found.games(), sorted[(int) Math.ceil(HIGH * (RESAMPLES - 1))]),
+                    truth[0],
+                    truth[1],
+                    luck[0],
+                    luck[1],
+                    found.flat(),
                     found.games() >= plan.games(),
                     found.costPerGame(),
                     found.controlBoards()));
         });
         return intervals;
+    }
+
+    /** Nine in ten of some values, and the estimate. */
+    private static double[] interval(double[] values, double estimate) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        int last = sorted.length - 1;
+        return new double[] {
+            Math.min(estimate, sorted[(int) Math.floor(LOW * last)]),
+            Math.max(estimate, sorted[(int) Math.ceil(HIGH * last)])
+        };
     }
 
     /** As many playings drawn again with replacement; where they went through sets, whole sets are drawn. */
