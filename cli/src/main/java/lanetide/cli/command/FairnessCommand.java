@@ -95,7 +95,7 @@ public final class FairnessCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "40",
             description =
-                    "How often the event is played with each change that could mend it, from 0 to 1000000; 0 leaves them out (default: 40).")
+                    "How often the event is played with each change that could mend it, if all got the same: those that look better get more; from 0 to 1000000, 0 leaves them out (default: 40).")
     private int remedies;
 
     @Option(

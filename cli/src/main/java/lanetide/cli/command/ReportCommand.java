@@ -71,7 +71,7 @@ public final class ReportCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "40",
             description =
-                    "How often the event is played with each change that could make it fairer, unless it is fair, from 0 to 100000; 0 leaves that out (default: 40).")
+                    "How often the event is played with each change that could make it fairer, if all got the same, unless it is fair; from 0 to 100000, 0 leaves that out (default: 40).")
     private int remedies;
 
     @Option(
