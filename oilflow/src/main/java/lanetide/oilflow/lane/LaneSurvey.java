@@ -18,6 +18,7 @@ public final class LaneSurvey implements Topography {
     public static final double LIMIT_M = 0.040 * 0.0254;
 
     private static final double PER_WIDTH = 1 / LaneGeometry.WIDTH_M;
+    private static final double PER_FOOT = 1 / LaneGeometry.FOOT_M;
 
     /** What a random lane is measured at (m): the foul line, 20, 40 and 60 ft (assumption). */
     private static final double[] DRAWN_AT_M = {
@@ -27,6 +28,9 @@ public final class LaneSurvey implements Topography {
     private final List<Station> stations;
     /** What lies between two stations next to each other, and before the first and past the last. */
     private final Stretch[] stretches;
+
+    /** The first of them that reaches into a foot of the lane: a ball asks in every row. */
+    private final int[] firstInFoot;
 
     /**
      * Copies the list.
@@ -46,11 +50,31 @@ public final class LaneSurvey implements Topography {
                     Math.nextUp(stations.get(i - 1).alongM()),
                     LaneGeometry.HEAD_PIN_M);
         }
-        stretches = new Stretch[stations.size() + 1];
-        for (int i = 0; i < stretches.length; i++) {
-            stretches[i] =
-                    Stretch.between(stations.get(Math.max(i - 1, 0)), stations.get(Math.min(i, stations.size() - 1)));
+        this.stretches = stretches(this.stations);
+        this.firstInFoot = firstInFoot(this.stations);
+    }
+
+    private static int[] firstInFoot(List<Station> stations) {
+        int[] first = new int[1 + (int) Math.ceil(LaneGeometry.HEAD_PIN_M * PER_FOOT)];
+        int next = 0;
+        for (int foot = 0; foot < first.length; foot++) {
+            while (next < stations.size() && stations.get(next).alongM() * PER_FOOT < foot) {
+                next++;
+            }
+            first[foot] = next;
         }
+        return first;
+    }
+
+    private static Stretch[] stretches(List<Station> stations) {
+        Stretch[] stretches = new Stretch[stations.size() + 1];
+        Station last = stations.get(stations.size() - 1);
+        for (int i = 0; i < stations.size(); i++) {
+            stretches[i] = Stretch.between(stations.get(Math.max(i - 1, 0)), stations.get(i));
+        }
+        stretches[stations.size()] =
+                new Stretch(last.alongM(), Double.POSITIVE_INFINITY, last.tiltM(), 0, last.crownM(), 0);
+        return stretches;
     }
 
     /**
@@ -128,8 +152,8 @@ public final class LaneSurvey implements Topography {
     }
 
     private Stretch at(double alongM) {
-        int next = 0;
-        while (next < stations.size() && stretches[next].endM < alongM) {
+        int next = firstInFoot[Math.min((int) (alongM * PER_FOOT), firstInFoot.length - 1)];
+        while (stretches[next].endM < alongM) {
             next++;
         }
         return stretches[next];
