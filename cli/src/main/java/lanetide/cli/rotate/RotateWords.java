@@ -80,13 +80,15 @@ final class RotateWords {
                     ? Optional.empty()
                     : Optional.of("Of the designs compared below none scores better.");
         }
-        return Optional.of("Of the designs compared below `" + best.label().words() + "` scores best: carry-over index "
-                + best.report().carryOverIndex() + ", "
-                + (best.report().repeatedVisits().isEmpty()
-                        ? "no repeated pair"
-                        : count(best.report().repeatedVisits().size(), "repeated pair"))
-                + ", " + Figures.fixed(best.walk().pairsPerGame(), 1) + " pairs of walking a move. "
-                + best.description());
+        return Optional.of(
+                "Of the designs compared below `" + best.label().words() + "` scores best: carry-over index "
+                        + best.report().carryOverIndex() + ", "
+                        + (best.report().repeatedVisits().isEmpty()
+                                ? "no repeated pair"
+                                : count(best.report().repeatedVisits().size(), "repeated pair"))
+                        + ", " + Figures.fixed(best.walk().pairsPerGame(), 1) + " pairs of walking a move. "
+                        + best.description()
+                        + " What that is worth in pins is not known before it is played: `lanetide fairness` plays each design.");
     }
 
     static String search(SearchResult found) {

@@ -40,6 +40,14 @@ public final class StructureJson {
                 rotations.stream()
                         .mapToInt(rotation -> CarryOver.of(rotation).maximum())
                         .sum());
+        ArrayNode bySquad = node.putArray("carryOverBySquad");
+        for (int i = 0; i < reports.size(); i++) {
+            ObjectNode squad = bySquad.addObject();
+            squad.put("squad", event.squads().get(i).id());
+            squad.put("index", reports.get(i).carryOverIndex());
+            squad.put("minimum", reports.get(i).carryOverMinimum());
+            squad.put("maximum", CarryOver.of(rotations.get(i)).maximum());
+        }
         IntSummaryStatistics predecessors = reports.stream()
                 .flatMapToInt(report -> IntStream.of(report.fewestPredecessors(), report.mostPredecessors()))
                 .summaryStatistics();
