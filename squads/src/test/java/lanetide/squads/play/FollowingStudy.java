@@ -65,7 +65,7 @@ final class FollowingStudy {
     private static double mean(Playable playable, long seed, Knowledge knowledge) {
         List<Double> scores = FollowingTest.scores(playable, seed, knowledge, ShotObserver.NONE);
         return LOOKS.stream()
-                .mapToDouble(look -> scores.get(look.ordinal()))
+                .mapToDouble(look -> scores.get(List.of(Look.values()).indexOf(look)))
                 .average()
                 .orElseThrow();
     }
