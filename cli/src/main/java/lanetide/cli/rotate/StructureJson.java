@@ -29,6 +29,29 @@ public final class StructureJson {
         for (int i = 0; i < reports.size(); i++) {
             repeats(repeats, event, i, reports.get(i).repeatedVisits());
         }
+        carryOver(node, event, reports);
+        IntSummaryStatistics predecessors = reports.stream()
+                .flatMapToInt(report -> IntStream.of(report.fewestPredecessors(), report.mostPredecessors()))
+                .summaryStatistics();
+        ObjectNode range = node.putObject("distinctPredecessors");
+        range.put("min", predecessors.getMin());
+        range.put("max", predecessors.getMax());
+        List<Integer> leftLanes =
+                event.centre().pairs().stream().map(pair -> pair.left()).toList();
+        JsonAnswer.put(node, "walkPairsPerGame", meanWalk(rotations, leftLanes), 4);
+        JsonAnswer.put(
+                node,
+                "longestWalkPairs",
+                rotations.stream()
+                        .mapToDouble(rotation -> Walk.of(rotation, leftLanes).longestPairs())
+                        .max()
+                        .orElse(0),
+                1);
+    }
+
+    /** The indices added up, and squad by squad. */
+    private static void carryOver(ObjectNode node, Event event, List<RotationReport> reports) {
+        List<Rotation> rotations = event.rotations();
         node.put(
                 "carryOverIndex",
                 reports.stream().mapToInt(RotationReport::carryOverIndex).sum());
@@ -48,23 +71,6 @@ public final class StructureJson {
             squad.put("minimum", reports.get(i).carryOverMinimum());
             squad.put("maximum", CarryOver.of(rotations.get(i)).maximum());
         }
-        IntSummaryStatistics predecessors = reports.stream()
-                .flatMapToInt(report -> IntStream.of(report.fewestPredecessors(), report.mostPredecessors()))
-                .summaryStatistics();
-        ObjectNode range = node.putObject("distinctPredecessors");
-        range.put("min", predecessors.getMin());
-        range.put("max", predecessors.getMax());
-        List<Integer> leftLanes =
-                event.centre().pairs().stream().map(pair -> pair.left()).toList();
-        JsonAnswer.put(node, "walkPairsPerGame", meanWalk(rotations, leftLanes), 4);
-        JsonAnswer.put(
-                node,
-                "longestWalkPairs",
-                rotations.stream()
-                        .mapToDouble(rotation -> Walk.of(rotation, leftLanes).longestPairs())
-                        .max()
-                        .orElse(0),
-                1);
     }
 
     static void named(ObjectNode node, String field, List<CheckLine> checks) {
