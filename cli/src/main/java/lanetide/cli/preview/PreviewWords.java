@@ -38,7 +38,11 @@ public record PreviewWords(Preview preview) {
     }
 
     private static String window(GameForecast.Start start) {
-        return " (" + board(start.lowBoard()) + " to " + board(start.highBoard()) + " still hit the pocket).";
+        String low = board(start.lowBoard());
+        String high = board(start.highBoard());
+        return low.equals(high)
+                ? " (from no other board does it hit the pocket)."
+                : " (" + low + " to " + high + " still hit the pocket).";
     }
 
     /** What would tell in practice that the forecast is wrong. */

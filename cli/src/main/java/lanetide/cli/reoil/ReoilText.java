@@ -161,11 +161,11 @@ public final class ReoilText {
                                         + " of play alone."
                                 : "What is told is best on the mean over the sets of values. By luck and the choice of sets"
                                         + " alone, from drawing whole sets again (bootstrap, 200 times), oiling by cost would"
-                                        + " lie between "
-                                        + Figures.plain(
-                                                result.interval(Basis.COST).luckLow(), 1) + " and "
-                                        + Figures.plain(
-                                                result.interval(Basis.COST).luckHigh(), 1) + " games."));
+                                        + " be "
+                                        + ReoilWords.range(
+                                                result.interval(Basis.COST).luckLow(),
+                                                result.interval(Basis.COST).luckHigh())
+                                        + " games."));
         page.item(UnknownWords.intervals(result.sets(), scenario.event()));
     }
 }

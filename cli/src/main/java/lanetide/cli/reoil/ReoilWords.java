@@ -72,7 +72,8 @@ public final class ReoilWords {
         return games + (games.equals("1") ? " game" : " games");
     }
 
-    private static String range(double low, double high) {
+    /** From the one to the other, or just the one where both are told alike. */
+    static String range(double low, double high) {
         String from = Figures.plain(low, 1);
         String to = Figures.plain(high, 1);
         return from.equals(to) ? from : from + " to " + to;

@@ -18,7 +18,12 @@ public record LaneTables(OilUnits units) {
     /** The oil of a squad's lanes game by game, means over the lanes. */
     public List<List<String>> oil(SquadLanes squad) {
         return Table.rows(
-                List.of("After", "Volume mL", "Heads " + units.shortName(), "Most worn board", "Past the end mL"),
+                List.of(
+                        "After",
+                        "Volume mL",
+                        "Heads " + units.shortName(),
+                        "Worn heads " + units.shortName(),
+                        "Past the end mL"),
                 squad.games(),
                 game -> List.of(
                         name(game),
@@ -44,7 +49,7 @@ public record LaneTables(OilUnits units) {
         TreeMap<Integer, List<String>> byLane = new TreeMap<>();
         List<String> head = new ArrayList<>(List.of("Lane"));
         for (SquadLanes squad : squads) {
-            head.addAll(List.of(squad.squad() + ": mL", "worn board", "past mL"));
+            head.addAll(List.of(squad.squad() + ": mL", "worn " + units.shortName(), "past mL"));
             for (LaneState state : squad.atTheEnd()) {
                 byLane.computeIfAbsent(state.lane(), lane -> new ArrayList<>(List.of(String.valueOf(lane))))
                         .addAll(List.of(

@@ -134,7 +134,8 @@ final class LanesText {
     private void legend(List<SquadLanes> squads) {
         page.heading("How to read it");
         page.item("Heads: the first " + units.headsEnd()
-                + ". \"Heads\" is the thickest board there, the most worn board lies between the" + " tapers (board "
+                + ". \"Heads\" is the film on the thickest board there, \"worn heads\" that on the most worn one between the"
+                + " tapers (board "
                 + PatternWords.flatFrom(pattern) + " and inside).");
         page.item("Past the end: oil that balls have carried beyond the pattern.");
         if (!squads.isEmpty() && !squads.get(0).kinds().isEmpty()) {
