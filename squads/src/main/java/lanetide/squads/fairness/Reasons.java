@@ -66,7 +66,7 @@ final class Reasons {
             int strongest = wear.strongest(s);
             sole.stream()
                     // Who takes most oil off is known only of those who are known to come.
-                    .filter(following -> !event.isDrawn() && following.predecessor() == strongest)
+                    .filter(following -> squad.field().isEmpty() && following.predecessor() == strongest)
                     .findFirst()
                     .ifPresent(following -> reasons.add(followsStrongest(at, following.group(), strongest)));
             if (sole.size() == squad.groups().size()) {
@@ -114,18 +114,16 @@ final class Reasons {
                             advantage(EffectKind.SQUAD, squad.id()).orElse(0),
                             advantage(EffectKind.PAIR, pair).orElse(0),
                             pair,
-                            bowlersByStyle(squad.groups().get(g))));
+                            squad.field().isPresent()
+                                    ? Map.of()
+                                    : bowlersByStyle(squad.groups().get(g))));
                 }
             }
         }
     }
 
-    /** Nothing where others may come. */
-    private Map<String, Integer> bowlersByStyle(Group group) {
+    private static Map<String, Integer> bowlersByStyle(Group group) {
         Map<String, Integer> counts = new TreeMap<>();
-        if (event.isDrawn()) {
-            return counts;
-        }
         for (Bowler bowler : group.bowlers()) {
             counts.merge(bowler.style().id(), 1, Integer::sum);
         }
