@@ -131,7 +131,8 @@ public final class FairnessCommand implements Callable<Integer> {
             Studies studies = new Studies(options, scenario, sets);
             FairnessResult result = study(studies);
             verdict = result.verdict();
-            Optional<FairnessComparison> late = changes.isPresent() ? withPlanned(planned, result) : Optional.empty();
+            Optional<FairnessComparison> late =
+                    changes.isPresent() ? withPlanned(planned, scenario, result) : Optional.empty();
             Set<Integer> lost = changes.map(LateChanges::lost).orElse(Set.of());
             FairnessAnswer answer = new FairnessAnswer(
                     result, bounds(studies, result), remedies(studies, lost, result), measure(studies, result), late);
@@ -142,11 +143,11 @@ public final class FairnessCommand implements Callable<Integer> {
     }
 
     /** What the changes do; a table of effects has no place for it. */
-    private Optional<FairnessComparison> withPlanned(Scenario planned, FairnessResult changed) {
+    private Optional<FairnessComparison> withPlanned(Scenario planned, Scenario changed, FairnessResult result) {
         return options.format() == Format.CSV
                 ? Optional.empty()
                 : FairnessComparison.withPlanned(
-                        planned.event(), changed, event -> study(new Studies(options, planned, sets)));
+                        planned.event(), changed.event(), result, event -> study(new Studies(options, planned, sets)));
     }
 
     private void requireMargin() {

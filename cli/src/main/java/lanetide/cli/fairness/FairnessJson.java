@@ -111,6 +111,7 @@ public final class FairnessJson {
         JsonAnswer.put(node, "spreadBeforePins", change.spreadBeforePins(), 3);
         JsonAnswer.put(node, "spreadAfterPins", change.spreadAfterPins(), 3);
         JsonAnswer.put(node, "gain", change.gain(), FairnessJson::gain);
+        change.bowledBefore().forEach(node.putArray("bowledBefore")::add);
         JsonAnswer.putAll(node, "groups", change.groups(), (row, group) -> {
             row.put("id", group.id());
             JsonAnswer.put(row, "beforePins", group.beforePins(), 3);

@@ -5,6 +5,7 @@ import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
 import lanetide.cli.scenario.Scenario;
+import lanetide.cli.words.English;
 import lanetide.cli.words.UnknownWords;
 import lanetide.squads.fairness.Bounds;
 import lanetide.squads.fairness.Effect;
@@ -148,6 +149,12 @@ public final class FairnessText {
                         .map(gain -> " The difference lies between " + Figures.signedInterval(gain.ci90(), 1)
                                 + " pins less (90 %).")
                         .orElse(""));
+        if (!change.bowledBefore().isEmpty()) {
+            page.item((change.bowledBefore().size() == 1 ? "Squad " : "Squads ")
+                    + English.joined(change.bowledBefore())
+                    + (change.bowledBefore().size() == 1 ? " bowls" : " bowl")
+                    + " before anything changes, and the scores there stay what they are.");
+        }
         List<FairnessComparison.GroupChange> moved = change.groups().stream()
                 .filter(group ->
                         group.changeCi90().low() > 0 || group.changeCi90().high() < 0)

@@ -97,12 +97,15 @@ public final class EffectEstimates {
 
     /** What the groups of all squads are called. */
     static List<String> groupIds(Event event) {
-        List<String> ids = new ArrayList<>();
-        for (Squad squad : event.squads()) {
-            String before = event.squads().size() > 1 ? squad.id() + "/" : "";
-            squad.groups().forEach(group -> ids.add(before + group.id()));
-        }
-        return ids;
+        return event.squads().stream()
+                .flatMap(squad -> groupIds(event, squad).stream())
+                .toList();
+    }
+
+    /** What the groups of a squad are called. */
+    static List<String> groupIds(Event event, Squad squad) {
+        String before = event.squads().size() > 1 ? squad.id() + "/" : "";
+        return squad.groups().stream().map(group -> before + group.id()).toList();
     }
 
     private Estimate draw(int[] of, int count) {

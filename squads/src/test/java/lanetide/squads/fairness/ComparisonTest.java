@@ -182,13 +182,35 @@ class ComparisonTest {
             return several;
         };
 
-        assertThat(FairnessComparison.withPlanned(alone, one, study)).isEmpty();
-        assertThat(FairnessComparison.withPlanned(alone, several, study)).isEmpty();
-        assertThat(FairnessComparison.withPlanned(PLAN, one, study)).isEmpty();
+        assertThat(FairnessComparison.withPlanned(alone, alone, one, study)).isEmpty();
+        assertThat(FairnessComparison.withPlanned(alone, PLAN, several, study)).isEmpty();
+        assertThat(FairnessComparison.withPlanned(PLAN, alone, one, study)).isEmpty();
         assertThat(played).isEmpty();
-        assertThat(FairnessComparison.withPlanned(PLAN, several, study))
+        Event otherFromTheStart = PLAN.withSquads(
+                PLAN.squads().stream().map(squad -> squad.withPractice(1)).toList());
+        assertThat(FairnessComparison.withPlanned(PLAN, otherFromTheStart, several, study))
                 .contains(FairnessComparison.of(several, several));
         assertThat(played).containsExactly(PLAN);
+    }
+
+    /** Who has bowled before anything changes scores what he scores. */
+    @Test
+    void nothingChangesForSquadsThatBowlBeforeTheChange() {
+        FairnessPlan plan = new FairnessPlan(1, 12, 2, true);
+        FairnessResult asPlanned = FairnessStudy.run(PLAN, plan, 2, done -> {});
+        Squad second = PLAN.squads().get(1);
+        Event changed = PLAN.withSquads(List.of(
+                PLAN.squads().get(0),
+                second.startingAt(second.startMs() + 60 * MINUTE_MS).withPractice(30 * MINUTE_MS)));
+        FairnessResult after = FairnessStudy.run(changed, plan, 2, done -> {});
+
+        FairnessComparison comparison = FairnessComparison.withPlanned(PLAN, changed, after, event -> asPlanned)
+                .orElseThrow();
+
+        assertThat(comparison.bowledBefore()).containsExactly("A");
+        assertThat(comparison.groups())
+                .isNotEmpty()
+                .allSatisfy(group -> assertThat(group.id()).startsWith("B/"));
     }
 
     @Test
