@@ -28,7 +28,7 @@ public final class CheckText {
     }
 
     /**
-     * Adds notices, grouped by severity, the most severe first.
+     * Adds notices, grouped by severity, the most severe first; what is said of many lines is said once.
      *
      * @param page where to add them
      * @param file the scenario's name; notices of other files name theirs
@@ -41,7 +41,7 @@ public final class CheckText {
                     .toList();
             if (!group.isEmpty()) {
                 page.heading(counted(severity, group.size(), true));
-                group.forEach(notice -> page.item(sentence(file, notice)));
+                SameCause.of(group).forEach(cause -> page.item(sentence(file, cause.first()) + cause.others()));
             }
         }
     }

@@ -146,8 +146,8 @@ public final class FairnessText {
                 + Figures.fixed(change.spreadAfterPins(), 1) + " pins a game; as planned it is "
                 + Figures.fixed(change.spreadBeforePins(), 1) + "."
                 + change.gain()
-                        .map(gain -> " The difference lies between " + Figures.signedInterval(gain.ci90(), 1)
-                                + " pins less (90 %).")
+                        .map(gain ->
+                                " It is less by " + Figures.signedInterval(gain.ci90(), 1) + " pins (90 % interval).")
                         .orElse(""));
         if (!change.bowledBefore().isEmpty()) {
             page.item((change.bowledBefore().size() == 1 ? "Squad " : "Squads ")
