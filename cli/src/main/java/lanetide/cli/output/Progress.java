@@ -2,32 +2,59 @@ package lanetide.cli.output;
 
 import java.io.PrintWriter;
 import java.util.function.IntConsumer;
+import java.util.function.LongSupplier;
 
-/** Tells on a terminal how far a long run is and how long it will still take, in one line that is overwritten. */
+/**
+ * Tells how far a long run is and how long it will still take: on a terminal in one line that is overwritten,
+ * elsewhere, such as in a file, in a line a minute.
+ */
 public final class Progress implements IntConsumer {
     private static final String ERASE = "\r" + " ".repeat(60) + "\r";
+    private static final long MINUTE_NANOS = 60_000_000_000L;
 
     private final PrintWriter err;
     private final String what;
     private final int all;
-    private final boolean shown;
-    private final long startNanos = System.nanoTime();
+    private final Manner manner;
+    private final LongSupplier clockNanos;
+    private final long startNanos;
+    private long toldNanos;
 
-    private Progress(PrintWriter err, String what, int all, boolean shown) {
+    /** How it is told. */
+    enum Manner {
+        /** Not at all. */
+        SILENT,
+        /** One line that is overwritten. */
+        ONE_LINE,
+        /** A line a minute. */
+        LINE_A_MINUTE
+    }
+
+    Progress(PrintWriter err, String what, int all, Manner manner, LongSupplier clockNanos) {
         this.err = err;
         this.what = what;
         this.all = all;
-        this.shown = shown;
+        this.manner = manner;
+        this.clockNanos = clockNanos;
+        this.startNanos = clockNanos.getAsLong();
+        this.toldNanos = startNanos;
     }
 
     public static Progress of(PrintWriter err, String what, int all, boolean quiet) {
-        return new Progress(err, what, all, !quiet && all > 1 && Terminal.isThere());
+        Manner manner = quiet || all <= 1 ? Manner.SILENT : Terminal.isThere() ? Manner.ONE_LINE : Manner.LINE_A_MINUTE;
+        return new Progress(err, what, all, manner, System::nanoTime);
     }
 
     @Override
-    public void accept(int done) {
-        if (shown) {
-            err.print("\r" + line(done, all, what, System.nanoTime() - startNanos));
+    public synchronized void accept(int done) {
+        long nowNanos = clockNanos.getAsLong();
+        if (manner == Manner.ONE_LINE) {
+            err.print("\r" + line(done, all, what, nowNanos - startNanos));
+            err.flush();
+        } else if (manner == Manner.LINE_A_MINUTE && nowNanos - toldNanos >= MINUTE_NANOS) {
+            toldNanos = nowNanos;
+            err.println(
+                    "lanetide: " + line(done, all, what, nowNanos - startNanos).strip());
             err.flush();
         }
     }
@@ -40,7 +67,7 @@ public final class Progress implements IntConsumer {
     }
 
     public void close() {
-        if (shown) {
+        if (manner == Manner.ONE_LINE) {
             err.print(ERASE);
             err.flush();
         }
