@@ -5,6 +5,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
+import lanetide.oilflow.line.HomeLines;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.Player;
@@ -20,8 +21,8 @@ public final class PatternLines {
     /** Where no line meets the pocket, the bowler plays straight at it. */
     private static final Line STRAIGHT_AT_POCKET = new Line(PinCarry.POCKET_BOARD, 0);
 
-    private final OilPattern pattern;
-    private final Physics physics;
+    private final HomeLines homes;
+    private final FeelFinder feels;
     private final OilFilm fresh;
     private final boolean handsShareLines;
     private final Map<Player, Known> known = new ConcurrentHashMap<>();
@@ -30,8 +31,9 @@ public final class PatternLines {
     private record Known(Line line, LineFeel feel) {}
 
     PatternLines(OilPattern pattern, Physics physics) {
-        this.pattern = pattern;
-        this.physics = physics;
+        RowMarch march = new RowMarch(physics.grid());
+        this.homes = physics.homeLines(new LineFinder(march, physics.carry()), pattern);
+        this.feels = new FeelFinder(march);
         this.fresh = OilFilm.fresh(pattern, physics.grid());
         this.handsShareLines = pattern.isSymmetric();
     }
@@ -62,12 +64,9 @@ public final class PatternLines {
                 new Player(player.style(), player.spread(), hand, player.contact()), this::workedOut);
     }
 
-    /** By finders of its own, since they serve one thread. */
-    private Known workedOut(Player player) {
-        RowMarch march = new RowMarch(physics.grid());
-        Line line = physics.homeLines(new LineFinder(march, physics.carry()), pattern)
-                .start(player, fresh)
-                .orElse(STRAIGHT_AT_POCKET);
-        return new Known(line, new FeelFinder(march).feel(player, fresh, line));
+    /** One thread at a time: finders serve one, and what they find for one kind serves the next. */
+    private synchronized Known workedOut(Player player) {
+        Line line = homes.start(player, fresh).orElse(STRAIGHT_AT_POCKET);
+        return new Known(line, feels.feel(player, fresh, line));
     }
 }
