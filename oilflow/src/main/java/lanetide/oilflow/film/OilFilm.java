@@ -3,6 +3,7 @@ package lanetide.oilflow.film;
 import java.util.Arrays;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
+import lanetide.oilflow.lane.RowSlopes;
 import lanetide.oilflow.lane.Topography;
 
 /**
@@ -18,11 +19,13 @@ public final class OilFilm {
 
     private final LaneGrid grid;
     private final Topography topography;
+    private final RowSlopes slopes;
     private final double[] thicknessUm;
 
-    private OilFilm(LaneGrid grid, Topography topography, double[] thicknessUm) {
+    private OilFilm(LaneGrid grid, Topography topography, RowSlopes slopes, double[] thicknessUm) {
         this.grid = grid;
         this.topography = topography;
+        this.slopes = slopes;
         this.thicknessUm = thicknessUm;
     }
 
@@ -44,7 +47,7 @@ public final class OilFilm {
      * @return the bare film
      */
     public static OilFilm bare(LaneGrid grid, Topography topography) {
-        return new OilFilm(grid, topography, new double[grid.cells()]);
+        return new OilFilm(grid, topography, new RowSlopes(topography, grid), new double[grid.cells()]);
     }
 
     /**
@@ -80,7 +83,7 @@ public final class OilFilm {
      * @return the copy
      */
     public OilFilm copy() {
-        return on(topography);
+        return new OilFilm(grid, topography, slopes, thicknessUm.clone());
     }
 
     /**
@@ -90,7 +93,7 @@ public final class OilFilm {
      * @return a film that changes on its own
      */
     public OilFilm on(Topography shape) {
-        return new OilFilm(grid, shape, thicknessUm.clone());
+        return new OilFilm(grid, shape, new RowSlopes(shape, grid), thicknessUm.clone());
     }
 
     /**
@@ -100,6 +103,15 @@ public final class OilFilm {
      */
     public Topography topography() {
         return topography;
+    }
+
+    /**
+     * How the lane beneath rises, row by row of the grid.
+     *
+     * @return its slopes
+     */
+    public RowSlopes slopes() {
+        return slopes;
     }
 
     /**

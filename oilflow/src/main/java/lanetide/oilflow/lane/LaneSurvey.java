@@ -18,7 +18,6 @@ public final class LaneSurvey implements Topography {
     public static final double LIMIT_M = 0.040 * 0.0254;
 
     private static final double PER_WIDTH = 1 / LaneGeometry.WIDTH_M;
-    private static final double PER_FOOT = 1 / LaneGeometry.FOOT_M;
 
     /** What a random lane is measured at (m): the foul line, 20, 40 and 60 ft (assumption). */
     private static final double[] DRAWN_AT_M = {
@@ -28,9 +27,6 @@ public final class LaneSurvey implements Topography {
     private final List<Station> stations;
     /** What lies between two stations next to each other, and before the first and past the last. */
     private final Stretch[] stretches;
-
-    /** The first of them that reaches into a foot of the lane: a ball asks in every row. */
-    private final int[] firstInFoot;
 
     /**
      * Copies the list.
@@ -51,19 +47,6 @@ public final class LaneSurvey implements Topography {
                     LaneGeometry.HEAD_PIN_M);
         }
         this.stretches = stretches(this.stations);
-        this.firstInFoot = firstInFoot(this.stations);
-    }
-
-    private static int[] firstInFoot(List<Station> stations) {
-        int[] first = new int[1 + (int) Math.ceil(LaneGeometry.HEAD_PIN_M * PER_FOOT)];
-        int next = 0;
-        for (int foot = 0; foot < first.length; foot++) {
-            while (next < stations.size() && stations.get(next).alongM() * PER_FOOT < foot) {
-                next++;
-            }
-            first[foot] = next;
-        }
-        return first;
     }
 
     private static Stretch[] stretches(List<Station> stations) {
@@ -152,7 +135,7 @@ public final class LaneSurvey implements Topography {
     }
 
     private Stretch at(double alongM) {
-        int next = firstInFoot[Math.min((int) (alongM * PER_FOOT), firstInFoot.length - 1)];
+        int next = 0;
         while (stretches[next].endM < alongM) {
             next++;
         }
@@ -175,8 +158,7 @@ public final class LaneSurvey implements Topography {
     }
 
     /**
-     * Part of a lane over which tilt and crown change steadily. A ball asks for it in every row, so that nothing is
-     * divided there.
+     * Part of a lane over which tilt and crown change steadily.
      *
      * @param startM where it starts (m)
      * @param endM where it ends (m)

@@ -1,6 +1,10 @@
 package lanetide.oilflow.lane;
 
-/** How far a lane is from level and flat. Places are counted from the right-hand gutter and the foul line. */
+/**
+ * How far a lane is from level and flat. Places are counted from the right-hand gutter and the foul line. From one
+ * gutter to the other its height is a parabola, so that it rises across in a straight line of the place, and along in a
+ * parabola.
+ */
 public interface Topography {
     /** A level, flat lane. */
     Topography FLAT = new Topography() {

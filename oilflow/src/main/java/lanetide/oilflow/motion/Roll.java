@@ -7,7 +7,7 @@ import lanetide.oilflow.friction.FrictionLaw;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.lane.LaneGrid;
-import lanetide.oilflow.lane.Topography;
+import lanetide.oilflow.lane.RowSlopes;
 
 /**
  * One ball on its way, row after row of the film's grid. It is used again for the next ball, and allocates nothing per
@@ -43,7 +43,7 @@ final class Roll {
 
     private FrictionLaw friction;
     private FilmSplit split;
-    private Topography topography;
+    private RowSlopes slopes;
     private boolean level;
     private boolean wearing;
     private boolean fromLeft;
@@ -80,8 +80,8 @@ final class Roll {
     void begin(Delivery delivery, Hand hand, Contact contact, OilFilm film, double oilOnBallMl, boolean wears) {
         friction = contact.friction();
         split = contact.split();
-        topography = film.topography();
-        level = topography.isFlat();
+        slopes = film.slopes();
+        level = film.topography().isFlat();
         fromLeft = hand == Hand.LEFT;
         wearing = wears;
         launch(delivery, contact.ball().inertiaRatio());
@@ -234,11 +234,10 @@ final class Roll {
     /** A row that rises: the pull is that of its middle. */
     private void slideOnSlope(double decelerationMps2, double inverseVySPerM) {
         double middleXM = xM + 0.5 * slope * rowM;
-        double alongM = (rowsRun + 0.5) * rowM;
         double fromRightM = fromLeft ? LaneGeometry.WIDTH_M - middleXM : middleXM;
-        double riseAcross = topography.riseAcross(fromRightM, alongM);
+        double riseAcross = slopes.across(rowsRun, fromRightM);
         double pullXMps2 = GRAVITY_MPS2 * (fromLeft ? riseAcross : -riseAcross);
-        double pullYMps2 = -GRAVITY_MPS2 * topography.riseAlong(fromRightM, alongM);
+        double pullYMps2 = -GRAVITY_MPS2 * slopes.along(rowsRun, fromRightM);
         double untilRollS = slipMps > 0 ? slipMps / (decelerationMps2 - pullXMps2 * dirX - pullYMps2 * dirY) : 0;
         double slideS = rowS(addY * decelerationMps2 - pullYMps2, inverseVySPerM);
         if (slipMps > 0 && !(untilRollS <= slideS && untilRollS > 0)) {
