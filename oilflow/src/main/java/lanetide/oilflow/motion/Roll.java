@@ -238,23 +238,40 @@ final class Roll {
         double riseAcross = slopes.across(rowsRun, fromRightM);
         double pullXMps2 = GRAVITY_MPS2 * (fromLeft ? riseAcross : -riseAcross);
         double pullYMps2 = -GRAVITY_MPS2 * slopes.along(rowsRun, fromRightM);
-        double untilRollS = slipMps > 0 ? slipMps / (decelerationMps2 - pullXMps2 * dirX - pullYMps2 * dirY) : 0;
+        if (slipMps == 0) {
+            rollOverSlope(pullXMps2, pullYMps2, inverseVySPerM);
+            return;
+        }
+        double slowingMps2 = decelerationMps2 - pullXMps2 * dirX - pullYMps2 * dirY;
         double slideS = rowS(addY * decelerationMps2 - pullYMps2, inverseVySPerM);
-        if (slipMps > 0 && !(untilRollS <= slideS && untilRollS > 0)) {
-            xM += slipOnSlope(decelerationMps2, pullXMps2, pullYMps2, slideS);
+        if (slipMps > slideS * slowingMps2) {
+            // What pulls across the slip makes it longer by less than a billionth.
+            double halfMps = slipMps - 0.5 * slideS * slowingMps2;
+            xM += slipOnSlope(decelerationMps2, decelerationMps2 / halfMps, pullXMps2, pullYMps2, slideS);
             timeS += slideS;
         } else {
-            rollOnSlope(pullXMps2, pullYMps2, untilRollS);
+            rollOnSlope(pullXMps2, pullYMps2, slipMps / slowingMps2);
         }
+    }
+
+    /** A row that rises under a ball that rolls. */
+    private void rollOverSlope(double pullXMps2, double pullYMps2, double inverseVySPerM) {
+        double rowS = rowS((share - 1) * pullYMps2, inverseVySPerM);
+        double rollXBeforeMps = rollXMps;
+        pullRoll(pullXMps2, pullYMps2, rowS);
+        xM += 0.5 * (rollXBeforeMps + rollXMps) * rowS;
+        vxMps = rollXMps;
+        vyMps = rollYMps;
+        timeS += rowS;
     }
 
     /**
      * Slides for a time and returns the way across (m). The slip turns by what it is pulled at the middle of that time.
      */
-    private double slipOnSlope(double decelerationMps2, double pullXMps2, double pullYMps2, double slideS) {
+    private double slipOnSlope(
+            double decelerationMps2, double brakingPerS, double pullXMps2, double pullYMps2, double slideS) {
         double halfXMps = slipMps * dirX + 0.5 * slideS * (pullXMps2 - decelerationMps2 * dirX);
         double halfYMps = slipMps * dirY + 0.5 * slideS * (pullYMps2 - decelerationMps2 * dirY);
-        double brakingPerS = decelerationMps2 / Math.sqrt(halfXMps * halfXMps + halfYMps * halfYMps);
         double uxMps = slipMps * dirX + slideS * (pullXMps2 - brakingPerS * halfXMps);
         double uyMps = slipMps * dirY + slideS * (pullYMps2 - brakingPerS * halfYMps);
         double vxBeforeMps = vxMps;
@@ -274,9 +291,7 @@ final class Roll {
         pullRoll(pullXMps2, pullYMps2, untilRollS);
         double coveredM = 0.5 * (vyBeforeMps + rollYMps) * untilRollS;
         xM += 0.5 * (vxBeforeMps + rollXMps) * untilRollS;
-        if (untilRollS > 0) {
-            beginRolling(coveredM, untilRollS);
-        }
+        beginRolling(coveredM, untilRollS);
         double leftM = rowM - coveredM;
         double change = (share - 1) * pullYMps2 * leftM / (rollYMps * rollYMps);
         double restS = leftM / rollYMps * (1 + 0.5 * change * (1 + change));
