@@ -65,6 +65,8 @@ public record ExponentialStribeck(double dry, double fluid, double sigmaUm, doub
 
     @Override
     public double coefficient(double filmUm) {
-        return fluid + (dry - fluid) * StrictMath.exp(-StrictMath.pow(filmUm / sigmaUm, exponent));
+        double share = filmUm / sigmaUm;
+        // The first power is the number itself, and a power costs more than all the rest of a row.
+        return fluid + (dry - fluid) * StrictMath.exp(-(exponent == 1 ? share : StrictMath.pow(share, exponent)));
     }
 }
