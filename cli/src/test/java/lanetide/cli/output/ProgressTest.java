@@ -25,10 +25,11 @@ class ProgressTest {
 
     @Test
     void inAFileALineAMinuteIsWritten() {
-        assertThat(told(Manner.LINE_A_MINUTE))
-                .isEqualTo("lanetide: 30 of 100 playings, about 2 min left\n"
-                        + "lanetide: 60 of 100 playings, about 80 s left\n"
-                        + "lanetide: 90 of 100 playings, about 20 s left\n");
+        assertThat(told(Manner.LINE_A_MINUTE)).isEqualTo("""
+                lanetide: 30 of 100 playings, about 2 min left
+                lanetide: 60 of 100 playings, about 80 s left
+                lanetide: 90 of 100 playings, about 20 s left
+                """);
     }
 
     @Test
