@@ -26,9 +26,9 @@ class ProgressTest {
     @Test
     void inAFileALineAMinuteIsWritten() {
         assertThat(told(Manner.LINE_A_MINUTE)).isEqualTo("""
-                lanetide: 30 of 100 playings, about 2 min left
-                lanetide: 60 of 100 playings, about 80 s left
-                lanetide: 90 of 100 playings, about 20 s left
+                30 of 100 playings, about 2 min left
+                60 of 100 playings, about 80 s left
+                90 of 100 playings, about 20 s left
                 """);
     }
 
