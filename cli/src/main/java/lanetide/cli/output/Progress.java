@@ -53,8 +53,7 @@ public final class Progress implements IntConsumer {
             err.flush();
         } else if (manner == Manner.LINE_A_MINUTE && nowNanos - toldNanos >= MINUTE_NANOS) {
             toldNanos = nowNanos;
-            err.println(
-                    "lanetide: " + line(done, all, what, nowNanos - startNanos).strip());
+            err.println(line(done, all, what, nowNanos - startNanos).strip());
             err.flush();
         }
     }
