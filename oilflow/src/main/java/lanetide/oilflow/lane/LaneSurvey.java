@@ -12,30 +12,25 @@ import lanetide.oilflow.Require;
  * <p>Limits: a lane may be out of level, crowned or depressed by at most 40/1000 in (USBC, as quoted by several pages);
  * an inspector quotes 50/1000 in for cross tilt (Bassi, Annual bowling lane certifications, 2019). Heights along the
  * middle of the lane are left out: the same limit over its length would change a ball's speed by a thousandth.
+ *
+ * @param stations what was measured, by rising distance, at least one
  */
-public final class LaneSurvey implements Topography {
+public record LaneSurvey(List<Station> stations) implements Topography {
     /** Largest tilt, crown and depression by the rules (m). */
     public static final double LIMIT_M = 0.040 * 0.0254;
-
-    private static final double PER_WIDTH = 1 / LaneGeometry.WIDTH_M;
 
     /** What a random lane is measured at (m): the foul line, 20, 40 and 60 ft (assumption). */
     private static final double[] DRAWN_AT_M = {
         0, 20 * LaneGeometry.FOOT_M, 40 * LaneGeometry.FOOT_M, LaneGeometry.HEAD_PIN_M
     };
 
-    private final List<Station> stations;
-    /** What lies between two stations next to each other, and before the first and past the last. */
-    private final Stretch[] stretches;
-
     /**
      * Copies the list.
      *
-     * @param stations what was measured, by rising distance, at least one
      * @throws IllegalArgumentException if there is no station or distances do not rise
      */
-    public LaneSurvey(List<Station> stations) {
-        this.stations = List.copyOf(stations);
+    public LaneSurvey {
+        stations = List.copyOf(stations);
         if (stations.isEmpty()) {
             throw new IllegalArgumentException("a lane's survey has no station; it must have one at least");
         }
@@ -46,27 +41,6 @@ public final class LaneSurvey implements Topography {
                     Math.nextUp(stations.get(i - 1).alongM()),
                     LaneGeometry.HEAD_PIN_M);
         }
-        this.stretches = stretches(this.stations);
-    }
-
-    private static Stretch[] stretches(List<Station> stations) {
-        Stretch[] stretches = new Stretch[stations.size() + 1];
-        Station last = stations.get(stations.size() - 1);
-        for (int i = 0; i < stations.size(); i++) {
-            stretches[i] = Stretch.between(stations.get(Math.max(i - 1, 0)), stations.get(i));
-        }
-        stretches[stations.size()] =
-                new Stretch(last.alongM(), Double.POSITIVE_INFINITY, last.tiltM(), 0, last.crownM(), 0);
-        return stretches;
-    }
-
-    /**
-     * What was measured.
-     *
-     * @return the stations, by rising distance
-     */
-    public List<Station> stations() {
-        return stations;
     }
 
     /**
@@ -115,70 +89,54 @@ public final class LaneSurvey implements Topography {
 
     @Override
     public double riseAcross(double fromRightM, double alongM) {
-        Stretch here = at(alongM);
-        double fromStartM = alongM - here.startM;
-        double tiltM = here.tiltM + here.tiltChange * fromStartM;
-        double crownM = here.crownM + here.crownChange * fromStartM;
-        return (tiltM - 4 * crownM * fromMiddle(fromRightM)) * PER_WIDTH;
+        int next = next(alongM);
+        double way = way(next, alongM);
+        double tiltM = between(before(next).tiltM(), after(next).tiltM(), way);
+        double crownM = between(before(next).crownM(), after(next).crownM(), way);
+        return (tiltM - 4 * crownM * fromMiddle(fromRightM)) / LaneGeometry.WIDTH_M;
     }
 
     @Override
     public double riseAlong(double fromRightM, double alongM) {
-        Stretch here = at(alongM);
+        int next = next(alongM);
+        if (next == 0 || next == stations.size()) {
+            return 0;
+        }
         double middle = fromMiddle(fromRightM);
-        return 0.5 * middle * here.tiltChange + (1 - middle * middle) * here.crownChange;
+        double tilted = 0.5 * middle * (after(next).tiltM() - before(next).tiltM());
+        double crowned =
+                (1 - middle * middle) * (after(next).crownM() - before(next).crownM());
+        return (tilted + crowned) / (after(next).alongM() - before(next).alongM());
     }
 
     /** Place across: -1 at the right-hand edge, 1 at the left-hand one. */
     private static double fromMiddle(double fromRightM) {
-        return 2 * fromRightM * PER_WIDTH - 1;
+        return 2 * fromRightM / LaneGeometry.WIDTH_M - 1;
     }
 
-    private Stretch at(double alongM) {
+    /** The first station at or past a distance. */
+    private int next(double alongM) {
         int next = 0;
-        while (stretches[next].endM < alongM) {
+        while (next < stations.size() && stations.get(next).alongM() < alongM) {
             next++;
         }
-        return stretches[next];
+        return next;
     }
 
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof LaneSurvey survey && stations.equals(survey.stations);
+    private Station before(int next) {
+        return stations.get(Math.max(next - 1, 0));
     }
 
-    @Override
-    public int hashCode() {
-        return stations.hashCode();
+    private Station after(int next) {
+        return stations.get(Math.min(next, stations.size() - 1));
     }
 
-    @Override
-    public String toString() {
-        return "LaneSurvey" + stations;
+    private double way(int next, double alongM) {
+        double lengthM = after(next).alongM() - before(next).alongM();
+        return lengthM > 0 ? (alongM - before(next).alongM()) / lengthM : 0;
     }
 
-    /**
-     * Part of a lane over which tilt and crown change steadily.
-     *
-     * @param startM where it starts (m)
-     * @param endM where it ends (m)
-     * @param tiltM tilt at its start (m)
-     * @param tiltChange change of the tilt along it (m/m)
-     * @param crownM crown at its start (m)
-     * @param crownChange change of the crown along it (m/m)
-     */
-    private record Stretch(
-            double startM, double endM, double tiltM, double tiltChange, double crownM, double crownChange) {
-        static Stretch between(Station from, Station to) {
-            double lengthM = to.alongM() - from.alongM();
-            double share = lengthM > 0 ? 1 / lengthM : 0;
-            return new Stretch(
-                    from.alongM(),
-                    to.alongM(),
-                    from.tiltM(),
-                    share * (to.tiltM() - from.tiltM()),
-                    from.crownM(),
-                    share * (to.crownM() - from.crownM()));
-        }
+    private static double between(double from, double to, double way) {
+        return from + way * (to - from);
     }
 }
