@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lanetide.cli.scenario.notice.Notice;
+import lanetide.cli.scenario.notice.NoticeCode;
 
 /**
  * Notices that say the same of several lines, such as of a word misspelt in a whole column: the first is told, and of
@@ -23,7 +24,7 @@ record SameCause(List<Notice> notices) {
     }
 
     /** What makes two notices the same: all but the place. */
-    private record Key(Object code, String file, String field, String value, String message) {
+    private record Key(NoticeCode code, String file, String field, String value, String message) {
         static Key cause(Notice notice) {
             return new Key(
                     notice.code(),
@@ -58,7 +59,7 @@ record SameCause(List<Notice> notices) {
         return notices.get(0);
     }
 
-    /** Where the others are, such as {@code The same on 129 more lines: 3 to 131.}; empty if there is one. */
+    /** Where the others are, such as {@code The same 129 times more, on lines 3 to 131.}; empty if there is one. */
     String others() {
         if (notices.size() == 1) {
             return "";

@@ -113,9 +113,7 @@ public final class SimulateJson {
         node.put("afterGame", move.moment().afterGame());
         node.put("style", move.style());
         node.put("hand", ConstantName.of(move.hand()));
-        move.boards()
-                .ifPresentOrElse(
-                        boards -> JsonAnswer.put(node, "movedBoards", boards, 2), () -> node.putNull("movedBoards"));
+        JsonAnswer.put(node, "movedBoards", move.boards(), 2);
         JsonAnswer.put(node, "ci90", move.ci90(), SimulateJson::interval);
     }
 

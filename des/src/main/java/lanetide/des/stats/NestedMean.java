@@ -111,6 +111,20 @@ public record NestedMean(double mean, double spread, double within, int groups, 
         return mean * mean + spread * (groups - 1) / groups - luckOfMeans();
     }
 
+    /**
+     * The squares of the means of the groups, with luck taken out; their mean is {@link #meanSquare}.
+     *
+     * @param values as for {@link #of}
+     * @return by group; below 0 where luck is larger than what there is
+     */
+    public double[] meanSquares(double[] values) {
+        double[] squares = groupMeans(values, groups);
+        for (int g = 0; g < groups; g++) {
+            squares[g] = squares[g] * squares[g] - luckOfMeans();
+        }
+        return squares;
+    }
+
     private double luckOfMeans() {
         return within * groups / observations;
     }

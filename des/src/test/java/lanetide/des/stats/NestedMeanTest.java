@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
@@ -154,5 +155,17 @@ class NestedMeanTest {
                 .isThrownBy(() -> NestedMean.of(new double[] {1, 2}, 3))
                 .withMessageContaining("2 values in 3 groups");
         assertThatIllegalArgumentException().isThrownBy(() -> NestedMean.of(new double[] {1, Double.NaN}, 1));
+    }
+
+    /** The table of the variances above: rows (1,3,2), (4,6,5), (2,2,5), (7,6,8), whose means are 2, 5, 3 and 7. */
+    @Test
+    void squaresOfTheGroupsWithoutLuckHaveTheMeanSquareForTheirMean() {
+        double[] values = {1, 4, 2, 7, 3, 6, 2, 6, 2, 5, 5, 8};
+        NestedMean found = NestedMean.of(values, 4);
+
+        double[] squares = found.meanSquares(values);
+
+        assertThat(squares).containsExactly(new double[] {4 - 0.5, 25 - 0.5, 9 - 0.5, 49 - 0.5}, within(1e-12));
+        assertThat(Arrays.stream(squares).average().orElseThrow()).isCloseTo(found.meanSquare(), within(1e-12));
     }
 }

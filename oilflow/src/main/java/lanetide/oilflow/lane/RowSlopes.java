@@ -19,6 +19,9 @@ public final class RowSlopes {
      */
     public RowSlopes(Topography shape, LaneGrid grid) {
         forms = new double[FORMS * grid.rows()];
+        if (shape.isFlat()) {
+            return;
+        }
         double middleM = LaneGeometry.WIDTH_M / 2;
         for (int row = 0; row < grid.rows(); row++) {
             double alongM = (row + 0.5) * grid.rowLengthM();

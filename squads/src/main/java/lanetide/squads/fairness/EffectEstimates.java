@@ -20,6 +20,8 @@ import lanetide.squads.model.Squad;
  * those of the seats and bowlers of each round; how many there are of each is the same in all.
  */
 public final class EffectEstimates {
+    private static final List<Hand> HANDS = List.of(Hand.RIGHT, Hand.LEFT);
+
     private final Event event;
     private final Seats seats;
     private final List<Round> rounds;
@@ -62,7 +64,7 @@ public final class EffectEstimates {
         factors.put(
                 EffectKind.PAIR,
                 factor(Seat::startPair, p -> event.centre().pairs().get(p).id()));
-        factors.put(EffectKind.HAND, factor(seat -> seat.hand() == Hand.RIGHT ? 0 : 1, h -> h == 0 ? "right" : "left"));
+        factors.put(EffectKind.HAND, factor(seat -> HANDS.indexOf(seat.hand()), h -> handId(HANDS.get(h))));
         factors.values().removeIf(factor -> factor.ids().size() < 2);
         if (!factors.isEmpty()) {
             Iterator<Estimate> fitted = new RowColumnModel(List.copyOf(factors.values()), seats)
@@ -121,6 +123,10 @@ public final class EffectEstimates {
         return new Estimate(byRound, sets);
     }
 
+    private static String handId(Hand hand) {
+        return hand == Hand.RIGHT ? "right" : "left";
+    }
+
     private double worthOfHand(int round, int bowler) {
         Estimate hands = estimates.get(EffectKind.HAND);
         if (hands == null) {
@@ -128,7 +134,7 @@ public final class EffectEstimates {
         }
         // Everybody sits where he is drawn, and the seat has his hand.
         Hand hand = rounds.get(round).seats().bowlers().get(bowler).hand();
-        int of = classes.get(EffectKind.HAND).ids().indexOf(hand == Hand.RIGHT ? "right" : "left");
+        int of = classes.get(EffectKind.HAND).ids().indexOf(handId(hand));
         return hands.byRound()[round][of];
     }
 

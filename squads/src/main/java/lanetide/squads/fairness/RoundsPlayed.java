@@ -65,7 +65,7 @@ final class RoundsPlayed {
 
     /** The verdict. */
     FairnessResult result() {
-        return FairnessResult.of(estimates(), plan, scores.size());
+        return FairnessStudy.judge(events.event(), rounds, plan, scores);
     }
 
     /** The first playing in which everybody sits where he is drawn; at least one round must have been played. */

@@ -46,11 +46,14 @@ final class AgeCurve {
                 double[] changes = changes(playings, age, style);
                 // A style plays at an age in all playings or in none.
                 if (changes.length >= 2) {
-                    NestedMean change = NestedMean.of(changes, Math.min(this.sets, changes.length));
+                    NestedMean change = NestedMean.of(changes, this.sets);
                     weight += weights[style];
                     squares[age] += weights[style] * change.meanSquare();
                     levelPins[age] += weights[style] * change.mean();
-                    addSquares(ofSet, changes, change, weights[style]);
+                    double[] squaresOfSets = change.meanSquares(changes);
+                    for (int s = 0; s < this.sets; s++) {
+                        ofSet[s] += weights[style] * squaresOfSets[s];
+                    }
                     known[age] += BlockPlaying.games(playings, age, style);
                 }
             }
@@ -70,15 +73,6 @@ final class AgeCurve {
         return playings.stream()
                 .flatMapToDouble(playing -> playing.changePins(age, style).stream())
                 .toArray();
-    }
-
-    /** Adds the squares of the means of the sets, with their luck taken off. */
-    private void addSquares(double[] ofSet, double[] changes, NestedMean change, double weight) {
-        double luck = change.within() * sets / changes.length;
-        double[] means = NestedMean.groupMeans(changes, sets);
-        for (int s = 0; s < sets; s++) {
-            ofSet[s] += weight * (means[s] * means[s] - luck);
-        }
     }
 
     /**

@@ -58,7 +58,8 @@ public final class CyclePolicy {
         return least(rates);
     }
 
-    private static Optimum least(double[] rates) {
+    /** The least of rates by whole games, of equal ones the first. */
+    static Optimum least(double[] rates) {
         int best = 0;
         for (int game = 1; game < rates.length; game++) {
             best = rates[game] < rates[best] ? game : best;

@@ -46,8 +46,7 @@ final class Policies {
     }
 
     /** What is best under each set, by set. */
-    List<Map<Basis, Best>> bySet(List<BlockPlaying> playings) {
-        AgeCurve curve = curve(playings);
+    List<Map<Basis, Best>> bySet(AgeCurve curve, List<BlockPlaying> playings) {
         return IntStream.range(0, curve.sets())
                 .mapToObj(set -> of(
                         curve.spreadPins(set),
@@ -62,8 +61,7 @@ final class Policies {
      * After how many games all lanes are to be oiled so that under the set of values where that is worst it costs least
      * above the best there (L. J. Savage, "The theory of statistical decision", 1951).
      */
-    LeastRegret leastRegret(List<BlockPlaying> playings) {
-        AgeCurve curve = curve(playings);
+    LeastRegret leastRegret(AgeCurve curve) {
         double[] regrets = new double[plan.games()];
         for (int set = 0; set < curve.sets(); set++) {
             Optimum there = CyclePolicy.growingLoss(allAtOnce(), loss(curve.spreadPins(set)));
@@ -71,11 +69,8 @@ final class Policies {
                 regrets[games - 1] = Math.max(regrets[games - 1], there.rates().get(games - 1) - there.costPerGame());
             }
         }
-        int least = 0;
-        for (int games = 1; games < regrets.length; games++) {
-            least = regrets[games] < regrets[least] ? games : least;
-        }
-        return new LeastRegret(least + 1, regrets[least]);
+        Optimum least = CyclePolicy.least(regrets);
+        return new LeastRegret((int) least.games(), least.costPerGame());
     }
 
     private Map<Basis, Best> of(double[] spread, List<BlockPlaying> playings) {

@@ -90,8 +90,8 @@ public final class ReoilStudy {
         return new ReoilResult(
                 plan,
                 sets,
-                intervals(policies, playings),
-                sets == 1 ? Optional.empty() : Optional.of(policies.leastRegret(playings)),
+                intervals(policies, ages, playings),
+                sets == 1 ? Optional.empty() : Optional.of(policies.leastRegret(ages)),
                 curve(ages, playings, loss, policies.allAtOnce()),
                 oilOver(policies, threads, onDone),
                 EventOiling.of(planned, games, loss, policies.allAtOnce()),
@@ -100,7 +100,7 @@ public final class ReoilStudy {
                 policies.alone());
     }
 
-    private List<Interval> intervals(Policies policies, List<BlockPlaying> playings) {
+    private List<Interval> intervals(Policies policies, AgeCurve ages, List<BlockPlaying> playings) {
         Map<Basis, Policies.Best> best = policies.of(playings);
         Map<Basis, double[]> resampled = new EnumMap<>(Basis.class);
         best.keySet().forEach(basis -> resampled.put(basis, new double[RESAMPLES]));
@@ -110,7 +110,7 @@ public final class ReoilStudy {
             policies.of(redrawn(playings, stream))
                     .forEach((basis, found) -> resampled.get(basis)[sample] = found.games());
         }
-        List<Map<Basis, Policies.Best>> bySet = policies.bySet(playings);
+        List<Map<Basis, Policies.Best>> bySet = policies.bySet(ages, playings);
         List<Interval> intervals = new ArrayList<>();
         best.forEach((basis, found) -> {
             double[] luck = interval(resampled.get(basis), found.games());

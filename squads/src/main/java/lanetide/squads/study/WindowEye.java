@@ -23,8 +23,10 @@ final class WindowEye implements LaneObserver {
     private final List<Moment> moments;
     private final List<TypicalPlayer> kinds;
     private final LineFinder finder;
-    private final OilFilm fresh;
     private final double lengthM;
+    /** Where each kind's line leaves the fresh pattern (boards); empty if there is none. */
+    private final List<OptionalDouble> freshBoards;
+
     private final Map<String, Line> lastLines = new HashMap<>();
     private final Map<Moment, List<Tally>> seen = new HashMap<>();
 
@@ -34,9 +36,14 @@ final class WindowEye implements LaneObserver {
         this.kinds = TypicalPlayer.of(playable.event(), playable.physics(), playable.lines());
         this.finder = new LineFinder(
                 new RowMarch(playable.physics().grid()), playable.physics().carry());
-        this.fresh =
-                OilFilm.fresh(playable.event().pattern(), playable.physics().grid());
         this.lengthM = playable.event().pattern().lengthM();
+        OilFilm fresh =
+                OilFilm.fresh(playable.event().pattern(), playable.physics().grid());
+        this.freshBoards = kinds.stream()
+                .map(kind -> window(kind, fresh, kind.start())
+                        .map(start -> OptionalDouble.of(start.exitBoard()))
+                        .orElse(OptionalDouble.empty()))
+                .toList();
     }
 
     List<TypicalPlayer> kinds() {
@@ -70,12 +77,9 @@ final class WindowEye implements LaneObserver {
     /** Mean over the lanes on which there is a line (boards); empty if there is none, or none on the fresh pattern. */
     OptionalDouble moved(Moment moment, int kind) {
         List<Tally> boards = seen.get(moment);
-        if (boards == null || boards.get(kind).count() == 0) {
-            return OptionalDouble.empty();
-        }
-        TypicalPlayer typical = kinds.get(kind);
-        return window(typical, fresh, typical.start())
-                .map(start -> OptionalDouble.of(boards.get(kind).mean() - start.exitBoard()))
-                .orElse(OptionalDouble.empty());
+        OptionalDouble start = freshBoards.get(kind);
+        return boards == null || boards.get(kind).count() == 0 || start.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(boards.get(kind).mean() - start.getAsDouble());
     }
 }
