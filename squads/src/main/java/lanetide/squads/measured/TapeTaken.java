@@ -1,0 +1,33 @@
+package lanetide.squads.measured;
+
+import lanetide.oilflow.Require;
+import lanetide.oilflow.lane.LaneGeometry;
+
+/**
+ * What a tape read on a lane.
+ *
+ * @param lane lane number
+ * @param when when it was taken
+ * @param distanceM distance from the foul line (m), 0 to the head pin
+ * @param board board from the right-hand gutter, 1 to 39
+ * @param units oil it read (units), at least 0
+ * @param errorUnits its own error (units, standard deviation), above 0
+ * @param place where it stands, for what is said of it
+ */
+public record TapeTaken(
+        int lane, When when, double distanceM, int board, double units, double errorUnits, String place) {
+    /** Error of a reading where none is stated (units, standard deviation): assumption, no source found. */
+    public static final double USUAL_ERROR_UNITS = 2;
+
+    /**
+     * Checks the ranges above.
+     *
+     * @throws IllegalArgumentException if a value lies outside its range
+     */
+    public TapeTaken {
+        Require.inRange(distanceM, "distance of a tape (m)", 0, LaneGeometry.HEAD_PIN_M);
+        Require.inRange(board, "board of a tape", 1, LaneGeometry.BOARDS);
+        Require.inRange(units, "units of a tape", 0, Double.MAX_VALUE);
+        Require.positive(errorUnits, "error of a tape (units)");
+    }
+}
