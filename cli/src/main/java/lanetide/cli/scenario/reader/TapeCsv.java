@@ -52,16 +52,16 @@ record TapeCsv(Notices notices) {
         }
         for (CsvTable.Row row : table.rows()) {
             if (table.fits(row, notices, "Write decimals with a point.")) {
-                reading(row, table.header(), places, readings);
+                reading(row, table, places, readings);
             }
         }
     }
 
-    private void reading(CsvTable.Row row, CsvTable.Row header, Map<String, Integer> places, TapeReadings readings) {
-        Value units = value(row, header, places.get(UNITS), UNITS);
+    private void reading(CsvTable.Row row, CsvTable table, Map<String, Integer> places, TapeReadings readings) {
+        Value units = value(row, table, places.get(UNITS), UNITS);
         Optional<Double> distanceM =
-                value(row, header, places.get(DISTANCE), DISTANCE).read(PatternKeys.AT.form());
-        Optional<Integer> board = value(row, header, places.get(BOARD), BOARD).read(PatternKeys.BOARD);
+                value(row, table, places.get(DISTANCE), DISTANCE).read(PatternKeys.AT.form());
+        Optional<Integer> board = value(row, table, places.get(BOARD), BOARD).read(PatternKeys.BOARD);
         Optional<Double> film = units.read(FILM);
         if (distanceM.isPresent() && board.isPresent() && film.isPresent()) {
             readings.add(distanceM.get(), board.get(), film.get(), units);
@@ -69,9 +69,10 @@ record TapeCsv(Notices notices) {
     }
 
     /** A cell as a scenario would write it: its number with the unit of its column. */
-    private Value value(CsvTable.Row row, CsvTable.Row header, int place, String name) {
-        String cell = row.cell(place);
-        String unit = COLUMNS.get(CsvTable.plain(header.cells().get(place))).unit();
+    private Value value(CsvTable.Row row, CsvTable table, int place, String name) {
+        String cell = table.number(row.cell(place));
+        String unit =
+                COLUMNS.get(CsvTable.plain(table.header().cells().get(place))).unit();
         boolean bare = !cell.isEmpty() && !Character.isLetter(cell.charAt(cell.length() - 1));
         return new Value(row.node(place, bare && !unit.isEmpty() ? cell + " " + unit : cell), name, "", notices);
     }

@@ -2,6 +2,7 @@ package lanetide.cli.scenario.value;
 
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
+import java.nio.charset.Charset;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
@@ -20,6 +21,9 @@ public final class SourceText {
     /** The largest scenario (bytes). Ten thousand bowlers in an entry list take less. */
     public static final int MAX_BYTES = 1 << 20;
 
+    /** What spreadsheets write where they do not write UTF-8: the letters of ISO 8859-1 and some signs. */
+    private static final Charset WESTERN = Charset.forName("windows-1252");
+
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
     private final Notices notices;
@@ -31,6 +35,17 @@ public final class SourceText {
 
     /** The text without a byte order mark; empty, with a notice, if the bytes are none. */
     public Optional<String> read(byte[] bytes) {
+        return read(bytes, StandardCharsets.UTF_8);
+    }
+
+    /** The same for a table, which need not be UTF-8: many spreadsheets save western letters as one byte each. */
+    public Optional<String> readTable(byte[] bytes) {
+        CoderResult utf8 =
+                decoder(StandardCharsets.UTF_8).decode(ByteBuffer.wrap(bytes), CharBuffer.allocate(bytes.length), true);
+        return read(bytes, utf8.isError() ? WESTERN : StandardCharsets.UTF_8);
+    }
+
+    private Optional<String> read(byte[] bytes, Charset charset) {
         if (bytes.length > MAX_BYTES) {
             return refuse(
                     NoticeCode.FILE_TOO_LARGE,
@@ -38,7 +53,7 @@ public final class SourceText {
                     "over 1 MB",
                     "The file is larger than 1 MB, the most a scenario may be. Check that it is the right file.");
         }
-        return decode(bytes).flatMap(this::withoutControls);
+        return decode(bytes, charset).flatMap(this::withoutControls);
     }
 
     /** SHA-256 of bytes (FIPS 180-4), in lower-case hexadecimal. */
@@ -50,14 +65,16 @@ public final class SourceText {
         }
     }
 
-    private Optional<String> decode(byte[] bytes) {
-        CharsetDecoder decoder = StandardCharsets.UTF_8
-                .newDecoder()
+    private static CharsetDecoder decoder(Charset charset) {
+        return charset.newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT);
+    }
+
+    private Optional<String> decode(byte[] bytes, Charset charset) {
         ByteBuffer in = ByteBuffer.wrap(bytes);
         CharBuffer out = CharBuffer.allocate(bytes.length);
-        CoderResult result = decoder.decode(in, out, true);
+        CoderResult result = decoder(charset).decode(in, out, true);
         String text = out.flip().toString();
         return result.isError()
                 ? notText(endOf(text), String.format(Locale.ROOT, "byte %02X", bytes[in.position()]))
