@@ -158,11 +158,19 @@ public final class OilFilm {
      * Lays the oil of another film of this grid over what is there.
      *
      * @param oil the other film, such as a pattern freshly laid
-     * @param share how much of it, at least 0
+     * @param ratio how much of it
      */
-    public void lay(OilFilm oil, double share) {
+    public void lay(OilFilm oil, LaidRatio ratio) {
+        if (ratio.isEven()) {
+            double share = ratio.at(0, 1);
+            for (int cell = 0; cell < thicknessUm.length; cell++) {
+                thicknessUm[cell] += share * oil.thicknessUm[cell];
+            }
+            return;
+        }
+        double[] shares = ratio.onCells(grid);
         for (int cell = 0; cell < thicknessUm.length; cell++) {
-            thicknessUm[cell] += share * oil.thicknessUm[cell];
+            thicknessUm[cell] += shares[cell] * oil.thicknessUm[cell];
         }
     }
 

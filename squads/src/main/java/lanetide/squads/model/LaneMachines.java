@@ -1,7 +1,7 @@
 package lanetide.squads.model;
 
 import java.util.Map;
-import lanetide.oilflow.Require;
+import lanetide.oilflow.film.LaidRatio;
 
 /**
  * The centre's lane machines: either such as clean and oil a lane in one pass, or cleaners and oilers apart.
@@ -13,8 +13,7 @@ import lanetide.oilflow.Require;
  * @param oilMsPerLane time to oil a lane (ms), at least 0. Cleaning and oiling one lane takes under two minutes (trade
  *     article on dual patterns, 2008-09)
  * @param walkMsPerPair time to move a machine past two lanes (ms), at least 0
- * @param laidShares what they lay on a lane, of what they are set to, by lane number, above 0 and at most
- *     {@link #MOST_LAID}; on lanes that are missing just that
+ * @param laid what they lay on a lane, of what they are set to, by lane number; on lanes that are missing all of it
  */
 public record LaneMachines(
         int combined,
@@ -23,10 +22,7 @@ public record LaneMachines(
         long stripMsPerLane,
         long oilMsPerLane,
         long walkMsPerPair,
-        Map<Integer, Double> laidShares) {
-    /** The most a machine lays on a lane, of what it is set to. */
-    public static final double MOST_LAID = 2;
-
+        Map<Integer, LaidRatio> laid) {
     /** One machine at the times used where a scenario says nothing (assumption). */
     public static final LaneMachines USUAL = new LaneMachines(1, 0, 0, 45_000, 45_000, 10_000);
 
@@ -36,8 +32,7 @@ public record LaneMachines(
      * @throws IllegalArgumentException if a value lies outside its range
      */
     public LaneMachines {
-        laidShares = Map.copyOf(laidShares);
-        laidShares.values().forEach(share -> Require.inRange(share, "share laid", Double.MIN_VALUE, MOST_LAID));
+        laid = Map.copyOf(laid);
         boolean sound = combined >= 1 ? cleaners == 0 && oilers == 0 : combined == 0 && cleaners >= 1 && oilers >= 1;
         if (!sound || Math.min(stripMsPerLane, Math.min(oilMsPerLane, walkMsPerPair)) < 0) {
             throw new IllegalArgumentException("lane machines: " + combined + " that clean and oil, " + cleaners
@@ -69,8 +64,8 @@ public record LaneMachines(
      * @param lane its number
      * @return of what they are set to
      */
-    public double laidShare(int lane) {
-        return laidShares.getOrDefault(lane, 1.0);
+    public LaidRatio laid(int lane) {
+        return laid.getOrDefault(lane, LaidRatio.WHOLE);
     }
 
     /**
@@ -78,9 +73,8 @@ public record LaneMachines(
      *
      * @param others what they lay on a lane, of what they are set to, by lane number
      * @return the machines
-     * @throws IllegalArgumentException if a share lies outside its range
      */
-    public LaneMachines laying(Map<Integer, Double> others) {
+    public LaneMachines laying(Map<Integer, LaidRatio> others) {
         return new LaneMachines(combined, cleaners, oilers, stripMsPerLane, oilMsPerLane, walkMsPerPair, others);
     }
 
@@ -102,6 +96,6 @@ public record LaneMachines(
     public LaneMachines only(int count) {
         return combined == 0
                 ? this
-                : new LaneMachines(count, 0, 0, stripMsPerLane, oilMsPerLane, walkMsPerPair, laidShares);
+                : new LaneMachines(count, 0, 0, stripMsPerLane, oilMsPerLane, walkMsPerPair, laid);
     }
 }

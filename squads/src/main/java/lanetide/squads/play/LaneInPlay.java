@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lanetide.oilflow.film.LaidRatio;
 import lanetide.oilflow.film.Levelling;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.oilflow.film.OilFilm;
@@ -44,11 +45,12 @@ final class LaneInPlay {
         strippedMl += film.strip();
     }
 
-    /** Lays a share of a pattern, given as it lies on a bare lane. */
-    void oil(OilPattern laid, OilFilm fresh, double share) {
+    /** Lays what a machine lays of a pattern, given as it lies on a bare lane. */
+    void oil(OilPattern laid, OilFilm fresh, LaidRatio ratio) {
         pattern = laid;
-        film.lay(fresh, share);
-        appliedMl += share * laid.volumeMl();
+        double beforeMl = film.volumeMl();
+        film.lay(fresh, ratio);
+        appliedMl += ratio.isEven() ? ratio.at(0, 1) * laid.volumeMl() : film.volumeMl() - beforeMl;
         gamesOnOil = 0;
         told = Map.of();
     }

@@ -47,6 +47,6 @@ final class Machines {
                 pattern,
                 fresh.computeIfAbsent(
                         pattern, each -> OilFilm.fresh(each, lane.film().grid())),
-                machines.laidShare(lane.number()));
+                machines.laid(lane.number()));
     }
 }

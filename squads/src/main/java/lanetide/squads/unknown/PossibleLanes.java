@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.lane.LaneSurvey;
+import lanetide.oilflow.film.LaidRatio;
 import lanetide.oilflow.lane.Topography;
 import lanetide.oilflow.unknown.ValueSet;
 import lanetide.squads.model.Centre;
@@ -39,10 +40,10 @@ final class PossibleLanes {
 
     private LaneMachines laying(Centre centre, List<SquadPlan> plans) {
         double spread = value("lane-oil");
-        Map<Integer, Double> shares = new HashMap<>();
+        Map<Integer, LaidRatio> shares = new HashMap<>();
         for (int lane : centre.laneNumbers()) {
             if (plans.stream().noneMatch(plan -> plan.patterns().others().containsKey(lane))) {
-                shares.put(lane, 1 + spread * normal("centre/lane/" + lane + "/oil"));
+                shares.put(lane, LaidRatio.even(1 + spread * normal("centre/lane/" + lane + "/oil")));
             }
         }
         return centre.machines().laying(shares);

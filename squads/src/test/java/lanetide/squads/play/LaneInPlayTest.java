@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import lanetide.oilflow.film.LaidRatio;
 import lanetide.oilflow.film.Levelling;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
@@ -20,7 +21,7 @@ class LaneInPlayTest {
     void aTrackInThickHeadsFillsWhileTheLaneRestsAndNoOilIsLost() {
         LaneInPlay lane = new LaneInPlay(1, LaneGrid.DEFAULT, Topography.FLAT);
         OilPattern heavy = OilPattern.of("heavy heads", 12, 60, 3).falling(2, 0.05);
-        lane.oil(heavy, OilFilm.fresh(heavy, LaneGrid.DEFAULT), 1);
+        lane.oil(heavy, OilFilm.fresh(heavy, LaneGrid.DEFAULT), LaidRatio.WHOLE);
         double evenUm = lane.film().thicknessUm(TRACK, 0);
         lane.film().cellsUm()[TRACK * LaneGrid.DEFAULT.rows()] -= 4;
         double wornMl = lane.film().volumeMl();

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import lanetide.des.random.RandomStreams;
+import lanetide.oilflow.film.LaidRatio;
 import lanetide.oilflow.lane.LaneSurvey;
 import lanetide.oilflow.lane.LaneSurvey.Station;
 import lanetide.oilflow.lane.Topography;
@@ -52,7 +53,7 @@ class TopographyTest {
 
     @Test
     void aMachineThatLaysLessOnALaneLeavesLessThereAndTheAccountKnows() {
-        Centre short2 = LEVEL.withLanes(Map.of(), LEVEL.machines().laying(Map.of(2, 0.9)));
+        Centre short2 = LEVEL.withLanes(Map.of(), LEVEL.machines().laying(Map.of(2, LaidRatio.even(0.9))));
         StudyResult even = play(LEVEL);
         StudyResult uneven = play(short2);
         double lane = Events.PATTERN.volumeMl();

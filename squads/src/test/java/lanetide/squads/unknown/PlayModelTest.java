@@ -93,9 +93,8 @@ class PlayModelTest {
         Event event = Events.onePair(3, SHIPPED);
         Centre possible = PlayModel.under(event, SET).centre();
         assertThat(possible.topography(1)).isNotEqualTo(possible.topography(2));
-        assertThat(possible.machines().laidShare(1))
-                .isNotEqualTo(possible.machines().laidShare(2))
-                .isBetween(0.76, 1.24);
+        assertThat(possible.machines().laid(1)).isNotEqualTo(possible.machines().laid(2));
+        assertThat(possible.machines().laid(1).at(0, 1)).isBetween(0.76, 1.24);
         assertThat(PlayModel.under(event, SET).centre()).isEqualTo(possible);
         assertThat(PlayModel.under(event, ValueSets.shipped(4)).centre().machines())
                 .isNotEqualTo(possible.machines());
@@ -121,7 +120,7 @@ class PlayModelTest {
         Centre possible = PlayModel.under(event, SET).centre();
         assertThat(possible.topography(1).isFlat()).isFalse();
         assertThat(possible.topography(2).isFlat()).isTrue();
-        assertThat(possible.machines().laidShares()).containsOnlyKeys(1);
+        assertThat(possible.machines().laid()).containsOnlyKeys(1);
     }
 
     /** Lanes that stay are the control, in which nothing is to be found. */
