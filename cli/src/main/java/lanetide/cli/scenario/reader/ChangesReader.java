@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import lanetide.cli.scenario.entries.BowlerReader;
 import lanetide.cli.scenario.key.BowlerKeys;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Key;

@@ -3,6 +3,8 @@ package lanetide.cli.scenario.reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lanetide.cli.scenario.entries.EntriesReader;
+import lanetide.cli.scenario.entries.FieldReader;
 import lanetide.cli.scenario.key.BowlerKeys;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.notice.NoticeCode;

@@ -1,4 +1,4 @@
-package lanetide.cli.scenario.reader;
+package lanetide.cli.scenario.entries;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -20,14 +20,15 @@ import lanetide.squads.model.FieldMix;
 import lanetide.squads.model.Group;
 
 /** Reads bowlers listed one by one. */
-final class EntriesReader {
+public final class EntriesReader {
     private final BowlerReader bowlers;
     private final NamedFiles files;
     private final Map<String, List<Entry>> bySquad = new LinkedHashMap<>();
     private final Map<String, Integer> averages = new HashMap<>();
     private boolean faulty;
 
-    EntriesReader(BowlerReader bowlers, NamedFiles files) {
+    /** A reader of lists, in the scenario or in a file beside it. */
+    public EntriesReader(BowlerReader bowlers, NamedFiles files) {
         this.bowlers = bowlers;
         this.files = files;
     }
@@ -36,7 +37,7 @@ final class EntriesReader {
     private record Entry(Bowler bowler, Optional<Integer> group, Section section) {}
 
     /** Reads the list, or the table that stands for it, and sorts it by squad. */
-    void read(Section scenario, List<String> squads, int pairs) {
+    public void read(Section scenario, List<String> squads, int pairs) {
         Section list = scenario.ofPart();
         sections(list).forEach(section -> entry(section, squads, pairs));
         faulty = list.notices().hasErrors();
@@ -54,22 +55,22 @@ final class EntriesReader {
     }
 
     /** The averages given in the list (pins), by bowler. */
-    Map<String, Integer> averages() {
+    public Map<String, Integer> averages() {
         return averages;
     }
 
     /** Whether a line of the list is wrong, so that who bowls where cannot be told. */
-    boolean isFaulty() {
+    public boolean isFaulty() {
         return faulty;
     }
 
     /** Whether the list names a bowler of this squad. */
-    boolean hasBowlersOf(String squad) {
+    public boolean hasBowlersOf(String squad) {
         return bySquad.containsKey(squad);
     }
 
     /** The groups of a squad; empty with a notice if the list does not give them. */
-    Optional<List<Group>> groups(String squad, int pairs) {
+    public Optional<List<Group>> groups(String squad, int pairs) {
         List<Entry> entries = bySquad.get(squad);
         long numbered =
                 entries.stream().filter(entry -> entry.group().isPresent()).count();

@@ -1,4 +1,4 @@
-package lanetide.cli.scenario.reader;
+package lanetide.cli.scenario.entries;
 
 import java.util.HashSet;
 import java.util.Optional;
@@ -15,24 +15,26 @@ import lanetide.squads.model.Level;
 import lanetide.squads.model.Levels;
 
 /** Reads one bowler, listed or a substitute; no two have the same name. */
-final class BowlerReader {
+public final class BowlerReader {
     private static final String AVERAGE_SOURCE = "by average: O'Keefe, US Bowler, July 2012";
 
     private final Names names;
     private final FieldReader fields;
     private final Set<String> taken = new HashSet<>();
 
-    BowlerReader(Names names, FieldReader fields) {
+    /** A reader of bowlers who are called by these names, with what a field says for all. */
+    public BowlerReader(Names names, FieldReader fields) {
         this.names = names;
         this.fields = fields;
     }
 
     /** Takes a name, so that no other bowler may have it. */
-    void take(String name) {
+    public void take(String name) {
         taken.add(name);
     }
 
-    Optional<Bowler> read(Section section) {
+    /** Reads a bowler; empty, with notices, if something of him is wrong. */
+    public Optional<Bowler> read(Section section) {
         return read(section, Optional.empty());
     }
 

@@ -1,4 +1,4 @@
-package lanetide.cli.scenario.reader;
+package lanetide.cli.scenario.entries;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,13 +21,14 @@ import lanetide.squads.model.FieldMix.Share;
 import lanetide.squads.model.Level;
 
 /** Reads a field of bowlers given by shares. */
-record FieldReader(Names names) {
+public record FieldReader(Names names) {
     /** Shares whose sum misses 100 % by this at most were rounded (33.3 % three times), and are scaled. */
     private static final double ROUNDING = 0.005;
 
     private static final double EXACT = 1e-9;
 
-    Optional<FieldMix> read(Section section) {
+    /** Reads a field; empty, with notices, if something of it is wrong. */
+    public Optional<FieldMix> read(Section section) {
         List<Share<Hand>> hands = shares(section, BowlerKeys.HANDS, Names.HANDS, "hand");
         List<Share<PlayingStyle>> styles = shares(section, BowlerKeys.STYLES, names.styles(), "style");
         List<Share<Level>> levels = shares(section, BowlerKeys.LEVELS, names.levels(), "level");
