@@ -37,7 +37,7 @@ final class ReadingsUnderSets {
         return ready(Playing.DEFAULT_SET, Optional.empty());
     }
 
-    /** Those under a set, by its number among those shipped, or {@link Playing#DEFAULT_SET}. */
+    /** Those under a set, by its number, or {@link Playing#DEFAULT_SET}. */
     LaneReadings under(int set) {
         return set == Playing.DEFAULT_SET ? usual() : ready(set, Optional.of(usual()));
     }
@@ -46,6 +46,10 @@ final class ReadingsUnderSets {
         return ready.computeIfAbsent(
                 set,
                 number -> new LaneReadings(
-                        scenario, new PlayModel(scenario.event(), ValueSets.shipped(number)), kinds, bag, usual));
+                        scenario,
+                        new PlayModel(scenario.event(), ValueSets.of(scenario.event(), number)),
+                        kinds,
+                        bag,
+                        usual));
     }
 }

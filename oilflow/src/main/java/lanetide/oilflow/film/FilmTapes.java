@@ -30,6 +30,18 @@ public final class FilmTapes {
     }
 
     /**
+     * Reads one board.
+     *
+     * @param film the lane
+     * @param board whole board from the right-hand gutter, 1 to 39
+     * @param distanceM distance from the foul line (m), 0 to the head pin
+     * @return units of oil
+     */
+    public static double units(OilFilm film, int board, double distanceM) {
+        return film.onBoardUm(board, distanceM) / OilFilm.UNIT_UM;
+    }
+
+    /**
      * Reads every board at some distances.
      *
      * @param film the lane
@@ -40,7 +52,7 @@ public final class FilmTapes {
         List<TapeReading> readings = new ArrayList<>();
         for (double distanceM : distancesM) {
             for (int board = 1; board <= LaneGeometry.BOARDS; board++) {
-                readings.add(new TapeReading(distanceM, board, film.onBoardUm(board, distanceM) / OilFilm.UNIT_UM));
+                readings.add(new TapeReading(distanceM, board, units(film, board, distanceM)));
             }
         }
         return readings;

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import lanetide.des.stats.Holm;
 import lanetide.oilflow.unknown.OilModel;
 import lanetide.oilflow.unknown.Unknown;
+import lanetide.oilflow.unknown.ValueSet;
 import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.FairnessStudy;
@@ -42,7 +43,7 @@ public final class MeasurementStudy {
      * @return playings in all
      */
     public static int playings(Event event) {
-        return ValueSets.count() * (FairnessStudy.playingsOfRound(event) + 1);
+        return ValueSets.of(event).size() * (FairnessStudy.playingsOfRound(event) + 1);
     }
 
     /**
@@ -60,7 +61,8 @@ public final class MeasurementStudy {
 
     private static WhatToMeasure run(
             Event event, FairnessPlan plan, FairnessResult.LeastSure least, int threads, IntConsumer onDone) {
-        int sets = ValueSets.count();
+        List<ValueSet> values = ValueSets.of(event);
+        int sets = values.size();
         PossibleEvents events = new PossibleEvents(event, sets);
         int rounds = sets * FairnessStudy.playingsOfRound(event);
         double[] answers =
@@ -73,7 +75,7 @@ public final class MeasurementStudy {
                 least.kind(),
                 least.id(),
                 Math.sqrt(narrowing.notKnown()),
-                hangsOn(narrowing),
+                hangsOn(narrowing, values),
                 worth(narrowing, candidates, readings).stream()
                         .sorted(Comparator.comparingDouble(WhatToMeasure.Worth::narrows)
                                 .reversed())
@@ -114,33 +116,33 @@ public final class MeasurementStudy {
                 .toList();
     }
 
-    private static List<WhatToMeasure.HangsOn> hangsOn(Narrowing narrowing) {
+    private static List<WhatToMeasure.HangsOn> hangsOn(Narrowing narrowing, List<ValueSet> values) {
         if (narrowing.notKnown() == 0) {
             return List.of();
         }
         List<Unknown> all = Stream.concat(OilModel.UNKNOWNS.all().stream(), PlayModel.UNKNOWNS.all().stream())
                 .toList();
         double[] chances = Holm.adjust(all.stream()
-                .mapToDouble(unknown -> narrowing.chance(shares(unknown)))
+                .mapToDouble(unknown -> narrowing.chance(shares(unknown, values)))
                 .toArray());
         return IntStream.range(0, all.size())
                 .filter(u -> chances[u] <= SHOWN)
-                .mapToObj(u -> hangsOn(narrowing, all.get(u)))
+                .mapToObj(u -> hangsOn(narrowing, all.get(u), values))
                 .filter(one -> one.share() >= WORTH_TELLING)
                 .sorted(Comparator.comparingDouble(WhatToMeasure.HangsOn::share).reversed())
                 .limit(MOST_TOLD)
                 .toList();
     }
 
-    private static WhatToMeasure.HangsOn hangsOn(Narrowing narrowing, Unknown unknown) {
-        double[] shares = shares(unknown);
+    private static WhatToMeasure.HangsOn hangsOn(Narrowing narrowing, Unknown unknown, List<ValueSet> values) {
+        double[] shares = shares(unknown, values);
         double share = Math.min(1, narrowing.explained(shares, 0) / narrowing.notKnown());
         return new WhatToMeasure.HangsOn(unknown.id(), share, narrowing.correlation(shares) > 0);
     }
 
-    private static double[] shares(Unknown unknown) {
-        return IntStream.rangeClosed(1, ValueSets.count())
-                .mapToDouble(number -> unknown.shareOf(ValueSets.shipped(number).of(unknown)))
+    private static double[] shares(Unknown unknown, List<ValueSet> values) {
+        return values.stream()
+                .mapToDouble(set -> unknown.shareOf(set.of(unknown)))
                 .toArray();
     }
 }

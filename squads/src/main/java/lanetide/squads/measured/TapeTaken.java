@@ -2,6 +2,7 @@ package lanetide.squads.measured;
 
 import lanetide.oilflow.Require;
 import lanetide.oilflow.lane.LaneGeometry;
+import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * What a tape read on a lane.
@@ -19,6 +20,8 @@ public record TapeTaken(
     /** Error of a reading where none is stated (units, standard deviation): assumption, no source found. */
     public static final double USUAL_ERROR_UNITS = 2;
 
+    private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
+
     /**
      * Checks the ranges above.
      *
@@ -29,5 +32,16 @@ public record TapeTaken(
         Require.inRange(board, "board of a tape", 1, LaneGeometry.BOARDS);
         Require.inRange(units, "units of a tape", 0, Double.MAX_VALUE);
         Require.positive(errorUnits, "error of a tape (units)");
+    }
+
+    /**
+     * What such a tape reads on the mean where there is so much oil: none reads less than nothing.
+     *
+     * @param there oil that is there (units), at least 0
+     * @return its mean reading, by a normal error cut off at nothing (units)
+     */
+    public double meanReading(double there) {
+        double deviations = there / errorUnits;
+        return there * NORMAL.cumulativeProbability(deviations) + errorUnits * NORMAL.density(deviations);
     }
 }

@@ -19,13 +19,15 @@ import lanetide.squads.rotation.design.RotationDesign;
  * @param machines the lane machines
  * @param topographies how far lanes are from level, by lane number; lanes that are missing are level
  * @param spare those of the pairs that are kept spare, from left to right, not all of them
+ * @param findings what measurements have told of it
  */
 public record Centre(
         List<LanePair> pairs,
         LaneSurface surface,
         LaneMachines machines,
         Map<Integer, Topography> topographies,
-        List<LanePair> spare) {
+        List<LanePair> spare,
+        Findings findings) {
     /**
      * Copies the lists and the map, and checks the lists.
      *
@@ -47,6 +49,35 @@ public record Centre(
     }
 
     /**
+     * Lanes of which nothing was measured but their shapes.
+     *
+     * @param pairs pairs from left to right, at least one, no lane twice
+     * @param surface what the lanes are made of
+     * @param machines the lane machines
+     * @param topographies how far lanes are from level, by lane number; lanes that are missing are level
+     * @param spare those of the pairs that are kept spare, not all of them
+     * @throws IllegalArgumentException as above
+     */
+    public Centre(
+            List<LanePair> pairs,
+            LaneSurface surface,
+            LaneMachines machines,
+            Map<Integer, Topography> topographies,
+            List<LanePair> spare) {
+        this(pairs, surface, machines, topographies, spare, Findings.NONE);
+    }
+
+    /**
+     * The same centre with what measurements have told of it.
+     *
+     * @param others what they have told
+     * @return the centre
+     */
+    public Centre with(Findings others) {
+        return new Centre(pairs, surface, machines, topographies, spare, others);
+    }
+
+    /**
      * The same centre with other pairs kept spare.
      *
      * @param others some of its pairs
@@ -54,7 +85,7 @@ public record Centre(
      * @throws IllegalArgumentException as for a new centre
      */
     public Centre withSpare(List<LanePair> others) {
-        return new Centre(pairs, surface, machines, topographies, others);
+        return new Centre(pairs, surface, machines, topographies, others, findings);
     }
 
     /**
@@ -65,7 +96,7 @@ public record Centre(
      * @return the centre
      */
     public Centre withLanes(Map<Integer, Topography> shapes, LaneMachines others) {
-        return new Centre(pairs, surface, others, shapes, spare);
+        return new Centre(pairs, surface, others, shapes, spare, findings);
     }
 
     /**
@@ -75,7 +106,7 @@ public record Centre(
      * @return the centre
      */
     public Centre onSurface(LaneSurface other) {
-        return new Centre(pairs, other, machines, topographies, spare);
+        return new Centre(pairs, other, machines, topographies, spare, findings);
     }
 
     /**

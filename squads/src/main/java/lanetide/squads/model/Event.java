@@ -79,6 +79,17 @@ public record Event(
     }
 
     /**
+     * The same event in another centre.
+     *
+     * @param other a centre with the same lanes
+     * @return the event
+     * @throws IllegalArgumentException as for a new event
+     */
+    public Event in(Centre other) {
+        return new Event(name, other, squads, plans, pace, laws, bowling, incidents);
+    }
+
+    /**
      * The same event under other laws.
      *
      * @param other the laws of friction and oil

@@ -27,13 +27,14 @@ public final class PossibleEvents {
      *
      * @param event the event, as a scenario has it
      * @param sets number of sets, at least 1; with 1 all values are as usual
-     * @throws IllegalArgumentException if {@code sets} is below 1 or above the number of shipped sets
+     * @throws IllegalArgumentException if {@code sets} is below 1 or above the number of sets there are
      */
     public PossibleEvents(Event event, int sets) {
         this(event, event, UnaryOperator.identity(), sets, new ConcurrentHashMap<>());
-        if (sets < 1 || (sets > 1 && sets > ValueSets.count())) {
+        int most = ValueSets.of(event).size();
+        if (sets < 1 || (sets > 1 && sets > most)) {
             throw new IllegalArgumentException(
-                    "sets of values are " + sets + ", but must be at least 1 and at most " + ValueSets.count());
+                    "sets of values are " + sets + ", but must be at least 1 and at most " + most);
         }
     }
 
@@ -111,7 +112,7 @@ public final class PossibleEvents {
     /**
      * The event under a set, ready to be played.
      *
-     * @param set number of a shipped set, or {@link Playing#DEFAULT_SET}
+     * @param set number of a set from 1, or {@link Playing#DEFAULT_SET}
      * @return the event, the physics and the lines under it
      */
     public Playable under(int set) {
@@ -122,11 +123,11 @@ public final class PossibleEvents {
      * Another event under a set, as for {@link #with}.
      *
      * @param other the other event, as a scenario has it
-     * @param set number of a shipped set, or {@link Playing#DEFAULT_SET}
+     * @param set number of a set from 1, or {@link Playing#DEFAULT_SET}
      * @return the other event under the set, with this one's physics and lines
      */
     public Playable under(Event other, int set) {
-        ValueSet values = ValueSets.shipped(set);
+        ValueSet values = ValueSets.of(first, set);
         Playable shared = ready.computeIfAbsent(set, number -> Playable.of(PlayModel.under(first, values)));
         return shared.with(new PlayModel(other, values, shared.physics().model()).event());
     }

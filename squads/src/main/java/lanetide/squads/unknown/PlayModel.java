@@ -75,10 +75,11 @@ public final class PlayModel {
     /**
      * The event.
      *
-     * @return the event as it would be with these values; the scenario's own where all are as usual
+     * @return the event as it would be with these values; the scenario's own where all are as usual and no lane's oil
+     *     was measured
      */
     public Event event() {
-        return set.isUsual() ? own : of(own);
+        return set.isUsual() && own.centre().findings().laid().isEmpty() ? own : of(own);
     }
 
     /**
@@ -95,20 +96,21 @@ public final class PlayModel {
     }
 
     private Event of(Event event) {
+        List<SquadPlan> plans = event.plans().stream().map(this::plan).toList();
         return new Event(
                 event.name(),
-                centre(event),
+                centre(event, plans),
                 event.squads().stream().map(this::squad).toList(),
-                event.plans().stream().map(this::plan).toList(),
+                plans,
                 pace(event.pace()),
                 event.laws().withValues(set),
                 event.bowling(),
                 event.incidents());
     }
 
-    private Centre centre(Event event) {
+    private Centre centre(Event event, List<SquadPlan> plans) {
         Centre known = event.centre().onSurface(oil.of(event.centre().surface()));
-        return event.laws().lanesStay() ? known : new PossibleLanes(set).of(known, event.plans());
+        return event.laws().lanesStay() ? known : new PossibleLanes(set).of(known, plans);
     }
 
     private Squad squad(Squad squad) {

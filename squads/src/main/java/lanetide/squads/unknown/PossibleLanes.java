@@ -4,10 +4,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import lanetide.des.random.RandomStreams;
-import lanetide.oilflow.lane.LaneSurvey;
 import lanetide.oilflow.film.LaidRatio;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
+import lanetide.oilflow.lane.LaneGrid;
+import lanetide.oilflow.lane.LaneSurvey;
 import lanetide.oilflow.lane.Topography;
 import lanetide.oilflow.unknown.ValueSet;
+import lanetide.squads.measured.TapeTaken;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.LaneShapes;
@@ -39,14 +43,27 @@ final class PossibleLanes {
     }
 
     private LaneMachines laying(Centre centre, List<SquadPlan> plans) {
-        double spread = value("lane-oil");
-        Map<Integer, LaidRatio> shares = new HashMap<>();
+        Map<Integer, LaidRatio> laid = new HashMap<>();
+        Map<OilPattern, OilFilm> sheets = new HashMap<>();
         for (int lane : centre.laneNumbers()) {
-            if (plans.stream().noneMatch(plan -> plan.patterns().others().containsKey(lane))) {
-                shares.put(lane, LaidRatio.even(1 + spread * normal("centre/lane/" + lane + "/oil")));
+            List<TapeTaken> tapes = centre.findings().laidOn(lane);
+            if (!tapes.isEmpty()) {
+                OilFilm sheet = sheets.computeIfAbsent(
+                        plans.get(0).patterns().on(lane), pattern -> OilFilm.fresh(pattern, LaneGrid.DEFAULT));
+                laid.put(lane, taped(sheet, tapes, normal(oil(lane))));
+            } else if (plans.stream().noneMatch(plan -> plan.patterns().others().containsKey(lane))) {
+                laid.put(lane, LaidRatio.even(1 + value("lane-oil") * normal(oil(lane))));
             }
         }
-        return centre.machines().laying(shares);
+        return centre.machines().laying(laid);
+    }
+
+    private static String oil(int lane) {
+        return "centre/lane/" + lane + "/oil";
+    }
+
+    private static LaidRatio taped(OilFilm sheet, List<TapeTaken> tapes, double drawn) {
+        return new TapedLane(sheet, tapes, TapedLane.FRESH_SHARE, TapedLane.FRESH_FIELD).ratio(drawn);
     }
 
     private double normal(String stream) {

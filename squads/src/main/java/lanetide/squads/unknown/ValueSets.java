@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import lanetide.oilflow.catalogue.DataFile;
 import lanetide.oilflow.unknown.ValueSet;
+import lanetide.squads.model.Event;
 
 /**
  * The sets of values that published facts do not rule out, equally likely. Their order is such that the first few, of
@@ -55,6 +56,31 @@ public final class ValueSets {
                     "there is no set of values " + number + "; there are " + Shipped.ALL.size());
         }
         return Shipped.ALL.get(number - 1);
+    }
+
+    /**
+     * The sets under which an event is played: those that its centre's measurements leave, or those that ship.
+     *
+     * @param event the event
+     * @return the sets, equally likely, the first few spread like all
+     */
+    public static List<ValueSet> of(Event event) {
+        List<ValueSet> fitted = event.centre().findings().sets();
+        return fitted.isEmpty() ? Shipped.ALL : fitted;
+    }
+
+    /**
+     * One of the sets under which an event is played.
+     *
+     * @param event the event
+     * @param number its number from 1, or 0 for the one that stands for all: the usual values, or the first of those
+     *     that were fitted
+     * @return the set
+     * @throws IllegalArgumentException if there is none of this number
+     */
+    public static ValueSet of(Event event, int number) {
+        List<ValueSet> fitted = event.centre().findings().sets();
+        return fitted.isEmpty() ? shipped(number) : fitted.get(Math.max(1, number) - 1);
     }
 
     /**

@@ -7,11 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lanetide.oilflow.unknown.Unknown;
 
-/**
- * Equally likely sets drawn from weighted points. Their order is such that the first few of any number are spread like
- * all: each next one is that which brings the sets so far closest to all by the energy distance (G. J. Szekely and M.
- * L. Rizzo, "Energy statistics", Journal of Statistical Planning and Inference 143, 2013).
- */
+/** Equally likely sets drawn from weighted points, in an order in which the first few are spread like all. */
 final class DrawnSets {
     /** Sets that ship. */
     static final int COUNT = 200;
@@ -24,54 +20,10 @@ final class DrawnSets {
      * @param weighted points in all unknowns; their weights add up to 1
      */
     DrawnSets(List<ValueSearch.Weighted> weighted) {
-        this.ordered = ordered(PlaySearch.drawn(weighted, COUNT).stream()
+        List<double[]> drawn = PlaySearch.drawn(weighted, COUNT).stream()
                 .map(Bank.Point::shares)
-                .toList());
-    }
-
-    private static List<double[]> ordered(List<double[]> all) {
-        int n = all.size();
-        double[][] apart = new double[n][n];
-        double[] fromAll = new double[n];
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                apart[i][j] = distance(all.get(i), all.get(j));
-                fromAll[i] += apart[i][j] / n;
-            }
-        }
-        List<Integer> chosen = new ArrayList<>();
-        double[] fromChosen = new double[n];
-        double within = 0;
-        while (chosen.size() < n) {
-            int size = chosen.size() + 1;
-            int best = -1;
-            double least = Double.POSITIVE_INFINITY;
-            double toAll = chosen.stream().mapToDouble(i -> fromAll[i]).sum();
-            for (int i = 0; i < n; i++) {
-                if (!chosen.contains(i)) {
-                    double energy =
-                            2 * (toAll + fromAll[i]) / size - (within + 2 * fromChosen[i]) / ((double) size * size);
-                    if (energy < least) {
-                        least = energy;
-                        best = i;
-                    }
-                }
-            }
-            within += 2 * fromChosen[best];
-            chosen.add(best);
-            for (int i = 0; i < n; i++) {
-                fromChosen[i] += apart[i][best];
-            }
-        }
-        return chosen.stream().map(all::get).toList();
-    }
-
-    private static double distance(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += (a[i] - b[i]) * (a[i] - b[i]);
-        }
-        return Math.sqrt(sum);
+                .toList();
+        this.ordered = SpreadOrder.of(drawn).stream().map(drawn::get).toList();
     }
 
     /** The lines of the data file. */

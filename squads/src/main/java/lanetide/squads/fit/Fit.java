@@ -1,0 +1,159 @@
+package lanetide.squads.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleSupplier;
+import java.util.function.IntConsumer;
+import lanetide.des.random.RandomStreams;
+import lanetide.oilflow.unknown.ValueSet;
+import lanetide.squads.unknown.SpreadOrder;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.sampling.PermutationSampler;
+import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
+
+/**
+ * Fits the sets of values to what was measured. Every member plays the days with luck of its own, and is moved toward
+ * the readings in a few steps; then the laws of friction are weighed by how well they foretold them.
+ */
+public final class Fit {
+    /** Numbers that sum up the readings, at most. */
+    private static final int MOST_DIRECTIONS = 8;
+
+    private final List<FitDay> days;
+    private final FitPlan plan;
+    private final Playings playings;
+    private final double[] observed;
+    private final RealMatrix ownError;
+    private final UniformRandomProvider chance;
+
+    private Fit(List<FitDay> days, FitPlan plan, IntConsumer onDone) {
+        this.days = List.copyOf(days);
+        this.plan = plan;
+        this.playings = new Playings(this.days, plan, onDone);
+        this.observed = playings.join(days.stream().map(FitDay::observed).toList());
+        this.ownError = blocks(days.stream().map(FitDay::ownError).toList());
+        this.chance = new RandomStreams(plan.seed()).stream("fit/steps");
+    }
+
+    /**
+     * Playings that a fit takes of each day, for telling how far it is.
+     *
+     * @param members members of the ensemble
+     * @param days days with readings
+     * @return playings in all
+     */
+    public static int playings(int members, int days) {
+        return members * days * (2 + FitPlan.INFLATIONS.size());
+    }
+
+    /**
+     * Fits.
+     *
+     * @param days days with readings, at least one reading in all
+     * @param prior members before, at least twenty, equally likely
+     * @param plan how
+     * @param onDone told the number of playings done so far
+     * @return what is left
+     */
+    public static FitResult run(List<FitDay> days, List<ValueSet> prior, FitPlan plan, IntConsumer onDone) {
+        return new Fit(days, plan, onDone).run(prior);
+    }
+
+    private FitResult run(List<ValueSet> prior) {
+        List<List<double[]>> twice = playings.playTwice(prior);
+        Ensemble before =
+                new Ensemble(prior, twice.stream().map(said -> said.get(0)).toList());
+        List<double[]> again = twice.stream().map(said -> said.get(1)).toList();
+        RealMatrix luck = LuckCovariance.of(rows(before.said()), rows(again));
+        Directions directions = new Directions(means(before.said(), again), luck.add(ownError), MOST_DIRECTIONS);
+        double otherLaw = otherLaw(before, directions);
+        DoubleSupplier normal = ZigguratSampler.NormalizedGaussian.of(chance)::sample;
+        Ensemble moved = before;
+        for (double inflation : FitPlan.INFLATIONS) {
+            RealMatrix noise = ownError.scalarMultiply(inflation).add(luck.scalarMultiply(inflation - 1));
+            List<ValueSet> sets = moved.moved(directions, observed, noise, normal);
+            moved = new Ensemble(sets, playings.play(sets));
+        }
+        List<Integer> chosen = chosen(moved, otherLaw, prior.size());
+        return new FitReport(
+                        days.stream().flatMap(day -> day.readings().stream()).toList(), ownError)
+                .of(before, moved, chosen, otherLaw);
+    }
+
+    private static double[][] rows(List<double[]> said) {
+        return said.toArray(double[][]::new);
+    }
+
+    private static double[][] means(List<double[]> one, List<double[]> other) {
+        double[][] means = new double[one.size()][];
+        for (int member = 0; member < means.length; member++) {
+            means[member] = one.get(member).clone();
+            for (int r = 0; r < means[member].length; r++) {
+                means[member][r] = (means[member][r] + other.get(member)[r]) / 2;
+            }
+        }
+        return means;
+    }
+
+    /** The chance of the other law of friction after the readings; as before them where either has few members. */
+    private double otherLaw(Ensemble before, Directions directions) {
+        int usual = before.ofLaw(false).size();
+        int other = before.ofLaw(true).size();
+        if (!before.hasEnough(false, directions.count()) || !before.hasEnough(true, directions.count())) {
+            return (double) other / (usual + other);
+        }
+        double odds = StrictMath.exp(evidence(before, directions, true) - evidence(before, directions, false));
+        return other * odds / (usual + other * odds);
+    }
+
+    private double evidence(Ensemble before, Directions directions, boolean other) {
+        return LawEvidence.logarithm(
+                before.along(directions, other), directions.along(observed), directions.along(ownError));
+    }
+
+    /** So many members of each law as it deserves, drawn by lot; all of them again where there are too few. */
+    private List<Integer> chosen(Ensemble moved, double otherLaw, int count) {
+        int others = moved.ofLaw(true).isEmpty() ? 0 : (int) Math.round(count * otherLaw);
+        List<Integer> chosen = new ArrayList<>();
+        chosen.addAll(drawn(moved.ofLaw(false), moved.ofLaw(false).isEmpty() ? 0 : count - others));
+        chosen.addAll(drawn(moved.ofLaw(true), others));
+        return SpreadOrder.of(chosen.stream()
+                        .map(i -> NormalScores.of(moved.sets().get(i)))
+                        .toList())
+                .stream()
+                .map(chosen::get)
+                .toList();
+    }
+
+    private List<Integer> drawn(List<Integer> from, int count) {
+        List<Integer> drawn = new ArrayList<>();
+        while (drawn.size() < count) {
+            List<Integer> round = new ArrayList<>(from);
+            shuffle(round);
+            drawn.addAll(round.subList(0, Math.min(round.size(), count - drawn.size())));
+        }
+        return drawn;
+    }
+
+    private void shuffle(List<Integer> list) {
+        int[] order = PermutationSampler.natural(list.size());
+        PermutationSampler.shuffle(chance, order);
+        List<Integer> was = List.copyOf(list);
+        for (int i = 0; i < order.length; i++) {
+            list.set(i, was.get(order[i]));
+        }
+    }
+
+    private static RealMatrix blocks(List<RealMatrix> blocks) {
+        int size = blocks.stream().mapToInt(RealMatrix::getRowDimension).sum();
+        RealMatrix all = new Array2DRowRealMatrix(size, size);
+        int at = 0;
+        for (RealMatrix block : blocks) {
+            all.setSubMatrix(block.getData(), at, at);
+            at += block.getRowDimension();
+        }
+        return all;
+    }
+}

@@ -1,0 +1,165 @@
+package lanetide.squads.fit;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import lanetide.des.random.RandomStreams;
+import lanetide.oilflow.film.FilmTapes;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.lane.LaneGrid;
+import lanetide.oilflow.unknown.ValueSet;
+import lanetide.squads.luck.LuckSource;
+import lanetide.squads.measured.Measurements;
+import lanetide.squads.measured.TapeTaken;
+import lanetide.squads.measured.When;
+import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Findings;
+import lanetide.squads.play.LaneRecords;
+import lanetide.squads.play.Observers;
+import lanetide.squads.play.TournamentSimulation;
+import lanetide.squads.study.Playable;
+import lanetide.squads.unknown.PlayModel;
+import lanetide.squads.unknown.TapedLane;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.RealMatrix;
+
+/** A day in a centre with what was measured in it. Immutable. */
+public final class FitDay {
+    private final Event event;
+    private final List<Reading> readings;
+
+    /**
+     * A day.
+     *
+     * @param event what was played
+     * @param measured what was measured, on lanes, in squads and of bowlers of the event
+     */
+    public FitDay(Event event, Measurements measured) {
+        List<TapeTaken> fresh = measured.tapes().stream()
+                .filter(tape -> isFresh(event, tape.when()))
+                .toList();
+        Event known = event.in(event.centre().with(new Findings(List.of(), fresh)));
+        this.readings = Stream.of(
+                        fresh.stream().map(Reading.Fresh::new),
+                        measured.tapes().stream()
+                                .filter(tape -> !isFresh(event, tape.when()))
+                                .map(Reading.Worn::new),
+                        measured.balls().stream().map(Reading.Met::new),
+                        ScoresByGame.of(event, measured.scores()).stream())
+                .flatMap(each -> each)
+                .map(Reading.class::cast)
+                .toList();
+        this.event = upTo(known, lastSquad(known, measured));
+    }
+
+    private static boolean isFresh(Event event, When when) {
+        return when.afterGame() == 0
+                && event.squads().stream()
+                        .anyMatch(squad ->
+                                squad.id().equals(when.squad()) && squad.conditioning() == Conditioning.STRIP_AND_OIL);
+    }
+
+    private static int lastSquad(Event event, Measurements measured) {
+        List<String> names = Stream.of(
+                        measured.tapes().stream().map(tape -> tape.when().squad()),
+                        measured.balls().stream().map(ball -> ball.when().squad()),
+                        measured.scores().stream().map(score -> score.squad()))
+                .flatMap(each -> each)
+                .toList();
+        return IntStream.range(0, event.squads().size())
+                .filter(s -> names.contains(event.squads().get(s).id()))
+                .max()
+                .orElse(0);
+    }
+
+    /** What comes after the last reading tells nothing of it. */
+    private static Event upTo(Event event, int last) {
+        return event.withSquads(
+                event.squads().subList(0, last + 1), event.plans().subList(0, last + 1));
+    }
+
+    /**
+     * What was measured, as playings can say it.
+     *
+     * @return the readings: tapes on fresh oil, other tapes, balls, games
+     */
+    public List<Reading> readings() {
+        return readings;
+    }
+
+    /** What was read. */
+    double[] observed() {
+        return readings.stream().mapToDouble(Reading::observed).toArray();
+    }
+
+    /**
+     * Covariance of what is not luck of play in the readings: their own errors, and on fresh oil how a lane differs
+     * from others.
+     */
+    RealMatrix ownError() {
+        RealMatrix covariance = new Array2DRowRealMatrix(readings.size(), readings.size());
+        for (int i = 0; i < readings.size(); i++) {
+            covariance.setEntry(i, i, readings.get(i).errorVariance());
+        }
+        freshByLane().forEach((lane, at) -> {
+            RealMatrix ofLane = new TapedLane(
+                            sheet(event, lane), tapes(at), TapedLane.FRESH_SHARE, TapedLane.FRESH_FIELD)
+                    .covariance();
+            for (int i = 0; i < at.size(); i++) {
+                for (int j = 0; j < at.size(); j++) {
+                    covariance.setEntry(at.get(i), at.get(j), ofLane.getEntry(i, j));
+                }
+            }
+        });
+        return covariance;
+    }
+
+    private List<TapeTaken> tapes(List<Integer> at) {
+        return at.stream().map(i -> ((Reading.Fresh) readings.get(i)).tape()).toList();
+    }
+
+    private Map<Integer, List<Integer>> freshByLane() {
+        return IntStream.range(0, readings.size())
+                .filter(i -> readings.get(i) instanceof Reading.Fresh)
+                .boxed()
+                .collect(Collectors.groupingBy(
+                        i -> ((Reading.Fresh) readings.get(i)).tape().lane(), TreeMap::new, Collectors.toList()));
+    }
+
+    private static OilFilm sheet(Event event, int lane) {
+        return OilFilm.fresh(event.pattern(0, lane), LaneGrid.DEFAULT);
+    }
+
+    /** The day under a set, ready to be played. */
+    Playable under(ValueSet set) {
+        return Playable.of(PlayModel.under(event, set));
+    }
+
+    /**
+     * What one playing under a set says of the readings.
+     *
+     * @param playable the day under the set, from {@link #under}
+     * @param set the set
+     * @param streams luck of the playing
+     */
+    double[] said(Playable playable, ValueSet set, RandomStreams streams) {
+        Event come = event.isDrawn() ? PlayModel.under(event.asTheyCome(streams), set) : PlayModel.under(event, set);
+        Playable day = playable.with(come);
+        ReadingEye eye = new ReadingEye(readings, day, streams);
+        double[] said = eye.said(new TournamentSimulation(day.setup(LuckSource.byBall(streams))
+                        .recording(LaneRecords.NONE)
+                        .watchedBy(Observers.of(eye)))
+                .play());
+        for (int i = 0; i < said.length; i++) {
+            if (readings.get(i) instanceof Reading.Fresh fresh) {
+                TapeTaken tape = fresh.tape();
+                said[i] = tape.meanReading(FilmTapes.units(sheet(come, tape.lane()), tape.board(), tape.distanceM()));
+            }
+        }
+        return said;
+    }
+}

@@ -1,0 +1,58 @@
+package lanetide.squads.fit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import lanetide.oilflow.unknown.Unknown;
+import lanetide.oilflow.unknown.ValueSet;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.stat.StatUtils;
+
+/** What is told of a fit: readings beside what is said of them, and what was learnt of each unknown. */
+record FitReport(List<Reading> readings, RealMatrix ownError) {
+    FitResult of(Ensemble before, Ensemble moved, List<Integer> chosen, double otherLaw) {
+        List<ValueSet> sets = new ArrayList<>();
+        for (int number = 1; number <= chosen.size(); number++) {
+            ValueSet set = moved.sets().get(chosen.get(number - 1));
+            sets.add(new ValueSet(number, set.values(), set.seed()));
+        }
+        List<double[]> after = chosen.stream().map(moved.said()::get).toList();
+        List<FitResult.Check> checks = IntStream.range(0, readings.size())
+                .mapToObj(r -> new FitResult.Check(readings.get(r), said(before.said(), r), said(after, r)))
+                .toList();
+        double lawBefore = (double) before.ofLaw(true).size() / before.sets().size();
+        return new FitResult(sets, checks, learnt(before.sets(), sets), lawBefore, otherLaw);
+    }
+
+    private FitResult.Said said(List<double[]> members, int reading) {
+        double[] column =
+                members.stream().mapToDouble(member -> member[reading]).toArray();
+        double error = ownError.getEntry(reading, reading);
+        return new FitResult.Said(StatUtils.mean(column), Math.sqrt(StatUtils.variance(column) + error));
+    }
+
+    private static List<FitResult.Learnt> learnt(List<ValueSet> before, List<ValueSet> after) {
+        return NormalScores.MOVED.stream()
+                .map(unknown -> learnt(unknown, before, after))
+                .sorted(Comparator.comparingDouble(FitResult.Learnt::narrowed).reversed())
+                .toList();
+    }
+
+    private static FitResult.Learnt learnt(Unknown unknown, List<ValueSet> before, List<ValueSet> after) {
+        double narrowed = 1 - spread(unknown, after) / spread(unknown, before);
+        return new FitResult.Learnt(unknown, points(unknown, before), points(unknown, after), narrowed);
+    }
+
+    private static double spread(Unknown unknown, List<ValueSet> sets) {
+        return Math.sqrt(StatUtils.variance(sets.stream()
+                .mapToDouble(set -> unknown.shareOf(set.of(unknown)))
+                .toArray()));
+    }
+
+    private static FitResult.Points points(Unknown unknown, List<ValueSet> sets) {
+        double[] values = sets.stream().mapToDouble(set -> set.of(unknown)).toArray();
+        return new FitResult.Points(
+                StatUtils.percentile(values, 5), StatUtils.percentile(values, 50), StatUtils.percentile(values, 95));
+    }
+}

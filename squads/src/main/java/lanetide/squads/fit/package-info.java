@@ -1,0 +1,2 @@
+/** What measurements leave of what is not known: sets of values fitted to tapes, balls and scores. */
+package lanetide.squads.fit;
