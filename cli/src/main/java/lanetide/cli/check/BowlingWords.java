@@ -5,6 +5,8 @@ import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import lanetide.cli.report.Figures;
+import lanetide.cli.scenario.entries.DrawnTraits;
+import lanetide.cli.scenario.entries.Trait;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Event;
@@ -40,6 +42,24 @@ final class BowlingWords {
         return pins.getMax() == 0
                 ? Optional.empty()
                 : Optional.of("handicap of " + pins.getMin() + " to " + pins.getMax() + " pins a game");
+    }
+
+    /** What the entries leave open, and what was done about it; empty where they leave nothing open. */
+    static Optional<String> listed(DrawnTraits entries) {
+        if (entries.byAverage() == 0 && entries.drawn().isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> parts = new ArrayList<>();
+        parts.add(entries.bowlers() + (entries.bowlers() == 1 ? " bowler" : " bowlers"));
+        if (entries.byAverage() > 0) {
+            parts.add("level of " + entries.byAverage() + " by the average");
+        }
+        for (Trait trait : Trait.values()) {
+            if (entries.count(trait) > 0) {
+                parts.add(trait.id() + " of " + entries.count(trait) + " drawn by shares");
+            }
+        }
+        return line("Entries", parts);
     }
 
     /** What bowlers have in common; empty where they are as usual. */

@@ -31,7 +31,7 @@ record SameCause(List<Notice> notices) {
                     notice.file(),
                     notice.field().replaceAll(INDEX, ""),
                     notice.value(),
-                    notice.message().replace(notice.field(), ""));
+                    notice.message().replace(notice.field(), "").replaceAll(INDEX, ""));
         }
 
         static Key kind(Notice notice) {

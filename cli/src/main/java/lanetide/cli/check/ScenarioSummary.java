@@ -32,6 +32,7 @@ public final class ScenarioSummary {
         page.item(centre(event.centre()));
         page.item(PatternWords.named(event.pattern(), metric));
         page.item("Rotation: " + DesignWords.describe(scenario.design(), event.centre()));
+        BowlingWords.listed(scenario.drawn()).ifPresent(page::item);
         BowlingWords.bowlers(event.bowling()).ifPresent(page::item);
         BowlingWords.scoring(event).ifPresent(page::item);
         changes(event).ifPresent(page::item);

@@ -20,7 +20,8 @@ final class LinesAssumptions {
     static List<Assumption> of(Scenario scenario, List<StartLine> lines) {
         List<Assumption> all = new ArrayList<>();
         scenario.assumptions().stream()
-                .filter(taken -> taken.name().startsWith("pattern."))
+                .filter(taken ->
+                        taken.name().startsWith("pattern.") || taken.name().startsWith("entries."))
                 .forEach(all::add);
         List<PlayingStyle> styles = distinct(lines, line -> line.kind().style());
         all.addAll(Assumptions.of(

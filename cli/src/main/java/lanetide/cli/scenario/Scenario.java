@@ -2,6 +2,7 @@ package lanetide.cli.scenario;
 
 import java.nio.file.Path;
 import java.util.List;
+import lanetide.cli.scenario.entries.DrawnTraits;
 import lanetide.cli.scenario.key.Names;
 import lanetide.cli.scenario.notice.Assumption;
 import lanetide.cli.scenario.reader.Policy;
@@ -20,6 +21,7 @@ import lanetide.squads.rotation.design.RotationDesign;
  * @param bands the limits by which it sorts patterns
  * @param names everything it can name: what ships with the program, and its own
  * @param policy what its director sets by judgement
+ * @param drawn what of its listed bowlers the entries do not say, so that it was drawn
  * @param assumptions what answers rest on and the file does not state
  */
 public record Scenario(
@@ -31,6 +33,7 @@ public record Scenario(
         PatternBands bands,
         Names names,
         Policy policy,
+        DrawnTraits drawn,
         List<Assumption> assumptions) {
     /**
      * The file without its folder, for what is sent and hung up: where somebody keeps his files is nobody else's
@@ -54,6 +57,6 @@ public record Scenario(
      * @return the scenario with that event in place of its own
      */
     public Scenario with(Event changed) {
-        return new Scenario(file, sha256, seed, changed, design, bands, names, policy, assumptions);
+        return new Scenario(file, sha256, seed, changed, design, bands, names, policy, drawn, assumptions);
     }
 }

@@ -62,6 +62,7 @@ public final class ScenarioReader {
                         seeded.bands(),
                         seeded.names(),
                         seeded.policy(),
+                        seeded.drawn(),
                         notices.assumptions().list())),
                 notices.list());
     }

@@ -1,6 +1,7 @@
 package lanetide.cli.schema;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import lanetide.cli.scenario.key.Block;
@@ -33,7 +34,7 @@ final class ScenarioSchema {
         ObjectNode definitions = schema.putObject("$defs");
         for (Block block : Blocks.ALL) {
             if (!block.equals(EventKeys.SCENARIO)) {
-                definitions.set(block.path(), block(block));
+                definitions.set(block.name(), block(block));
             }
         }
         return schema;
@@ -64,7 +65,8 @@ final class ScenarioSchema {
                 case BLOCK -> blockUnder(block, key);
                 case LIST -> list(blockUnder(block, key));
                 case NAME_OR_BLOCK -> either(text(), blockUnder(block, key));
-                case LIST_OR_FILE -> either(list(blockUnder(block, key)), pattern(FILE));
+                case LIST_OR_FILE ->
+                    either(list(blockUnder(block, key)), pattern(FILE), blockInPlaceOfList(block, key));
                 case FILE -> pattern(FILE);
                 case LANES -> pattern("^\\d{1,6} to \\d{1,6}$");
                 case PAIRS -> list(pattern(PAIR));
@@ -85,13 +87,21 @@ final class ScenarioSchema {
     /** The block under a key, or named blocks of its kind. */
     private static ObjectNode blockUnder(Block around, Key<?> key) {
         Block block = Blocks.under(around, key).orElseThrow();
-        ObjectNode reference = JsonNodeFactory.instance.objectNode().put("$ref", "#/$defs/" + block.path());
+        ObjectNode reference = reference(block);
         if (!Blocks.isNamed(block)) {
             return reference;
         }
         ObjectNode schema = type("object");
         schema.set("additionalProperties", reference);
         return schema;
+    }
+
+    private static ObjectNode blockInPlaceOfList(Block around, Key<?> key) {
+        return reference(Blocks.inPlaceOfList(around, key).orElseThrow());
+    }
+
+    private static ObjectNode reference(Block block) {
+        return JsonNodeFactory.instance.objectNode().put("$ref", "#/$defs/" + block.name());
     }
 
     private static ObjectNode scalar(Form<?> form) {
@@ -153,9 +163,9 @@ final class ScenarioSchema {
         return schema;
     }
 
-    private static ObjectNode either(ObjectNode one, ObjectNode other) {
+    private static ObjectNode either(ObjectNode... any) {
         ObjectNode schema = JsonNodeFactory.instance.objectNode();
-        schema.putArray("anyOf").add(one).add(other);
+        schema.putArray("anyOf").addAll(List.of(any));
         return schema;
     }
 }

@@ -8,6 +8,7 @@ import lanetide.cli.scenario.key.CentreKeys;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Key;
 import lanetide.cli.scenario.key.PatternKeys;
+import lanetide.cli.scenario.key.UsualField;
 
 /** A scenario to begin with, every key with its meaning as the reader knows it. */
 public final class Starter {
@@ -89,13 +90,10 @@ public final class Starter {
         }
         open("field", "the bowlers of every squad, by shares that add up to 100 %");
         key(BowlerKeys.PER_SQUAD, answers.get("bowlers"), "  ");
-        key(BowlerKeys.HANDS, "{right: 88 %, left: 12 %}", "  ");
-        key(BowlerKeys.STYLES, "{straight: 20 %, stroker: 35 %, tweener: 30 %, power: 15 %}", "  ");
+        key(BowlerKeys.HANDS, UsualField.written(UsualField.HANDS), "  ");
+        key(BowlerKeys.STYLES, UsualField.written(UsualField.STYLES), "  ");
         key(BowlerKeys.LEVELS, "{scratch: 30 %, league: 50 %, casual: 20 %}", "  ");
-        key(
-                BowlerKeys.COVERS,
-                "{plastic: 10 %, urethane: 10 %, weak-reactive: 25 %, medium-reactive: 40 %, strong-reactive: 15 %}",
-                "  ");
+        key(BowlerKeys.COVERS, UsualField.written(UsualField.COVERS), "  ");
     }
 
     private void open(String name, String meaning) {

@@ -59,7 +59,10 @@ class BowlersAndScoringTest {
                 .contains("Anchor scratch", "Leadoff league", "Third elite");
         assertThat(reading.scenario().orElseThrow().assumptions())
                 .extracting(Assumption::name, Assumption::value)
-                .contains(tuple("entries[1].level", "scratch"));
+                .contains(tuple(
+                        "entries.level",
+                        "level of 2 of 3 bowlers by average: elite from 220 pins, scratch from 200 pins, league from 180"
+                                + " pins, else casual"));
     }
 
     @Test

@@ -96,6 +96,20 @@ class FaultyKeyTest {
               - {id: Leadoff, hand: left, style: tweener, level: scratch, cover: plastic}
             """;
 
+    private static final String IN_A_TABLE = Scenarios.SOUND
+                    .substring(0, Scenarios.SOUND.indexOf("field:"))
+                    .replace(", oil: fresh}", ", oil: fresh}\n  - {id: B, start: \"21:00\", oil: none}")
+            + """
+            entries:
+              file: club-final.csv
+              columns: {name: Name, cover: Ball}
+            field:
+              styles: {stroker: 50 %, tweener: 50 %}
+              slow: 10 %
+            bowlers:
+              levelFrom: {scratch: 195 pins, league: 0 pins}
+            """;
+
     /** A scenario as a tree of maps and lists, and the file it stands in. */
     record Sound(Path file, String text) {
         Object tree() {
@@ -166,7 +180,8 @@ class FaultyKeyTest {
         return List.of(
                 new Sound(Path.of("all-blocks.yaml"), ALL_BLOCKS),
                 new Sound(Path.of("taped.yaml"), TAPED),
-                new Sound(Path.of("listed.yaml"), LISTED));
+                new Sound(Path.of("listed.yaml"), LISTED),
+                new Sound(Scenarios.FOLDER.resolve("in-a-table.yaml"), IN_A_TABLE));
     }
 
     static List<Sound> shipped() throws IOException {

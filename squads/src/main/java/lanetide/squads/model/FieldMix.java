@@ -90,6 +90,31 @@ public record FieldMix(
     }
 
     /**
+     * Draws one kind, each as likely as its share, for somebody of whom the kind is not known.
+     *
+     * @param shares kinds with their shares, which add up to 1
+     * @param streams family to draw from
+     * @param key names the stream; another key, another draw
+     * @param <T> what is shared out
+     * @return one of the kinds
+     * @throws IllegalArgumentException if {@code shares} is empty
+     */
+    public static <T> T one(List<Share<T>> shares, RandomStreams streams, String key) {
+        if (shares.isEmpty()) {
+            throw new IllegalArgumentException("there is no kind to draw for " + key);
+        }
+        double left = streams.stream(key).nextDouble();
+        for (Share<T> share : shares) {
+            left -= share.share();
+            if (left < 0) {
+                return share.kind();
+            }
+        }
+        // Shares may miss 1 by a rounding error.
+        return shares.get(shares.size() - 1).kind();
+    }
+
+    /**
      * Draws the squad: as many groups as there are pairs, or fewer where there are fewer bowlers than pairs; the first
      * groups have one bowler more where the division leaves a remainder.
      *

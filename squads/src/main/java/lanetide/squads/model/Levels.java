@@ -27,26 +27,15 @@ public final class Levels {
     }
 
     /**
-     * The level that a bowler's average tells.
+     * The level that a bowler's average tells (O'Keefe, US Bowler, July 2012).
      *
-     * @param pins his average (pins a game), 0 to 300
-     * @return the id of the shipped level: elite from 220 pins, scratch from 200, league from 180, else casual
-     *     (O'Keefe, US Bowler, July 2012)
+     * @return ids of the shipped levels by the smallest average (pins a game) that each is told from; the lowest from 0
      */
-    public static String idOfAverage(int pins) {
-        return Averages.FROM_PINS.floorEntry((double) pins).getValue();
-    }
-
-    /** Read once, and only where somebody's level is told by his average. */
-    private static final class Averages {
-        private static final NavigableMap<Double, String> FROM_PINS = read();
-
-        private static NavigableMap<Double, String> read() {
-            DataFile file = new DataFile(Levels.class, "levels.properties");
-            NavigableMap<Double, String> ids = new TreeMap<>();
-            file.ids().forEach(id -> ids.put(file.number(id, "averageFromPins"), id));
-            return Collections.unmodifiableNavigableMap(ids);
-        }
+    public static NavigableMap<Integer, String> idsFromAverage() {
+        DataFile file = new DataFile(Levels.class, "levels.properties");
+        NavigableMap<Integer, String> ids = new TreeMap<>();
+        file.ids().forEach(id -> ids.put((int) file.number(id, "averageFromPins"), id));
+        return Collections.unmodifiableNavigableMap(ids);
     }
 
     /**

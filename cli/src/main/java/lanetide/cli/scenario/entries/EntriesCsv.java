@@ -6,9 +6,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import lanetide.cli.scenario.key.BowlerKeys;
+import lanetide.cli.scenario.key.EntryListKeys;
 import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.CsvTable;
 import lanetide.cli.scenario.value.Section;
@@ -21,43 +22,49 @@ import org.snakeyaml.engine.v2.nodes.Tag;
 /**
  * Reads an entry list from comma-separated values (RFC 4180): a header, then one bowler a row. Each row becomes what a
  * scenario would say of the bowler, so that the same faults give the same notices.
+ *
+ * @param notices takes what is wrong, told of the table
+ * @param titles the titles that the scenario has for columns
+ * @param drawsLevels whether a bowler with neither level nor average has one drawn
  */
-record EntriesCsv(Notices notices) {
-    private static final String FIRST_NAME = "first name";
-    private static final String LAST_NAME = "last name";
+record EntriesCsv(Notices notices, ColumnTitles titles, boolean drawsLevels) {
+    private static final String ID = BowlerKeys.ID.name();
+    private static final String FIRST_NAME = EntryListKeys.FIRST_NAME.name();
+    private static final String LAST_NAME = EntryListKeys.LAST_NAME.name();
+    private static final String LEVEL = BowlerKeys.LEVEL.name();
+    private static final String AVERAGE = BowlerKeys.AVERAGE.name();
 
     /** The key that a column stands for, by its header in small letters without spaces and signs. */
     private static final Map<String, String> COLUMNS = CsvTable.columns(Map.ofEntries(
-            Map.entry("id", List.of("id", "name", "bowler", "bowlername", "fullname")),
+            Map.entry(ID, List.of("id", "name", "bowler", "bowlername", "fullname")),
             Map.entry(FIRST_NAME, List.of("firstname", "forename", "givenname")),
             Map.entry(LAST_NAME, List.of("lastname", "surname", "familyname")),
             Map.entry("hand", List.of("hand", "handed", "bowlinghand")),
             Map.entry("style", List.of("style", "playingstyle")),
-            Map.entry("level", List.of("level", "skill")),
+            Map.entry(LEVEL, List.of("level", "skill")),
             Map.entry("cover", List.of("cover", "ball", "ballcover", "strikeball")),
             Map.entry("spareCover", List.of("sparecover", "spareball")),
             Map.entry("secondCover", List.of("secondcover", "secondball")),
             Map.entry("tempo", List.of("tempo")),
-            Map.entry("average", List.of("average", "averagepins", "avg")),
+            Map.entry(AVERAGE, List.of("average", "averagepins", "avg")),
             Map.entry("squad", List.of("squad", "squadid")),
             Map.entry("group", List.of("group", "groupnumber"))));
 
-    private static final String MAY = "spare cover, second cover, tempo, average, squad and group";
-    private static final String ALL = "name, hand, style, cover and level (or average), and may name " + MAY;
-    private static final List<String> REQUIRED = List.of("hand", "style", "cover");
-
-    /** Columns whose empty cells say nothing. */
-    private static final Set<String> OPTIONAL =
-            Set.of("level", "spareCover", "secondCover", "tempo", "average", "squad", "group");
+    private static final String READ =
+            "name, hand, style, level, cover, spare cover, second cover, tempo, average, squad and" + " group";
+    private static final String ALL =
+            "name and average (or level), and may name hand, style, cover, spare cover, second"
+                    + " cover, tempo, squad and group";
 
     /** Columns that hold names of the trade, which lists write with capitals and spaces. */
-    private static final Set<String> TRADE_NAMES =
-            Set.of("hand", "style", "level", "cover", "spareCover", "secondCover");
+    private static final Set<String> TRADE_NAMES = Set.of("hand", "style", LEVEL, "cover", "spareCover", "secondCover");
 
     /** The unit of a column whose cells may be numbers alone. */
-    private static final Map<String, String> UNITS = Map.of("average", " pins", "tempo", " %");
+    private static final Map<String, String> UNITS = Map.of(AVERAGE, " pins", "tempo", " %");
 
     private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d+)?");
+    private static final Pattern AVERAGE_WITH_FRACTION = Pattern.compile("(\\d+)\\.\\d+( ?pins?)?");
+    private static final Pattern BLANKS = Pattern.compile("[\\s\\p{Z}]+");
 
     /** What the table says of each bowler; empty, with notices, if it cannot be read. */
     Optional<List<Section>> read(byte[] bytes) {
@@ -66,35 +73,39 @@ record EntriesCsv(Notices notices) {
     }
 
     private Optional<List<Section>> read(CsvTable table) {
-        Map<String, Integer> places = table.places(COLUMNS, notices, "name, hand, style, level, cover, " + MAY);
-        boolean named = places.containsKey("id") || places.containsKey(LAST_NAME);
-        if (!named) {
-            table.columnMissing(notices, "name", ALL);
-        }
-        List<String> missing = Stream.concat(
-                        REQUIRED.stream(), places.containsKey("average") ? Stream.empty() : Stream.of("level"))
-                .filter(column -> !places.containsKey(column))
-                .toList();
-        missing.forEach(column -> table.columnMissing(notices, column, ALL));
-        if (!named || !missing.isEmpty()) {
+        Map<String, Integer> places = table.places(titles.among(COLUMNS, table), notices, READ);
+        if (!isWhole(table, places)) {
             return Optional.empty();
         }
         List<Section> bowlers = new ArrayList<>();
         for (CsvTable.Row row : table.rows()) {
             if (table.fits(row, notices, "Put a name that has a comma into double quotes.")) {
-                bowlers.add(bowler(row, places, bowlers.size() + 1));
+                bowlers.add(bowler(table, row, places, bowlers.size() + 1));
             }
         }
         return Optional.of(bowlers);
     }
 
-    private Section bowler(CsvTable.Row row, Map<String, Integer> places, int number) {
+    /** Whether the columns are there that must be; a notice for each that is not, unless its title was told wrong. */
+    private boolean isWhole(CsvTable table, Map<String, Integer> places) {
+        boolean named = places.containsKey(ID) || places.containsKey(LAST_NAME);
+        boolean skilled = drawsLevels || places.containsKey(LEVEL) || places.containsKey(AVERAGE);
+        if (!named && !titles.has(EntryListKeys.NAME) && !titles.has(EntryListKeys.LAST_NAME)) {
+            table.columnMissing(notices, "name", ALL);
+        }
+        if (!skilled && !titles.has(EntryListKeys.LEVEL) && !titles.has(EntryListKeys.AVERAGE)) {
+            table.columnMissing(notices, AVERAGE, ALL);
+        }
+        return named && skilled;
+    }
+
+    private Section bowler(CsvTable table, CsvTable.Row row, Map<String, Integer> places, int number) {
         List<NodeTuple> tuples = new ArrayList<>();
-        tuples.add(tuple(row, "id", places.getOrDefault("id", places.getOrDefault(LAST_NAME, 0)), name(row, places)));
+        tuples.add(tuple(row, ID, places.getOrDefault(ID, places.getOrDefault(LAST_NAME, 0)), name(row, places)));
         places.forEach((column, place) -> {
-            boolean part = column.equals("id") || column.equals(FIRST_NAME) || column.equals(LAST_NAME);
-            String written = written(column, row.cell(place));
-            if (!part && !(written.isEmpty() && OPTIONAL.contains(column))) {
+            boolean part = column.equals(ID) || column.equals(FIRST_NAME) || column.equals(LAST_NAME);
+            String written = written(column, table.number(cell(row, place)));
+            if (!part && !written.isEmpty()) {
                 tuples.add(tuple(row, column, place, written));
             }
         });
@@ -110,25 +121,47 @@ record EntriesCsv(Notices notices) {
 
     /** The name, or what there is of first and last name. */
     private static String name(CsvTable.Row row, Map<String, Integer> places) {
-        if (places.containsKey("id")) {
-            return row.cell(places.get("id"));
+        if (places.containsKey(ID)) {
+            return cell(row, places.get(ID));
         }
-        String first = places.containsKey(FIRST_NAME) ? row.cell(places.get(FIRST_NAME)) + " " : "";
-        return (first + row.cell(places.get(LAST_NAME))).strip();
+        String first = places.containsKey(FIRST_NAME) ? cell(row, places.get(FIRST_NAME)) + " " : "";
+        return (first + cell(row, places.get(LAST_NAME))).strip();
     }
 
-    private static String written(String column, String cell) {
+    /** A cell with single spaces between words, such as those that do not break in a spreadsheet, and none around. */
+    private static String cell(CsvTable.Row row, int place) {
+        return BLANKS.matcher(row.cell(place)).replaceAll(" ").strip();
+    }
+
+    private String written(String column, String cell) {
+        if (column.equals(AVERAGE)) {
+            return average(cell);
+        }
         if (!TRADE_NAMES.contains(column)) {
             return NUMBER.matcher(cell).matches() ? cell + UNITS.getOrDefault(column, "") : cell;
         }
-        String plain = cell.toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");
+        String plain =
+                BLANKS.matcher(cell.toLowerCase(Locale.ROOT).replace('_', ' ')).replaceAll("-");
         if (column.equals("hand")) {
             return switch (plain) {
-                case "r", "right-handed", "right-hand" -> "right";
-                case "l", "left-handed", "left-hand" -> "left";
+                case "r", "rh", "right-handed", "right-hand" -> "right";
+                case "l", "lh", "left-handed", "left-hand" -> "left";
                 default -> plain;
             };
         }
         return plain;
+    }
+
+    private String average(String cell) {
+        Matcher fraction = AVERAGE_WITH_FRACTION.matcher(cell);
+        if (fraction.matches()) {
+            notices.assumptions()
+                    .add(
+                            "entries.average",
+                            "fractions are dropped, so that 187.9 is 187",
+                            "common practice, no source");
+            return fraction.group(1) + UNITS.get(AVERAGE);
+        }
+        return NUMBER.matcher(cell).matches() ? cell + UNITS.get(AVERAGE) : cell;
     }
 }

@@ -9,12 +9,16 @@ import java.util.Optional;
 import java.util.TreeMap;
 import lanetide.cli.scenario.key.BowlerKeys;
 import lanetide.cli.scenario.key.ByName;
+import lanetide.cli.scenario.key.EntryListKeys;
 import lanetide.cli.scenario.key.EventKeys;
+import lanetide.cli.scenario.key.Names;
 import lanetide.cli.scenario.key.Range;
 import lanetide.cli.scenario.notice.NoticeCode;
+import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.NamedFiles;
 import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.Value;
+import lanetide.des.random.RandomStreams;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.FieldMix;
 import lanetide.squads.model.Group;
@@ -22,15 +26,44 @@ import lanetide.squads.model.Group;
 /** Reads bowlers listed one by one. */
 public final class EntriesReader {
     private final BowlerReader bowlers;
+    private final Blanks blanks;
+    private final LevelLimits limits;
     private final NamedFiles files;
     private final Map<String, List<Entry>> bySquad = new LinkedHashMap<>();
     private final Map<String, Integer> averages = new HashMap<>();
     private boolean faulty;
 
-    /** A reader of lists, in the scenario or in a file beside it. */
-    public EntriesReader(BowlerReader bowlers, NamedFiles files) {
+    private EntriesReader(BowlerReader bowlers, Blanks blanks, LevelLimits limits, NamedFiles files) {
         this.bowlers = bowlers;
+        this.blanks = blanks;
+        this.limits = limits;
         this.files = files;
+    }
+
+    /**
+     * A reader of the list of a scenario, and what draws what the list does not say.
+     *
+     * @param scenario the whole file, of which the field is read if it stands beside entries
+     * @param names what the scenario can name
+     * @param streams family to draw from, outside any replication
+     * @param files opens what the scenario names
+     */
+    public static EntriesReader of(Section scenario, Names names, RandomStreams streams, NamedFiles files) {
+        FieldReader fields = new FieldReader(names);
+        Optional<Section> field = scenario.has(EventKeys.ENTRIES) ? scenario.block(EventKeys.FIELD) : Optional.empty();
+        LevelLimits limits = LevelLimits.read(scenario, names);
+        Blanks blanks = new Blanks(fields.besideEntries(field), streams);
+        return new EntriesReader(new BowlerReader(names, fields, limits, blanks), blanks, limits, files);
+    }
+
+    /** Reads bowlers who are not listed; none may have the name of another. */
+    public BowlerReader bowlers() {
+        return bowlers;
+    }
+
+    /** What of the listed bowlers is not known. */
+    public DrawnTraits drawn() {
+        return blanks.drawnTraits();
     }
 
     /** One line of the list. */
@@ -39,19 +72,47 @@ public final class EntriesReader {
     /** Reads the list, or the table that stands for it, and sorts it by squad. */
     public void read(Section scenario, List<String> squads, int pairs) {
         Section list = scenario.ofPart();
-        sections(list).forEach(section -> entry(section, squads, pairs));
-        faulty = list.notices().hasErrors();
+        Optional<List<Section>> read = sections(list);
+        List<Section> sections = read.orElse(List.of());
+        ListedSquads named = ListedSquads.of(sections);
+        if (squads.isEmpty() && !named.isEmpty()) {
+            suggest(named, list);
+        }
+        sections.forEach(section -> entry(section, squads, pairs, named));
+        faulty = read.isEmpty() || list.notices().hasErrors();
+        list.value(EventKeys.ENTRIES).ifPresent(bowlers::tellWhoBowlsAgain);
+        blanks.tell(limits, scenario.notices().assumptions());
     }
 
-    private List<Section> sections(Section scenario) {
-        Optional<Value> name = scenario.value(EventKeys.ENTRIES).filter(Value::isScalar);
-        return name.isEmpty()
-                ? scenario.blocks(EventKeys.ENTRIES)
-                : files.read(name.get())
-                        .flatMap(bytes -> new EntriesCsv(scenario.notices()
-                                        .in(files.path(name.get().plain())))
-                                .read(bytes))
-                        .orElse(List.of());
+    private static void suggest(ListedSquads named, Section list) {
+        list.value(EventKeys.ENTRIES)
+                .ifPresent(value -> value.say(
+                        NoticeCode.SQUADS_IN_LIST,
+                        "",
+                        named.sentence().strip()
+                                + " Name each of them by its `id` under `squads`, in order of" + " start, such as "
+                                + EventKeys.SQUADS.typical() + "."));
+    }
+
+    /** What the scenario or the table says of each bowler; empty, with notices, if the table cannot be read. */
+    private Optional<List<Section>> sections(Section scenario) {
+        Optional<Value> written = scenario.value(EventKeys.ENTRIES);
+        if (written.filter(Value::isBlock).isPresent()) {
+            return scenario.blockInPlaceOfList(EventKeys.ENTRIES)
+                    .flatMap(table -> table.value(EntryListKeys.FILE)
+                            .flatMap(file -> rows(file, table.block(EntryListKeys.COLUMNS), table.notices())));
+        }
+        return written.filter(Value::isScalar).isPresent()
+                ? rows(written.get(), Optional.empty(), scenario.notices())
+                : Optional.of(scenario.blocks(EventKeys.ENTRIES));
+    }
+
+    private Optional<List<Section>> rows(Value file, Optional<Section> columns, Notices notices) {
+        boolean drawsLevels = !blanks.shares().levels().kinds().isEmpty();
+        return files.read(file)
+                .flatMap(bytes -> new EntriesCsv(
+                                notices.in(files.path(file.plain())), new ColumnTitles(columns), drawsLevels)
+                        .read(bytes));
     }
 
     /** The averages given in the list (pins), by bowler. */
@@ -117,23 +178,32 @@ public final class EntriesReader {
                                 + " gap. Use " + missing + ", or add bowlers to group " + missing + "."));
     }
 
-    private void entry(Section section, List<String> squads, int pairs) {
+    private void entry(Section section, List<String> squads, int pairs, ListedSquads named) {
         Optional<Integer> average = section.find(BowlerKeys.AVERAGE);
-        Optional<Bowler> bowler = bowlers.read(section, average);
-        Optional<String> squad = squad(section, squads);
+        Optional<String> squad = squad(section, squads, named);
+        Optional<Bowler> bowler =
+                bowlers.listed(section, squad.or(() -> written(section)).orElse(""), average);
         Optional<Integer> group = section.within(BowlerKeys.GROUP, Range.between(1, Math.max(1, pairs)));
         bowler.ifPresent(known -> average.ifPresent(pins -> averages.put(known.id(), pins)));
         if (!section.notices().hasErrors()) {
-            bowler.ifPresent(known -> bySquad.computeIfAbsent(squad.orElseThrow(), key -> new ArrayList<>())
-                    .add(new Entry(known, group, section)));
+            bowler.ifPresent(known -> squad.ifPresent(
+                    id -> bySquad.computeIfAbsent(id, key -> new ArrayList<>()).add(new Entry(known, group, section))));
         }
     }
 
-    private static Optional<String> squad(Section section, List<String> squads) {
-        if (section.has(BowlerKeys.SQUAD)) {
-            return section.oneOf(BowlerKeys.SQUAD, ByName.of(squads));
+    private static Optional<String> written(Section section) {
+        return section.value(BowlerKeys.SQUAD).map(Value::plain);
+    }
+
+    /** The squad of an entry; whatever it names if the scenario has no squads, which a notice tells already. */
+    private static Optional<String> squad(Section section, List<String> squads, ListedSquads named) {
+        if (squads.isEmpty()) {
+            return written(section);
         }
-        if (squads.size() != 1) {
+        if (section.has(BowlerKeys.SQUAD)) {
+            return section.value(BowlerKeys.SQUAD).orElseThrow().oneOf(ByName.of(squads), "squad", named.sentence());
+        }
+        if (squads.size() > 1) {
             section.missing(BowlerKeys.SQUAD);
         }
         return squads.stream().findFirst();

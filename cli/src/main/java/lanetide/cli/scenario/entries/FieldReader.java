@@ -8,6 +8,7 @@ import lanetide.cli.scenario.key.BowlerKeys;
 import lanetide.cli.scenario.key.Key;
 import lanetide.cli.scenario.key.Names;
 import lanetide.cli.scenario.key.Range;
+import lanetide.cli.scenario.key.UsualField;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.NamedValue;
 import lanetide.cli.scenario.value.Section;
@@ -29,6 +30,8 @@ public record FieldReader(Names names) {
 
     /** Reads a field; empty, with notices, if something of it is wrong. */
     public Optional<FieldMix> read(Section section) {
+        List.of(BowlerKeys.PER_SQUAD, BowlerKeys.HANDS, BowlerKeys.STYLES, BowlerKeys.LEVELS, BowlerKeys.COVERS)
+                .forEach(section::require);
         List<Share<Hand>> hands = shares(section, BowlerKeys.HANDS, Names.HANDS, "hand");
         List<Share<PlayingStyle>> styles = shares(section, BowlerKeys.STYLES, names.styles(), "style");
         List<Share<Level>> levels = shares(section, BowlerKeys.LEVELS, names.levels(), "level");
@@ -44,6 +47,49 @@ public record FieldReader(Names names) {
                 spareCover.orElseThrow(),
                 tempos(section),
                 secondCover));
+    }
+
+    /** The shares by which is drawn what entries do not say: those of a field beside them, else usual ones. */
+    TraitShares besideEntries(Optional<Section> field) {
+        boolean slow = field.filter(section -> section.has(BowlerKeys.SLOW)).isPresent();
+        return new TraitShares(
+                drawn(Trait.HAND, field, BowlerKeys.HANDS, Names.HANDS, UsualField.HANDS),
+                drawn(Trait.STYLE, field, BowlerKeys.STYLES, names.styles(), UsualField.STYLES),
+                drawn(Trait.LEVEL, field, BowlerKeys.LEVELS, names.levels(), Map.of()),
+                drawn(Trait.COVER, field, BowlerKeys.COVERS, names.covers(), UsualField.COVERS),
+                new TraitShare<>(
+                        Trait.TEMPO,
+                        field.filter(section -> slow)
+                                .flatMap(section -> section.build(() -> tempos(section)))
+                                .orElse(List.of()),
+                        BowlerKeys.TEMPO.form()::write,
+                        true),
+                field.flatMap(section -> section.oneOf(BowlerKeys.FIELD_SPARE_COVER, names.covers())),
+                field.flatMap(section -> section.oneOf(BowlerKeys.FIELD_SECOND_COVER, names.covers())));
+    }
+
+    private static <T> TraitShare<T> drawn(
+            Trait trait,
+            Optional<Section> field,
+            Key<Map<String, Double>> key,
+            Map<String, T> known,
+            Map<String, Double> usual) {
+        List<Share<T>> stated = field.filter(section -> section.has(key))
+                .map(section -> shares(section, key, known, trait.id()))
+                .orElse(List.of());
+        List<Share<T>> kinds = stated.isEmpty()
+                ? usual.entrySet().stream()
+                        .map(share -> new Share<>(known.get(share.getKey()), share.getValue()))
+                        .toList()
+                : stated;
+        return new TraitShare<>(trait, kinds, kind -> nameOf(kind, known), !stated.isEmpty());
+    }
+
+    private static <T> String nameOf(T kind, Map<String, T> known) {
+        return known.keySet().stream()
+                .filter(name -> known.get(name).equals(kind))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The cover of a spare ball, in a field or an entry. */

@@ -8,11 +8,18 @@ import java.util.Optional;
 /** A block of a scenario and its keys, in the order a file usually has them: the reader knows no others. */
 public final class Block {
     private final String path;
+    private final String name;
     private final List<Key<?>> keys = new ArrayList<>();
 
     /** A block at a path; empty for the file itself. */
     Block(String path) {
+        this(path, path);
+    }
+
+    /** A block under another name than its path, where another block may stand in its place. */
+    Block(String path, String name) {
         this.path = path;
+        this.name = name;
     }
 
     /**
@@ -22,6 +29,15 @@ public final class Block {
      */
     public String path() {
         return path;
+    }
+
+    /**
+     * What it is called: no other block is called so.
+     *
+     * @return its path, unless several blocks may stand there
+     */
+    public String name() {
+        return name;
     }
 
     /**

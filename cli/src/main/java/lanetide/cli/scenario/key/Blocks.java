@@ -23,6 +23,8 @@ public final class Blocks {
             EventKeys.BREAK,
             BowlerKeys.FIELD,
             BowlerKeys.ENTRY,
+            EntryListKeys.TABLE,
+            EntryListKeys.COLUMN,
             BowlerKeys.CHANGE,
             BowlerKeys.SUBSTITUTE,
             IncidentKeys.INCIDENTS,
@@ -54,6 +56,20 @@ public final class Blocks {
     public static Optional<Block> under(Block block, Key<?> key) {
         String path = block.path(key);
         return at(path).or(() -> at(path + NAMED)).or(() -> at(key.name()));
+    }
+
+    /**
+     * The block that may stand under a key in place of a list.
+     *
+     * @param block the block in which the key stands
+     * @param key a key of it
+     * @return the block; empty if a list alone may stand there
+     */
+    public static Optional<Block> inPlaceOfList(Block block, Key<?> key) {
+        String path = block.path(key);
+        return ALL.stream()
+                .filter(each -> each.path().equals(path) && !each.name().equals(path))
+                .findFirst();
     }
 
     /**

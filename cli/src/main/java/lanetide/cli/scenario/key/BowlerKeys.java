@@ -27,22 +27,26 @@ public final class BowlerKeys {
 
     private static final Form<Map<String, Double>> PARTS = new Shares<>(SHARE);
     private static final Form<String> COVERS_BY_NAME = new Name("cover", "");
+    private static final Quantity<Integer> AVERAGES = Form.count(Measure.PINS, "pins", 0, ScoreCard.PERFECT);
     private static final Quantity<Double> TEMPOS = Form.share(0.2, 5);
 
-    /** Bowlers by shares. */
+    private static final String BESIDE_ENTRIES = "required; beside entries, usual shares";
+    private static final String DRAWN = "drawn by the shares of field, else by usual ones; of a substitute required";
+
+    /** Bowlers by shares; beside entries, what is drawn of whom the entries do not say it. */
     public static final Block FIELD = new Block("field");
 
     public static final Key<Integer> PER_SQUAD = FIELD.key(
                     "perSquad", Form.whole(1, MAX_BOWLERS), "bowlers in a squad, spread evenly over the pairs")
-            .required("4 to 6 a pair");
+            .optional("4 to 6 a pair", "required; not beside entries");
     public static final Key<Map<String, Double>> HANDS =
-            FIELD.key("hands", PARTS, "share of right and left").required("{right: 85 %, left: 15 %}");
-    public static final Key<Map<String, Double>> STYLES =
-            FIELD.key("styles", PARTS, "share of each playing style").required("{stroker: 60 %, tweener: 40 %}");
-    public static final Key<Map<String, Double>> LEVELS =
-            FIELD.key("levels", PARTS, "share of each level of skill").required("{scratch: 60 %, league: 40 %}");
+            FIELD.key("hands", PARTS, "share of right and left").optional("{right: 85 %, left: 15 %}", BESIDE_ENTRIES);
+    public static final Key<Map<String, Double>> STYLES = FIELD.key("styles", PARTS, "share of each playing style")
+            .optional("{stroker: 60 %, tweener: 40 %}", BESIDE_ENTRIES);
+    public static final Key<Map<String, Double>> LEVELS = FIELD.key("levels", PARTS, "share of each level of skill")
+            .optional("{scratch: 60 %, league: 40 %}", "required; beside entries, by the averages alone");
     public static final Key<Map<String, Double>> COVERS = FIELD.key("covers", PARTS, "share of each strike ball cover")
-            .required("{urethane: 20 %, medium-reactive: 80 %}");
+            .optional("{urethane: 20 %, medium-reactive: 80 %}", BESIDE_ENTRIES);
     public static final Key<String> FIELD_SPARE_COVER = FIELD.key(
                     "spareCover", COVERS_BY_NAME, "cover of everybody's spare ball")
             .optional(SPARE_BALL, SPARE_BALL);
@@ -58,16 +62,16 @@ public final class BowlerKeys {
     /** One bowler. */
     public static final Block ENTRY = new Block("entries");
 
-    public static final Key<String> ID = ENTRY.key("id", new Text(false), "name or number, alone in the event")
+    public static final Key<String> ID = ENTRY.key("id", new Text(false), "name or number, alone in his squad")
             .required("Anchor");
     public static final Key<Hand> HAND = ENTRY.key("hand", new Choice<>("hand", Names.HANDS), "right or left")
-            .required("right");
+            .optional("right", DRAWN);
     public static final Key<String> STYLE =
-            ENTRY.key("style", new Name("style", ""), "playing style").required("tweener");
+            ENTRY.key("style", new Name("style", ""), "playing style").optional("tweener", DRAWN);
     public static final Key<String> LEVEL = ENTRY.key("level", new Name("level", ""), "level of skill")
-            .optional("league", "by the average; else required");
+            .optional("league", "by the average, else by the shares of field, else required; of a substitute required");
     public static final Key<String> COVER =
-            ENTRY.key("cover", COVERS_BY_NAME, "cover of the strike ball").required("medium-reactive");
+            ENTRY.key("cover", COVERS_BY_NAME, "cover of the strike ball").optional("medium-reactive", DRAWN);
     public static final Key<String> SPARE_COVER =
             ENTRY.key("spareCover", COVERS_BY_NAME, "cover of the spare ball").optional(SPARE_BALL, SPARE_BALL);
     public static final Key<Double> TEMPO = ENTRY.key("tempo", TEMPOS, "time he takes over a shot, of the usual")
@@ -80,9 +84,7 @@ public final class BowlerKeys {
     public static final Block SUBSTITUTE = new Block("changes.substitute");
 
     public static final Key<Integer> AVERAGE = ENTRY.key(
-                    "average",
-                    Form.count(Measure.PINS, "pins", 0, ScoreCard.PERFECT),
-                    "the bowler's average, for the handicap, and for a level that is not given")
+                    "average", AVERAGES, "the bowler's average, for the handicap, and for a level that is not given")
             .optional("187 pins", "the level's");
     public static final Key<String> SQUAD = ENTRY.key("squad", new Name("squad", ""), "id of the bowler's squad")
             .optional("A", "the only squad");
@@ -119,6 +121,14 @@ public final class BowlerKeys {
                     "tiring", Form.share(0, 0.1), "share of his speed a bowler loses over 72 balls at full racks")
             .assumed(
                     "0 % to 2 %", Bowling.USUAL.tiringShare(), "nobody tires; how much elite bowlers do was not found");
+
+    public static final Key<Map<String, Integer>> LEVEL_FROM = BOWLERS.key(
+                    "levelFrom",
+                    new Shares<>(AVERAGES),
+                    "smallest average from which a listed bowler without a level is taken for each; lower ones for the lowest")
+            .optional(
+                    "{elite: 215 pins, scratch: 195 pins, league: 170 pins, casual: 0 pins}",
+                    "published limits, from the averages 220, 200 and 180");
 
     static {
         for (Key<?> key : ENTRY.keys().subList(0, ENTRY.keys().indexOf(AVERAGE))) {

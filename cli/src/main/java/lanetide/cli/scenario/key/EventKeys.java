@@ -44,7 +44,10 @@ public final class EventKeys {
             .optional("stay or right", "stay");
     public static final Key<Void> SQUADS = SCENARIO.key("squads", Structure.LIST, "who plays when, in order of start")
             .required("- {id: A, start: \"08:00\", oil: fresh}");
-    public static final Key<Void> FIELD = SCENARIO.key("field", Structure.BLOCK, "the bowlers of every squad by shares")
+    public static final Key<Void> FIELD = SCENARIO.key(
+                    "field",
+                    Structure.BLOCK,
+                    "the bowlers of every squad by shares; beside entries, what these do not say")
             .optional("a block", "entries, or each squad's own");
     public static final Key<Void> ENTRIES = SCENARIO.key(
                     "entries", Structure.LIST_OR_FILE, "the bowlers one by one, or a CSV table of them")

@@ -193,8 +193,8 @@ public sealed interface Form<T> {
         LIST("list"),
         /** A name alone, or a block. */
         NAME_OR_BLOCK("name or block"),
-        /** A list, or the name of a file that has it. */
-        LIST_OR_FILE("list or file name"),
+        /** A list, the name of a file that has it, or a block that names it. */
+        LIST_OR_FILE("list, file name or block"),
         /** The name of a file. */
         FILE("file name"),
         /** The first and the last lane. */

@@ -146,6 +146,10 @@ public enum NoticeCode {
     ROTATION_SAME_PREDECESSOR(Severity.INFO),
     /** Groups that are not all of one size. */
     GROUPS_UNEVEN(Severity.INFO),
+    /** The squads that entries name, where the scenario has none. */
+    SQUADS_IN_LIST(Severity.INFO),
+    /** Bowlers who are listed in more than one squad. */
+    BOWLS_AGAIN(Severity.INFO),
     /** A column of a table that is not read. */
     COLUMN_IGNORED(Severity.INFO),
     /** A scenario's own values under a shipped name. */

@@ -88,7 +88,7 @@ final class ChangesReader {
         if (!section.has(BowlerKeys.REPLACED_BY)) {
             return section.build(() -> new Absence(bowler, from));
         }
-        Optional<Bowler> substitute = section.block(BowlerKeys.REPLACED_BY).flatMap(bowlers::read);
+        Optional<Bowler> substitute = section.block(BowlerKeys.REPLACED_BY).flatMap(bowlers::substitute);
         return section.build(() -> new Substitution(bowler, from, substitute.orElseThrow()));
     }
 

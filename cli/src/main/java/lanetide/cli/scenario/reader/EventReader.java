@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import lanetide.cli.scenario.entries.BowlerReader;
+import lanetide.cli.scenario.entries.DrawnTraits;
 import lanetide.cli.scenario.entries.EntriesReader;
 import lanetide.cli.scenario.entries.FieldReader;
 import lanetide.cli.scenario.key.EventKeys;
@@ -41,11 +41,17 @@ import lanetide.squads.rotation.design.RotationDesign;
  */
 public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) {
     /**
-     * An event, the design of its rotations, the seed its field was drawn with, what it can name, and what its director
-     * sets.
+     * An event, the design of its rotations, the seed its field was drawn with, what it can name, what its director
+     * sets, and what of its listed bowlers was drawn.
      */
     public record Planned(
-            Event event, RotationDesign design, long seed, PatternBands bands, Names names, Policy policy) {}
+            Event event,
+            RotationDesign design,
+            long seed,
+            PatternBands bands,
+            Names names,
+            Policy policy,
+            DrawnTraits drawn) {}
 
     /** What the blocks say, each by itself; empty where something is wrong. */
     private record Parts(
@@ -59,8 +65,11 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
             Optional<Policy> policy,
             Optional<RotationReader.Choice> choice,
             List<SquadDraft> drafts,
-            List<Squad> squads,
+            Manned manned,
             Optional<Incidents> incidents) {}
+
+    /** The squads with their bowlers, if every one of them is known, and what of these was drawn. */
+    private record Manned(List<Squad> squads, DrawnTraits drawn) {}
 
     /**
      * Reads a scenario in three steps: what each block says, what must fit together, the event.
@@ -90,21 +99,19 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         Optional<Policy> policy = PolicyReader.read(scenario);
         Optional<RotationReader.Choice> choice = new RotationReader(lanes.lanes(), chosenSeed).read(scenario);
         List<SquadDraft> drafts = new SquadsReader().read(scenario);
-        List<Squad> squads = squads(scenario, names, lanes, drafts, streams);
+        Manned manned = squads(scenario, names, lanes, drafts, streams);
         Optional<Incidents> incidents = new IncidentsReader(lanes.centre()).read(scenario);
-        return new Parts(names, lanes, pattern, bands, pace, laws, bowling, policy, choice, drafts, squads, incidents);
+        return new Parts(names, lanes, pattern, bands, pace, laws, bowling, policy, choice, drafts, manned, incidents);
     }
 
     private static Optional<Laws> laws(Section section) {
         return section.build(() -> new Laws(section.get(RuleKeys.FRICTION), section.get(RuleKeys.SPLIT)));
     }
 
-    /** The squads with their bowlers, if every one of them is known. */
-    private List<Squad> squads(
+    private Manned squads(
             Section scenario, Names names, CentreReader.Found lanes, List<SquadDraft> drafts, RandomStreams streams) {
         FieldReader fields = new FieldReader(names);
-        BowlerReader bowlers = new BowlerReader(names, fields);
-        EntriesReader entries = new EntriesReader(bowlers, files);
+        EntriesReader entries = EntriesReader.of(scenario, names, streams, files);
         int pairs = lanes.lanes().rotationPairs().size();
         List<Optional<SquadFiller.Filled>> filled =
                 new SquadFiller(fields, entries).fill(scenario, drafts, pairs, streams);
@@ -115,7 +122,7 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                                 .map(squad -> squad.map(SquadFiller.Filled::groups))
                                 .toList(),
                         entries.averages());
-        List<List<LineUpChange>> changes = new ChangesReader(bowlers, drafts, groups).read(scenario);
+        List<List<LineUpChange>> changes = new ChangesReader(entries.bowlers(), drafts, groups).read(scenario);
         ArrangementsReader arrangements = new ArrangementsReader(lanes.centre());
         List<Squad> squads = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {
@@ -129,7 +136,7 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                                     .orElse(squad)))
                     .ifPresent(squads::add);
         }
-        return squads.size() == drafts.size() ? squads : List.of();
+        return new Manned(squads.size() == drafts.size() ? squads : List.of(), entries.drawn());
     }
 
     /** Checks what must fit together, as far as it is known, and plans the rotations. */
@@ -138,11 +145,13 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         parts.lanes().centre().ifPresent(centre -> {
             FrictionCheck.check(scenario, centre.surface(), parts.names());
             RotationPlanner planner = new RotationPlanner(notices, scenario, parts.choice());
-            for (int i = 0; i < parts.squads().size(); i++) {
+            for (int i = 0; i < parts.manned().squads().size(); i++) {
                 int games = parts.drafts().get(i).games().orElseThrow();
-                planner.plan(parts.squads().get(i), games, centre).ifPresent(rotations::add);
+                planner.plan(parts.manned().squads().get(i), games, centre).ifPresent(rotations::add);
             }
-            parts.pace().ifPresent(pace -> new TimetableCheck(pace, centre).check(parts.drafts(), parts.squads()));
+            parts.pace()
+                    .ifPresent(pace -> new TimetableCheck(pace, centre)
+                            .check(parts.drafts(), parts.manned().squads()));
         });
         return rotations;
     }
@@ -152,7 +161,7 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                 new Event(
                         scenario.get(EventKeys.NAME),
                         parts.lanes().centre().orElseThrow(),
-                        parts.squads(),
+                        parts.manned().squads(),
                         plans(rotations, parts.pattern().orElseThrow()),
                         parts.pace().orElseThrow(),
                         parts.laws().orElseThrow(),
@@ -162,7 +171,8 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                 chosenSeed,
                 parts.bands().orElseThrow(),
                 parts.names().unmodifiable(),
-                parts.policy().orElseThrow());
+                parts.policy().orElseThrow(),
+                parts.manned().drawn());
     }
 
     /** The event's one pattern before every squad on every lane. */

@@ -44,19 +44,29 @@ record SquadFiller(FieldReader fields, EntriesReader entries) {
         return groups;
     }
 
-    private Optional<Section> eventField(Section scenario, List<SquadDraft> squads) {
+    /** The field that squads are drawn from; beside entries a field has shares for what these do not say. */
+    private static Optional<Section> eventField(Section scenario, List<SquadDraft> squads) {
+        if (scenario.has(EventKeys.ENTRIES)) {
+            scenario.value(EventKeys.FIELD)
+                    .flatMap(field -> field.child(BowlerKeys.PER_SQUAD))
+                    .ifPresent(bowlers -> refuseTwo(scenario));
+            return Optional.empty();
+        }
         boolean everyOwn = !squads.isEmpty() && squads.stream().allMatch(SquadDraft::hasOwnField);
-        if (scenario.has(EventKeys.FIELD) && scenario.has(EventKeys.ENTRIES)) {
-            scenario.value(EventKeys.ENTRIES)
-                    .ifPresent(
-                            list -> list.say(
-                                    NoticeCode.CONFLICTING_KEYS,
-                                    "",
-                                    "Both `field` and `entries` are given; the bowlers must come from one of the two. Remove the other."));
-        } else if (!scenario.has(EventKeys.FIELD) && !scenario.has(EventKeys.ENTRIES) && !everyOwn) {
+        if (!scenario.has(EventKeys.FIELD) && !everyOwn) {
             scenario.missing(EventKeys.FIELD);
         }
         return scenario.block(EventKeys.FIELD);
+    }
+
+    private static void refuseTwo(Section scenario) {
+        scenario.value(EventKeys.ENTRIES)
+                .ifPresent(list -> list.say(
+                        NoticeCode.CONFLICTING_KEYS,
+                        "",
+                        "Both `entries` and a `field` with `perSquad` are given; the bowlers must come from one of the two."
+                                + " Remove the other; or remove `perSquad` alone, and what the entries leave out is drawn by"
+                                + " the shares of the field."));
     }
 
     private Optional<Filled> filled(
@@ -66,7 +76,7 @@ record SquadFiller(FieldReader fields, EntriesReader entries) {
             return own(squad)
                     .flatMap(mix -> drawn(squad, mix, squad.section().value(EventKeys.SQUAD_FIELD), pairs, streams));
         }
-        if (scenario.has(EventKeys.FIELD)) {
+        if (!scenario.has(EventKeys.ENTRIES) && scenario.has(EventKeys.FIELD)) {
             return shared.map(mix -> sized(mix, squad.section().find(EventKeys.SQUAD_BOWLERS)))
                     .flatMap(mix -> drawn(squad, mix, scenario.value(EventKeys.FIELD), pairs, streams));
         }
@@ -81,7 +91,7 @@ record SquadFiller(FieldReader fields, EntriesReader entries) {
                     value -> value.refuse(
                             NoticeCode.CONFLICTING_KEYS,
                             ", but the squad's own `field` has its number in `perSquad`; only one may be given. Remove `bowlers`."));
-        } else if (!scenario.has(EventKeys.FIELD) && scenario.has(EventKeys.ENTRIES)) {
+        } else if (scenario.has(EventKeys.ENTRIES)) {
             bowlers.ifPresent(value -> value.refuse(
                     NoticeCode.CONFLICTING_KEYS,
                     ", but the bowlers are listed under `entries`; only one may be given. Remove `bowlers`."));

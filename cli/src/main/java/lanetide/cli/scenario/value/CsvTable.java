@@ -178,8 +178,8 @@ public record CsvTable(char separator, Row header, List<Row> rows) {
         return fits;
     }
 
-    /** A title without capitals, spaces and signs. */
+    /** A title without capitals, spaces and signs; letters of any script stay. */
     public static String plain(String title) {
-        return title.toLowerCase(Locale.ROOT).replace("\u00b5", "u").replaceAll("[^a-z0-9]", "");
+        return title.toLowerCase(Locale.ROOT).replaceAll("[\u00b5\u03bc]", "u").replaceAll("[^\\p{L}\\p{N}]", "");
     }
 }

@@ -157,6 +157,12 @@ public final class Section {
         return value(key).flatMap(value -> value.section(under(key), notices));
     }
 
+    /** The block that stands under a key in place of a list. */
+    public Optional<Section> blockInPlaceOfList(Key<Void> key) {
+        return Blocks.inPlaceOfList(block, key)
+                .flatMap(other -> value(key).flatMap(value -> value.section(other, notices)));
+    }
+
     /** The block under a key; one without any key if it is left out. */
     public Optional<Section> blockOrUsual(Key<Void> key) {
         return has(key) ? block(key) : usualBlock(key);

@@ -129,6 +129,11 @@ public record Value(Node node, String path, String hint, Notices notices) {
 
     /** The known thing of this name. */
     public <T> Optional<T> oneOf(Map<String, T> known, String kind) {
+        return oneOf(known, kind, "");
+    }
+
+    /** The known thing of this name; if there is none, the notice has one more sentence. */
+    public <T> Optional<T> oneOf(Map<String, T> known, String kind, String more) {
         Optional<String> name = scalar("a name");
         if (name.isPresent() && !known.containsKey(name.get())) {
             notices.add(
@@ -137,7 +142,7 @@ public record Value(Node node, String path, String hint, Notices notices) {
                     path,
                     plain(),
                     String.join(", ", known.keySet()),
-                    shown() + unknown(name.get(), known.keySet(), kind));
+                    shown() + unknown(name.get(), known.keySet(), kind) + more);
         }
         return name.map(known::get);
     }

@@ -1,0 +1,54 @@
+package lanetide.cli.scenario.entries;
+
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What of the bowlers was drawn by shares or told by averages because the entries do not say it. Answers must not show
+ * it as known.
+ *
+ * @param bowlers how many bowlers the entries list; 0 if there is no list
+ * @param byAverage how many of them have their level by their average
+ * @param drawn what was drawn of whom; bowlers of whom everything is listed are left out
+ */
+public record DrawnTraits(int bowlers, int byAverage, Map<Who, Set<Trait>> drawn) {
+    /** Nothing: there is no list of bowlers. */
+    public static final DrawnTraits NONE = new DrawnTraits(0, 0, Map.of());
+
+    /**
+     * A bowler in the event.
+     *
+     * @param squad his squad's id
+     * @param bowler his name
+     */
+    public record Who(String squad, String bowler) {}
+
+    /** Copies the map. */
+    public DrawnTraits {
+        drawn = Collections.unmodifiableMap(new LinkedHashMap<>(drawn));
+    }
+
+    /**
+     * What was drawn of one bowler.
+     *
+     * @param squad his squad's id
+     * @param bowler his name
+     * @return none if everything of him is known, or he is one of a field
+     */
+    public Set<Trait> of(String squad, String bowler) {
+        return Collections.unmodifiableSet(drawn.getOrDefault(new Who(squad, bowler), EnumSet.noneOf(Trait.class)));
+    }
+
+    /**
+     * Of how many bowlers a trait was drawn.
+     *
+     * @param trait the trait
+     * @return their number
+     */
+    public long count(Trait trait) {
+        return drawn.values().stream().filter(traits -> traits.contains(trait)).count();
+    }
+}
