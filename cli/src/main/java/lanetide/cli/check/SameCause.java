@@ -48,7 +48,9 @@ record SameCause(List<Notice> notices) {
         Map<Key, List<Notice>> together = new LinkedHashMap<>();
         byCause.forEach((cause, same) -> {
             Key kind = Key.kind(same.get(0));
-            boolean oneByOne = kind.field().isEmpty() || told.merge(kind, 1, Integer::sum) <= TOLD_OF_A_KIND;
+            // Without a field notices of one kind differ in more than a value, but for rows that are too long.
+            boolean alone = kind.field().isEmpty() && kind.code() != NoticeCode.SYNTAX_ERROR;
+            boolean oneByOne = alone || told.merge(kind, 1, Integer::sum) <= TOLD_OF_A_KIND;
             together.computeIfAbsent(oneByOne ? cause : kind, key -> new ArrayList<>())
                     .addAll(same);
         });

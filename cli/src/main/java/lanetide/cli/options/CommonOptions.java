@@ -125,7 +125,7 @@ public final class CommonOptions {
     public int answer(BiFunction<Reading, Scenario, String> answer) {
         Optional<AnswerFile> file = answerFile();
         Reading reading = read();
-        tell(scenario, reading);
+        tellOf(scenario, reading);
         if (reading.scenario().isEmpty()) {
             return ExitCode.CANNOT_RUN;
         }
@@ -138,21 +138,31 @@ public final class CommonOptions {
         return ScenarioFile.read(scenario, seed(), outputs);
     }
 
+    /** Keeps what was read from being written over. */
+    void keep(Reading reading) {
+        outputs.keep(reading);
+    }
+
     /** Reads a second scenario with the seed of the first, and tells what was found in it. */
     public Scenario other(Path file, long seed) {
         Reading reading = ScenarioFile.read(file, OptionalLong.of(seed), outputs);
-        tell(file, reading);
+        tellOf(file, reading);
         return reading.scenario()
                 .orElseThrow(() -> CommandFailure.wrongUse("The scenario " + file + " has errors; see above."));
     }
 
     /** Tells on standard error what was found in a scenario: errors and warnings; remarks are for check. */
-    private void tell(Path file, Reading reading) {
-        List<Notice> told = reading.notices().stream()
+    private void tellOf(Path file, Reading reading) {
+        tell(file + (reading.scenario().isEmpty() ? " cannot be played." : ""), file, reading.notices());
+    }
+
+    /** Tells on standard error what was found beside a scenario too: errors and warnings below an opening line. */
+    void tell(String opening, Path file, List<Notice> notices) {
+        List<Notice> told = notices.stream()
                 .filter(notice -> notice.severity() != Severity.INFO)
                 .toList();
         if (!told.isEmpty()) {
-            Page page = new Page().line(file + (reading.scenario().isEmpty() ? " cannot be played." : ""));
+            Page page = new Page().line(opening);
             CheckText.notices(page, file.toString(), told);
             err().print(page.text());
             err().flush();

@@ -53,7 +53,7 @@ public final class Outputs {
                 if (Files.isRegularFile(input) && isSame(output, input)) {
                     boolean isScenario = input.equals(inputs.get(0));
                     throw CommandFailure.wrongUse("The answer would replace "
-                            + (isScenario ? "the scenario " + input : input + ", which the scenario reads")
+                            + (isScenario ? "the scenario " + input : input + ", which is read for it")
                             + "; name another file.");
                 }
             }

@@ -12,7 +12,7 @@ import java.util.concurrent.CancellationException;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.ScenarioReader;
 
-/** Reads a scenario from the disk, no more of it than a scenario can have. */
+/** Reads a scenario, or a table of an option, from the disk, no more of it than a scenario can have. */
 public final class ScenarioFile {
     private ScenarioFile() {}
 
@@ -29,17 +29,31 @@ public final class ScenarioFile {
     }
 
     private static Reading read(Path file, OptionalLong seed) {
+        return new ScenarioReader(seed).read(file.toString(), bytes("scenario", file));
+    }
+
+    /**
+     * Reads a table that an option names.
+     *
+     * @return its bytes, one more than a scenario may have if it has more
+     * @throws CommandFailure if it cannot be read
+     */
+    public static byte[] table(Path file) {
+        return bytes("table", file);
+    }
+
+    private static byte[] bytes(String what, Path file) {
         if (Files.isDirectory(file)) {
-            throw CommandFailure.fileTrouble("The scenario " + file + " is a folder; name a file in it.");
+            throw CommandFailure.fileTrouble("The " + what + " " + file + " is a folder; name a file in it.");
         }
         try (InputStream in = Files.newInputStream(file)) {
-            return new ScenarioReader(seed).read(file.toString(), in.readNBytes(ScenarioReader.MAX_BYTES + 1));
+            return in.readNBytes(ScenarioReader.MAX_BYTES + 1);
         } catch (ClosedByInterruptException e) {
-            throw new CancellationException("interrupted while the scenario was read");
+            throw new CancellationException("interrupted while the " + what + " was read");
         } catch (NoSuchFileException e) {
-            throw CommandFailure.fileTrouble("There is no scenario " + file + "; check the name and the folder.");
+            throw CommandFailure.fileTrouble("There is no " + what + " " + file + "; check the name and the folder.");
         } catch (IOException e) {
-            throw CommandFailure.fileTrouble("The scenario " + file + " cannot be read (" + reason(e) + ").");
+            throw CommandFailure.fileTrouble("The " + what + " " + file + " cannot be read (" + reason(e) + ").");
         }
     }
 

@@ -7,6 +7,7 @@ import lanetide.cli.scenario.key.Names;
 import lanetide.cli.scenario.notice.Assumption;
 import lanetide.cli.scenario.reader.Policy;
 import lanetide.oilflow.film.PatternBands;
+import lanetide.squads.measured.Measurements;
 import lanetide.squads.model.Event;
 import lanetide.squads.rotation.design.RotationDesign;
 
@@ -17,6 +18,7 @@ import lanetide.squads.rotation.design.RotationDesign;
  * @param sha256 SHA-256 of the file's bytes (FIPS 180-4), in lower-case hexadecimal
  * @param seed seed of all its chance: the file's, unless another was asked for
  * @param event what is to be played
+ * @param measurements what was measured at it
  * @param design how groups move, from which the event's rotations were planned
  * @param bands the limits by which it sorts patterns
  * @param names everything it can name: what ships with the program, and its own
@@ -29,6 +31,7 @@ public record Scenario(
         String sha256,
         long seed,
         Event event,
+        Measurements measurements,
         RotationDesign design,
         PatternBands bands,
         Names names,
@@ -57,6 +60,17 @@ public record Scenario(
      * @return the scenario with that event in place of its own
      */
     public Scenario with(Event changed) {
-        return new Scenario(file, sha256, seed, changed, design, bands, names, policy, drawn, assumptions);
+        return new Scenario(
+                file, sha256, seed, changed, measurements, design, bands, names, policy, drawn, assumptions);
+    }
+
+    /**
+     * The same scenario with more that was measured.
+     *
+     * @param known all that is known now
+     * @return the scenario with these measurements in place of its own
+     */
+    public Scenario with(Measurements known) {
+        return new Scenario(file, sha256, seed, event, known, design, bands, names, policy, drawn, assumptions);
     }
 }

@@ -58,6 +58,7 @@ public final class ScenarioReader {
                         sha256.orElseThrow(),
                         seeded.seed(),
                         seeded.event(),
+                        seeded.measurements(),
                         seeded.design(),
                         seeded.bands(),
                         seeded.names(),

@@ -67,6 +67,7 @@ final class ScenarioSchema {
                 case NAME_OR_BLOCK -> either(text(), blockUnder(block, key));
                 case LIST_OR_FILE ->
                     either(list(blockUnder(block, key)), pattern(FILE), blockInPlaceOfList(block, key));
+                case FILES -> either(list(pattern(FILE)), pattern(FILE));
                 case FILE -> pattern(FILE);
                 case LANES -> pattern("^\\d{1,6} to \\d{1,6}$");
                 case PAIRS -> list(pattern(PAIR));

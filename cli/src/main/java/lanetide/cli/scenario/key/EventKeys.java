@@ -16,7 +16,7 @@ public final class EventKeys {
     public static final long MAX_SEED = 999_999_999_999L;
 
     /** Most games a squad bowls. */
-    static final int MAX_GAMES = 100;
+    public static final int MAX_GAMES = 100;
 
     private static final Quantity<Long> SEEDS =
             new Quantity<>(Measure.NUMBER, "whole number", Range.between(0, MAX_SEED), true, number -> (long) number);
@@ -55,6 +55,11 @@ public final class EventKeys {
     public static final Key<Void> CHANGES = SCENARIO.key(
                     "changes", Structure.LIST, "who does not bowl as listed: absent, late or replaced")
             .optional("- {bowler: A-07, from: 3}", "none");
+    public static final Key<Void> MEASURED = SCENARIO.key(
+                    "measured",
+                    Structure.FILES,
+                    "CSV tables of what was measured at the event: tapes, balls thrown, scores")
+            .optional("[tapes.csv, scores.csv]", "nothing");
     public static final Key<Void> PACE =
             SCENARIO.key("pace", Structure.BLOCK, "how long things take").optional("a block", "the usual pace");
     public static final Key<Void> BOWLERS = SCENARIO.key("bowlers", Structure.BLOCK, "what all bowlers have in common")

@@ -195,6 +195,8 @@ public sealed interface Form<T> {
         NAME_OR_BLOCK("name or block"),
         /** A list, the name of a file that has it, or a block that names it. */
         LIST_OR_FILE("list, file name or block"),
+        /** The name of a file, or a list of such names. */
+        FILES("file name or list of them"),
         /** The name of a file. */
         FILE("file name"),
         /** The first and the last lane. */

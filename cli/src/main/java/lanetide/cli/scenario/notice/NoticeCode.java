@@ -78,6 +78,14 @@ public enum NoticeCode {
     NAMED_FILE_MISSING(Severity.ERROR),
     /** A table without a column it must have. */
     COLUMN_MISSING(Severity.ERROR),
+    /** A table of measurements that holds none that is known. */
+    TABLE_KIND_UNKNOWN(Severity.ERROR),
+    /** A table that holds two kinds of measurements. */
+    TABLE_OF_TWO_KINDS(Severity.ERROR),
+    /** Two tables of measurements that hold the same. */
+    TABLE_TWICE(Severity.ERROR),
+    /** Two scores of one bowler in one game. */
+    SCORE_TWICE(Severity.ERROR),
     /** A lane in two pairs, or a pair named twice. */
     LANE_TWICE(Severity.ERROR),
     /** A pair of lanes that do not adjoin. */

@@ -133,10 +133,11 @@ public final class Notices {
         }
     }
 
-    /** All notices in the order of the file, before those of files it names. */
+    /** All notices in the order of the file, before those of each file it names. */
     public List<Notice> list() {
         return notices.stream()
                 .sorted(Comparator.comparing((Notice notice) -> !notice.file().equals(file))
+                        .thenComparing(Notice::file)
                         .thenComparingInt(Notice::line)
                         .thenComparingInt(Notice::column))
                 .toList();

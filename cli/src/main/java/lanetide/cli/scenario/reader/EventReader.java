@@ -10,12 +10,14 @@ import lanetide.cli.scenario.entries.FieldReader;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Names;
 import lanetide.cli.scenario.key.RuleKeys;
+import lanetide.cli.scenario.measured.MeasuredFiles;
 import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.NamedFiles;
 import lanetide.cli.scenario.value.Section;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.PatternBands;
+import lanetide.squads.measured.Measurements;
 import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Bowling;
 import lanetide.squads.model.DrawnField;
@@ -41,17 +43,22 @@ import lanetide.squads.rotation.design.RotationDesign;
  */
 public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) {
     /**
-     * An event, the design of its rotations, the seed its field was drawn with, what it can name, what its director
-     * sets, and what of its listed bowlers was drawn.
+     * An event, what was measured at it, the design of its rotations, the seed its field was drawn with, what it can
+     * name, what its director sets, and what of its listed bowlers was drawn.
      */
     public record Planned(
             Event event,
+            Measurements measurements,
             RotationDesign design,
             long seed,
             PatternBands bands,
             Names names,
             Policy policy,
-            DrawnTraits drawn) {}
+            DrawnTraits drawn) {
+        private Planned with(Measurements known) {
+            return new Planned(event, known, design, seed, bands, names, policy, drawn);
+        }
+    }
 
     /** What the blocks say, each by itself; empty where something is wrong. */
     private record Parts(
@@ -72,7 +79,7 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
     private record Manned(List<Squad> squads, DrawnTraits drawn) {}
 
     /**
-     * Reads a scenario in three steps: what each block says, what must fit together, the event.
+     * Reads a scenario in four steps: what each block says, what must fit together, the event, what was measured at it.
      *
      * @param scenario the whole file
      * @return the event; empty, with notices, if something is wrong
@@ -81,7 +88,10 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         long chosenSeed = seed(scenario);
         Parts parts = parts(scenario, chosenSeed);
         List<Rotation> rotations = checkedAcross(scenario, parts);
-        return notices.build(scenario.place(), "the scenario", () -> planned(scenario, chosenSeed, parts, rotations));
+        Optional<Planned> planned =
+                notices.build(scenario.place(), "the scenario", () -> planned(scenario, chosenSeed, parts, rotations));
+        Measurements measured = new MeasuredFiles(files).read(scenario, planned.map(Planned::event));
+        return planned.filter(sound -> !notices.hasErrors()).map(sound -> sound.with(measured));
     }
 
     private Parts parts(Section scenario, long chosenSeed) {
@@ -167,6 +177,7 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                         parts.laws().orElseThrow(),
                         parts.bowling().orElseThrow(),
                         parts.incidents().orElseThrow()),
+                Measurements.NONE,
                 parts.choice().orElseThrow().design(),
                 chosenSeed,
                 parts.bands().orElseThrow(),

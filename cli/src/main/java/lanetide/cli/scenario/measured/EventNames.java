@@ -1,0 +1,144 @@
+package lanetide.cli.scenario.measured;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import lanetide.cli.scenario.key.CentreKeys;
+import lanetide.cli.scenario.key.Form;
+import lanetide.cli.scenario.notice.Nearest;
+import lanetide.cli.scenario.notice.NoticeCode;
+import lanetide.cli.scenario.value.Value;
+import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.LanePair;
+import lanetide.squads.model.Squad;
+import lanetide.squads.rotation.Rotation;
+
+/** The lanes, squads and bowlers of an event, as people write them: capitals and spaces in names do not matter. */
+final class EventNames {
+    private static final Form.Quantity<Integer> LANES = Form.whole(1, CentreKeys.MAX_LANE);
+
+    private final Event event;
+    private final List<String> squads;
+    private final Map<String, List<String>> squadsByPlainName;
+    private final List<Map<String, List<String>>> bowlersByPlainName;
+
+    EventNames(Event event) {
+        this.event = event;
+        squads = event.squads().stream().map(Squad::id).toList();
+        squadsByPlainName = byPlainName(squads);
+        bowlersByPlainName = event.squads().stream()
+                .map(squad -> byPlainName(bowlers(squad)))
+                .toList();
+    }
+
+    private static List<String> bowlers(Squad squad) {
+        return squad.everybody().stream().map(Bowler::id).toList();
+    }
+
+    private static Map<String, List<String>> byPlainName(List<String> names) {
+        return names.stream().collect(Collectors.groupingBy(EventNames::plain));
+    }
+
+    private static String plain(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("\\s+", "");
+    }
+
+    /** The name that is written so, else the only one that differs in capitals and spaces alone. */
+    private static Optional<String> find(String written, Map<String, List<String>> byPlainName) {
+        List<String> alike = byPlainName.getOrDefault(plain(written), List.of());
+        return alike.stream()
+                .filter(name -> name.equals(written) || alike.size() == 1)
+                .findFirst();
+    }
+
+    /** Whether a squad need not be named, there being one. */
+    boolean hasOneSquad() {
+        return squads.size() == 1;
+    }
+
+    /** A lane in use; empty, with a notice, if it is none. */
+    Optional<Integer> lane(Value value) {
+        Optional<Integer> lane = value.read(LANES);
+        List<Integer> lanes = event.centre().laneNumbers();
+        if (lane.isPresent() && !lanes.contains(lane.get())) {
+            int nearest = lanes.stream()
+                    .min(Comparator.comparingInt(other -> Math.abs(other - lane.get())))
+                    .orElseThrow();
+            value.refuse(
+                    NoticeCode.UNKNOWN_LANE,
+                    ", which is not a lane in use; the nearest is " + nearest
+                            + ". Correct the number, or add the lane to the centre.");
+            return Optional.empty();
+        }
+        return lane;
+    }
+
+    /** The place of a squad among the event's; empty, with a notice, if there is none of that name. */
+    Optional<Integer> squad(Value value) {
+        Optional<String> written = value.text();
+        Optional<String> squad = written.flatMap(name ->
+                find(name, squadsByPlainName).or(() -> find(name.replaceFirst("(?i)^squad", ""), squadsByPlainName)));
+        if (written.isPresent() && squad.isEmpty()) {
+            unknown(value, "which is not a squad of the event", squads);
+        }
+        return squad.map(squads::indexOf);
+    }
+
+    /** The name of a bowler of a squad as the event has it; empty, with a notice, if there is none of that name. */
+    Optional<String> bowler(Value value, int squad) {
+        Optional<String> written = value.text();
+        Optional<String> bowler = written.flatMap(name -> find(name, bowlersByPlainName.get(squad)));
+        if (written.isPresent() && bowler.isEmpty()) {
+            String elsewhere = IntStream.range(0, squads.size())
+                    .filter(other ->
+                            find(written.get(), bowlersByPlainName.get(other)).isPresent())
+                    .mapToObj(other -> ", but in squad " + squads.get(other))
+                    .findFirst()
+                    .orElse("");
+            unknown(
+                    value,
+                    "who does not bowl in squad " + squads.get(squad) + elsewhere,
+                    bowlers(event.squads().get(squad)));
+        }
+        return bowler;
+    }
+
+    private static void unknown(Value value, String problem, List<String> known) {
+        value.refuse(
+                NoticeCode.UNKNOWN_NAME,
+                ", " + problem + "." + Nearest.question(value.plain(), known)
+                        + " Correct the name, or add it to the scenario.");
+    }
+
+    /** The name of a squad. */
+    String squad(int squad) {
+        return squads.get(squad);
+    }
+
+    /** Games that every bowler of a squad plays. */
+    int games(int squad) {
+        return event.games(squad);
+    }
+
+    /** Games that a squad plays on the pair of a lane. */
+    int gamesOnPairOf(int squad, int lane) {
+        Rotation rotation = event.rotations().get(squad);
+        int pair = event.centre().pairs().indexOf(pairOf(lane));
+        return (int) IntStream.range(0, rotation.games())
+                .filter(game -> rotation.groupOn(game, pair).isPresent())
+                .count();
+    }
+
+    /** The pair of a lane in use. */
+    LanePair pairOf(int lane) {
+        return event.centre().pairs().stream()
+                .filter(pair -> pair.left() == lane || pair.right() == lane)
+                .findFirst()
+                .orElseThrow();
+    }
+}
