@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
@@ -12,6 +13,7 @@ import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.reader.PlayEstimate;
 import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.cli.words.DesignWords;
+import lanetide.squads.measured.Measurements;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Incidents;
@@ -37,6 +39,7 @@ public final class ScenarioSummary {
         BowlingWords.scoring(event).ifPresent(page::item);
         changes(event).ifPresent(page::item);
         incidents(event.incidents()).ifPresent(page::item);
+        measured(scenario.measurements()).ifPresent(page::item);
         page.heading("Squads (ends are estimates from the pace of play)");
         page.table(squads(event), 3);
         Ending.assumptions(page, scenario.assumptions());
@@ -86,6 +89,16 @@ public final class ScenarioSummary {
             case SPLIT -> "groups are split over others";
         };
         return Optional.of("Incidents: " + String.join(", ", parts) + "; for long work " + remedy + ".");
+    }
+
+    private static Optional<String> measured(Measurements known) {
+        List<String> parts = Stream.of(
+                        counted(known.tapes().size(), "tape reading"),
+                        counted(known.balls().size(), "ball"),
+                        counted(known.scores().size(), "score"))
+                .filter(part -> !part.startsWith("0 "))
+                .toList();
+        return parts.isEmpty() ? Optional.empty() : Optional.of("Measured: " + String.join(", ", parts) + ".");
     }
 
     private static void stops(List<String> parts, String what, Stops stops) {
