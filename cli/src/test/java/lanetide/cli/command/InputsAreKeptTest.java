@@ -39,7 +39,7 @@ class InputsAreKeptTest {
     private static final String SCENARIO = Scenarios.SOUND
             .replace("  ratio: 4:1\n", "  tapes: {file: tapes.csv}\n")
             .replace("  volume: 23 mL\n", "")
-            .replaceAll("(?s)field:.*", "entries: entries.csv\n");
+            .replaceAll("(?s)field:.*", "entries: entries.csv\nmeasured: [scores.csv]\n");
 
     /** Every option that names a file to be written, in its quickest command; FILE stands for the file. */
     private static final List<String> WRITERS = List.of(
@@ -70,6 +70,7 @@ class InputsAreKeptTest {
         Files.writeString(folder.resolve("other.yaml"), Scenarios.SOUND);
         Files.writeString(folder.resolve("entries.csv"), ENTRIES);
         Files.writeString(folder.resolve("tapes.csv"), TAPES);
+        Files.writeString(folder.resolve("scores.csv"), "game,bowler,score\n1,Anchor,187\n");
     }
 
     @ParameterizedTest
@@ -133,7 +134,7 @@ class InputsAreKeptTest {
 
     static Stream<Arguments> writersAndInputs() {
         return WRITERS.stream()
-                .flatMap(words -> Stream.of("event.yaml", "entries.csv", "tapes.csv")
+                .flatMap(words -> Stream.of("event.yaml", "entries.csv", "tapes.csv", "scores.csv")
                         .filter(input -> !words.startsWith("new") || input.equals("entries.csv"))
                         .map(input -> Arguments.of(words, input)));
     }

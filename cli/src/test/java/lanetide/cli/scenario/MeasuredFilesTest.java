@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalLong;
+import lanetide.cli.check.CheckText;
 import lanetide.cli.scenario.notice.Notice;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.squads.measured.Measurements;
@@ -44,6 +45,13 @@ class MeasuredFilesTest {
         assertThat(reading.inputs())
                 .containsExactly(
                         folder.resolve("event.yaml"), folder.resolve("tapes.csv"), folder.resolve("scores.csv"));
+    }
+
+    @Test
+    void checkTellsHowMuchWasMeasured() throws IOException {
+        assertThat(CheckText.write("event.yaml", read("measured: [tapes.csv, scores.csv]\n"), false))
+                .contains("Measured: 2 tape readings, 1 score.");
+        assertThat(CheckText.write("event.yaml", read(""), false)).doesNotContain("Measured");
     }
 
     @Test

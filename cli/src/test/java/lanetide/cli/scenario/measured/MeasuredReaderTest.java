@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lanetide.cli.scenario.Reading;
@@ -15,6 +17,8 @@ import lanetide.cli.scenario.notice.Notice;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.notice.Severity;
+import lanetide.cli.scenario.value.CsvTable;
+import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.measured.BallThrown;
@@ -23,9 +27,11 @@ import lanetide.squads.measured.ScoreMade;
 import lanetide.squads.measured.TapeTaken;
 import lanetide.squads.measured.When;
 import lanetide.squads.model.Event;
+import org.apache.commons.rng.UniformRandomProvider;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Tables of measurements as people keep them, and what is said of those that cannot be read. */
@@ -365,6 +371,69 @@ class MeasuredReaderTest {
             assertThat(notice.severity()).isEqualTo(Severity.INFO);
             assertThat(notice.message()).contains("`weather` is not read; lane, distance, board, units, squad");
         });
+    }
+
+    /** Whatever is written, the answer is notices and never an exception. */
+    @Test
+    void tablesSpoiltAtRandomAreToldAndNothingEscapes() {
+        UniformRandomProvider random = new RandomStreams(7).stream("spoilt tables");
+        List<String> pieces = List.of(
+                ",",
+                ";",
+                "\t",
+                "\n",
+                "\"",
+                " ",
+                "-",
+                "0",
+                "1e309",
+                ".nan",
+                "9999999999",
+                "all",
+                "lane",
+                "pins",
+                "µ",
+                "\u0000");
+        List<String> sound = List.of(
+                "lane,squad,after,distance (ft),board,units,error\n5,A,2,22,10,31.5,3\n1,late,all,8,20,40,\n",
+                "lane,squad,after,bowler,laydown,arrows,met\n2,Late,0,Jörg,14,10.5,17.5\n",
+                "Squad;Game;Bowler;Score\nA;3;Anchor;300\nLate;game 1;Jörg;0 pins\n");
+        int told = 0;
+        for (int i = 0; i < 2000; i++) {
+            StringBuilder table = new StringBuilder(sound.get(i % sound.size()));
+            for (int times = 1 + random.nextInt(3); times > 0; times--) {
+                int from = random.nextInt(table.length());
+                int to = Math.min(table.length(), from + random.nextInt(4));
+                table.replace(from, to, pieces.get(random.nextInt(pieces.size())));
+            }
+            MeasuredReader reader = new MeasuredReader(EVENT, Measurements.NONE);
+            Notices found = new Notices("event.yaml");
+            reader.read("lanes.csv", table.toString().getBytes(StandardCharsets.UTF_8), found);
+            assertThat(found.list())
+                    .allSatisfy(notice -> assertThat(notice.message()).endsWith("."));
+            told += found.hasErrors() ? 1 : 0;
+        }
+        assertThat(told).isBetween(1000, 1999);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void noTitleStandsForTwoColumnsOfOneKind(Kind kind) {
+        Map<Column, Map<String, String>> titles = kind.units();
+
+        assertThat(kind.columns())
+                .hasSize(titles.values().stream().mapToInt(Map::size).sum());
+        assertThat(kind.columns().keySet())
+                .allMatch(title -> CsvTable.plain(title).equals(title));
+    }
+
+    @Test
+    void pinsAloneAreTheOnlyTitleThatTellsOfTwoKinds() {
+        Map<String, Long> kinds = Arrays.stream(Kind.values())
+                .flatMap(kind -> kind.columns().keySet().stream().filter(kind::isToldBy))
+                .collect(Collectors.groupingBy(title -> title, Collectors.counting()));
+
+        assertThat(kinds.keySet()).filteredOn(title -> kinds.get(title) > 1).containsExactly("pins");
     }
 
     @Test
