@@ -56,7 +56,7 @@ public final class PreviewCommand implements Callable<Integer> {
         int threads = options.threads();
         return options.answer((reading, scenario) -> {
             PlaceOptions.Chosen chosen = places.choose(scenario);
-            return render(reading, scenario, play(scenario, chosen, threads));
+            return render(reading, scenario, chosen, play(scenario, chosen, threads));
         });
     }
 
@@ -74,10 +74,10 @@ public final class PreviewCommand implements Callable<Integer> {
                         progress));
     }
 
-    private String render(Reading reading, Scenario scenario, Preview preview) {
+    private String render(Reading reading, Scenario scenario, PlaceOptions.Chosen chosen, Preview preview) {
         return switch (options.format()) {
-            case TEXT -> PreviewText.write(scenario, preview);
-            case JSON -> PreviewJson.write(reading, preview);
+            case TEXT -> PreviewText.write(scenario, preview, chosen.drawn());
+            case JSON -> PreviewJson.write(reading, preview, chosen.drawn());
             case CSV -> PreviewCsv.write(preview);
         };
     }

@@ -1,9 +1,13 @@
 package lanetide.cli.options;
 
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.lines.Kinds;
 import lanetide.cli.lines.Question;
@@ -11,6 +15,7 @@ import lanetide.cli.output.CommandFailure;
 import lanetide.cli.preview.Place;
 import lanetide.cli.preview.Seating;
 import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.entries.Trait;
 import lanetide.cli.scenario.key.Names;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
@@ -68,8 +73,8 @@ public final class PlaceOptions {
                     "Your level of skill: ${COMPLETION-CANDIDATES}, or the scenario's own (default: the bowler's, or the commonest of the style).")
     private String level;
 
-    /** A place, and a bowler who stands for those who sit there. */
-    public record Chosen(Place place, Kind kind) {}
+    /** A place, a bowler who stands for those who sit there, and what of him was drawn, not known. */
+    public record Chosen(Place place, Kind kind, Set<Trait> drawn) {}
 
     /**
      * Finds the place, and how he plays there: as the options say, else as the bowler named, else as is commonest for
@@ -79,10 +84,23 @@ public final class PlaceOptions {
         Map<String, Seating> all = seatings(scenario.event());
         if (bowler == null) {
             Seating found = onPair(scenario.event(), all);
-            return new Chosen(found.place(), commonest(scenario, found.bowler()));
+            return new Chosen(found.place(), commonest(scenario, found.bowler()), Set.of());
         }
         Seating found = NamedOption.of("--bowler", bowler, all);
-        return new Chosen(found.place(), kind(scenario.names(), found.bowler()));
+        return new Chosen(found.place(), kind(scenario.names(), found.bowler()), drawn(scenario, found));
+    }
+
+    /** What was drawn of a bowler and no option tells. */
+    private Set<Trait> drawn(Scenario scenario, Seating found) {
+        String squadId = scenario.event().squads().get(found.place().squad()).id();
+        Map<Trait, Object> told = new EnumMap<>(Trait.class);
+        told.put(Trait.STYLE, style);
+        told.put(Trait.HAND, hand);
+        told.put(Trait.COVER, cover);
+        told.put(Trait.LEVEL, level);
+        return scenario.drawn().of(squadId, found.bowler().id()).stream()
+                .filter(trait -> told.containsKey(trait) && told.get(trait) == null)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Trait.class)));
     }
 
     private Kind kind(Names names, Bowler who) {

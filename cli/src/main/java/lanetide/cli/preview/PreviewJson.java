@@ -1,10 +1,12 @@
 package lanetide.cli.preview;
 
 import java.util.Optional;
+import java.util.Set;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.entries.Trait;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What {@code preview} answers, for programs. */
@@ -16,9 +18,10 @@ public final class PreviewJson {
      *
      * @param reading the scenario as it was read, without errors
      * @param preview what the bowler will meet
+     * @param drawn what was drawn of the bowler, so that it is not known
      * @return the JSON text
      */
-    public static String write(Reading reading, Preview preview) {
+    public static String write(Reading reading, Preview preview, Set<Trait> drawn) {
         Scenario scenario = reading.scenario().orElseThrow();
         PreviewWords words = new PreviewWords(preview);
         ObjectNode answer = JsonAnswer.opening(reading);
@@ -32,6 +35,9 @@ public final class PreviewJson {
         answer.put("hand", ConstantName.of(preview.kind().hand()));
         answer.put("level", preview.kind().level().id());
         answer.put("cover", preview.kind().cover().id());
+        if (!drawn.isEmpty()) {
+            drawn.stream().map(Trait::id).forEach(answer.putArray("drawn")::add);
+        }
         numbers(answer.putObject("fresh"), preview.fresh());
         JsonAnswer.putAll(answer, "games", preview.games(), (node, game) -> game(node, game, preview, words));
         JsonAnswer.putAll(answer, "signs", preview.signs(), (node, sign) -> {

@@ -2,11 +2,14 @@ package lanetide.cli.preview;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
 import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.entries.Trait;
 import lanetide.cli.words.UnknownWords;
 
 /** What {@code preview} answers, for people. */
@@ -18,9 +21,10 @@ public final class PreviewText {
      *
      * @param scenario what was played
      * @param preview what the bowler will meet
+     * @param drawn what was drawn of the bowler, so that it is not known
      * @return the page
      */
-    public static String write(Scenario scenario, Preview preview) {
+    public static String write(Scenario scenario, Preview preview, Set<Trait> drawn) {
         Page page = new Page();
         PreviewWords words = new PreviewWords(preview);
         String squad = scenario.event().squads().get(preview.place().squad()).id();
@@ -28,9 +32,14 @@ public final class PreviewText {
         page.line("Squad " + squad + " from pair "
                 + preview.games().get(0).pair().id()
                 + preview.place().bowler().map(name -> ", " + name).orElse("") + ": "
-                + preview.kind().style().id() + ", "
-                + PreviewWords.hand(preview.kind().hand()) + ", "
-                + preview.kind().level().id() + ", " + preview.kind().cover().id() + ".");
+                + Trait.STYLE.shown(preview.kind().style().id(), drawn) + ", "
+                + Trait.HAND.shown(PreviewWords.hand(preview.kind().hand()), drawn) + ", "
+                + Trait.LEVEL.shown(preview.kind().level().id(), drawn) + ", "
+                + Trait.COVER.shown(preview.kind().cover().id(), drawn) + ".");
+        if (!drawn.isEmpty()) {
+            page.line("What is marked as drawn was not in the entries; tell it with "
+                    + drawn.stream().map(trait -> "--" + trait.id()).collect(Collectors.joining(", ")) + ".");
+        }
         page.line("Expected from "
                 + (preview.replications() == 1 ? "one playing" : preview.replications() + " playings")
                 + " of the event with seed " + scenario.seed() + "; each game as its lanes are before it.");

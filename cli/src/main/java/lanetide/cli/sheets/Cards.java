@@ -3,6 +3,7 @@ package lanetide.cli.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import lanetide.cli.preview.GameForecast;
 import lanetide.cli.preview.Place;
@@ -10,6 +11,8 @@ import lanetide.cli.preview.Seating;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Table;
+import lanetide.cli.scenario.entries.DrawnTraits;
+import lanetide.cli.scenario.entries.Trait;
 import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
@@ -19,8 +22,10 @@ import lanetide.squads.model.Squad;
  * A card for every bowler: where he bowls, where he starts there with his own ball, how sure that is, and what to
  * expect.
  */
-record Cards(Event event, Map<Seating, List<GameForecast>> starts) {
+record Cards(Event event, DrawnTraits drawn, Map<Seating, List<GameForecast>> starts) {
     private static final String CAPTION = "Boards from your own gutter; 4 of 5: there lie four starts of five";
+    private static final String DRAWN =
+            "What is marked as drawn was not in the entries. If you play otherwise, these boards are not yours.";
 
     List<SheetModel.Part> parts() {
         List<SheetModel.Part> cards = new ArrayList<>();
@@ -44,9 +49,19 @@ record Cards(Event event, Map<Seating, List<GameForecast>> starts) {
                         told(game, start -> board(start.arrowsBoard())),
                         told(game, start -> boards(start.lowBoard(), start.highBoard()))));
         return new SheetModel.Part(
-                seating.bowler().id(),
-                List.of(where(seating.place()), expect(seating.bowler(), games)),
-                List.of(Table.of("card-" + number, CAPTION, rows, 2)));
+                seating.bowler().id(), notes(seating, games), List.of(Table.of("card-" + number, CAPTION, rows, 2)));
+    }
+
+    private List<String> notes(Seating seating, List<GameForecast> games) {
+        String squad = event.squads().get(seating.place().squad()).id();
+        Set<Trait> guessed = drawn.of(squad, seating.bowler().id());
+        List<String> notes = new ArrayList<>();
+        notes.add(where(seating.place()));
+        notes.add(expect(seating.bowler(), guessed, games));
+        if (guessed.contains(Trait.HAND) || guessed.contains(Trait.STYLE) || guessed.contains(Trait.COVER)) {
+            notes.add(DRAWN);
+        }
+        return notes;
     }
 
     private String where(Place place) {
@@ -69,9 +84,10 @@ record Cards(Event event, Map<Seating, List<GameForecast>> starts) {
         return board(low) + "-" + board(high);
     }
 
-    private static String expect(Bowler bowler, List<GameForecast> games) {
-        String kind = bowler.style().id() + ", " + ConstantName.of(bowler.hand()) + " hand, "
-                + bowler.cover().id() + ": ";
+    private static String expect(Bowler bowler, Set<Trait> guessed, List<GameForecast> games) {
+        String kind = Trait.STYLE.shown(bowler.style().id(), guessed) + ", "
+                + Trait.HAND.shown(ConstantName.of(bowler.hand()) + " hand", guessed) + ", "
+                + Trait.COVER.shown(bowler.cover().id(), guessed) + ": ";
         double[] laydowns = games.stream()
                 .flatMap(game -> game.start().stream())
                 .mapToDouble(GameForecast.Start::laydownBoard)

@@ -66,8 +66,10 @@ public final class Sheets {
         Map<String, String> files = new LinkedHashMap<>();
         files.put(ASSIGNMENTS, sheets.html("sheet.jte", "Lane assignments", Assignments.parts(scenario.event())));
         files.put(OILING, sheets.html("sheet.jte", "Oiling plan", new OilingPlan(scenario.event()).parts()));
-        files.put(CARDS, sheets.html("cards.jte", "Cards", new Cards(scenario.event(), starts).parts()));
-        files.put(TABLE, AssignmentsCsv.write(scenario.event()));
+        files.put(
+                CARDS,
+                sheets.html("cards.jte", "Cards", new Cards(scenario.event(), scenario.drawn(), starts).parts()));
+        files.put(TABLE, AssignmentsCsv.write(scenario.event(), scenario.drawn()));
         firstDay.ifPresent(day -> files.put(CALENDAR, EventCalendar.write(scenario, study, day)));
         return files;
     }

@@ -1,6 +1,7 @@
 package lanetide.cli.scenario.entries;
 
 import java.util.Locale;
+import java.util.Set;
 
 /** What may be drawn of a bowler of whom the entries do not say it. */
 public enum Trait {
@@ -22,5 +23,16 @@ public enum Trait {
      */
     public String id() {
         return name().toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * A bowler's kind as an answer shows it.
+     *
+     * @param kind what he is taken for, in words
+     * @param drawn what was drawn of him
+     * @return the words, marked if this trait was drawn
+     */
+    public String shown(String kind, Set<Trait> drawn) {
+        return drawn.contains(this) ? kind + " (drawn)" : kind;
     }
 }
