@@ -30,9 +30,9 @@ final class EventNames {
     EventNames(Event event) {
         this.event = event;
         squads = event.squads().stream().map(Squad::id).toList();
-        squadsByPlainName = byPlainName(squads);
+        squadsByPlainName = squads.stream().collect(Collectors.groupingBy(EventNames::plain));
         bowlersByPlainName = event.squads().stream()
-                .map(squad -> byPlainName(bowlers(squad)))
+                .map(squad -> bowlers(squad).stream().collect(Collectors.groupingBy(name -> plain(name, squad.id()))))
                 .toList();
     }
 
@@ -40,20 +40,30 @@ final class EventNames {
         return squad.everybody().stream().map(Bowler::id).toList();
     }
 
-    private static Map<String, List<String>> byPlainName(List<String> names) {
-        return names.stream().collect(Collectors.groupingBy(EventNames::plain));
-    }
-
     private static String plain(String name) {
         return name.toLowerCase(Locale.ROOT).replaceAll("\\s+", "");
     }
 
-    /** The name that is written so, else the only one that differs in capitals and spaces alone. */
-    private static Optional<String> find(String written, Map<String, List<String>> byPlainName) {
-        List<String> alike = byPlainName.getOrDefault(plain(written), List.of());
+    /** The same of a bowler, whom an event calls by his squad too where he bowls in an earlier one as well. */
+    private static String plain(String bowler, String squad) {
+        String plain = plain(bowler);
+        String called = plain("(" + squad + ")");
+        return plain.endsWith(called) ? plain.substring(0, plain.length() - called.length()) : plain;
+    }
+
+    /** Of names that are plainly the same: the one that is written so, else the only one. */
+    private static Optional<String> find(String written, List<String> alike) {
         return alike.stream()
                 .filter(name -> name.equals(written) || alike.size() == 1)
                 .findFirst();
+    }
+
+    private Optional<String> findSquad(String written) {
+        return find(written, squadsByPlainName.getOrDefault(plain(written), List.of()));
+    }
+
+    private Optional<String> findBowler(String written, int squad) {
+        return find(written, bowlersByPlainName.get(squad).getOrDefault(plain(written, squads.get(squad)), List.of()));
     }
 
     /** Whether a squad need not be named, there being one. */
@@ -81,8 +91,8 @@ final class EventNames {
     /** The place of a squad among the event's; empty, with a notice, if there is none of that name. */
     Optional<Integer> squad(Value value) {
         Optional<String> written = value.text();
-        Optional<String> squad = written.flatMap(name ->
-                find(name, squadsByPlainName).or(() -> find(name.replaceFirst("(?i)^squad", ""), squadsByPlainName)));
+        Optional<String> squad =
+                written.flatMap(name -> findSquad(name).or(() -> findSquad(name.replaceFirst("(?i)^squad", ""))));
         if (written.isPresent() && squad.isEmpty()) {
             unknown(value, "which is not a squad of the event", squads);
         }
@@ -92,11 +102,10 @@ final class EventNames {
     /** The name of a bowler of a squad as the event has it; empty, with a notice, if there is none of that name. */
     Optional<String> bowler(Value value, int squad) {
         Optional<String> written = value.text();
-        Optional<String> bowler = written.flatMap(name -> find(name, bowlersByPlainName.get(squad)));
+        Optional<String> bowler = written.flatMap(name -> findBowler(name, squad));
         if (written.isPresent() && bowler.isEmpty()) {
             String elsewhere = IntStream.range(0, squads.size())
-                    .filter(other ->
-                            find(written.get(), bowlersByPlainName.get(other)).isPresent())
+                    .filter(other -> findBowler(written.get(), other).isPresent())
                     .mapToObj(other -> ", but in squad " + squads.get(other))
                     .findFirst()
                     .orElse("");

@@ -48,6 +48,7 @@ class MeasuredReaderTest {
               - {id: Lead off, squad: A, group: 2, hand: left, style: tweener, level: scratch, cover: plastic}
               - {id: Third, squad: A, group: 3, hand: right, style: tweener, level: scratch, cover: plastic}
               - {id: Jörg, squad: Late, group: 1, hand: right, style: stroker, level: league, cover: urethane}
+              - {id: Third, squad: Late, group: 1, hand: right, style: tweener, level: scratch, cover: plastic}
               - {id: TWIN, squad: Late, group: 1, hand: right, style: stroker, level: league, cover: urethane}
               - {id: Twin, squad: Late, group: 1, hand: right, style: stroker, level: league, cover: urethane}
             """);
@@ -238,6 +239,17 @@ class MeasuredReaderTest {
                 .containsExactly(tuple("Lead off", 200), tuple("Twin", 150), tuple("TWIN", 160));
         tables(EVENT, "squad,game,bowler,score\nLate,1,twin,150\n");
         assertThat(told()).containsExactly("UNKNOWN_NAME 2:3 bowler");
+    }
+
+    @Test
+    void whoBowlsAgainIsFoundInEachSquadByHisNameAlone() {
+        assertThat(read("squad,game,bowler,score\nA,1,third,200\nLate,1,Third,210\nLate,2,Third (late),220\n")
+                        .scores())
+                .extracting(ScoreMade::squad, ScoreMade::bowler, ScoreMade::pins)
+                .containsExactly(
+                        tuple("A", "Third", 200),
+                        tuple("Late", "Third (Late)", 210),
+                        tuple("Late", "Third (Late)", 220));
     }
 
     @Test
