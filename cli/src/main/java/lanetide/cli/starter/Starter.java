@@ -83,8 +83,9 @@ public final class Starter {
     private void bowlers() {
         if (!answers.get("entries").isEmpty()) {
             text.append("\n# ")
-                    .append("the bowlers, in a CSV table beside this file with the columns name, hand, style, level,"
-                            + " cover\n# and, if there are several squads, squad\n");
+                    .append(
+                            "the bowlers, in a CSV table beside this file with the columns name and average, or level, and, if"
+                                    + " there\n# are several squads, squad; it may have hand, style and cover, which else are drawn\n");
             text.append("entries: ").append(answers.get("entries")).append('\n');
             return;
         }

@@ -11,6 +11,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lanetide.cli.scenario.Scenarios;
+import org.jsoup.Jsoup;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -41,12 +43,35 @@ class TutorialTest {
     }
 
     @Test
-    void theTableShownIsTheBeginningOfTheTable() throws IOException {
-        String tutorial = Files.readString(Scenarios.FOLDER.resolve("README.md"));
-        int from = tutorial.indexOf("```csv\n") + 7;
+    @Tag("slow")
+    void everyLongCommandPrintsWhatIsShown() throws IOException {
+        copyScenarios();
+        Matcher blocks = Pattern.compile("```console\n(.*?)```", Pattern.DOTALL)
+                .matcher(Files.readString(Scenarios.FOLDER.resolve("README.md")));
+        int commands = 0;
+        while (blocks.find()) {
+            List<String> lines = blocks.group(1).lines().toList();
+            run(lines.get(0), lines.subList(1, lines.size()));
+            commands++;
+        }
 
-        assertThat(Files.readString(Scenarios.FOLDER.resolve("club-final.csv")))
-                .startsWith(tutorial.substring(from, tutorial.indexOf("```", from)));
+        assertThat(commands).isOne();
+        assertThat(Jsoup.parse(Files.readString(folder.resolve("print/cards.html")))
+                        .select(".card"))
+                .hasSize(352)
+                .allSatisfy(card -> assertThat(card.text()).contains("(drawn)", "was not in the entries"));
+    }
+
+    @Test
+    void everyTableShownIsTheBeginningOfOne() throws IOException {
+        Matcher shown = Pattern.compile("```csv\n(.*?)```", Pattern.DOTALL)
+                .matcher(Files.readString(Scenarios.FOLDER.resolve("README.md")));
+
+        for (String table : List.of("club-final.csv", "two-day-open.csv")) {
+            assertThat(shown.find()).isTrue();
+            assertThat(Files.readString(Scenarios.FOLDER.resolve(table))).startsWith(shown.group(1));
+        }
+        assertThat(shown.find()).isFalse();
     }
 
     private void run(String command, List<String> shown) {
