@@ -46,7 +46,7 @@ final class BowlingWords {
 
     /** What the entries leave open, and what was done about it; empty where they leave nothing open. */
     static Optional<String> listed(DrawnTraits entries) {
-        if (entries.byAverage() == 0 && entries.drawn().isEmpty()) {
+        if (entries.sayAll()) {
             return Optional.empty();
         }
         List<String> parts = new ArrayList<>();

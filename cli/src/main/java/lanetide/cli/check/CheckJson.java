@@ -3,6 +3,9 @@ package lanetide.cli.check;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.entries.DrawnTraits;
+import lanetide.cli.scenario.entries.Trait;
 import lanetide.cli.scenario.notice.Severity;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -31,6 +34,20 @@ public final class CheckJson {
             node.put("limit", notice.limit());
             node.put("message", notice.message());
         });
+        reading.scenario()
+                .map(Scenario::drawn)
+                .filter(entries -> !entries.sayAll())
+                .ifPresent(entries -> write(answer.putObject("entries"), entries));
         return JsonAnswer.write(answer);
+    }
+
+    /** What of how many bowlers the entries leave open. */
+    private static void write(ObjectNode node, DrawnTraits entries) {
+        node.put("bowlers", entries.bowlers());
+        node.put("levelByAverage", entries.byAverage());
+        ObjectNode drawn = node.putObject("drawn");
+        for (Trait trait : Trait.values()) {
+            drawn.put(trait.id(), entries.count(trait));
+        }
     }
 }

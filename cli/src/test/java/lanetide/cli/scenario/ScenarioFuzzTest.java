@@ -2,7 +2,10 @@ package lanetide.cli.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
@@ -10,6 +13,7 @@ import java.util.stream.LongStream;
 import lanetide.cli.scenario.notice.Severity;
 import lanetide.des.random.RandomStreams;
 import org.apache.commons.rng.UniformRandomProvider;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -59,6 +63,31 @@ class ScenarioFuzzTest {
                   - {at: 37 ft, units: [2, 4, 6, 8]}
             """);
 
+    private static final String LISTED = Scenarios.SOUND
+                    .substring(0, Scenarios.SOUND.indexOf("field:"))
+                    .replace(", oil: fresh}", ", oil: fresh}\n  - {id: B, start: \"22:00\", oil: none}")
+            + """
+            entries:
+              file: list.csv
+              columns: {name: Competitor, average: Avg, squad: Shift}
+            field:
+              styles: {stroker: 50 %, tweener: 50 %}
+              levels: {scratch: 50 %, league: 50 %}
+            bowlers:
+              levelFrom: {scratch: 195 pins, league: 0 pins}
+            """;
+
+    private static final String LIST = """
+            Competitor;Avg;Hand;Shift;Ball;Group
+            Anchor;187,4;R;A;urethane;1
+            Leadoff;201;;A;;1
+            Third;;L;B;Plastic;1
+            Anchor;187,4;R;B;;2
+            """;
+
+    @TempDir
+    Path folder;
+
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void aSpoiltScenarioGivesNoticesOrAnEvent(long seed) {
@@ -74,6 +103,28 @@ class ScenarioFuzzTest {
                     .isEqualTo(reading.count(Severity.ERROR) > 0);
             assertThat(reading.notices())
                     .as("seed %d, scenario %d:%n%s", seed, i, text)
+                    .allSatisfy(notice -> assertThat(notice.message()).endsWith("."));
+        }
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void aSpoiltEntryListGivesNoticesOrAnEvent(long seed) throws IOException {
+        UniformRandomProvider luck = new RandomStreams(seed).stream("fuzz/entries");
+        for (int i = 0; i < SPOILT_PER_SEED / 4; i++) {
+            String text = i % 2 == 0 ? LISTED : spoilt(LISTED, luck);
+            String list = i % 2 == 0 ? spoilt(LIST, luck) : LIST;
+            Files.writeString(folder.resolve("list.csv"), list);
+            Path scenario = Files.writeString(folder.resolve("event.yaml"), text);
+
+            Reading reading =
+                    new ScenarioReader(OptionalLong.empty()).read(scenario.toString(), Files.readAllBytes(scenario));
+
+            assertThat(reading.scenario().isEmpty())
+                    .as("seed %d, scenario %d:%n%s%n%s", seed, i, text, list)
+                    .isEqualTo(reading.count(Severity.ERROR) > 0);
+            assertThat(reading.notices())
+                    .as("seed %d, scenario %d:%n%s%n%s", seed, i, text, list)
                     .allSatisfy(notice -> assertThat(notice.message()).endsWith("."));
         }
     }

@@ -78,6 +78,7 @@ class SchemasTest {
             strings = {
                 "check one-pair.yaml",
                 "check taped-lanes.yaml",
+                "check two-day-open.yaml",
                 "check faulty/length-61-ft.yaml",
                 "lines one-pair.yaml",
                 "pattern one-pair.yaml",

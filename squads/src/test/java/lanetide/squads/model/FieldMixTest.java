@@ -112,6 +112,35 @@ class FieldMixTest {
                         .toList());
     }
 
+    /** Of 4000 draws 1000 are expected to be rare; six standard deviations of their number are 165. */
+    @Test
+    void oneKindIsDrawnAsOftenAsItsShareSays() {
+        List<Share<String>> shares =
+                List.of(new Share<>("never", 0), new Share<>("rare", 0.25), new Share<>("often", 0.75));
+
+        Map<String, Long> drawn = LongStream.range(0, 4000)
+                .mapToObj(i -> FieldMix.one(shares, STREAMS, "somebody/" + i))
+                .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+
+        assertThat(drawn).containsOnlyKeys("rare", "often");
+        assertThat(drawn.get("rare")).isBetween(835L, 1165L);
+        assertThat(FieldMix.one(shares, STREAMS, "somebody/7")).isEqualTo(FieldMix.one(shares, STREAMS, "somebody/7"));
+        assertThatThrownBy(() -> FieldMix.one(List.of(), STREAMS, "somebody"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("no kind to draw");
+    }
+
+    /** O'Keefe, US Bowler, July 2012. */
+    @Test
+    void levelsAreToldFromPublishedAverages() {
+        assertThat(Levels.idsFromAverage())
+                .containsExactly(
+                        Map.entry(0, "casual"),
+                        Map.entry(180, "league"),
+                        Map.entry(200, "scratch"),
+                        Map.entry(220, "elite"));
+    }
+
     @Test
     void sharesThatAreNotAllOfTheFieldAreRefused() {
         assertThatThrownBy(() -> mix(10, 0.5, 0.5, 0.4))

@@ -32,6 +32,15 @@ public record DrawnTraits(int bowlers, int byAverage, Map<Who, Set<Trait>> drawn
     }
 
     /**
+     * Whether nothing is left open.
+     *
+     * @return true if there are no entries, or they say all of everybody
+     */
+    public boolean sayAll() {
+        return byAverage == 0 && drawn.isEmpty();
+    }
+
+    /**
      * What was drawn of one bowler.
      *
      * @param squad his squad's id

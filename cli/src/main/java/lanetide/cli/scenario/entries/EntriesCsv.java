@@ -36,7 +36,7 @@ record EntriesCsv(Notices notices, ColumnTitles titles, boolean drawsLevels) {
 
     /** The key that a column stands for, by its header in small letters without spaces and signs. */
     private static final Map<String, String> COLUMNS = CsvTable.columns(Map.ofEntries(
-            Map.entry(ID, List.of("id", "name", "bowler", "bowlername", "fullname")),
+            Map.entry(ID, List.of("id", "name", "bowler", "bowlername", "fullname", "player", "competitor", "entrant")),
             Map.entry(FIRST_NAME, List.of("firstname", "forename", "givenname")),
             Map.entry(LAST_NAME, List.of("lastname", "surname", "familyname")),
             Map.entry("hand", List.of("hand", "handed", "bowlinghand")),
@@ -47,7 +47,7 @@ record EntriesCsv(Notices notices, ColumnTitles titles, boolean drawsLevels) {
             Map.entry("secondCover", List.of("secondcover", "secondball")),
             Map.entry("tempo", List.of("tempo")),
             Map.entry(AVERAGE, List.of("average", "averagepins", "avg")),
-            Map.entry("squad", List.of("squad", "squadid")),
+            Map.entry("squad", List.of("squad", "squadid", "shift")),
             Map.entry("group", List.of("group", "groupnumber"))));
 
     private static final String READ =
