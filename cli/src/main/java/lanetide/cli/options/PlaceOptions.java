@@ -133,6 +133,12 @@ public final class PlaceOptions {
                 all.putIfAbsent(each.bowler().id(), each);
             }
         }
+        // Who bowls in an earlier squad too is called by his later one; where that is named, his name is enough.
+        String byHisSquad = " (" + squad + ")";
+        List.copyOf(all.keySet()).stream()
+                .filter(name -> name.endsWith(byHisSquad))
+                .forEach(
+                        name -> all.putIfAbsent(name.substring(0, name.length() - byHisSquad.length()), all.get(name)));
         return all;
     }
 

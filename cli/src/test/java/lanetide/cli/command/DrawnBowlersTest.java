@@ -88,6 +88,23 @@ class DrawnBowlersTest {
                 .contains(",Known,right,stroker,1,", ",Unknown,,,1,");
     }
 
+    @Test
+    void whoBowlsInTwoSquadsIsFoundByHisNameInEach() throws IOException {
+        String later = "  - {id: B, start: \"22:00\", oil: over}\nentries:";
+        Files.writeString(
+                scenario,
+                Files.readString(scenario)
+                        .replace("entries:", later)
+                        .replace(
+                                "}\n  - {id: Un",
+                                ", squad: A}\n  - {id: Known, average: 200 pins, squad: B}\n  - {id: Un")
+                        .replace("190 pins", "190 pins, squad: B"));
+
+        assertThat(preview("Known").out()).contains("Squad A from pair 1-2, Known: stroker, right-handed, league");
+        assertThat(preview("Known", "--squad", "B").out()).contains("Squad B from pair 1-2, Known (B): tweener (drawn)");
+        assertThat(preview("Known (B)", "--squad", "B").out()).contains("Squad B from pair 1-2, Known (B): tweener");
+    }
+
     private Program.Outcome preview(String bowler, Object... more) {
         List<Object> words = new java.util.ArrayList<>(
                 List.of("preview", scenario, "--bowler", bowler, "--replications", 1, "--sets", "usual", "--quiet"));

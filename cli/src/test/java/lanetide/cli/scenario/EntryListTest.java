@@ -341,6 +341,34 @@ class EntryListTest {
     }
 
     @Test
+    void aListWithoutSquadsIsToldOnceWhereTheScenarioHasSeveral() throws IOException {
+        Reading reading = read(TWO_SQUADS + LIST, "Name,Avg\nAnchor,190\nAnchor,180\n");
+
+        assertThat(reading.notices()).singleElement().satisfies(notice -> {
+            assertThat(notice.code()).isEqualTo(NoticeCode.COLUMN_MISSING);
+            assertThat(notice.message()).contains("has no column `squad`", "under `columns` of `entries`");
+        });
+    }
+
+    @Test
+    void anEntryWithoutItsSquadIsToldAndNotTakenForOneOfTheFirst() throws IOException {
+        assertThat(read(TWO_SQUADS + LIST, "Name,Avg,Squad\nAnchor,190,A\nAnchor,190,\nThird,180,B\n")
+                        .notices())
+                .extracting(Notice::code, Notice::field)
+                .containsExactly(tuple(NoticeCode.MISSING_KEY, "entries[2].squad"));
+    }
+
+    @Test
+    void aDashOrAQuestionMarkSaysThatNothingIsKnown() throws IOException {
+        Reading reading =
+                read(HEAD + LIST, "Name,Avg,Level,Hand,Style\nAnchor,190,-,?,n/a\nLeadoff,\u2013,league,N/A,\u2014\n");
+
+        assertThat(bowlers(reading)).extracting(bowler -> bowler.level().id()).containsExactly("league", "league");
+        assertThat(reading.scenario().orElseThrow().drawn().of("A", "Leadoff"))
+                .containsExactlyInAnyOrder(Trait.HAND, Trait.STYLE, Trait.COVER);
+    }
+
+    @Test
     void twoBowlersOfOneNameInASquadAreToldWithTheLineOfTheFirst() throws IOException {
         Reading reading = read(HEAD + LIST, "Name,Avg\nAnchor,190\nLeadoff,180\n Anchor ,200\n");
 

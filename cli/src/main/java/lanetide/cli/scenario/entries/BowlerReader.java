@@ -79,10 +79,11 @@ public final class BowlerReader {
      * Reads a listed bowler, of whom what is not said is told by his average (pins) or drawn; empty, with notices, if
      * something of him is wrong.
      */
-    Optional<Bowler> listed(Section section, String squad, Optional<Integer> average) {
+    Optional<Bowler> listed(Section section, Optional<String> inSquad, Optional<Integer> average) {
         blanks.addBowler();
+        String squad = inSquad.orElse("");
         Optional<String> name = section.find(BowlerKeys.ID);
-        Optional<String> id = name.flatMap(written -> alone(section, written, squad));
+        Optional<String> id = inSquad.isEmpty() ? name : name.flatMap(written -> alone(section, written, squad));
         // Who bowls again is the bowler that he was in his first squad.
         Blanks.Person who = new Blanks.Person(
                 new Who(squad, id.orElse("")), name.map(firstSquadOf::get).orElse(squad), name.orElse(""));
@@ -117,8 +118,7 @@ public final class BowlerReader {
             section.refuse(
                     BowlerKeys.ID,
                     NoticeCode.DUPLICATE_NAME,
-                    ", the name of an earlier entry of " + (squad.isEmpty() ? "the list" : "squad " + squad)
-                            + ", on line " + earlier
+                    ", the name of an earlier entry of squad " + squad + ", on line " + earlier
                             + "; each bowler must have a name alone in his squad. Add an initial"
                             + " or a number, or remove one of the two.");
             return Optional.empty();

@@ -26,12 +26,14 @@ import org.snakeyaml.engine.v2.nodes.Tag;
  * @param notices takes what is wrong, told of the table
  * @param titles the titles that the scenario has for columns
  * @param drawsLevels whether a bowler with neither level nor average has one drawn
+ * @param needsSquads whether each bowler must name his squad, there being several
  */
-record EntriesCsv(Notices notices, ColumnTitles titles, boolean drawsLevels) {
+record EntriesCsv(Notices notices, ColumnTitles titles, boolean drawsLevels, boolean needsSquads) {
     private static final String ID = BowlerKeys.ID.name();
     private static final String FIRST_NAME = EntryListKeys.FIRST_NAME.name();
     private static final String LAST_NAME = EntryListKeys.LAST_NAME.name();
     private static final String LEVEL = BowlerKeys.LEVEL.name();
+    private static final String SQUAD = BowlerKeys.SQUAD.name();
     private static final String AVERAGE = BowlerKeys.AVERAGE.name();
 
     /** The key that a column stands for, by its header in small letters without spaces and signs. */
@@ -47,14 +49,15 @@ record EntriesCsv(Notices notices, ColumnTitles titles, boolean drawsLevels) {
             Map.entry("secondCover", List.of("secondcover", "secondball")),
             Map.entry("tempo", List.of("tempo")),
             Map.entry(AVERAGE, List.of("average", "averagepins", "avg")),
-            Map.entry("squad", List.of("squad", "squadid", "shift")),
+            Map.entry(SQUAD, List.of("squad", "squadid", "shift")),
             Map.entry("group", List.of("group", "groupnumber"))));
 
     private static final String READ =
             "name, hand, style, level, cover, spare cover, second cover, tempo, average, squad and" + " group";
     private static final String ALL =
-            "name and average (or level), and may name hand, style, cover, spare cover, second"
-                    + " cover, tempo, squad and group";
+            "name, average (or level) and, where there are several squads, squad, and may name"
+                    + " hand, style, cover, spare cover, second cover, tempo and group (a title of your own is told under"
+                    + " `columns` of `entries`)";
 
     /** Columns that hold names of the trade, which lists write with capitals and spaces. */
     private static final Set<String> TRADE_NAMES = Set.of("hand", "style", LEVEL, "cover", "spareCover", "secondCover");
@@ -64,6 +67,9 @@ record EntriesCsv(Notices notices, ColumnTitles titles, boolean drawsLevels) {
 
     private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d+)?");
     private static final Pattern AVERAGE_WITH_FRACTION = Pattern.compile("(\\d+)\\.\\d+( ?pins?)?");
+    private static final Pattern NOT_KNOWN = Pattern.compile("[-\u2013\u2014?]|n/a", Pattern.CASE_INSENSITIVE);
+
+    /** Spaces, and those that do not break in a spreadsheet. */
     private static final Pattern BLANKS = Pattern.compile("[\\s\\p{Z}]+");
 
     /** What the table says of each bowler; empty, with notices, if it cannot be read. */
@@ -96,7 +102,11 @@ record EntriesCsv(Notices notices, ColumnTitles titles, boolean drawsLevels) {
         if (!skilled && !titles.has(EntryListKeys.LEVEL) && !titles.has(EntryListKeys.AVERAGE)) {
             table.columnMissing(notices, AVERAGE, ALL);
         }
-        return named && skilled;
+        boolean sorted = !needsSquads || places.containsKey(SQUAD);
+        if (!sorted && !titles.has(EntryListKeys.SQUAD)) {
+            table.columnMissing(notices, SQUAD, ALL);
+        }
+        return named && skilled && sorted;
     }
 
     private Section bowler(CsvTable table, CsvTable.Row row, Map<String, Integer> places, int number) {
@@ -128,9 +138,10 @@ record EntriesCsv(Notices notices, ColumnTitles titles, boolean drawsLevels) {
         return (first + cell(row, places.get(LAST_NAME))).strip();
     }
 
-    /** A cell with single spaces between words, such as those that do not break in a spreadsheet, and none around. */
+    /** A cell with single spaces between words and none around; empty if it says that nothing is known. */
     private static String cell(CsvTable.Row row, int place) {
-        return BLANKS.matcher(row.cell(place)).replaceAll(" ").strip();
+        String cell = BLANKS.matcher(row.cell(place)).replaceAll(" ").strip();
+        return NOT_KNOWN.matcher(cell).matches() ? "" : cell;
     }
 
     private String written(String column, String cell) {

@@ -72,7 +72,7 @@ public final class EntriesReader {
     /** Reads the list, or the table that stands for it, and sorts it by squad. */
     public void read(Section scenario, List<String> squads, int pairs) {
         Section list = scenario.ofPart();
-        Optional<List<Section>> read = sections(list);
+        Optional<List<Section>> read = sections(list, squads.size() > 1);
         List<Section> sections = read.orElse(List.of());
         ListedSquads named = ListedSquads.of(sections);
         if (squads.isEmpty() && !named.isEmpty()) {
@@ -95,23 +95,27 @@ public final class EntriesReader {
     }
 
     /** What the scenario or the table says of each bowler; empty, with notices, if the table cannot be read. */
-    private Optional<List<Section>> sections(Section scenario) {
+    private Optional<List<Section>> sections(Section scenario, boolean needsSquads) {
         Optional<Value> written = scenario.value(EventKeys.ENTRIES);
         if (written.filter(Value::isBlock).isPresent()) {
             return scenario.blockInPlaceOfList(EventKeys.ENTRIES)
                     .flatMap(table -> table.value(EntryListKeys.FILE)
-                            .flatMap(file -> rows(file, table.block(EntryListKeys.COLUMNS), table.notices())));
+                            .flatMap(file ->
+                                    rows(file, table.block(EntryListKeys.COLUMNS), needsSquads, table.notices())));
         }
         return written.filter(Value::isScalar).isPresent()
-                ? rows(written.get(), Optional.empty(), scenario.notices())
+                ? rows(written.get(), Optional.empty(), needsSquads, scenario.notices())
                 : Optional.of(scenario.blocks(EventKeys.ENTRIES));
     }
 
-    private Optional<List<Section>> rows(Value file, Optional<Section> columns, Notices notices) {
+    private Optional<List<Section>> rows(Value file, Optional<Section> columns, boolean needsSquads, Notices notices) {
         boolean drawsLevels = !blanks.shares().levels().kinds().isEmpty();
         return files.read(file)
                 .flatMap(bytes -> new EntriesCsv(
-                                notices.in(files.path(file.plain())), new ColumnTitles(columns), drawsLevels)
+                                notices.in(files.path(file.plain())),
+                                new ColumnTitles(columns),
+                                drawsLevels,
+                                needsSquads)
                         .read(bytes));
     }
 
@@ -181,8 +185,7 @@ public final class EntriesReader {
     private void entry(Section section, List<String> squads, int pairs, ListedSquads named) {
         Optional<Integer> average = section.find(BowlerKeys.AVERAGE);
         Optional<String> squad = squad(section, squads, named);
-        Optional<Bowler> bowler =
-                bowlers.listed(section, squad.or(() -> written(section)).orElse(""), average);
+        Optional<Bowler> bowler = bowlers.listed(section, squad.or(() -> written(section)), average);
         Optional<Integer> group = section.within(BowlerKeys.GROUP, Range.between(1, Math.max(1, pairs)));
         bowler.ifPresent(known -> average.ifPresent(pins -> averages.put(known.id(), pins)));
         if (!section.notices().hasErrors()) {
@@ -205,6 +208,7 @@ public final class EntriesReader {
         }
         if (squads.size() > 1) {
             section.missing(BowlerKeys.SQUAD);
+            return Optional.empty();
         }
         return squads.stream().findFirst();
     }
