@@ -101,7 +101,8 @@ class DrawnBowlersTest {
                         .replace("190 pins", "190 pins, squad: B"));
 
         assertThat(preview("Known").out()).contains("Squad A from pair 1-2, Known: stroker, right-handed, league");
-        assertThat(preview("Known", "--squad", "B").out()).contains("Squad B from pair 1-2, Known (B): tweener (drawn)");
+        assertThat(preview("Known", "--squad", "B").out())
+                .contains("Squad B from pair 1-2, Known (B): tweener (drawn)");
         assertThat(preview("Known (B)", "--squad", "B").out()).contains("Squad B from pair 1-2, Known (B): tweener");
     }
 
