@@ -22,7 +22,7 @@ public final class Fit {
     private static final int MOST_DIRECTIONS = 8;
 
     private final List<FitDay> days;
-    private final FitPlan plan;
+    private final RandomStreams streams;
     private final Playings playings;
     private final double[] observed;
     private final RealMatrix ownError;
@@ -30,11 +30,11 @@ public final class Fit {
 
     private Fit(List<FitDay> days, FitPlan plan, IntConsumer onDone) {
         this.days = List.copyOf(days);
-        this.plan = plan;
+        this.streams = new RandomStreams(plan.seed());
         this.playings = new Playings(this.days, plan, onDone);
-        this.observed = playings.join(days.stream().map(FitDay::observed).toList());
+        this.observed = Playings.join(days.stream().map(FitDay::observed).toList());
         this.ownError = blocks(days.stream().map(FitDay::ownError).toList());
-        this.chance = new RandomStreams(plan.seed()).stream("fit/steps");
+        this.chance = streams.stream("fit/steps");
     }
 
     /**
@@ -62,10 +62,9 @@ public final class Fit {
     }
 
     private FitResult run(List<ValueSet> prior) {
-        List<List<double[]>> twice = playings.playTwice(prior);
-        Ensemble before =
-                new Ensemble(prior, twice.stream().map(said -> said.get(0)).toList());
-        List<double[]> again = twice.stream().map(said -> said.get(1)).toList();
+        List<List<List<double[]>>> twice = playings.playTwice(prior);
+        Ensemble before = new Ensemble(prior, asTheyStand(twice, 0));
+        List<double[]> again = asTheyStand(twice, 1);
         RealMatrix luck = LuckCovariance.of(rows(before.said()), rows(again));
         Directions directions = new Directions(means(before.said(), again), luck.add(ownError), MOST_DIRECTIONS);
         double otherLaw = otherLaw(before, directions);
@@ -78,8 +77,43 @@ public final class Fit {
         }
         List<Integer> chosen = chosen(moved, otherLaw, prior.size());
         return new FitReport(
-                        days.stream().flatMap(day -> day.readings().stream()).toList(), ownError)
-                .of(before, moved, chosen, otherLaw);
+                        days.stream().flatMap(day -> day.readings().stream()).toList(),
+                        ownError,
+                        days.stream().flatMap(day -> day.freshLanes().stream()).toList())
+                .of(before, moved, chosen, otherLaw, suspicions(twice));
+    }
+
+    /** What each member says of the readings of all days, the first or the second time. */
+    private List<double[]> asTheyStand(List<List<List<double[]>>> twice, int time) {
+        return twice.stream()
+                .map(member -> {
+                    List<double[]> said = new ArrayList<>();
+                    for (int day = 0; day < days.size(); day++) {
+                        said.add(days.get(day)
+                                .suspicions()
+                                .asTheyStand(member.get(time).get(day)));
+                    }
+                    return Playings.join(said);
+                })
+                .toList();
+    }
+
+    private List<Suspicion> suspicions(List<List<List<double[]>>> twice) {
+        List<Suspicion> all = new ArrayList<>();
+        for (int d = 0; d < days.size(); d++) {
+            FitDay day = days.get(d);
+            List<double[]> clean = new ArrayList<>();
+            NormalErrors errors = new NormalErrors(day.ownError(), streams.stream("fit/clean"));
+            ofDay(twice, 1, d).forEach(said -> clean.add(day.suspicions().read(said, errors)));
+            all.addAll(day.suspicions()
+                    .foretold(ofDay(twice, 0, d), clean, day.ownError())
+                    .suspicions(day.observed()));
+        }
+        return all;
+    }
+
+    private static List<double[]> ofDay(List<List<List<double[]>>> twice, int time, int day) {
+        return twice.stream().map(member -> member.get(time).get(day)).toList();
     }
 
     private static double[][] rows(List<double[]> said) {

@@ -11,16 +11,13 @@ import lanetide.oilflow.film.FilmTapes;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.unknown.ValueSet;
-import lanetide.squads.luck.LuckSource;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.measured.TapeTaken;
 import lanetide.squads.measured.When;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Findings;
-import lanetide.squads.play.LaneRecords;
-import lanetide.squads.play.Observers;
-import lanetide.squads.play.TournamentSimulation;
+import lanetide.squads.result.EventResult;
 import lanetide.squads.study.Playable;
 import lanetide.squads.unknown.PlayModel;
 import lanetide.squads.unknown.TapedLane;
@@ -31,6 +28,7 @@ import org.apache.commons.math3.linear.RealMatrix;
 public final class FitDay {
     private final Event event;
     private final List<Reading> readings;
+    private final Suspicions suspicions;
 
     /**
      * A day.
@@ -54,6 +52,7 @@ public final class FitDay {
                 .map(Reading.class::cast)
                 .toList();
         this.event = upTo(known, lastSquad(known, measured));
+        this.suspicions = new Suspicions(readings, Hypothesis.all(this.event, readings));
     }
 
     private static boolean isFresh(Event event, When when) {
@@ -89,6 +88,11 @@ public final class FitDay {
      */
     public List<Reading> readings() {
         return readings;
+    }
+
+    /** What may have happened to its readings. */
+    Suspicions suspicions() {
+        return suspicions;
     }
 
     /** What was read. */
@@ -134,32 +138,87 @@ public final class FitDay {
         return OilFilm.fresh(event.pattern(0, lane), LaneGrid.DEFAULT);
     }
 
+    /** What was read on each lane's fresh oil beside what the sheet says. */
+    List<FreshLane> freshLanes() {
+        return freshByLane().entrySet().stream()
+                .map(entry -> freshLane(entry.getKey(), tapes(entry.getValue())))
+                .toList();
+    }
+
+    private FreshLane freshLane(int lane, List<TapeTaken> tapes) {
+        OilFilm sheet = sheet(event, lane);
+        double lengthM = event.pattern(0, lane).lengthM();
+        double squares = 0;
+        for (TapeTaken tape : tapes) {
+            double said = said(sheet, tape) / tape.errorUnits();
+            squares += said * said;
+        }
+        return new FreshLane(
+                lane,
+                tapes.size(),
+                ratio(sheet, tapes),
+                1 / Math.sqrt(squares),
+                ratio(
+                        sheet,
+                        tapes.stream()
+                                .filter(tape -> tape.distanceM() < lengthM / 3)
+                                .toList()),
+                ratio(
+                        sheet,
+                        tapes.stream()
+                                .filter(tape -> tape.distanceM() > 2 * lengthM / 3)
+                                .toList()));
+    }
+
+    private static double said(OilFilm sheet, TapeTaken tape) {
+        return FilmTapes.units(sheet, tape.board(), tape.distanceM());
+    }
+
+    private static double ratio(OilFilm sheet, List<TapeTaken> tapes) {
+        double products = 0;
+        double squares = 0;
+        for (TapeTaken tape : tapes) {
+            double weight = 1 / (tape.errorUnits() * tape.errorUnits());
+            double said = said(sheet, tape);
+            products += weight * said * tape.units();
+            squares += weight * said * said;
+        }
+        return squares > 0 ? products / squares : Double.NaN;
+    }
+
     /** The day under a set, ready to be played. */
     Playable under(ValueSet set) {
         return Playable.of(PlayModel.under(event, set));
     }
 
     /**
-     * What one playing under a set says of the readings.
+     * The day under a set with those who come in one playing.
      *
-     * @param playable the day under the set, from {@link #under}
-     * @param set the set
+     * @param ready the day under a set with these values, from {@link #under}
+     * @param set the set, whose lanes may be drawn otherwise
      * @param streams luck of the playing
      */
-    double[] said(Playable playable, ValueSet set, RandomStreams streams) {
-        Event come = event.isDrawn() ? PlayModel.under(event.asTheyCome(streams), set) : PlayModel.under(event, set);
-        Playable day = playable.with(come);
-        ReadingEye eye = new ReadingEye(readings, day, streams);
-        double[] said = eye.said(new TournamentSimulation(day.setup(LuckSource.byBall(streams))
-                        .recording(LaneRecords.NONE)
-                        .watchedBy(Observers.of(eye)))
-                .play());
-        for (int i = 0; i < said.length; i++) {
-            if (readings.get(i) instanceof Reading.Fresh fresh) {
+    Playable comes(Playable ready, ValueSet set, RandomStreams streams) {
+        Event come = event.isDrawn() ? event.asTheyCome(streams) : event;
+        return ready.with(PlayModel.under(come, set));
+    }
+
+    /**
+     * What there is at the places of readings.
+     *
+     * @param asked the readings, or all that the suspicions ask
+     * @param seen who saw the playing, asked for the same
+     * @param played the day as it was played
+     * @param result what came of it
+     */
+    static double[] there(List<Reading> asked, ReadingEye seen, Event played, EventResult result) {
+        double[] there = seen.said(result);
+        for (int i = 0; i < there.length; i++) {
+            if (asked.get(i) instanceof Reading.Fresh fresh) {
                 TapeTaken tape = fresh.tape();
-                said[i] = tape.meanReading(FilmTapes.units(sheet(come, tape.lane()), tape.board(), tape.distanceM()));
+                there[i] = said(sheet(played, tape.lane()), tape);
             }
         }
-        return said;
+        return there;
     }
 }

@@ -10,8 +10,8 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.stat.StatUtils;
 
 /** What is told of a fit: readings beside what is said of them, and what was learnt of each unknown. */
-record FitReport(List<Reading> readings, RealMatrix ownError) {
-    FitResult of(Ensemble before, Ensemble moved, List<Integer> chosen, double otherLaw) {
+record FitReport(List<Reading> readings, RealMatrix ownError, List<FreshLane> fresh) {
+    FitResult of(Ensemble before, Ensemble moved, List<Integer> chosen, double otherLaw, List<Suspicion> suspicions) {
         List<ValueSet> sets = new ArrayList<>();
         for (int number = 1; number <= chosen.size(); number++) {
             ValueSet set = moved.sets().get(chosen.get(number - 1));
@@ -22,7 +22,7 @@ record FitReport(List<Reading> readings, RealMatrix ownError) {
                 .mapToObj(r -> new FitResult.Check(readings.get(r), said(before.said(), r), said(after, r)))
                 .toList();
         double lawBefore = (double) before.ofLaw(true).size() / before.sets().size();
-        return new FitResult(sets, checks, learnt(before.sets(), sets), lawBefore, otherLaw);
+        return new FitResult(sets, checks, learnt(before.sets(), sets), fresh, suspicions, lawBefore, otherLaw);
     }
 
     private FitResult.Said said(List<double[]> members, int reading) {

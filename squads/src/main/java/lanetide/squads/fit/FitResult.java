@@ -10,16 +10,26 @@ import lanetide.oilflow.unknown.ValueSet;
  * @param sets sets of values, equally likely, the first few spread like all
  * @param checks each reading beside what was foretold and what the fitted sets say
  * @param learnt each unknown before and after
+ * @param fresh what lies on freshly oiled lanes, of what the sheet says
+ * @param suspicions what may have happened to readings that do not belong, the likeliest of each day first
  * @param otherLawBefore share of the sets with the other law of friction before
  * @param otherLawAfter and after
  */
 public record FitResult(
-        List<ValueSet> sets, List<Check> checks, List<Learnt> learnt, double otherLawBefore, double otherLawAfter) {
+        List<ValueSet> sets,
+        List<Check> checks,
+        List<Learnt> learnt,
+        List<FreshLane> fresh,
+        List<Suspicion> suspicions,
+        double otherLawBefore,
+        double otherLawAfter) {
     /** Copies the lists. */
     public FitResult {
         sets = List.copyOf(sets);
         checks = List.copyOf(checks);
         learnt = List.copyOf(learnt);
+        fresh = List.copyOf(fresh);
+        suspicions = List.copyOf(suspicions);
     }
 
     /**

@@ -1,12 +1,13 @@
 package lanetide.squads.fit;
 
+import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.RealMatrix;
 
 /**
- * Covariance of the day's luck in readings, from pairs of playings that differ in luck alone. Correlations are shrunk
- * toward none by the share of them that is chance (J. Schaefer and K. Strimmer, "A shrinkage approach to large-scale
- * covariance matrix estimation", Statistical Applications in Genetics and Molecular Biology 4, 2005).
+ * Covariances of readings from few playings: of the day's luck, from pairs that differ in luck alone. Correlations are
+ * shrunk toward none by the share of them that is chance (J. Schaefer and K. Strimmer, "A shrinkage approach to
+ * large-scale covariance matrix estimation", Statistical Applications in Genetics and Molecular Biology 4, 2005).
  */
 final class LuckCovariance {
     private LuckCovariance() {}
@@ -30,6 +31,28 @@ final class LuckCovariance {
                 squares += off[pair][r] * off[pair][r];
             }
             deviations[r] = Math.sqrt(squares / pairs);
+        }
+        return shrunk(off, deviations);
+    }
+
+    /**
+     * Covariance of what members say, luck and all, shrunk alike.
+     *
+     * @param said what each member says of each reading, at least two members
+     * @param means their means
+     * @return the covariance, by reading
+     */
+    static RealMatrix about(List<double[]> said, double[] means) {
+        double[][] off = new double[said.size()][means.length];
+        double[] deviations = new double[means.length];
+        double more = Math.sqrt(said.size() / (said.size() - 1.0));
+        for (int r = 0; r < means.length; r++) {
+            double squares = 0;
+            for (int member = 0; member < off.length; member++) {
+                off[member][r] = more * (said.get(member)[r] - means[r]);
+                squares += off[member][r] * off[member][r];
+            }
+            deviations[r] = Math.sqrt(squares / off.length);
         }
         return shrunk(off, deviations);
     }

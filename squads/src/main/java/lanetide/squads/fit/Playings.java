@@ -2,62 +2,82 @@ package lanetide.squads.fit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.stream.DoubleStream;
-import lanetide.des.Replications;
+import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.unknown.ValueSet;
-import lanetide.squads.study.Playable;
+import lanetide.squads.study.Part;
+import lanetide.squads.study.Study;
 
 /** Plays the days under members of an ensemble; no two playings have the same luck. */
 final class Playings {
     private final List<FitDay> days;
-    private final FitPlan plan;
+    private final RandomStreams streams;
+    private final int threads;
     private final IntConsumer onDone;
-    private final AtomicInteger done = new AtomicInteger();
+    private int done;
     private int luck = 1;
 
     Playings(List<FitDay> days, FitPlan plan, IntConsumer onDone) {
         this.days = days;
-        this.plan = plan;
+        this.streams = new RandomStreams(plan.seed());
+        this.threads = plan.threads();
         this.onDone = onDone;
     }
 
     /** What each member says of all readings. */
     List<double[]> play(List<ValueSet> sets) {
-        return play(sets, 1).stream().map(times -> times.get(0)).toList();
+        return play(sets, 1, FitDay::readings).stream()
+                .map(times -> means(times.get(0)))
+                .toList();
     }
 
-    /** The same twice; the second time what a set draws of its lanes is luck as well, and is drawn anew. */
-    List<List<double[]>> playTwice(List<ValueSet> sets) {
-        return play(sets, 2);
+    /**
+     * What each member says, day by day, of all that the suspicions ask, twice; the second time what a set draws of its
+     * lanes is luck as well, and is drawn anew.
+     */
+    List<List<List<double[]>>> playTwice(List<ValueSet> sets) {
+        return play(sets, 2, day -> day.suspicions().asked());
     }
 
-    private List<List<double[]>> play(List<ValueSet> sets, int times) {
-        int first = luck;
+    private List<List<List<double[]>>> play(List<ValueSet> sets, int times, Function<FitDay, List<Reading>> asked) {
+        MemberDays design = new MemberDays(days, sets, times, luck, streams);
         luck += times * sets.size();
-        return Replications.run(
-                sets.size(), plan.threads(), i -> said(sets.get(i), first + times * i, times), told -> {});
+        int before = done;
+        List<double[]> said = new Study(design)
+                .play(
+                        new Part(0, design.size()),
+                        threads,
+                        number -> design.reading(number, asked),
+                        now -> onDone.accept(before + now));
+        done += design.size();
+        return IntStream.range(0, sets.size())
+                .mapToObj(member -> IntStream.range(0, times)
+                        .mapToObj(time -> IntStream.range(0, days.size())
+                                .mapToObj(day -> said.get(design.number(member, time, day)))
+                                .toList())
+                        .toList())
+                .toList();
     }
 
-    private List<double[]> said(ValueSet set, int firstLuck, int times) {
-        List<Playable> ready = days.stream().map(day -> day.under(set)).toList();
-        List<double[]> all = new ArrayList<>();
-        for (int time = 0; time < times; time++) {
-            RandomStreams streams = new RandomStreams(plan.seed()).forReplication(firstLuck + time);
-            ValueSet drawn = time == 0 ? set : set.drawnBy(set.seed() + time);
-            List<double[]> said = new ArrayList<>();
-            for (int day = 0; day < ready.size(); day++) {
-                said.add(days.get(day).said(ready.get(day), drawn, streams));
-                onDone.accept(done.incrementAndGet());
-            }
-            all.add(join(said));
+    private double[] means(List<double[]> saidByDay) {
+        List<double[]> means = new ArrayList<>();
+        for (int d = 0; d < saidByDay.size(); d++) {
+            means.add(means(days.get(d).readings(), saidByDay.get(d)));
         }
-        return all;
+        return join(means);
     }
 
-    double[] join(List<double[]> parts) {
+    /** What would be read on the mean where so much is said. */
+    static double[] means(List<Reading> readings, double[] said) {
+        return IntStream.range(0, said.length)
+                .mapToDouble(r -> readings.get(r).mean(said[r]))
+                .toArray();
+    }
+
+    static double[] join(List<double[]> parts) {
         return parts.stream().flatMapToDouble(DoubleStream::of).toArray();
     }
 }

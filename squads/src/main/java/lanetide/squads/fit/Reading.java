@@ -20,6 +20,27 @@ public sealed interface Reading {
     double errorVariance();
 
     /**
+     * What would be read on the mean.
+     *
+     * @param said what there is in a playing
+     * @return the mean reading; more than there is where a tape cannot read less than nothing
+     */
+    default double mean(double said) {
+        return said;
+    }
+
+    /**
+     * What would be read with an error.
+     *
+     * @param said what there is in a playing
+     * @param error the error
+     * @return the reading
+     */
+    default double read(double said, double error) {
+        return said + error;
+    }
+
+    /**
      * A tape on oil that nobody has played on.
      *
      * @param tape the tape
@@ -33,6 +54,16 @@ public sealed interface Reading {
         @Override
         public double errorVariance() {
             return tape.errorUnits() * tape.errorUnits();
+        }
+
+        @Override
+        public double mean(double said) {
+            return tape.meanReading(said);
+        }
+
+        @Override
+        public double read(double said, double error) {
+            return Math.max(0, said + error);
         }
     }
 
@@ -50,6 +81,16 @@ public sealed interface Reading {
         @Override
         public double errorVariance() {
             return tape.errorUnits() * tape.errorUnits();
+        }
+
+        @Override
+        public double mean(double said) {
+            return tape.meanReading(said);
+        }
+
+        @Override
+        public double read(double said, double error) {
+            return Math.max(0, said + error);
         }
     }
 

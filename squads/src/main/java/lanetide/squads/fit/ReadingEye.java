@@ -1,6 +1,8 @@
 package lanetide.squads.fit;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.ball.PlayingStyle;
@@ -35,6 +37,7 @@ final class ReadingEye implements LaneObserver {
     private final LineFinder finder;
     private final RandomStreams streams;
     private final double[] said;
+    private final Map<Integer, Integer> played = new HashMap<>();
 
     /** For readings of a day in an event under a set, with the luck of a playing. */
     ReadingEye(List<Reading> readings, Playable playable, RandomStreams streams) {
@@ -46,26 +49,27 @@ final class ReadingEye implements LaneObserver {
         this.said = new double[readings.size()];
     }
 
-    /** A lane that the game has not come to again is as it was last seen in the squad. */
+    /** Games are counted as they are played on the lane: a pair may be left out of some. */
     @Override
     public void onLane(LaneMoment moment, OilFilm film, List<TypicalLine> lines) {
+        int games = moment.afterGame() == 0 ? 0 : 1 + played.getOrDefault(moment.lane(), 0);
+        played.put(moment.lane(), games);
+        When now = new When(moment.squad(), games);
         for (int i = 0; i < said.length; i++) {
             if (readings.get(i) instanceof Reading.Worn worn
-                    && isOf(worn.tape().lane(), worn.tape().when(), moment)) {
+                    && worn.tape().lane() == moment.lane()
+                    && worn.tape().when().equals(now)) {
                 TapeTaken tape = worn.tape();
-                said[i] = tape.meanReading(FilmTapes.units(film, tape.board(), tape.distanceM()));
+                said[i] = FilmTapes.units(film, tape.board(), tape.distanceM());
             } else if (readings.get(i) instanceof Reading.Met met
-                    && isOf(met.ball().lane(), met.ball().when(), moment)) {
-                said[i] = met(met.ball(), film, i);
+                    && met.ball().lane() == moment.lane()
+                    && met.ball().when().equals(now)) {
+                said[i] = met(met.ball(), film);
             }
         }
     }
 
-    private static boolean isOf(int lane, When when, LaneMoment moment) {
-        return lane == moment.lane() && when.squad().equals(moment.squad()) && moment.afterGame() <= when.afterGame();
-    }
-
-    private double met(BallThrown ball, OilFilm film, int number) {
+    private double met(BallThrown ball, OilFilm film) {
         Bowler bowler = playable.event().squads().stream()
                 .filter(squad -> squad.id().equals(ball.when().squad()))
                 .flatMap(squad -> squad.everybody().stream())
@@ -74,7 +78,7 @@ final class ReadingEye implements LaneObserver {
                 .orElseThrow();
         Player usual = StartingLines.player(bowler, playable.event(), playable.physics());
         Release release = usual.style().release();
-        String stream = "fit/ball/" + number;
+        String stream = "fit/squad/" + ball.when().squad() + "/bowler/" + ball.bowler();
         Release own = release.scaled(
                 factor(ball.speedMps(), release.speedMps(), SPEED_SHARE, stream + "/speed"),
                 factor(ball.spinRadps(), release.spinRadps(), SPIN_SHARE, stream + "/spin"));

@@ -167,15 +167,21 @@ final class FitStudy {
             NestedMean nested = NestedMean.of(column, SETS);
             intervals[q] =
                     q < TwoPairs.TAPES ? ofReading(column) : nested.truth().interval(LEVEL);
-            notKnown[q] = Math.sqrt(Math.max(0, StatUtils.variance(setMeans(column))));
+            notKnown[q] = betweenSets(column);
         }
         return new Told(intervals, notKnown);
     }
 
-    private static double[] setMeans(double[] column) {
-        return IntStream.range(0, SETS)
+    /** Variance over the sets without luck, not kept above nothing so that its mean over truths is right. */
+    private static double betweenSets(double[] column) {
+        double[] means = IntStream.range(0, SETS)
                 .mapToDouble(s -> (column[s] + column[s + SETS]) / 2)
                 .toArray();
+        double within = IntStream.range(0, SETS)
+                .mapToDouble(s -> (column[s] - column[s + SETS]) * (column[s] - column[s + SETS]) / 2)
+                .average()
+                .orElseThrow();
+        return StatUtils.variance(means) - within / 2;
     }
 
     /** What a reading of one day may be, with the tape's own error. */
@@ -187,14 +193,23 @@ final class FitStudy {
         return new ConfidenceInterval(mean - half, mean + half, LEVEL);
     }
 
+    /** The deviation of what is not known after the fit, of that before, over all truths. */
+    private static double unknown(List<Judged> judged, int quantity) {
+        double before = judged.stream()
+                .mapToDouble(one -> one.notKnownBefore()[quantity])
+                .sum();
+        double after = judged.stream()
+                .mapToDouble(one -> one.notKnownAfter()[quantity])
+                .sum();
+        return Math.sqrt(Math.max(0, after / before));
+    }
+
     static String markdown(List<Judged> judged) {
         StringBuilder table = new StringBuilder();
         for (int q = 0; q < TwoPairs.QUANTITIES.size(); q++) {
             int at = q;
             Tally narrowed = new Tally();
-            Tally unknown = new Tally();
             judged.forEach(one -> narrowed.add(one.narrowed(at)));
-            judged.forEach(one -> unknown.add(one.notKnownAfter()[at] / one.notKnownBefore()[at]));
             table.append(String.format(
                     Locale.ROOT,
                     "| %s | %d of %d | %d of %d | %d | %.2f | %.2f |%n",
@@ -209,7 +224,7 @@ final class FitStudy {
                     judged.stream().filter(one -> one.lawUnknown()).count(),
                     judged.stream().filter(one -> one.heldBefore(at)).count(),
                     narrowed.mean(),
-                    unknown.mean()));
+                    unknown(judged, at)));
         }
         return table.toString();
     }

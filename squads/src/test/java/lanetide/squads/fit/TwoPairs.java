@@ -112,7 +112,7 @@ final class TwoPairs {
         return new Measurements(notes.tapes, balls(truth, luck), scores);
     }
 
-    /** Two balls of each bowler on his starting line in practice; nobody knows his own speed and revs. */
+    /** Two balls of each bowler on his starting line in practice; his speed is measured, his revs are not. */
     private static List<BallThrown> balls(Playable truth, RandomStreams luck) {
         List<BallThrown> thrown = new ArrayList<>();
         List<Group> groups = truth.event().squads().get(0).groups();
@@ -158,7 +158,7 @@ final class TwoPairs {
                 line.laydownBoard(),
                 line.arrowsBoard(),
                 met,
-                OptionalDouble.empty(),
+                OptionalDouble.of(bowler.style().release().speedMps()),
                 OptionalDouble.empty(),
                 BallThrown.USUAL_ERROR_BOARDS,
                 "study");
