@@ -43,7 +43,7 @@ public final class CompareText {
                 "\"Same sign\" is the share of the sets of values in which the difference has its sign, luck taken out."
                         + " What is not real is either hidden by luck, which more playings could lift, or hangs on what is not"
                         + " known, and then no number of playings would show it: choose by what holds in most sets, or measure.");
-        Ending.cautions(page);
+        Ending.entriesAndCautions(page, first, second);
         return page.text();
     }
 

@@ -64,7 +64,7 @@ public final class FairnessText {
             remedies();
         }
         method();
-        Ending.cautions(page);
+        Ending.entriesAndCautions(page, scenario);
         return page.text();
     }
 

@@ -20,9 +20,9 @@ final class LinesAssumptions {
     static List<Assumption> of(Scenario scenario, List<StartLine> lines) {
         List<Assumption> all = new ArrayList<>();
         scenario.assumptions().stream()
-                .filter(taken ->
-                        taken.name().startsWith("pattern.") || taken.name().startsWith("entries."))
+                .filter(taken -> taken.name().startsWith("pattern."))
                 .forEach(all::add);
+        all.addAll(scenario.ofEntries());
         List<PlayingStyle> styles = distinct(lines, line -> line.kind().style());
         all.addAll(Assumptions.of(
                 distinct(lines, StartLine::surface),

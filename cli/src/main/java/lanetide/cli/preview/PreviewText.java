@@ -57,7 +57,7 @@ public final class PreviewText {
                             + " your style, so trust the moves more than the boards: if you start two boards further in, add two to"
                             + " all.");
         }
-        Ending.cautions(page);
+        Ending.entriesAndCautions(page, scenario);
         return page.text();
     }
 

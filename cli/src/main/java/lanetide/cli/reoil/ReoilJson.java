@@ -44,7 +44,7 @@ public final class ReoilJson {
         oiling(event.putObject("cheapest"), scenario, result.best());
         JsonAnswer.put(answer, "pairAllAtOnce", result.pairAllAtOnce(), 3);
         JsonAnswer.put(answer, "pairAlone", result.pairAlone(), 3);
-        JsonAnswer.putAssumptions(answer, scenario.policy().assumptions());
+        JsonAnswer.putAssumptions(answer, ReoilAssumptions.of(scenario));
         JsonAnswer.putCautions(answer);
         return answer;
     }

@@ -50,7 +50,7 @@ public final class ReoilText {
         oilOver(result.oilOver());
         curve();
         method();
-        Ending.add(page, scenario.policy().assumptions());
+        Ending.add(page, ReoilAssumptions.of(scenario));
         return page.text();
     }
 

@@ -1,6 +1,8 @@
 package lanetide.cli.report;
 
 import java.util.List;
+import java.util.stream.Stream;
+import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.notice.Assumption;
 
 /** How text answers end. */
@@ -19,6 +21,19 @@ public final class Ending {
             page.heading("What the answer rests on, and where it comes from");
             assumptions.forEach(taken -> page.item(taken.name() + ": " + taken.value() + " (" + taken.source() + ")."));
         }
+    }
+
+    /** Adds what the entries of scenarios do not say, if anything, and what to keep in mind. */
+    public static void entriesAndCautions(Page page, Scenario... scenarios) {
+        List<Assumption> open = Stream.of(scenarios)
+                .flatMap(scenario -> scenario.ofEntries().stream())
+                .distinct()
+                .toList();
+        if (!open.isEmpty()) {
+            page.heading("What the entries do not say");
+            open.forEach(taken -> page.item(taken.value() + " (" + taken.source() + ")."));
+        }
+        cautions(page);
     }
 
     /** Adds what to keep in mind. */

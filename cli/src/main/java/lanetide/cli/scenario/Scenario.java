@@ -48,6 +48,17 @@ public record Scenario(
         return Path.of(file).getFileName().toString();
     }
 
+    /**
+     * What answers rest on because the entries do not say it.
+     *
+     * @return one assumption for each trait that was drawn or told by averages; none if the entries say all
+     */
+    public List<Assumption> ofEntries() {
+        return assumptions.stream()
+                .filter(taken -> taken.name().startsWith(DrawnTraits.ASSUMED))
+                .toList();
+    }
+
     /** Copies the list. */
     public Scenario {
         assumptions = List.copyOf(assumptions);

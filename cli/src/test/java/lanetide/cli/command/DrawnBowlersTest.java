@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import lanetide.cli.scenario.Scenarios;
 import org.jsoup.Jsoup;
@@ -43,7 +44,31 @@ class DrawnBowlersTest {
                 .containsExactly(
                         "Squad A from pair 1-2, Unknown: tweener (drawn), left-handed (drawn), league, urethane (drawn).",
                         "What is marked as drawn was not in the entries; tell it with --hand, --style, --cover.");
-        assertThat(preview("Known").out()).doesNotContain("drawn");
+        assertThat(preview("Known").out())
+                .startsWith("Practice night\nSquad A from pair 1-2, Known: stroker, right-handed,");
+    }
+
+    @Test
+    void everyAnswerThatPlaysSaysOfHowManyWhatWasDrawn() {
+        List<String> words = List.of("--quiet", "--sets", "usual", "--replications");
+        for (List<String> command : List.of(
+                List.of("simulate", scenario.toString()),
+                List.of("reoil", scenario.toString(), "--games", "2"),
+                List.of("compare", scenario.toString(), scenario.toString()),
+                List.of("preview", scenario.toString(), "--pair", "1-2"))) {
+            List<Object> all = new ArrayList<>(command);
+            all.addAll(words);
+            all.add(4);
+
+            String text = Program.run(all.toArray()).out().replaceAll("\\s+", " ");
+
+            assertThat(text)
+                    .as(command.get(0))
+                    .contains(
+                            "level of 1 of 2 bowlers by average: elite from 220 pins",
+                            "hand of 1 of 2 bowlers drawn by shares: left 100 % (shares of the scenario's field).",
+                            "style of 1 of 2 bowlers drawn by shares: tweener 100 %");
+        }
     }
 
     @Test
@@ -107,7 +132,7 @@ class DrawnBowlersTest {
     }
 
     private Program.Outcome preview(String bowler, Object... more) {
-        List<Object> words = new java.util.ArrayList<>(
+        List<Object> words = new ArrayList<>(
                 List.of("preview", scenario, "--bowler", bowler, "--replications", 1, "--sets", "usual", "--quiet"));
         words.addAll(List.of(more));
         return Program.run(words.toArray());

@@ -63,7 +63,7 @@ final class Blanks {
         DrawnTraits all = drawnTraits();
         if (byAverage > 0) {
             assumptions.add(
-                    "entries." + Trait.LEVEL.id(),
+                    DrawnTraits.ASSUMED + Trait.LEVEL.id(),
                     of(Trait.LEVEL, byAverage) + "by average: " + limits.inWords(),
                     limits.source());
         }
@@ -72,7 +72,7 @@ final class Blanks {
             int count = (int) all.count(share.trait());
             if (count > 0) {
                 assumptions.add(
-                        "entries." + share.trait().id(),
+                        DrawnTraits.ASSUMED + share.trait().id(),
                         of(share.trait(), count) + "drawn by shares: " + share.inWords(),
                         share.isStated() ? "shares of the scenario's field" : "assumption");
             }

@@ -15,6 +15,9 @@ import java.util.Set;
  * @param drawn what was drawn of whom; bowlers of whom everything is listed are left out
  */
 public record DrawnTraits(int bowlers, int byAverage, Map<Who, Set<Trait>> drawn) {
+    /** How the names of assumptions begin that tell it. */
+    public static final String ASSUMED = "entries.";
+
     /** Nothing: there is no list of bowlers. */
     public static final DrawnTraits NONE = new DrawnTraits(0, 0, Map.of());
 

@@ -168,8 +168,8 @@ record EntriesCsv(Notices notices, ColumnTitles titles, boolean drawsLevels, boo
         if (fraction.matches()) {
             notices.assumptions()
                     .add(
-                            "entries.average",
-                            "fractions are dropped, so that 187.9 is 187",
+                            DrawnTraits.ASSUMED + AVERAGE,
+                            "fractions of averages are dropped, so that 187.9 is 187",
                             "common practice, no source");
             return fraction.group(1) + UNITS.get(AVERAGE);
         }
