@@ -15,6 +15,7 @@ import lanetide.cli.command.CommandFactory;
 import lanetide.cli.command.CompareCommand;
 import lanetide.cli.command.CompletionCommand;
 import lanetide.cli.command.FairnessCommand;
+import lanetide.cli.command.FitCommand;
 import lanetide.cli.command.HelpText;
 import lanetide.cli.command.LinesCommand;
 import lanetide.cli.command.NewCommand;
@@ -84,6 +85,7 @@ public final class Lanetide {
             CompareCommand.class,
             CompletionCommand.class,
             FairnessCommand.class,
+            FitCommand.class,
             LinesCommand.class,
             NewCommand.class,
             PatternCommand.class,

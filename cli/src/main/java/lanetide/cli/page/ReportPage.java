@@ -199,7 +199,7 @@ public final class ReportPage {
                 Table.of("assumptions", "Values the scenario does not state", assumptions, 3),
                 Table.of(
                         "oil-account",
-                        "Where the oil went (" + UnknownWords.example(study.sets()) + ")",
+                        "Where the oil went (" + UnknownWords.example(study.sets(), scenario.event()) + ")",
                         StudyTables.oil(study.first().oil()),
                         1),
                 Table.of("marks", "What this page was made from", marks, 2),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.ToIntFunction;
 import lanetide.cli.words.English;
 import lanetide.cli.words.UnknownWords;
+import lanetide.squads.model.Event;
 import lanetide.squads.result.BowlerResult;
 import lanetide.squads.result.SquadResult;
 
@@ -13,9 +14,9 @@ final class BowlerResults {
     private BowlerResults() {}
 
     /** Who was best, with handicap too where there is one, and who changed balls. */
-    static String words(SquadResult squad, int sets) {
+    static String words(SquadResult squad, int sets, Event event) {
         StringBuilder words = new StringBuilder();
-        words.append(English.capital(UnknownWords.example(sets)))
+        words.append(English.capital(UnknownWords.example(sets, event)))
                 .append(", squad ")
                 .append(squad.squad())
                 .append(": ")

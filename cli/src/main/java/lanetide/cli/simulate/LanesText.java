@@ -12,6 +12,7 @@ import lanetide.cli.report.Table;
 import lanetide.cli.report.WindowWords;
 import lanetide.cli.words.UnknownWords;
 import lanetide.oilflow.film.OilPattern;
+import lanetide.squads.model.Event;
 import lanetide.squads.result.LaneState;
 import lanetide.squads.study.StudyResult;
 
@@ -39,14 +40,14 @@ final class LanesText {
     private final LaneTables tables;
     private final OilPattern pattern;
 
-    LanesText(Page page, StudyResult study, OilUnits units, OilPattern pattern) {
+    LanesText(Page page, StudyResult study, OilUnits units, Event event) {
         this.page = page;
         this.study = study;
         this.states = study.first().lanes();
-        this.example = study.replications() == 1 ? "" : " (" + UnknownWords.example(study.sets()) + ")";
+        this.example = study.replications() == 1 ? "" : " (" + UnknownWords.example(study.sets(), event) + ")";
         this.units = units;
         this.tables = new LaneTables(units);
-        this.pattern = pattern;
+        this.pattern = event.pattern();
     }
 
     void add(LaneChoice choice) {

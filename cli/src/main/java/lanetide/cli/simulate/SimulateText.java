@@ -55,7 +55,7 @@ public final class SimulateText {
         pace();
         stops();
         scores();
-        new LanesText(page, study, units, scenario.event().pattern()).add(choice);
+        new LanesText(page, study, units, scenario.event()).add(choice);
         oil();
         Ending.add(page, scenario.assumptions());
         return page.text();
@@ -76,7 +76,7 @@ public final class SimulateText {
             return;
         }
         page.heading("Lanes out of order"
-                + (study.replications() == 1 ? "" : " (" + UnknownWords.example(study.sets()) + ")"));
+                + (study.replications() == 1 ? "" : " (" + UnknownWords.example(study.sets(), scenario.event()) + ")"));
         List<LaneStop> shown = all.stream()
                 .sorted(Comparator.comparingLong(LaneStop::startMs))
                 .limit(MAX_STOPS)
@@ -106,7 +106,9 @@ public final class SimulateText {
         page.heading("Scores (pins a game, mean over all bowlers)");
         page.table(StudyTables.scores(study), 3);
         study.squads().forEach(this::byGame);
-        study.first().squads().forEach(squad -> page.paragraph(BowlerResults.words(squad, study.sets())));
+        study.first()
+                .squads()
+                .forEach(squad -> page.paragraph(BowlerResults.words(squad, study.sets(), scenario.event())));
         study.precision()
                 .ifPresent(precision -> page.paragraph(
                         precision.met() ? PrecisionWords.reached(precision) : PrecisionWords.notReached(precision)));
@@ -124,7 +126,7 @@ public final class SimulateText {
     private void oil() {
         OilAccount oil = study.first().oil();
         page.heading("Where the oil went"
-                + (study.replications() == 1 ? "" : " (" + UnknownWords.example(study.sets()) + ")"));
+                + (study.replications() == 1 ? "" : " (" + UnknownWords.example(study.sets(), scenario.event()) + ")"));
         page.table(StudyTables.oil(oil), 1);
         page.paragraph(StudyTables.oilCloses(oil));
     }

@@ -15,14 +15,21 @@ public final class UnknownWords {
      * @return one sentence on luck, one on what is not known, and one on who comes if that is not known
      */
     public static String intervals(int sets, Event event) {
-        return intervals(sets)
+        return intervals(sets, !event.centre().findings().sets().isEmpty())
                 + (event.isDrawn()
                         ? " Who comes is not known either: in every playing but the first others are drawn by the shares of"
                                 + " the field, and what that changes counts as luck."
                         : "");
     }
 
-    private static String intervals(int sets) {
+    private static String intervals(int sets, boolean fitted) {
+        if (fitted && sets > 1) {
+            return "Intervals hold two things. Luck: the same event bowled again comes out otherwise. And what is not"
+                    + " known: how slippery, how absorbent, how bowlers follow the lanes. The event was played in turn with "
+                    + sets
+                    + " sets of values that published facts and what was measured here do not rule out, all equally"
+                    + " likely.";
+        }
         return sets == 1
                 ? "Intervals hold the luck of play alone: values that nobody has measured were taken as usual, and could be"
                         + " otherwise."
@@ -36,10 +43,16 @@ public final class UnknownWords {
      * What a lane or a timetable shown as an example is.
      *
      * @param sets sets of values that an answer went through
+     * @param event the event that was played
      * @return what to call it in a heading
      */
-    public static String example(int sets) {
-        return sets == 1 ? "first playing" : "one playing with the usual values";
+    public static String example(int sets, Event event) {
+        if (sets == 1) {
+            return "first playing";
+        }
+        return event.centre().findings().sets().isEmpty()
+                ? "one playing with the usual values"
+                : "one playing with values in the middle of those that fit";
     }
 
     /**

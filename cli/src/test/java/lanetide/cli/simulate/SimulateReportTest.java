@@ -108,7 +108,8 @@ class SimulateReportTest {
                         new BowlerResult(bowler.withHandicap(20), "1", 0, List.of(190, 180), List.of("", ""), 2)),
                 PaceKept.NOTHING);
 
-        assertThat(BowlerResults.words(squad, 1))
+        assertThat(BowlerResults.words(
+                        squad, 1, READING.scenario().orElseThrow().event()))
                 .contains(
                         "most pins 390 by",
                         "; with handicap most pins 410 by",

@@ -13,8 +13,6 @@ import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.unknown.ValueSet;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.measured.TapeTaken;
-import lanetide.squads.measured.When;
-import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Findings;
 import lanetide.squads.result.EventResult;
@@ -37,14 +35,12 @@ public final class FitDay {
      * @param measured what was measured, on lanes, in squads and of bowlers of the event
      */
     public FitDay(Event event, Measurements measured) {
-        List<TapeTaken> fresh = measured.tapes().stream()
-                .filter(tape -> isFresh(event, tape.when()))
-                .toList();
+        List<TapeTaken> fresh = event.onFreshOil(measured.tapes());
         Event known = event.in(event.centre().with(new Findings(List.of(), fresh)));
         this.readings = Stream.of(
                         fresh.stream().map(Reading.Fresh::new),
                         measured.tapes().stream()
-                                .filter(tape -> !isFresh(event, tape.when()))
+                                .filter(tape -> !fresh.contains(tape))
                                 .map(Reading.Worn::new),
                         measured.balls().stream().map(Reading.Met::new),
                         ScoresByGame.of(event, measured.scores()).stream())
@@ -53,13 +49,6 @@ public final class FitDay {
                 .toList();
         this.event = upTo(known, lastSquad(known, measured));
         this.suspicions = new Suspicions(readings, Hypothesis.all(this.event, readings));
-    }
-
-    private static boolean isFresh(Event event, When when) {
-        return when.afterGame() == 0
-                && event.squads().stream()
-                        .anyMatch(squad ->
-                                squad.id().equals(when.squad()) && squad.conditioning() == Conditioning.STRIP_AND_OIL);
     }
 
     private static int lastSquad(Event event, Measurements measured) {

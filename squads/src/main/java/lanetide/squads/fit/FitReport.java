@@ -1,8 +1,13 @@
 package lanetide.squads.fit;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import lanetide.oilflow.unknown.Unknown;
 import lanetide.oilflow.unknown.ValueSet;
@@ -11,11 +16,13 @@ import org.apache.commons.math3.stat.StatUtils;
 
 /** What is told of a fit: readings beside what is said of them, and what was learnt of each unknown. */
 record FitReport(List<Reading> readings, RealMatrix ownError, List<FreshLane> fresh) {
+    private static final MathContext DIGITS = new MathContext(6, RoundingMode.HALF_EVEN);
+
     FitResult of(Ensemble before, Ensemble moved, List<Integer> chosen, double otherLaw, List<Suspicion> suspicions) {
         List<ValueSet> sets = new ArrayList<>();
         for (int number = 1; number <= chosen.size(); number++) {
             ValueSet set = moved.sets().get(chosen.get(number - 1));
-            sets.add(new ValueSet(number, set.values(), set.seed()));
+            sets.add(new ValueSet(number, rounded(set.values()), set.seed()));
         }
         List<double[]> after = chosen.stream().map(moved.said()::get).toList();
         List<FitResult.Check> checks = IntStream.range(0, readings.size())
@@ -23,6 +30,14 @@ record FitReport(List<Reading> readings, RealMatrix ownError, List<FreshLane> fr
                 .toList();
         double lawBefore = (double) before.ofLaw(true).size() / before.sets().size();
         return new FitResult(sets, checks, learnt(before.sets(), sets), fresh, suspicions, lawBefore, otherLaw);
+    }
+
+    /** To the digits with which sets are written down, so that what is told is what a file keeps. */
+    private static Map<String, Double> rounded(Map<String, Double> values) {
+        Map<String, Double> rounded = new TreeMap<>();
+        values.forEach((id, value) ->
+                rounded.put(id, new BigDecimal(value).round(DIGITS).doubleValue()));
+        return rounded;
     }
 
     private FitResult.Said said(List<double[]> members, int reading) {

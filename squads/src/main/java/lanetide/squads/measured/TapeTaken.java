@@ -35,6 +35,17 @@ public record TapeTaken(
     }
 
     /**
+     * Whether another tape is the same reading, wherever it stands.
+     *
+     * @param other the other
+     * @return true if both read the same at one place and time
+     */
+    public boolean reads(TapeTaken other) {
+        return equals(new TapeTaken(
+                other.lane, other.when, other.distanceM, other.board, other.units, other.errorUnits, place));
+    }
+
+    /**
      * What such a tape reads on the mean where there is so much oil: none reads less than nothing.
      *
      * @param there oil that is there (units), at least 0

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.Require;
 import lanetide.oilflow.film.OilPattern;
+import lanetide.squads.measured.TapeTaken;
 import lanetide.squads.rotation.Rotation;
 
 /**
@@ -76,6 +77,21 @@ public record Event(
      */
     public Event withIncidents(Incidents other) {
         return new Event(name, centre, squads, plans, pace, laws, bowling, other);
+    }
+
+    /**
+     * Tapes that read what machines laid: taken before a squad that found its lanes cleaned and oiled.
+     *
+     * @param tapes tapes taken at the event
+     * @return those on oil that nobody has played on
+     */
+    public List<TapeTaken> onFreshOil(List<TapeTaken> tapes) {
+        return tapes.stream()
+                .filter(tape -> tape.when().afterGame() == 0
+                        && squads.stream()
+                                .anyMatch(squad -> squad.id().equals(tape.when().squad())
+                                        && squad.conditioning() == Conditioning.STRIP_AND_OIL))
+                .toList();
     }
 
     /**

@@ -1,6 +1,10 @@
 package lanetide.squads.unknown;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -84,12 +88,37 @@ public final class ValueSets {
     }
 
     /**
+     * All shipped sets.
+     *
+     * @return the sets in order of their numbers
+     */
+    public static List<ValueSet> shipped() {
+        return Shipped.ALL;
+    }
+
+    /**
      * How many sets ship with the program.
      *
      * @return their number
      */
     public static int count() {
         return Shipped.ALL.size();
+    }
+
+    /**
+     * What the shipped sets are known by: other sets, another mark.
+     *
+     * @return SHA-256 (FIPS 180-4) of their unknowns and values, in lower-case hexadecimal
+     */
+    public static String mark() {
+        MessageDigest digest;
+        try {
+            digest = MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("SHA-256, which every Java platform must provide, is missing", e);
+        }
+        Shipped.ALL.forEach(set -> digest.update(set.values().toString().getBytes(StandardCharsets.UTF_8)));
+        return HexFormat.of().formatHex(digest.digest());
     }
 
     /** Read once, and only where sets are asked for. */

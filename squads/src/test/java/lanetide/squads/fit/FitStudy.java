@@ -146,6 +146,7 @@ final class FitStudy {
                 .toArray();
     }
 
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     private record Told(ConfidenceInterval[] intervals, double[] notKnown) {}
 
     private Told told(List<ValueSet> sets, List<TapeTaken> fresh, int number) {

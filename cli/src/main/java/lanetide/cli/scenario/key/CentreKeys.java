@@ -54,6 +54,12 @@ public final class CentreKeys {
     public static final Key<Void> LEVEL = CENTRE.key("topography", Structure.BLOCK, "how far the lanes are from level")
             .optional("{spread: 0.01 in}", "level lanes");
 
+    public static final Key<Void> FITTED = CENTRE.key(
+                    "fitted",
+                    Structure.FILE,
+                    "the centre file of `lanetide fit`: what measurements have told of these lanes")
+            .optional("lanes.json", "what published facts leave");
+
     /** How far the lanes are from level. */
     public static final Block TOPOGRAPHY = new Block("centre.topography");
 

@@ -86,6 +86,10 @@ public enum NoticeCode {
     TABLE_TWICE(Severity.ERROR),
     /** Two scores of one bowler in one game. */
     SCORE_TWICE(Severity.ERROR),
+    /** A file that a scenario names as its centre's, and that is no centre file. */
+    NO_CENTRE_FILE(Severity.ERROR),
+    /** A centre file that was fitted from other sets of values than ship with this program. */
+    CENTRE_FILE_OLD(Severity.ERROR),
     /** A lane in two pairs, or a pair named twice. */
     LANE_TWICE(Severity.ERROR),
     /** A pair of lanes that do not adjoin. */

@@ -3,8 +3,11 @@ package lanetide.cli.scenario.reader;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lanetide.cli.scenario.centre.CentreFile;
+import lanetide.cli.scenario.centre.CentreFileReader;
 import lanetide.cli.scenario.key.CentreKeys;
 import lanetide.cli.scenario.key.Names;
+import lanetide.cli.scenario.value.NamedFiles;
 import lanetide.cli.scenario.value.Section;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.lane.LaneSurface;
@@ -13,15 +16,20 @@ import lanetide.squads.model.Centre;
 import lanetide.squads.model.LaneMachines;
 
 /** Reads the lanes, their surface and the lane machines. */
-record CentreReader(Names names, RandomStreams streams) {
-    /** A centre, if all of it is right, and its pairs in any case, so that what depends on them can be looked at. */
-    record Found(Optional<Centre> centre, Lanes lanes) {
-        static final Found NOTHING = new Found(Optional.empty(), Lanes.UNKNOWN);
+record CentreReader(Names names, RandomStreams streams, NamedFiles files) {
+    /**
+     * A centre, if all of it is right, its pairs in any case, so that what depends on them can be looked at, and its
+     * centre file, if it names one.
+     */
+    record Found(Optional<Centre> centre, Lanes lanes, Optional<CentreFile> fitted) {
+        static final Found NOTHING = new Found(Optional.empty(), Lanes.UNKNOWN, Optional.empty());
     }
 
     Found read(Section section) {
         Lanes lanes = PairsReader.read(section);
-        return new Found(centre(section, lanes), lanes);
+        Optional<CentreFile> fitted = section.value(CentreKeys.FITTED)
+                .flatMap(value -> files.read(value).flatMap(bytes -> CentreFileReader.read(bytes, value)));
+        return new Found(centre(section, lanes), lanes, fitted);
     }
 
     private Optional<Centre> centre(Section section, Lanes lanes) {

@@ -55,8 +55,8 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
             Names names,
             Policy policy,
             DrawnTraits drawn) {
-        private Planned with(Measurements known) {
-            return new Planned(event, known, design, seed, bands, names, policy, drawn);
+        private Planned with(Measurements known, FindingsReader findings) {
+            return new Planned(findings.applied(event, known), known, design, seed, bands, names, policy, drawn);
         }
     }
 
@@ -91,14 +91,16 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         Optional<Planned> planned =
                 notices.build(scenario.place(), "the scenario", () -> planned(scenario, chosenSeed, parts, rotations));
         Measurements measured = new MeasuredFiles(files).read(scenario, planned.map(Planned::event));
-        return planned.filter(sound -> !notices.hasErrors()).map(sound -> sound.with(measured));
+        FindingsReader findings =
+                new FindingsReader(notices.assumptions(), parts.lanes().fitted());
+        return planned.filter(sound -> !notices.hasErrors()).map(sound -> sound.with(measured, findings));
     }
 
     private Parts parts(Section scenario, long chosenSeed) {
         RandomStreams streams = new RandomStreams(chosenSeed);
         Names names = OwnNamesReader.read(scenario, files);
         CentreReader.Found lanes = scenario.block(EventKeys.CENTRE)
-                .map(new CentreReader(names, streams)::read)
+                .map(new CentreReader(names, streams, files)::read)
                 .orElse(CentreReader.Found.NOTHING);
         Optional<Section> patternBlock = scenario.block(EventKeys.PATTERN);
         Optional<OilPattern> pattern = patternBlock.flatMap(new PatternReader(files)::read);

@@ -1,0 +1,135 @@
+package lanetide.cli.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import lanetide.cli.fit.CentreFileWriter;
+import lanetide.cli.fit.FitAnswer;
+import lanetide.cli.fit.FitCsv;
+import lanetide.cli.fit.FitJson;
+import lanetide.cli.fit.FitText;
+import lanetide.cli.options.CommonOptions;
+import lanetide.cli.options.MeasuredOption;
+import lanetide.cli.output.AnswerFile;
+import lanetide.cli.output.CommandFailure;
+import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.centre.CentreFile;
+import lanetide.cli.scenario.centre.PatternMark;
+import lanetide.oilflow.unknown.ValueSet;
+import lanetide.squads.fit.Fit;
+import lanetide.squads.fit.FitDay;
+import lanetide.squads.fit.FitPlan;
+import lanetide.squads.fit.FitResult;
+import lanetide.squads.unknown.ValueSets;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Fits what is not known to what was measured. */
+@Command(
+        name = "fit",
+        header = "Tells whether the model agrees with your tapes, and fits it to them",
+        description = {
+            "Takes what was measured at an event (tapes, balls followed to the pins, scores), tells whether the machine laid what the sheet says, whether the model expected the readings, which of them do not belong, and what they teach of what nobody has measured. The scenario's key measured names the tables, or --measured does.",
+            "With --centre it writes a centre file. A scenario that names it (centre: {fitted: FILE}) is played by every command as these lanes are.",
+            "",
+            HelpText.WHERE
+        },
+        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
+        footer = {
+            "  lanetide fit scenarios/measured-night.yaml",
+            "  lanetide fit scenarios/measured-night.yaml --centre lanes.json",
+            "  lanetide fit monday.yaml --day tuesday.yaml --centre lanes.json",
+            "  lanetide fit scenarios/club-night.yaml --measured tapes.csv --format csv"
+        })
+public final class FitCommand implements Callable<Integer> {
+    @Mixin
+    private CommonOptions options;
+
+    @Mixin
+    private MeasuredOption measured;
+
+    @Option(
+            names = "--day",
+            paramLabel = "SCENARIO",
+            description =
+                    "Scenario of another day on the same lanes, with what was measured then. May be given several times; the order changes nothing (default: none).")
+    private List<Path> others = List.of();
+
+    @Option(
+            names = "--centre",
+            paramLabel = "FILE",
+            description =
+                    "Also write a centre file to FILE, for scenarios to name: what was measured, and the sets of values that it leaves (default: none is written).")
+    private Path centre;
+
+    @Override
+    public Integer call() {
+        Optional<AnswerFile> centreFile = options.file("--centre", centre);
+        return options.answer((found, ignored) -> {
+            Reading reading = measured.read(options, found);
+            Scenario scenario = reading.scenario().orElseThrow();
+            List<Scenario> days = days(scenario);
+            FitAnswer answer = new FitAnswer(reading, days, fit(days, scenario.seed()));
+            centreFile.ifPresent(file -> file.write(CentreFileWriter.write(file(answer))));
+            return render(answer);
+        });
+    }
+
+    /** All days in an order of their own, so that the order in which they are named changes nothing. */
+    private List<Scenario> days(Scenario first) {
+        List<Scenario> days = new ArrayList<>(List.of(first));
+        others.forEach(other -> days.add(options.other(other, first.seed())));
+        for (Scenario day : days) {
+            if (day.measurements().isEmpty()) {
+                throw CommandFailure.wrongUse("Nothing was measured at " + day.file()
+                        + ": name tables with its key measured, or with --measured FILE. A table of tapes has the"
+                        + " columns lane, distance, board, units, squad, after.");
+            }
+        }
+        days.sort(Comparator.comparing(Scenario::sha256).thenComparing(Scenario::file));
+        return days;
+    }
+
+    private FitResult fit(List<Scenario> days, long seed) {
+        List<FitDay> fitted = days.stream()
+                .map(day -> new FitDay(day.event(), day.measurements()))
+                .toList();
+        List<ValueSet> prior = ValueSets.shipped();
+        return options.progressing(
+                "playings",
+                Fit.playings(prior.size(), days.size()),
+                told -> Fit.run(fitted, prior, new FitPlan(seed, options.threads()), told));
+    }
+
+    private CentreFile file(FitAnswer answer) {
+        List<CentreFile.Day> days = answer.days().stream()
+                .map(day -> new CentreFile.Day(
+                        day.fileName(),
+                        day.sha256(),
+                        day.event().name(),
+                        PatternMark.of(day.event().pattern()),
+                        day.measurements(),
+                        day.event().onFreshOil(day.measurements().tapes())))
+                .toList();
+        StringBuilder refit = new StringBuilder("lanetide fit");
+        for (int day = 0; day < days.size(); day++) {
+            refit.append(day == 0 ? " " : " --day ").append(days.get(day).scenario());
+        }
+        refit.append(" --centre ").append(centre.getFileName());
+        return new CentreFile(
+                ValueSets.mark(), refit.toString(), days, answer.result().sets());
+    }
+
+    private String render(FitAnswer answer) {
+        return switch (options.format()) {
+            case TEXT -> FitText.write(answer, options.metric());
+            case JSON -> FitJson.write(answer);
+            case CSV -> FitCsv.write(answer.result());
+        };
+    }
+}

@@ -1,0 +1,118 @@
+package lanetide.cli.fit;
+
+import java.util.Locale;
+import lanetide.cli.report.Figures;
+import lanetide.cli.words.English;
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.fit.Explanation;
+import lanetide.squads.fit.FreshLane;
+import lanetide.squads.fit.Reading;
+import lanetide.squads.fit.Suspicion;
+import lanetide.squads.measured.TapeTaken;
+import lanetide.squads.measured.When;
+
+/** Readings, and what is said of them, in words. */
+final class FitWords {
+    /** From so many deviations on a lane is said to have more or less than its sheet says. */
+    private static final double SHOWN = 2;
+
+    private final boolean metric;
+
+    FitWords(boolean metric) {
+        this.metric = metric;
+    }
+
+    /** A reading and where it was taken. */
+    String of(Reading reading) {
+        if (reading instanceof Reading.Fresh fresh) {
+            return "lane " + fresh.tape().lane() + ", " + place(fresh.tape()) + ", fresh";
+        }
+        if (reading instanceof Reading.Worn worn) {
+            return "lane " + worn.tape().lane() + ", " + place(worn.tape()) + ", "
+                    + of(worn.tape().when());
+        }
+        if (reading instanceof Reading.Met met) {
+            return "ball of " + met.ball().bowler() + ", lane " + met.ball().lane() + ", "
+                    + of(met.ball().when());
+        }
+        Reading.Game game = (Reading.Game) reading;
+        return "squad " + game.squad() + ", game " + game.game();
+    }
+
+    private String place(TapeTaken tape) {
+        return "board " + tape.board() + " at " + distance(tape.distanceM());
+    }
+
+    String distance(double distanceM) {
+        return metric ? Figures.plain(distanceM, 1) + " m" : Figures.plain(distanceM / LaneGeometry.FOOT_M, 1) + " ft";
+    }
+
+    /** When something was measured. */
+    static String of(When when) {
+        return when.afterGame() == 0
+                ? "as squad " + when.squad() + " found it"
+                : "after " + English.count(when.afterGame(), "game") + " of squad " + when.squad();
+    }
+
+    /** What a reading counts. */
+    static String unit(Reading reading) {
+        return reading instanceof Reading.Met ? "board" : reading instanceof Reading.Game ? "pins" : "units";
+    }
+
+    /** A kind of readings. */
+    static String kind(Reading reading) {
+        if (reading instanceof Reading.Fresh) {
+            return "tapes on fresh oil";
+        }
+        if (reading instanceof Reading.Worn) {
+            return "tapes after play";
+        }
+        return reading instanceof Reading.Met ? "balls at the pins" : "scores by game";
+    }
+
+    /** Whether a machine has laid what the sheet says. */
+    static String of(FreshLane lane) {
+        double off = lane.ratio() - 1;
+        String by = Figures.plain(100 * Math.abs(off), 0) + " % ";
+        String error = " (" + English.count(lane.tapes(), "tape") + ", error "
+                + Figures.plain(Math.max(1, 100 * lane.error()), 0) + " %)";
+        String ends = Double.isNaN(lane.headRatio()) || Double.isNaN(lane.endRatio())
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        "; %.0f %% of the sheet in the first third, %.0f %% in the last",
+                        100 * lane.headRatio(),
+                        100 * lane.endRatio());
+        return "Lane " + lane.lane() + ": "
+                + (Math.abs(off) < SHOWN * lane.error()
+                        ? "as the sheet says"
+                        : by + (off > 0 ? "more" : "less") + " than the sheet says")
+                + error + ends + ".";
+    }
+
+    /** What may have happened. */
+    String of(Suspicion suspicion) {
+        return English.capital(of(suspicion.what())) + ".";
+    }
+
+    private String of(Explanation what) {
+        if (what instanceof Explanation.LanesSwapped swapped) {
+            return "the tapes of lanes " + swapped.lane() + " and " + swapped.other() + ", " + of(swapped.when())
+                    + ", look as if they were each other's";
+        }
+        if (what instanceof Explanation.SidesSwapped sides) {
+            return "the boards of lane " + sides.lane() + ", " + of(sides.when())
+                    + ", look as if they were counted from the left-hand gutter";
+        }
+        if (what instanceof Explanation.OtherUnit unit) {
+            return "the tapes " + of(unit.when()) + " look as if they were in "
+                    + (unit.times() < 1
+                            ? "micrometres and were written as units"
+                            : "units and were written as micrometres");
+        }
+        if (what instanceof Explanation.OtherTime time) {
+            return "the tapes said to be " + of(time.when()) + " look as if they were taken " + of(time.other());
+        }
+        return "one reading looks wrong by itself: " + of(((Explanation.OneReading) what).reading());
+    }
+}

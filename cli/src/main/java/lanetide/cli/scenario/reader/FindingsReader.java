@@ -1,0 +1,56 @@
+package lanetide.cli.scenario.reader;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import lanetide.cli.scenario.centre.CentreFile;
+import lanetide.cli.scenario.centre.PatternMark;
+import lanetide.cli.scenario.notice.Assumptions;
+import lanetide.squads.measured.Measurements;
+import lanetide.squads.measured.TapeTaken;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Findings;
+
+/**
+ * What measurements tell of the lanes of an event: those of its centre file, and tapes on fresh oil that the scenario
+ * names itself.
+ */
+record FindingsReader(Assumptions assumptions, Optional<CentreFile> fitted) {
+    /** The event on lanes of which so much is known; no tape counts twice. */
+    Event applied(Event event, Measurements measured) {
+        Findings known = fitted.map(file -> file.findings(PatternMark.of(event.pattern())))
+                .orElse(Findings.NONE);
+        List<TapeTaken> laid = new ArrayList<>(known.laid());
+        event.onFreshOil(measured.tapes()).stream()
+                .filter(tape -> laid.stream().noneMatch(other -> other.reads(tape)))
+                .forEach(laid::add);
+        fitted.ifPresent(this::tell);
+        if (!laid.isEmpty()) {
+            tell(laid);
+        }
+        return event.in(event.centre().with(new Findings(known.sets(), laid)));
+    }
+
+    private void tell(CentreFile file) {
+        int readings = file.days().stream()
+                .mapToInt(day -> day.measured().tapes().size()
+                        + day.measured().balls().size()
+                        + day.measured().scores().size())
+                .sum();
+        assumptions.add(
+                "centre.fitted",
+                file.sets().size() + " sets of values that published facts and what was measured here leave",
+                readings + " readings of "
+                        + file.days().stream().map(CentreFile.Day::event).collect(Collectors.joining(", ")));
+    }
+
+    private void tell(List<TapeTaken> laid) {
+        String lanes = laid.stream().map(TapeTaken::lane).collect(Collectors.toCollection(TreeSet::new)).stream()
+                .map(String::valueOf)
+                .collect(Collectors.joining(", "));
+        assumptions.add(
+                "lanes " + lanes, "their oil is what tapes read on it when it was fresh", laid.size() + " tapes");
+    }
+}
