@@ -100,10 +100,9 @@ public final class FitCommand implements Callable<Integer> {
                 .map(day -> new FitDay(day.event(), day.measurements()))
                 .toList();
         List<ValueSet> prior = ValueSets.shipped();
+        FitPlan plan = new FitPlan(seed, options.threads());
         return options.progressing(
-                "playings",
-                Fit.playings(prior.size(), days.size()),
-                told -> Fit.run(fitted, prior, new FitPlan(seed, options.threads()), told));
+                "playings", Fit.playings(prior.size(), days.size(), plan), told -> Fit.run(fitted, prior, plan, told));
     }
 
     private CentreFile file(FitAnswer answer) {

@@ -35,6 +35,9 @@ final class FitWords {
             return "ball of " + met.ball().bowler() + ", lane " + met.ball().lane() + ", "
                     + of(met.ball().when());
         }
+        if (reading instanceof Reading.Played played) {
+            return "where " + played.bowler() + " of squad " + played.squad() + " plays at the arrows, fresh";
+        }
         Reading.Game game = (Reading.Game) reading;
         return "squad " + game.squad() + ", game " + game.game();
     }
@@ -56,7 +59,10 @@ final class FitWords {
 
     /** What a reading counts. */
     static String unit(Reading reading) {
-        return reading instanceof Reading.Met ? "board" : reading instanceof Reading.Game ? "pins" : "units";
+        if (reading instanceof Reading.Game) {
+            return "pins";
+        }
+        return reading instanceof Reading.Met || reading instanceof Reading.Played ? "board" : "units";
     }
 
     /** A kind of readings. */
@@ -66,6 +72,9 @@ final class FitWords {
         }
         if (reading instanceof Reading.Worn) {
             return "tapes after play";
+        }
+        if (reading instanceof Reading.Played) {
+            return "lines in practice";
         }
         return reading instanceof Reading.Met ? "balls at the pins" : "scores by game";
     }

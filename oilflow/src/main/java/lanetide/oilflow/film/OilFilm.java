@@ -174,6 +174,21 @@ public final class OilFilm {
         }
     }
 
+    /**
+     * Takes the lane to hold, at each place, so much of what it was thought to hold.
+     *
+     * @param ratio how much of it
+     * @return oil that it holds more now (mL); below 0 if it is less
+     */
+    public double correct(LaidRatio ratio) {
+        double beforeMl = volumeMl();
+        double[] shares = ratio.onCells(grid);
+        for (int cell = 0; cell < thicknessUm.length; cell++) {
+            thicknessUm[cell] *= shares[cell];
+        }
+        return volumeMl() - beforeMl;
+    }
+
     private void lay(double volumeMl, OilPattern pattern) {
         double[] shares = PatternCells.shares(pattern, grid);
         double scaleUm = volumeMl / (Arrays.stream(shares).sum() * grid.mlPerUm());

@@ -23,6 +23,7 @@ public final class Fit {
 
     private final List<FitDay> days;
     private final RandomStreams streams;
+    private final List<Double> inflations;
     private final Playings playings;
     private final double[] observed;
     private final RealMatrix ownError;
@@ -31,6 +32,7 @@ public final class Fit {
     private Fit(List<FitDay> days, FitPlan plan, IntConsumer onDone) {
         this.days = List.copyOf(days);
         this.streams = new RandomStreams(plan.seed());
+        this.inflations = plan.inflations();
         this.playings = new Playings(this.days, plan, onDone);
         this.observed = Playings.join(days.stream().map(FitDay::observed).toList());
         this.ownError = blocks(days.stream().map(FitDay::ownError).toList());
@@ -42,10 +44,11 @@ public final class Fit {
      *
      * @param members members of the ensemble
      * @param days days with readings
+     * @param plan how it is made
      * @return playings in all
      */
-    public static int playings(int members, int days) {
-        return members * days * (2 + FitPlan.INFLATIONS.size());
+    public static int playings(int members, int days, FitPlan plan) {
+        return members * days * (2 + plan.inflations().size());
     }
 
     /**
@@ -70,7 +73,7 @@ public final class Fit {
         double otherLaw = otherLaw(before, directions);
         DoubleSupplier normal = ZigguratSampler.NormalizedGaussian.of(chance)::sample;
         Ensemble moved = before;
-        for (double inflation : FitPlan.INFLATIONS) {
+        for (double inflation : inflations) {
             RealMatrix noise = ownError.scalarMultiply(inflation).add(luck.scalarMultiply(inflation - 1));
             List<ValueSet> sets = moved.moved(directions, observed, noise, normal);
             moved = new Ensemble(sets, playings.play(sets));

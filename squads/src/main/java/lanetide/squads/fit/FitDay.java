@@ -1,5 +1,6 @@
 package lanetide.squads.fit;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -11,6 +12,7 @@ import lanetide.oilflow.film.FilmTapes;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.unknown.ValueSet;
+import lanetide.squads.measured.BallThrown;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.measured.TapeTaken;
 import lanetide.squads.model.Event;
@@ -36,19 +38,36 @@ public final class FitDay {
      */
     public FitDay(Event event, Measurements measured) {
         List<TapeTaken> fresh = event.onFreshOil(measured.tapes());
-        Event known = event.in(event.centre().with(new Findings(List.of(), fresh)));
+        Event known = event.in(event.centre().with(new Findings(List.of(), fresh, List.of())));
         this.readings = Stream.of(
                         fresh.stream().map(Reading.Fresh::new),
                         measured.tapes().stream()
                                 .filter(tape -> !fresh.contains(tape))
                                 .map(Reading.Worn::new),
                         measured.balls().stream().map(Reading.Met::new),
+                        played(event, measured.balls()).stream(),
                         ScoresByGame.of(event, measured.scores()).stream())
                 .flatMap(each -> each)
                 .map(Reading.class::cast)
                 .toList();
         this.event = upTo(known, lastSquad(known, measured));
         this.suspicions = new Suspicions(readings, Hypothesis.all(this.event, readings));
+    }
+
+    /** Where each bowler plays in practice on fresh oil, all his balls together: his habit counts once. */
+    private static List<Reading.Played> played(Event event, List<BallThrown> balls) {
+        Map<String, Map<String, List<BallThrown>>> byBowler = balls.stream()
+                .filter(ball -> event.isFresh(ball.when()))
+                .collect(Collectors.groupingBy(
+                        ball -> ball.when().squad(),
+                        TreeMap::new,
+                        Collectors.groupingBy(BallThrown::bowler, TreeMap::new, Collectors.toList())));
+        List<Reading.Played> all = new ArrayList<>();
+        byBowler.forEach((squad, bowlers) -> bowlers.forEach((bowler, thrown) -> all.add(new Reading.Played(
+                squad,
+                bowler,
+                thrown.stream().mapToDouble(BallThrown::arrowsBoard).average().orElseThrow()))));
+        return all;
     }
 
     private static int lastSquad(Event event, Measurements measured) {

@@ -112,6 +112,23 @@ public sealed interface Reading {
     }
 
     /**
+     * Where a bowler plays on oil that nobody has played on, as the mean of his balls in practice.
+     *
+     * @param squad name of his squad
+     * @param bowler his name
+     * @param observed board at the arrows, from the gutter on his side
+     */
+    record Played(String squad, String bowler, double observed) implements Reading {
+        /** How far bowlers of a kind stand from each other by habit (boards, standard deviation, assumption). */
+        static final double HABIT_BOARDS = 1.5;
+
+        @Override
+        public double errorVariance() {
+            return HABIT_BOARDS * HABIT_BOARDS;
+        }
+    }
+
+    /**
      * How much better than their own means those scored in a game who bowled all games of a squad: who they are is
      * taken out.
      *

@@ -70,12 +70,7 @@ final class ReadingEye implements LaneObserver {
     }
 
     private double met(BallThrown ball, OilFilm film) {
-        Bowler bowler = playable.event().squads().stream()
-                .filter(squad -> squad.id().equals(ball.when().squad()))
-                .flatMap(squad -> squad.everybody().stream())
-                .filter(one -> one.id().equals(ball.bowler()))
-                .findFirst()
-                .orElseThrow();
+        Bowler bowler = bowler(ball.when().squad(), ball.bowler());
         Player usual = StartingLines.player(bowler, playable.event(), playable.physics());
         Release release = usual.style().release();
         String stream = "fit/squad/" + ball.when().squad() + "/bowler/" + ball.bowler();
@@ -89,6 +84,24 @@ final class ReadingEye implements LaneObserver {
                 usual.style().source());
         Line line = Line.through(ball.laydownBoard(), ball.arrowsBoard());
         return finder.arrivalBoard(new Player(style, usual.spread(), usual.hand(), usual.contact()), film, line);
+    }
+
+    private Bowler bowler(String squad, String name) {
+        return playable.event().squads().stream()
+                .filter(one -> one.id().equals(squad))
+                .flatMap(one -> one.everybody().stream())
+                .filter(one -> one.id().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Where bowlers of his kind play on the fresh pattern. */
+    private double played(Reading.Played reading) {
+        Bowler bowler = bowler(reading.squad(), reading.bowler());
+        return playable.lines()
+                .on(playable.event().pattern())
+                .of(StartingLines.player(bowler, playable.event(), playable.physics()))
+                .arrowsBoard();
     }
 
     /** By what his release is scaled: to what was measured, or by a draw of what is not known of him. */
@@ -107,6 +120,8 @@ final class ReadingEye implements LaneObserver {
         for (int i = 0; i < said.length; i++) {
             if (readings.get(i) instanceof Reading.Game game) {
                 said[i] = ScoresByGame.said(result, game);
+            } else if (readings.get(i) instanceof Reading.Played played) {
+                said[i] = played(played);
             }
         }
         return said.clone();

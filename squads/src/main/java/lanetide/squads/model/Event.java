@@ -12,6 +12,7 @@ import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.Require;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.squads.measured.TapeTaken;
+import lanetide.squads.measured.When;
 import lanetide.squads.rotation.Rotation;
 
 /**
@@ -86,12 +87,20 @@ public record Event(
      * @return those on oil that nobody has played on
      */
     public List<TapeTaken> onFreshOil(List<TapeTaken> tapes) {
-        return tapes.stream()
-                .filter(tape -> tape.when().afterGame() == 0
-                        && squads.stream()
-                                .anyMatch(squad -> squad.id().equals(tape.when().squad())
-                                        && squad.conditioning() == Conditioning.STRIP_AND_OIL))
-                .toList();
+        return tapes.stream().filter(tape -> isFresh(tape.when())).toList();
+    }
+
+    /**
+     * Whether nobody has played on the oil since it was laid on a clean lane.
+     *
+     * @param when a time
+     * @return true before a squad that found its lanes cleaned and oiled
+     */
+    public boolean isFresh(When when) {
+        return when.afterGame() == 0
+                && squads.stream()
+                        .anyMatch(squad ->
+                                squad.id().equals(when.squad()) && squad.conditioning() == Conditioning.STRIP_AND_OIL);
     }
 
     /**

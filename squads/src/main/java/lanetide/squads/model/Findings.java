@@ -10,15 +10,38 @@ import lanetide.squads.measured.TapeTaken;
  * @param sets sets of values that its measurements leave, equally likely, in an order in which the first few are spread
  *     like all; none where nothing was fitted, and then those that ship are used
  * @param laid what tapes read on its lanes when they were freshly oiled
+ * @param worn what tapes read on them during the event, after some games; lanes go on from there
  */
-public record Findings(List<ValueSet> sets, List<TapeTaken> laid) {
+public record Findings(List<ValueSet> sets, List<TapeTaken> laid, List<TapeTaken> worn) {
     /** Nothing was measured. */
-    public static final Findings NONE = new Findings(List.of(), List.of());
+    public static final Findings NONE = new Findings(List.of(), List.of(), List.of());
 
     /** Copies the lists. */
     public Findings {
         sets = List.copyOf(sets);
         laid = List.copyOf(laid);
+        worn = List.copyOf(worn);
+    }
+
+    /**
+     * The same with other sets, and with tapes taken during the event.
+     *
+     * @param others sets of values
+     * @param during what tapes read after some games
+     * @return the findings
+     */
+    public Findings with(List<ValueSet> others, List<TapeTaken> during) {
+        return new Findings(others, laid, during);
+    }
+
+    /**
+     * What was read on a lane during the event.
+     *
+     * @param lane its number
+     * @return readings after some games; none if nobody took any
+     */
+    public List<TapeTaken> wornOn(int lane) {
+        return worn.stream().filter(tape -> tape.lane() == lane).toList();
     }
 
     /**

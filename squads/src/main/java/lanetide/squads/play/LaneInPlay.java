@@ -12,6 +12,8 @@ import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.lane.Topography;
+import lanetide.squads.measured.TapeTaken;
+import lanetide.squads.unknown.TapedLane;
 
 /** One lane through the day: its film, and what machines did to it. */
 final class LaneInPlay {
@@ -22,10 +24,14 @@ final class LaneInPlay {
     private int gamesOnOil;
     private Map<Hand, Double> told = Map.of();
     private OilPattern pattern;
+    private final List<TapeTaken> tapes;
+    private String squad = "";
+    private int gamesOfSquad;
 
-    /** A lane of some shape without oil. */
-    LaneInPlay(int number, LaneGrid grid, Topography topography) {
+    /** A lane of some shape without oil, and what tapes will read on it during the event. */
+    LaneInPlay(int number, LaneGrid grid, Topography topography, List<TapeTaken> tapes) {
         this.number = number;
+        this.tapes = tapes;
         this.film = OilFilm.bare(grid, topography);
     }
 
@@ -65,8 +71,28 @@ final class LaneInPlay {
         levelling.relax(lanes.stream().map(LaneInPlay::film).toList(), restMs / 1000.0);
     }
 
+    /** A squad finds it. */
+    void foundBy(String finder) {
+        squad = finder;
+        gamesOfSquad = 0;
+        goOnFromTapes();
+    }
+
     void countGames(int games) {
         gamesOnOil += games;
+        gamesOfSquad += games;
+        goOnFromTapes();
+    }
+
+    /** What tapes read at this time is what lies there; the account counts it as laid or taken by whoever read it. */
+    private void goOnFromTapes() {
+        List<TapeTaken> now = tapes.stream()
+                .filter(tape -> tape.when().afterGame() == gamesOfSquad
+                        && tape.when().squad().equals(squad))
+                .toList();
+        if (!now.isEmpty()) {
+            appliedMl += film.correct(new TapedLane(film, now, TapedLane.WORN_SHARE, TapedLane.WORN_FIELD).ratio(0));
+        }
     }
 
     /** Those who leave it tell how far they stood in, by hand (boards). */

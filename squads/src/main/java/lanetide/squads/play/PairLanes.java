@@ -17,7 +17,8 @@ record PairLanes(LaneInPlay left, LaneInPlay right) {
     }
 
     private static LaneInPlay bare(int lane, Centre centre, LaneGrid grid) {
-        return new LaneInPlay(lane, grid, centre.topography(lane));
+        return new LaneInPlay(
+                lane, grid, centre.topography(lane), centre.findings().wornOn(lane));
     }
 
     /** The lanes of some pairs. */

@@ -67,7 +67,10 @@ final class SquadPlay {
     private void practise() {
         practiceStartMs = simulator.nowMs();
         lateBy(practiceStartMs - squad.startMs());
-        day.allLanes().forEach(lane -> day.recorder().record(lane, squad.id(), 0));
+        day.allLanes().forEach(lane -> {
+            lane.foundBy(squad.id());
+            day.recorder().record(lane, squad.id(), 0);
+        });
         long untilMs = practiceStartMs + squad.practiceMs();
         for (int g = 0; g < groups.size(); g++) {
             int group = g;

@@ -26,6 +26,12 @@ public final class TapedLane {
     /** Standard deviation of the common share there: the most that is thought of lanes nobody read. */
     public static final double FRESH_SHARE = 0.08;
 
+    /** The same on a lane that was played on: by the luck of a day and what is not known of wear (assumption). */
+    public static final double WORN_FIELD = 0.25;
+
+    /** Standard deviation of the common share there (assumption). */
+    public static final double WORN_SHARE = 0.15;
+
     /** Boards and metres over which the field falls to 1/e of its likeness (assumption). */
     private static final double BOARDS_ALIKE = 4;
 

@@ -30,7 +30,7 @@ class EnsembleSmootherTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2})
     void severalInflatedStepsOfALinearModelEndAtTheExactPosterior(long seed) {
-        for (List<Double> inflations : List.of(List.of(4.0, 4.0, 4.0, 4.0), FitPlan.INFLATIONS)) {
+        for (List<Double> inflations : List.of(List.of(4.0, 4.0, 4.0, 4.0), new FitPlan(1, 1).inflations())) {
             double[][] members = drawn(normal(seed));
             for (double inflation : inflations) {
                 double[][] said = said(members);

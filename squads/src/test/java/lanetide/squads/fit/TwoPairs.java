@@ -118,9 +118,13 @@ final class TwoPairs {
         List<Group> groups = truth.event().squads().get(0).groups();
         for (int group = 0; group < groups.size(); group++) {
             for (Bowler bowler : groups.get(group).bowlers()) {
+                double habit = Reading.Played.HABIT_BOARDS
+                        * ZigguratSampler.NormalizedGaussian.of(luck.stream("habit/" + bowler.id()))
+                                .sample();
                 Line line = truth.lines()
                         .on(truth.event().pattern())
-                        .of(StartingLines.player(bowler, truth.event(), truth.physics()));
+                        .of(StartingLines.player(bowler, truth.event(), truth.physics()))
+                        .moved(2 * habit);
                 for (int side = 1; side <= 2; side++) {
                     thrown.add(ball(2 * group + side, bowler, line, PinCarry.POCKET_BOARD));
                 }

@@ -53,7 +53,7 @@ class CourtesyTest {
                 simulator,
                 new LaneCourtesy(courtesyLanes, APPROACH_MS),
                 IntStream.rangeClosed(1, lanes)
-                        .mapToObj(lane -> new LaneInPlay(lane, Events.PHYSICS.grid(), Topography.FLAT))
+                        .mapToObj(lane -> new LaneInPlay(lane, Events.PHYSICS.grid(), Topography.FLAT, List.of()))
                         .toList());
     }
 

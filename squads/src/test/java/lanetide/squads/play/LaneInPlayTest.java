@@ -19,7 +19,7 @@ class LaneInPlayTest {
     /** Orchard (1962) with gravity: a lone track on 20 um keeps about half its depth for an hour. */
     @Test
     void aTrackInThickHeadsFillsWhileTheLaneRestsAndNoOilIsLost() {
-        LaneInPlay lane = new LaneInPlay(1, LaneGrid.DEFAULT, Topography.FLAT);
+        LaneInPlay lane = new LaneInPlay(1, LaneGrid.DEFAULT, Topography.FLAT, List.of());
         OilPattern heavy = OilPattern.of("heavy heads", 12, 60, 3).falling(2, 0.05);
         lane.oil(heavy, OilFilm.fresh(heavy, LaneGrid.DEFAULT), LaidRatio.WHOLE);
         double evenUm = lane.film().thicknessUm(TRACK, 0);

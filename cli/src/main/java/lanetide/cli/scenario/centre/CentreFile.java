@@ -56,6 +56,7 @@ public record CentreFile(String startedFrom, String refit, List<Day> days, List<
                 days.stream()
                         .filter(day -> day.pattern().equals(pattern))
                         .flatMap(day -> day.fresh().stream())
-                        .toList());
+                        .toList(),
+                List.of());
     }
 }

@@ -30,7 +30,7 @@ record FindingsReader(Assumptions assumptions, Optional<CentreFile> fitted) {
         if (!laid.isEmpty()) {
             tell(laid);
         }
-        return event.in(event.centre().with(new Findings(known.sets(), laid)));
+        return event.in(event.centre().with(new Findings(known.sets(), laid, List.of())));
     }
 
     private void tell(CentreFile file) {
