@@ -19,7 +19,7 @@ import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
  */
 public final class Fit {
     /** Numbers that sum up the readings, at most. */
-    private static final int MOST_DIRECTIONS = 8;
+    private static final int MOST_DIRECTIONS = 10;
 
     private final List<FitDay> days;
     private final RandomStreams streams;
