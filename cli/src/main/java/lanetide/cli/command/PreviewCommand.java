@@ -2,6 +2,7 @@ package lanetide.cli.command;
 
 import java.util.concurrent.Callable;
 import lanetide.cli.options.CommonOptions;
+import lanetide.cli.options.MeasuredOption;
 import lanetide.cli.options.OptionCheck;
 import lanetide.cli.options.PlaceOptions;
 import lanetide.cli.options.SetsOption;
@@ -40,6 +41,9 @@ public final class PreviewCommand implements Callable<Integer> {
     private SetsOption sets;
 
     @Mixin
+    private MeasuredOption measured;
+
+    @Mixin
     private PlaceOptions places;
 
     @Option(
@@ -54,7 +58,9 @@ public final class PreviewCommand implements Callable<Integer> {
     public Integer call() {
         OptionCheck.requireReplications(replications, 1);
         int threads = options.threads();
-        return options.answer((reading, scenario) -> {
+        return options.answer((found, ignored) -> {
+            Reading reading = new OnTheDay(options, measured).corrected(found);
+            Scenario scenario = reading.scenario().orElseThrow();
             PlaceOptions.Chosen chosen = places.choose(scenario);
             return render(reading, scenario, chosen, play(scenario, chosen, threads));
         });

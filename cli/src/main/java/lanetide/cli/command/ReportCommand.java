@@ -8,6 +8,7 @@ import lanetide.cli.fairness.FairnessAnswer;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.Format;
 import lanetide.cli.options.MeasureOption;
+import lanetide.cli.options.MeasuredOption;
 import lanetide.cli.options.OptionCheck;
 import lanetide.cli.options.SetsOption;
 import lanetide.cli.output.CommandFailure;
@@ -49,6 +50,9 @@ public final class ReportCommand implements Callable<Integer> {
 
     @Mixin
     private SetsOption sets;
+
+    @Mixin
+    private MeasuredOption measured;
 
     @Option(
             names = "--replications",
@@ -97,7 +101,10 @@ public final class ReportCommand implements Callable<Integer> {
             throw CommandFailure.wrongUse(
                     "report writes a page; for json or csv use `lanetide simulate " + options.scenario() + "`.");
         }
-        return options.answer(this::page);
+        return options.answer((found, ignored) -> {
+            Reading reading = new OnTheDay(options, measured).corrected(found);
+            return page(reading, reading.scenario().orElseThrow());
+        });
     }
 
     private String page(Reading reading, Scenario scenario) {

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicBoolean;
 import lanetide.cli.options.CommonOptions;
+import lanetide.cli.options.MeasuredOption;
 import lanetide.cli.options.OptionCheck;
 import lanetide.cli.options.SetsOption;
 import lanetide.cli.output.AnswerFile;
@@ -69,6 +70,9 @@ public final class SimulateCommand implements Callable<Integer> {
     @Mixin
     private SetsOption sets;
 
+    @Mixin
+    private MeasuredOption measured;
+
     @Option(
             names = "--replications",
             paramLabel = "N",
@@ -113,7 +117,9 @@ public final class SimulateCommand implements Callable<Integer> {
         Optional<AnswerFile> shotFile = options.file("--shot-log", shotLog);
         Optional<AnswerFile> traceFile = options.file("--trace", trace);
         AtomicBoolean met = new AtomicBoolean(true);
-        int code = options.answer((reading, scenario) -> {
+        int code = options.answer((found, ignored) -> {
+            Reading reading = new OnTheDay(options, measured).corrected(found);
+            Scenario scenario = reading.scenario().orElseThrow();
             LaneChoice choice = choice(scenario);
             StudyResult study = play(scenario, playings, threads, shotFile, traceFile);
             met.set(study.precision().map(Precision::met).orElse(true));

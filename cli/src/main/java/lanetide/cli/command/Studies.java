@@ -15,6 +15,8 @@ import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.RemedyStudy;
 import lanetide.squads.measure.MeasurementStudy;
 import lanetide.squads.measure.WhatToMeasure;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Findings;
 import lanetide.squads.play.Observers;
 import lanetide.squads.recondition.ReoilPlan;
 import lanetide.squads.recondition.ReoilResult;
@@ -123,6 +125,13 @@ final class Studies {
         return options.progressing(
                 what,
                 ReoilStudy.playings(plan),
-                told -> ReoilStudy.run(possible.amongFirst(sets.of(replications)), plan, options.threads(), told));
+                told -> ReoilStudy.run(onAnyDay().amongFirst(sets.of(replications)), plan, options.threads(), told));
+    }
+
+    /** The event on lanes of which nothing was read while it went on: what is played down is no day of its own. */
+    private PossibleEvents onAnyDay() {
+        Event event = scenario.event();
+        Findings findings = event.centre().findings();
+        return possible.with(event.in(event.centre().with(findings.with(findings.sets(), List.of()))));
     }
 }

@@ -18,6 +18,15 @@ public final class MeasuredOption {
     private List<Path> files = List.of();
 
     /**
+     * Whether tables are named.
+     *
+     * @return true if the option is given
+     */
+    public boolean isGiven() {
+        return !files.isEmpty();
+    }
+
+    /**
      * Reads the tables and tells on standard error what is wrong in them, as of a scenario. No output may replace one
      * of them.
      *

@@ -33,6 +33,16 @@ public record Reading(
     }
 
     /**
+     * The same with another scenario.
+     *
+     * @param other a scenario made of this one's
+     * @return the reading
+     */
+    public Reading with(Scenario other) {
+        return new Reading(sha256, namedFiles, inputs, Optional.of(other), notices);
+    }
+
+    /**
      * Counts notices.
      *
      * @param severity which to count

@@ -2,6 +2,7 @@ package lanetide.cli.scenario;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import lanetide.cli.scenario.entries.DrawnTraits;
 import lanetide.cli.scenario.key.Names;
 import lanetide.cli.scenario.notice.Assumption;
@@ -73,6 +74,18 @@ public record Scenario(
     public Scenario with(Event changed) {
         return new Scenario(
                 file, sha256, seed, changed, measurements, design, bands, names, policy, drawn, assumptions);
+    }
+
+    /**
+     * The same scenario with another assumption.
+     *
+     * @param taken what its answers rest on besides
+     * @return the scenario
+     */
+    public Scenario with(Assumption taken) {
+        List<Assumption> all =
+                Stream.concat(assumptions.stream(), Stream.of(taken)).toList();
+        return new Scenario(file, sha256, seed, event, measurements, design, bands, names, policy, drawn, all);
     }
 
     /**
