@@ -21,6 +21,9 @@ public final class Fit {
     /** Numbers that sum up the readings, at most. */
     private static final int MOST_DIRECTIONS = 10;
 
+    /** Members of the usual law for each of them, at least. */
+    private static final int MEMBERS_A_DIRECTION = 6;
+
     private final List<FitDay> days;
     private final RandomStreams streams;
     private final List<Double> inflations;
@@ -69,7 +72,7 @@ public final class Fit {
         Ensemble before = new Ensemble(prior, asTheyStand(twice, 0));
         List<double[]> again = asTheyStand(twice, 1);
         RealMatrix luck = LuckCovariance.of(rows(before.said()), rows(again));
-        Directions directions = new Directions(means(before.said(), again), luck.add(ownError), MOST_DIRECTIONS);
+        Directions directions = new Directions(means(before.said(), again), luck.add(ownError), most(before));
         double otherLaw = otherLaw(before, directions);
         DoubleSupplier normal = ZigguratSampler.NormalizedGaussian.of(chance)::sample;
         Ensemble moved = before;
@@ -84,6 +87,10 @@ public final class Fit {
                         ownError,
                         days.stream().flatMap(day -> day.freshLanes().stream()).toList())
                 .of(before, moved, chosen, otherLaw, suspicions(twice));
+    }
+
+    private static int most(Ensemble before) {
+        return Math.max(1, Math.min(MOST_DIRECTIONS, before.ofLaw(false).size() / MEMBERS_A_DIRECTION));
     }
 
     /** What each member says of the readings of all days, the first or the second time. */

@@ -82,7 +82,6 @@ final class FitStudy {
         List<Judged> all = new ArrayList<>();
         for (int number = from; number < to; number++) {
             all.add(judged(number));
-            System.err.println(number);
         }
         return all;
     }

@@ -1,0 +1,107 @@
+package lanetide.squads.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import lanetide.des.random.RandomStreams;
+import lanetide.oilflow.film.FilmTapes;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.unknown.ValueSet;
+import lanetide.squads.luck.LuckSource;
+import lanetide.squads.measured.Measurements;
+import lanetide.squads.measured.TapeTaken;
+import lanetide.squads.measured.When;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Findings;
+import lanetide.squads.play.LaneRecords;
+import lanetide.squads.play.Observers;
+import lanetide.squads.play.TournamentSimulation;
+import lanetide.squads.result.EventResult;
+import lanetide.squads.study.Playable;
+import lanetide.squads.unknown.PlayModel;
+import lanetide.squads.unknown.ValueSets;
+import org.junit.jupiter.api.Test;
+
+class FittedDayTest {
+    private static final List<ValueSet> SETS = ValueSets.shipped().subList(0, 40);
+    private static final FitPlan PLAN = FitPlan.quick(3, 2);
+    private static final Measurements MEASURED = TwoPairs.measured(
+            Playable.of(PlayModel.under(TwoPairs.EVENT, ValueSets.shipped(60))), new RandomStreams(2));
+
+    private static FitResult fit(List<TapeTaken> tapes, FitPlan plan) {
+        Measurements measured = new Measurements(tapes, List.of(), List.of());
+        return Fit.run(List.of(new FitDay(TwoPairs.EVENT, measured)), SETS, plan, done -> {});
+    }
+
+    private static List<TapeTaken> ofLane(int lane) {
+        return MEASURED.tapes().stream().filter(tape -> tape.lane() == lane).toList();
+    }
+
+    @Test
+    void aFitIsTheSameOnAnyNumberOfThreadsAndLeavesEveryValueInItsRange() {
+        FitResult one = fit(ofLane(1), FitPlan.quick(3, 1));
+        assertThat(fit(ofLane(1), PLAN)).isEqualTo(one);
+        assertThat(one.sets()).hasSameSizeAs(SETS);
+        NormalScores.MOVED.forEach(unknown -> assertThat(one.sets())
+                .allSatisfy(set -> assertThat(set.of(unknown)).isBetween(unknown.low(), unknown.high())));
+        assertThat(one.learnt().get(0).unknown().id()).isIn("end-floor", "head-decay");
+        assertThat(one.suspicions()).noneMatch(suspicion -> suspicion.verdict() == Suspicion.Verdict.NAMED);
+    }
+
+    @Test
+    void tapesInMicrometresAreFoundOut() {
+        List<TapeTaken> wrong = new ArrayList<>();
+        for (TapeTaken tape : MEASURED.tapes()) {
+            boolean worn = tape.when().afterGame() > 0;
+            wrong.add(new TapeTaken(
+                    tape.lane(),
+                    tape.when(),
+                    tape.distanceM(),
+                    tape.board(),
+                    worn ? tape.units() * OilFilm.UNIT_UM : tape.units(),
+                    tape.errorUnits(),
+                    tape.place()));
+        }
+        Suspicion first = fit(wrong, PLAN).suspicions().get(0);
+        assertThat(first.verdict()).isEqualTo(Suspicion.Verdict.NAMED);
+        assertThat(first.what()).isEqualTo(new Explanation.OtherUnit(new When("A", TwoPairs.GAMES), OilFilm.UNIT_UM));
+    }
+
+    @Test
+    void aLaneGoesOnFromWhatTapesReadOnItAndTheOilAccountStillCloses() {
+        double distanceM = 10 * LaneGeometry.FOOT_M;
+        When when = new When("A", 2);
+        TapeTaken tape = new TapeTaken(1, when, distanceM, 15, 5, 0.01, "test");
+        Event event =
+                TwoPairs.EVENT.in(TwoPairs.EVENT.centre().with(new Findings(List.of(), List.of(), List.of(tape))));
+        assertThat(seen(TwoPairs.EVENT, distanceM)).isGreaterThan(7);
+        // Between the rows of the grid the field has fallen a little.
+        assertThat(seen(event, distanceM)).isCloseTo(5, within(0.7));
+    }
+
+    /** What lies on board 15 of lane 1 after two games. */
+    private static double seen(Event event, double distanceM) {
+        List<Double> seen = new ArrayList<>();
+        Playable playable = Playable.of(event);
+        EventResult result = new TournamentSimulation(playable.setup(LuckSource.byBall(new RandomStreams(4)))
+                        .recording(LaneRecords.NONE)
+                        .watchedBy(Observers.of((moment, film, lines) -> {
+                            if (moment.lane() == 1 && moment.squad().equals("A") && moment.afterGame() == 2) {
+                                seen.add(FilmTapes.units(film, 15, distanceM));
+                            }
+                        })))
+                .play();
+        assertThat(result.oil().relativeError()).isCloseTo(0, within(1e-9));
+        return seen.get(0);
+    }
+
+    @Test
+    void stepsMustCountTheReadingsOnce() {
+        assertThatIllegalArgumentException().isThrownBy(() -> new FitPlan(1, 1, List.of(4.0, 4.0)));
+        assertThatIllegalArgumentException().isThrownBy(() -> new FitPlan(1, 0));
+    }
+}
