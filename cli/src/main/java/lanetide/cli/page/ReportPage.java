@@ -119,7 +119,11 @@ public final class ReportPage {
 
     private PageModel.Scores scores() {
         return new PageModel.Scores(
-                Table.of("scores", "Pins a game, mean over all bowlers of a squad", StudyTables.scores(study), 1),
+                Table.of(
+                        "scores",
+                        "Pins a game, mean over all bowlers of a squad",
+                        StudyTables.scores(study, scenario.event()),
+                        1),
                 Table.of("scores-by-game", "Pins, mean over all bowlers, game by game", scoresByGame(), 1),
                 study.replications() > 1
                         ? UnknownWords.intervals(study.sets(), scenario.event())

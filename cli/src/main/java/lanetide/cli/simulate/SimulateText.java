@@ -104,7 +104,7 @@ public final class SimulateText {
 
     private void scores() {
         page.heading("Scores (pins a game, mean over all bowlers)");
-        page.table(StudyTables.scores(study), 3);
+        page.table(StudyTables.scores(study, scenario.event()), 3);
         study.squads().forEach(this::byGame);
         study.first()
                 .squads()

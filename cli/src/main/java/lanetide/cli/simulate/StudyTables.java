@@ -8,8 +8,10 @@ import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Table;
 import lanetide.cli.scenario.value.TimeOfDay;
+import lanetide.cli.words.UnknownWords;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.oilflow.film.OilAccount;
+import lanetide.squads.model.Event;
 import lanetide.squads.result.WaitCause;
 import lanetide.squads.study.SquadStatistics;
 import lanetide.squads.study.StudyResult;
@@ -93,12 +95,13 @@ public final class StudyTables {
     }
 
     /** What squads score. */
-    public static List<List<String>> scores(StudyResult study) {
+    public static List<List<String>> scores(StudyResult study, Event event) {
         boolean oneSet = study.sets() == 1;
         return Table.rows(
                 oneSet
                         ? List.of("Squad", "Mean", "95 % interval")
-                        : List.of("Squad", "Mean", "95 % interval", "luck alone", "usual values, once"),
+                        : List.of(
+                                "Squad", "Mean", "95 % interval", "luck alone", UnknownWords.values(event) + ", once"),
                 study.squads(),
                 squad -> {
                     List<String> row = new ArrayList<>(List.of(

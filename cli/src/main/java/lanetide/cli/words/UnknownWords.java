@@ -56,6 +56,16 @@ public final class UnknownWords {
     }
 
     /**
+     * The values that stand for all sets.
+     *
+     * @param event the event that was played
+     * @return what to call them
+     */
+    public static String values(Event event) {
+        return event.centre().findings().sets().isEmpty() ? "usual values" : "middle values";
+    }
+
+    /**
      * In how many of the sets something holds, for a table.
      *
      * @param share the share of the sets, 0 to 1
