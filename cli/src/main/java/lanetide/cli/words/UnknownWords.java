@@ -23,7 +23,11 @@ public final class UnknownWords {
     }
 
     private static String intervals(int sets, boolean fitted) {
-        if (fitted && sets > 1) {
+        if (fitted && sets == 1) {
+            return "Intervals hold the luck of play alone: what is not known was taken from the middle of what fits these"
+                    + " lanes, and could be otherwise.";
+        }
+        if (fitted) {
             return "Intervals hold two things. Luck: the same event bowled again comes out otherwise. And what is not"
                     + " known: how slippery, how absorbent, how bowlers follow the lanes. The event was played in turn with "
                     + sets

@@ -62,8 +62,12 @@ public final class Fit {
      * @param plan how
      * @param onDone told the number of playings done so far
      * @return what is left
+     * @throws IllegalArgumentException if no day has a reading
      */
     public static FitResult run(List<FitDay> days, List<ValueSet> prior, FitPlan plan, IntConsumer onDone) {
+        if (days.stream().allMatch(day -> day.readings().isEmpty())) {
+            throw new IllegalArgumentException("none of " + days.size() + " days has a reading");
+        }
         return new Fit(days, plan, onDone).run(prior);
     }
 
@@ -112,6 +116,9 @@ public final class Fit {
         List<Suspicion> all = new ArrayList<>();
         for (int d = 0; d < days.size(); d++) {
             FitDay day = days.get(d);
+            if (day.readings().isEmpty()) {
+                continue;
+            }
             List<double[]> clean = new ArrayList<>();
             NormalErrors errors = new NormalErrors(day.ownError(), streams.stream("fit/clean"));
             ofDay(twice, 1, d).forEach(said -> clean.add(day.suspicions().read(said, errors)));

@@ -49,24 +49,28 @@ final class ReadingEye implements LaneObserver {
         this.said = new double[readings.size()];
     }
 
-    /** Games are counted as they are played on the lane: a pair may be left out of some. */
+    /**
+     * Games are counted as they are played on the lane: a pair may be left out of some. Where a fault kept a game from
+     * a lane, it is as it was seen last.
+     */
     @Override
     public void onLane(LaneMoment moment, OilFilm film, List<TypicalLine> lines) {
         int games = moment.afterGame() == 0 ? 0 : 1 + played.getOrDefault(moment.lane(), 0);
         played.put(moment.lane(), games);
-        When now = new When(moment.squad(), games);
         for (int i = 0; i < said.length; i++) {
             if (readings.get(i) instanceof Reading.Worn worn
-                    && worn.tape().lane() == moment.lane()
-                    && worn.tape().when().equals(now)) {
+                    && isOf(worn.tape().lane(), worn.tape().when(), moment, games)) {
                 TapeTaken tape = worn.tape();
                 said[i] = FilmTapes.units(film, tape.board(), tape.distanceM());
             } else if (readings.get(i) instanceof Reading.Met met
-                    && met.ball().lane() == moment.lane()
-                    && met.ball().when().equals(now)) {
+                    && isOf(met.ball().lane(), met.ball().when(), moment, games)) {
                 said[i] = met(met.ball(), film);
             }
         }
+    }
+
+    private static boolean isOf(int lane, When when, LaneMoment moment, int games) {
+        return lane == moment.lane() && when.squad().equals(moment.squad()) && games <= when.afterGame();
     }
 
     private double met(BallThrown ball, OilFilm film) {
