@@ -22,7 +22,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Runs every example of every help in a shell, in a folder with the shipped scenarios and a reader's own files. */
 @Tag("slow")
 class ExamplesTest {
-    private static final Pattern WRITTEN = Pattern.compile("(?:-o|--into|--dot|--shot-log|>) ([a-z-]+(?:\\.[a-z.]+)?)");
+    private static final Pattern WRITTEN =
+            Pattern.compile("(?:-o|--into|--centre|--dot|--shot-log|>) ([a-z-]+(?:\\.[a-z.]+)?)");
 
     @TempDir
     Path folder;
@@ -36,6 +37,10 @@ class ExamplesTest {
             }
         }
         Files.copy(Scenarios.FOLDER.resolve("club-final.csv"), folder.resolve("entries.csv"));
+        Files.writeString(folder.resolve("tapes.csv"), "lane,distance,board,units\n1,8,20,38\n2,8,20,31\n");
+        String measured = Files.readString(Scenarios.FOLDER.resolve("one-pair.yaml")) + "measured: tapes.csv\n";
+        Files.writeString(folder.resolve("monday.yaml"), measured);
+        Files.writeString(folder.resolve("tuesday.yaml"), measured.replace("seed: 1", "seed: 2"));
     }
 
     @ParameterizedTest
@@ -69,6 +74,6 @@ class ExamplesTest {
     private static boolean isSilent(String example) {
         return !example.contains("--into")
                 && !example.contains("lanetide new")
-                && !example.matches(".*(--dot|--shot-log).*");
+                && !example.matches(".*(--centre|--dot|--shot-log).*");
     }
 }

@@ -41,10 +41,9 @@ import picocli.CommandLine.Option;
         },
         exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
         footer = {
-            "  lanetide fit scenarios/measured-night.yaml",
             "  lanetide fit scenarios/measured-night.yaml --centre lanes.json",
-            "  lanetide fit monday.yaml --day tuesday.yaml --centre lanes.json",
-            "  lanetide fit scenarios/club-night.yaml --measured tapes.csv --format csv"
+            "  lanetide fit scenarios/one-pair.yaml --measured tapes.csv --format csv",
+            "  lanetide fit monday.yaml --day tuesday.yaml --centre lanes.json"
         })
 public final class FitCommand implements Callable<Integer> {
     @Mixin
@@ -84,15 +83,30 @@ public final class FitCommand implements Callable<Integer> {
     private List<Scenario> days(Scenario first) {
         List<Scenario> days = new ArrayList<>(List.of(first));
         others.forEach(other -> days.add(options.other(other, first.seed())));
-        for (Scenario day : days) {
-            if (day.measurements().isEmpty()) {
-                throw CommandFailure.wrongUse("Nothing was measured at " + day.file()
-                        + ": name tables with its key measured, or with --measured FILE. A table of tapes has the"
-                        + " columns lane, distance, board, units, squad, after.");
-            }
+        days.forEach(FitCommand::requireMeasured);
+        for (int day = 1; day < days.size(); day++) {
+            requireOther(days.get(day), days.subList(0, day));
         }
         days.sort(Comparator.comparing(Scenario::sha256).thenComparing(Scenario::file));
         return days;
+    }
+
+    private static void requireMeasured(Scenario day) {
+        if (day.measurements().isEmpty()) {
+            throw CommandFailure.wrongUse("Nothing was measured at " + day.file()
+                    + ": name tables with its key measured, or with --measured FILE. A table of tapes has the"
+                    + " columns lane, distance, board, units, squad, after.");
+        }
+    }
+
+    /** What was read once counts once. */
+    private static void requireOther(Scenario day, List<Scenario> before) {
+        for (Scenario other : before) {
+            if (day.sha256().equals(other.sha256()) && day.measurements().equals(other.measurements())) {
+                throw CommandFailure.wrongUse(
+                        day.file() + " is the same day as " + other.file() + "; name each day once.");
+            }
+        }
     }
 
     private FitResult fit(List<Scenario> days, long seed) {
@@ -115,13 +129,21 @@ public final class FitCommand implements Callable<Integer> {
                         day.measurements(),
                         day.event().onFreshOil(day.measurements().tapes())))
                 .toList();
-        StringBuilder refit = new StringBuilder("lanetide fit");
-        for (int day = 0; day < days.size(); day++) {
-            refit.append(day == 0 ? " " : " --day ").append(days.get(day).scenario());
-        }
-        refit.append(" --centre ").append(centre.getFileName());
         return new CentreFile(
-                ValueSets.mark(), refit.toString(), days, answer.result().sets());
+                ValueSets.mark(), refit(answer), days, answer.result().sets());
+    }
+
+    /** The command that makes the file again, in the folder of the scenarios; days in an order of their own. */
+    private String refit(FitAnswer answer) {
+        Scenario named = answer.scenario();
+        List<String> words = new ArrayList<>(List.of("lanetide fit", named.fileName()));
+        measured.files().forEach(file -> words.add("--measured " + file.getFileName()));
+        answer.days().stream()
+                .filter(day -> !day.file().equals(named.file()))
+                .forEach(day -> words.add("--day " + day.fileName()));
+        options.seed().ifPresent(seed -> words.add("--seed " + seed));
+        words.add("--centre " + centre.getFileName());
+        return String.join(" ", words);
     }
 
     private String render(FitAnswer answer) {

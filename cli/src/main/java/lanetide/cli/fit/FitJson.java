@@ -2,6 +2,9 @@ package lanetide.cli.fit;
 
 import java.util.List;
 import lanetide.cli.report.JsonAnswer;
+import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.key.CentreKeys;
+import lanetide.cli.scenario.notice.Assumption;
 import lanetide.squads.fit.FitResult;
 import lanetide.squads.fit.FreshLane;
 import lanetide.squads.fit.Reading;
@@ -37,7 +40,14 @@ public final class FitJson {
         JsonAnswer.put(node, "otherLawBefore", result.otherLawBefore(), 4);
         JsonAnswer.put(node, "otherLawAfter", result.otherLawAfter(), 4);
         node.put("sets", result.sets().size());
-        return JsonAnswer.write(node, List.of());
+        return JsonAnswer.write(node, assumptions(answer.scenario()));
+    }
+
+    /** A centre file changes nothing here: a fit always begins with the sets that ship. */
+    private static List<Assumption> assumptions(Scenario scenario) {
+        return scenario.assumptions().stream()
+                .filter(taken -> !taken.name().equals(CentreKeys.CENTRE.path(CentreKeys.FITTED)))
+                .toList();
     }
 
     private static void check(ObjectNode node, FitResult.Check check) {

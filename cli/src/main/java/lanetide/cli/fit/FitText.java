@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
@@ -18,13 +17,29 @@ import lanetide.cli.words.UnknownNames;
 import lanetide.squads.fit.FitResult;
 import lanetide.squads.fit.FreshLane;
 import lanetide.squads.fit.Suspicion;
+import org.apache.commons.math3.distribution.BinomialDistribution;
 
 /** What {@code fit} answers, for people: does the model agree, what does not belong, what was learnt. */
 public final class FitText {
     /** A reading within so many deviations is said to agree: nine in ten do if all is right. */
     private static final double AGREES = 1.645;
+
+    /** The share that does, and the one from which on it is called good, and then fair. */
+    private static final double NINE_IN_TEN = 0.9;
+
+    private static final double GOOD = 0.85;
+    private static final double FAIR = 0.7;
+
+    /** So few that agree, or fewer, are called chance if they are as likely as this, reading by reading. */
+    private static final double CHANCE = 0.05;
+
     /** Readings told one by one. */
     private static final int FARTHEST = 6;
+
+    /** What a lane technician asks after first; told by name where his lanes say nothing about it. */
+    private static final List<String> ASKED_FIRST = List.of(
+            "dry-friction", "fluid-friction", "viscosity", "head-decay", "end-floor", "lane-tilt", "absorption");
+
     /** By what share an unknown has to narrow to be told as learnt. */
     private static final double LEARNT = 0.1;
 
@@ -58,44 +73,47 @@ public final class FitText {
         farthest();
         learnt();
         use();
-        Ending.add(page, List.of());
+        Ending.entriesAndCautions(page, answer.days().toArray(Scenario[]::new));
         return page.text();
     }
 
     private void verdict() {
-        long agree = result.checks().stream()
+        int agree = (int) result.checks().stream()
                 .filter(check -> Math.abs(check.missBefore()) <= AGREES)
                 .count();
         int all = result.checks().size();
-        page.line(agree + " of " + all
-                + " readings lie where the model expected them, within intervals for nine in ten.");
-        page.paragraph(agreement((double) agree / all));
+        page.line(agree + " of " + English.count(all, "reading")
+                + " lie where the model expected them. If all is right, nine in ten do.");
+        page.paragraph(agreement(agree, all));
         List<Suspicion> named = suspicions(Suspicion.Verdict.NAMED);
         List<Suspicion> several = suspicions(Suspicion.Verdict.ONE_OF_SEVERAL);
         if (!named.isEmpty() || !several.isEmpty()) {
             page.heading("Readings that do not belong");
-            named.forEach(
-                    one -> page.item(
-                            words.of(one)
-                                    + " That makes all readings likelier than they are as they stand; look it up before you use the fit."));
+            named.forEach(one -> page.item(words.of(one)
+                    + " Then all the readings fit together better than they do as written. Look it up before you use"
+                    + " the fit."));
             if (!several.isEmpty()) {
                 page.paragraph(
                         several.size() == 1
-                                ? "Something does not belong, and what it is cannot be told for sure. It may be:"
-                                : "Something does not belong, and which of these it is cannot be told apart:");
+                                ? "Something does not belong, but the readings cannot say for sure what. It may be this:"
+                                : "Something does not belong, but the readings cannot say which of these it is:");
                 several.forEach(one -> page.item(words.of(one)));
             }
         }
     }
 
-    private static String agreement(double share) {
-        if (share >= 0.85) {
+    private static String agreement(int agree, int all) {
+        double share = (double) agree / all;
+        if (share >= GOOD) {
             return "That is as it should be: the model agrees with what was measured here.";
         }
-        return share >= 0.7
-                ? "That is fewer than it should be: the model agrees in the main, and the fit may still be too sure of itself."
-                : "That is too few: something is otherwise than the model or the scenario has it. Look at what does not"
-                        + " belong, and at the pattern that the scenario states, before you use the fit.";
+        if (new BinomialDistribution(null, all, NINE_IN_TEN).cumulativeProbability(agree) >= CHANCE) {
+            return "That may be chance: so few readings do not show whether the model agrees. Take more tapes.";
+        }
+        return share >= FAIR
+                ? "That is fewer than it should be. The model agrees in the main, but the fit may be too sure of itself."
+                : "That is too few. Something is not as the model or the scenario has it. Before you use the fit, look at"
+                        + " what does not belong, and at the pattern in the scenario.";
     }
 
     private List<Suspicion> suspicions(Suspicion.Verdict verdict) {
@@ -113,8 +131,8 @@ public final class FitText {
                 .sorted(Comparator.comparingInt(FreshLane::lane))
                 .forEach(lane -> page.item(FitWords.of(lane)));
         page.paragraph(
-                "Where the sheet does not say how the oil falls along the lane, the usual fall is taken for it; the"
-                        + " fit then finds that of your machine.");
+                "Where the sheet does not say how the oil tapers down the lane, a usual taper stands for it here. The fit"
+                        + " finds that of your machine.");
     }
 
     private void kinds() {
@@ -124,8 +142,8 @@ public final class FitText {
                 .forEach(check -> byKind.computeIfAbsent(FitWords.kind(check.reading()), kind -> new ArrayList<>())
                         .add(check));
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Readings", "Number", "Expected", "Off by", "After the fit"));
-        rows.add(List.of("", "", "where said", "errors", "errors"));
+        rows.add(List.of("Readings", "Number", "As expected", "Off by", "After the fit"));
+        rows.add(List.of("", "", "", "errors", "errors"));
         byKind.forEach((kind, checks) -> rows.add(List.of(
                 kind,
                 String.valueOf(checks.size()),
@@ -144,8 +162,8 @@ public final class FitText {
                         1))));
         page.table(rows, 1);
         page.paragraph(
-                "An error is what a reading may be off by the tape or the eye, the day's luck and what is not known"
-                        + " together; on the whole readings should be off by about one.");
+                "One error is how far off a reading may well be: by the tape or the eye, by the luck of the day and by what"
+                        + " nobody knows, all together. On the whole, readings should be off by about one.");
     }
 
     private static double rootMeanSquare(double[] values) {
@@ -157,7 +175,7 @@ public final class FitText {
     }
 
     private void farthest() {
-        page.heading("The readings that are farthest off");
+        page.heading("The readings farthest off");
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Reading", "Read", "Expected", "Fitted", "Errors"));
         rows.addAll(Table.rows(
@@ -199,16 +217,31 @@ public final class FitText {
                             points(one.after()),
                             Figures.plain(100 * one.narrowed(), 0))));
             page.table(rows, 1);
+            page.paragraph("The numbers are the model's own; the narrower, the better known.");
         }
-        page.paragraph("How friction falls with the film: the second law of the two had "
-                + Figures.plain(100 * result.otherLawBefore(), 0) + " % of the sets, and has "
-                + Figures.plain(100 * result.otherLawAfter(), 0) + " % now.");
-        page.paragraph("Your lanes say nothing, or next to nothing, about: "
-                + result.learnt().stream()
-                        .filter(one -> one.narrowed() < LEARNT)
-                        .map(one -> UnknownNames.of(one.unknown().id()))
-                        .collect(Collectors.joining("; "))
-                + ".");
+        page.paragraph("How friction falls as the oil gets thicker is told by one of two laws. The usual one had "
+                + Figures.plain(100 * (1 - result.otherLawBefore()), 0) + " % of the sets, and has "
+                + Figures.plain(100 * (1 - result.otherLawAfter()), 0) + " % now.");
+        notLearnt();
+    }
+
+    private void notLearnt() {
+        List<String> still = result.learnt().stream()
+                .filter(one -> one.narrowed() < LEARNT)
+                .map(one -> one.unknown().id())
+                .toList();
+        List<String> told = new ArrayList<>(ASKED_FIRST.stream()
+                .filter(still::contains)
+                .map(UnknownNames::of)
+                .toList());
+        int others = still.size() - told.size();
+        if (others > 0) {
+            told.add(English.count(others, told.isEmpty() ? "thing" : "more thing")
+                    + ", many of them about bowlers and balls (the answer in JSON has them all)");
+        }
+        if (!told.isEmpty()) {
+            page.paragraph("Your lanes say next to nothing about " + English.joined(told) + ".");
+        }
     }
 
     private static String points(FitResult.Points points) {
@@ -225,11 +258,13 @@ public final class FitText {
     private void use() {
         page.heading("What to do with it");
         page.item(
-                "Write it down with --centre FILE, name that file in your scenarios (centre: {fitted: FILE}), and every"
-                        + " command goes by what was measured here.");
+                "Write it to a file with --centre FILE, and name that file in your scenarios (centre: {fitted: FILE})."
+                        + " Every command then plays these lanes.");
         page.item("What to measure next: `lanetide fairness SCENARIO --what-to-measure`, with the file named in it.");
-        page.item("The fit began with the " + result.sets().size() + " sets of values that published facts leave and "
+        page.item("To add a day, name it beside "
                 + English.joined(answer.days().stream().map(Scenario::fileName).toList())
-                + "; it always begins there, so that no reading counts twice, and the order of days changes nothing.");
+                + " with --day. Every fit begins anew with the " + result.sets().size()
+                + " sets of values that published facts leave, and takes all days at once, so that no reading counts"
+                + " twice.");
     }
 }

@@ -1,6 +1,5 @@
 package lanetide.cli.fit;
 
-import java.util.Locale;
 import lanetide.cli.report.Figures;
 import lanetide.cli.words.English;
 import lanetide.oilflow.lane.LaneGeometry;
@@ -83,20 +82,18 @@ final class FitWords {
     static String of(FreshLane lane) {
         double off = lane.ratio() - 1;
         String by = Figures.plain(100 * Math.abs(off), 0) + " % ";
-        String error = " (" + English.count(lane.tapes(), "tape") + ", error "
+        String tapes = " (" + English.count(lane.tapes(), "tape") + ", error "
                 + Figures.plain(Math.max(1, 100 * lane.error()), 0) + " %)";
-        String ends = Double.isNaN(lane.headRatio()) || Double.isNaN(lane.endRatio())
+        String thirds = Double.isNaN(lane.headRatio()) || Double.isNaN(lane.endRatio())
                 ? ""
-                : String.format(
-                        Locale.ROOT,
-                        "; %.0f %% of the sheet in the first third, %.0f %% in the last",
-                        100 * lane.headRatio(),
-                        100 * lane.endRatio());
-        return "Lane " + lane.lane() + ": "
+                : ": " + Figures.plain(100 * lane.headRatio(), 0)
+                        + " % of the sheet in the first third of the pattern, "
+                        + Figures.plain(100 * lane.endRatio(), 0) + " % in the last";
+        return "Lane " + lane.lane() + " has "
                 + (Math.abs(off) < SHOWN * lane.error()
-                        ? "as the sheet says"
-                        : by + (off > 0 ? "more" : "less") + " than the sheet says")
-                + error + ends + ".";
+                        ? "in all what the sheet says"
+                        : by + (off > 0 ? "more" : "less") + " oil than the sheet says")
+                + tapes + thirds + ".";
     }
 
     /** What may have happened. */

@@ -27,6 +27,15 @@ public final class MeasuredOption {
     }
 
     /**
+     * What was named.
+     *
+     * @return the files in the order in which they were named
+     */
+    public List<Path> files() {
+        return List.copyOf(files);
+    }
+
+    /**
      * Reads the tables and tells on standard error what is wrong in them, as of a scenario. No output may replace one
      * of them.
      *

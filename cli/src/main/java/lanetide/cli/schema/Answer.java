@@ -14,8 +14,8 @@ import lanetide.cli.report.ProgramFiles;
  * @param fields the fields in order, those first with which every answer opens
  */
 record Answer(String command, List<String> fields) {
-    private static final List<String> COMMANDS =
-            List.of("check", "compare", "fairness", "lines", "pattern", "rotate", "reoil", "simulate", "preview");
+    private static final List<String> COMMANDS = List.of(
+            "check", "compare", "fairness", "fit", "lines", "pattern", "rotate", "reoil", "simulate", "preview");
 
     private static final Set<String> PIECES = Set.of("assumption", "interval", "structure");
 

@@ -47,6 +47,9 @@ class InputsAreKeptTest {
             "compare event.yaml other.yaml --replications 2 -o FILE",
             "compare other.yaml event.yaml --replications 2 -o FILE",
             "fairness event.yaml --replications 10 --remedies 0 -o FILE",
+            "fit event.yaml -o FILE",
+            "fit event.yaml --centre FILE",
+            "fit other.yaml --measured scores.csv --day event.yaml --centre FILE",
             "lines event.yaml --style power --surface wood -o FILE",
             "new --entries entries.csv --yes -o FILE",
             "pattern event.yaml -o FILE",
@@ -120,6 +123,25 @@ class InputsAreKeptTest {
     }
 
     @Test
+    void aCentreFileThatIsNamedIsKeptWhateverIsInIt() throws IOException {
+        Files.writeString(folder.resolve("lanes.json"), "{}");
+        Files.writeString(folder.resolve("event.yaml"), SCENARIO.replace("centre:", "centre:\n  fitted: lanes.json"));
+
+        refuses("check event.yaml -o FILE", folder.resolve("lanes.json"));
+        refuses("simulate event.yaml --replications 1 -o FILE", folder.resolve("lanes.json"));
+        refuses("fit event.yaml --centre FILE", folder.resolve("lanes.json"));
+    }
+
+    @Test
+    void theCentreFileIsNoSecondNameOfTheAnswer() throws IOException {
+        Program.Outcome outcome = run("fit event.yaml --centre FILE -o FILE", folder.resolve("lanes.json"));
+
+        assertThat(outcome.exitCode()).as(outcome.err()).isEqualTo(ExitCode.CANNOT_RUN);
+        assertThat(outcome.err()).contains("--centre and --out name the same file");
+        assertThat(folder.resolve("lanes.json")).doesNotExist();
+    }
+
+    @Test
     void theTableOfTheSheetsIsNoSecondNameOfTheirList() throws IOException {
         Path print = Files.createDirectory(folder.resolve("print"));
         Path here = Files.createSymbolicLink(folder.resolve("here"), print);
@@ -155,7 +177,7 @@ class InputsAreKeptTest {
     private Program.Outcome run(String words, Path file) {
         List<Object> line = new ArrayList<>();
         for (String word : words.split(" ", -1)) {
-            boolean isFile = word.endsWith(".yaml") || word.equals("print");
+            boolean isFile = word.endsWith(".yaml") || word.equals("scores.csv") || word.equals("print");
             line.add(word.equals("FILE") ? file : isFile ? folder.resolve(word) : word);
         }
         return Program.run(line.toArray());

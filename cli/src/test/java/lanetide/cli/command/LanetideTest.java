@@ -26,6 +26,7 @@ class LanetideTest {
                 "check",
                 "compare",
                 "fairness",
+                "fit",
                 "lines",
                 "preview",
                 "reoil",
@@ -49,7 +50,17 @@ class LanetideTest {
         String help = Program.run("--help").out();
 
         assertThat(help)
-                .contains("check", "compare", "fairness", "lines", "preview", "reoil", "rotate", "sheets", "simulate");
+                .contains(
+                        "check",
+                        "compare",
+                        "fairness",
+                        "fit",
+                        "lines",
+                        "preview",
+                        "reoil",
+                        "rotate",
+                        "sheets",
+                        "simulate");
         assertThat(Cautions.ALL)
                 .allSatisfy(caution -> assertThat(unwrapped(help)).contains(caution));
     }

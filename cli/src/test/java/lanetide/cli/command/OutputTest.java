@@ -42,6 +42,9 @@ class OutputTest {
             "simulate SCENARIO --replications 1 --shot-log FILE",
             "simulate SCENARIO --replications 1 --trace FILE");
 
+    /** Those that take long, so that only what is looked at beforehand is seen here. */
+    private static final List<String> LONG_WRITERS = List.of("fit SCENARIO -o FILE", "fit SCENARIO --centre FILE");
+
     @TempDir
     Path folder;
 
@@ -53,19 +56,19 @@ class OutputTest {
     }
 
     @ParameterizedTest
-    @MethodSource("writers")
+    @MethodSource({"writers", "longWriters"})
     void aFileCannotBeAFolder(String words) throws IOException {
         refuses(words, folder, "which is a folder");
     }
 
     @ParameterizedTest
-    @MethodSource("writers")
+    @MethodSource({"writers", "longWriters"})
     void aFolderThatIsMissingIsNotMade(String words) throws IOException {
         refuses(words, folder.resolve("no/answer"), "there is no folder");
     }
 
     @ParameterizedTest
-    @MethodSource("writers")
+    @MethodSource({"writers", "longWriters"})
     void aFileInPlaceOfAFolderIsLeftAsItIs(String words) throws IOException {
         refuses(words, taken.resolve("answer"), "there is no folder");
     }
@@ -134,6 +137,10 @@ class OutputTest {
 
     static List<String> writers() {
         return WRITERS;
+    }
+
+    static List<String> longWriters() {
+        return LONG_WRITERS;
     }
 
     private void refuses(String words, Path file, String why) throws IOException {

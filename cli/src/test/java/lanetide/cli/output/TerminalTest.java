@@ -33,6 +33,7 @@ class TerminalTest {
             strings = {
                 "compare SCENARIO SCENARIO --replications 4",
                 "fairness SCENARIO --replications 20 --remedies 2",
+                "fit SCENARIO --measured tapes.csv",
                 "preview SCENARIO --bowler Anchor --replications 4",
                 "reoil SCENARIO --replications 4 --games 4",
                 "report SCENARIO --replications 4 --fairness 20 --reoil 4 -o page.html",
@@ -40,7 +41,8 @@ class TerminalTest {
                 "sheets SCENARIO --into print --replications 4",
                 "simulate SCENARIO --replications 4"
             })
-    void aLongRunTellsHowLongItStillTakesAndNothingElseIsLostWhenItIsQuiet(String words) {
+    void aLongRunTellsHowLongItStillTakesAndNothingElseIsLostWhenItIsQuiet(String words) throws IOException {
+        Files.writeString(folder.resolve("tapes.csv"), "lane,distance,board,units\n1,8,20,38\n");
         String scenario = words.startsWith("rotate") ? "championship.yaml" : "one-pair.yaml";
         String line =
                 words.replace("SCENARIO", ONE_PAIR.resolveSibling(scenario).toString());

@@ -6,8 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lanetide.cli.scenario.notice.NoticeCode;
+import lanetide.cli.scenario.notice.Notices;
+import lanetide.cli.scenario.value.SourceText;
 import lanetide.cli.scenario.value.Value;
 import lanetide.oilflow.unknown.OilModel;
 import lanetide.oilflow.unknown.Unknown;
@@ -26,6 +29,9 @@ import tools.jackson.databind.json.JsonMapper;
 /** Reads centre files. They are written by the program, so what does not fit is refused as a whole. */
 public final class CentreFileReader {
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
+
+    /** Its texts are shown on terminals. */
+    private static final Pattern UNPRINTABLE = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Cs}]");
 
     private CentreFileReader() {}
 
@@ -46,16 +52,19 @@ public final class CentreFileReader {
      * @return what it holds; empty, with a notice, if it is no centre file or was fitted from other sets than ship now
      */
     public static Optional<CentreFile> read(byte[] bytes, Value at) {
+        if (bytes.length > SourceText.MAX_BYTES) {
+            return none(at, "it is larger than 1 MB");
+        }
         try {
-            CentreFile file = file(MAPPER.readTree(bytes));
-            if (!file.startedFrom().equals(ValueSets.mark())) {
+            JsonNode root = MAPPER.readTree(bytes);
+            if (!startedFrom(root).equals(ValueSets.mark())) {
                 at.refuse(
                         NoticeCode.CENTRE_FILE_OLD,
-                        ", which was fitted from sets of values that this program no longer has. Make it again: "
-                                + file.refit());
+                        ", which was fitted from sets of values that this program no longer has. Take this key out, and"
+                                + " make the file again: `" + text(root, CentreFields.REFIT) + "`.");
                 return Optional.empty();
             }
-            return Optional.of(file);
+            return Optional.of(file(root));
         } catch (Broken e) {
             return none(at, e.getMessage());
         } catch (JacksonException e) {
@@ -73,12 +82,16 @@ public final class CentreFileReader {
         return Optional.empty();
     }
 
-    private static CentreFile file(JsonNode root) {
+    /** Looked at before all else: what follows may be written otherwise in files of another time. */
+    private static String startedFrom(JsonNode root) {
         if (root.path(CentreFields.FORM).asInt(0) != CentreFields.VERSION) {
             throw new Broken("it does not begin with \"" + CentreFields.FORM + "\": " + CentreFields.VERSION);
         }
-        List<String> unknowns = new ArrayList<>();
-        list(root, CentreFields.UNKNOWNS).forEach(name -> unknowns.add(name.asString("")));
+        return text(root, CentreFields.STARTED_FROM);
+    }
+
+    private static CentreFile file(JsonNode root) {
+        List<String> unknowns = unknowns(root);
         List<ValueSet> sets = new ArrayList<>();
         list(root, CentreFields.SETS).forEach(node -> sets.add(set(sets.size() + 1, node, unknowns)));
         if (sets.isEmpty()) {
@@ -86,7 +99,21 @@ public final class CentreFileReader {
         }
         List<CentreFile.Day> days = new ArrayList<>();
         list(root, CentreFields.DAYS).forEach(node -> days.add(day(node)));
-        return new CentreFile(text(root, CentreFields.STARTED_FROM), text(root, CentreFields.REFIT), days, sets);
+        return new CentreFile(startedFrom(root), text(root, CentreFields.REFIT), days, sets);
+    }
+
+    private static List<String> unknowns(JsonNode root) {
+        List<String> names = new ArrayList<>();
+        list(root, CentreFields.UNKNOWNS).forEach(name -> names.add(name.asString("")));
+        List<String> all = known().map(Unknown::id).sorted().toList();
+        if (!names.stream().sorted().toList().equals(all)) {
+            throw new Broken("its `" + CentreFields.UNKNOWNS + "` are not the " + all.size() + " of this program");
+        }
+        return names;
+    }
+
+    private static Stream<Unknown> known() {
+        return Stream.of(OilModel.UNKNOWNS, PlayModel.UNKNOWNS).flatMap(all -> all.all().stream());
     }
 
     private static ValueSet set(int number, JsonNode node, List<String> unknowns) {
@@ -106,15 +133,12 @@ public final class CentreFileReader {
     }
 
     private static double value(int number, String name, JsonNode node) {
-        Unknown unknown = Stream.of(OilModel.UNKNOWNS, PlayModel.UNKNOWNS)
-                .flatMap(all -> all.all().stream())
-                .filter(each -> each.id().equals(name))
-                .findFirst()
-                .orElseThrow(() -> new Broken("there is no unknown `" + name + "`"));
+        Unknown unknown =
+                known().filter(each -> each.id().equals(name)).findFirst().orElseThrow();
         double value = node.isNumber() ? node.asDouble() : Double.NaN;
         if (!(value >= unknown.low() && value <= unknown.high())) {
-            throw new Broken("in set " + number + " " + name + " is " + node + " and must lie between " + unknown.low()
-                    + " and " + unknown.high());
+            throw new Broken("in set " + number + " " + name + " is " + Notices.quote(String.valueOf(node))
+                    + " and must lie between " + unknown.low() + " and " + unknown.high());
         }
         return value;
     }
@@ -144,10 +168,10 @@ public final class CentreFileReader {
 
     private static TapeTaken tape(JsonNode node) {
         return new TapeTaken(
-                (int) number(node, CentreFields.LANE),
+                whole(node, CentreFields.LANE),
                 when(node),
                 number(node, CentreFields.DISTANCE_M),
-                (int) number(node, CentreFields.BOARD),
+                whole(node, CentreFields.BOARD),
                 number(node, CentreFields.UNITS),
                 number(node, CentreFields.ERROR),
                 text(node, CentreFields.PLACE));
@@ -155,7 +179,7 @@ public final class CentreFileReader {
 
     private static BallThrown ball(JsonNode node) {
         return new BallThrown(
-                (int) number(node, CentreFields.LANE),
+                whole(node, CentreFields.LANE),
                 when(node),
                 text(node, CentreFields.BOWLER),
                 number(node, CentreFields.LAYDOWN),
@@ -170,14 +194,14 @@ public final class CentreFileReader {
     private static ScoreMade score(JsonNode node) {
         return new ScoreMade(
                 text(node, CentreFields.SQUAD),
-                (int) number(node, CentreFields.GAME),
+                whole(node, CentreFields.GAME),
                 text(node, CentreFields.BOWLER),
-                (int) number(node, CentreFields.PINS),
+                whole(node, CentreFields.PINS),
                 text(node, CentreFields.PLACE));
     }
 
     private static When when(JsonNode node) {
-        return new When(text(node, CentreFields.SQUAD), (int) number(node, CentreFields.AFTER));
+        return new When(text(node, CentreFields.SQUAD), whole(node, CentreFields.AFTER));
     }
 
     private static OptionalDouble optional(JsonNode node, String field) {
@@ -186,16 +210,27 @@ public final class CentreFileReader {
 
     private static double number(JsonNode node, String field) {
         JsonNode value = node.path(field);
-        if (!value.isNumber()) {
+        if (!value.isNumber() || !Double.isFinite(value.asDouble())) {
             throw new Broken("`" + field + "` is no number");
         }
         return value.asDouble();
+    }
+
+    private static int whole(JsonNode node, String field) {
+        JsonNode value = node.path(field);
+        if (!value.isIntegralNumber() || !value.canConvertToInt()) {
+            throw new Broken("`" + field + "` is no whole number");
+        }
+        return value.asInt();
     }
 
     private static String text(JsonNode node, String field) {
         JsonNode value = node.path(field);
         if (!value.isString()) {
             throw new Broken("`" + field + "` is no text");
+        }
+        if (UNPRINTABLE.matcher(value.asString()).find()) {
+            throw new Broken("`" + field + "` has characters that cannot be printed");
         }
         return value.asString();
     }

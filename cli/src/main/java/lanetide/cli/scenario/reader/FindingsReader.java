@@ -3,11 +3,14 @@ package lanetide.cli.scenario.reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import lanetide.cli.scenario.centre.CentreFile;
 import lanetide.cli.scenario.centre.PatternMark;
+import lanetide.cli.scenario.key.CentreKeys;
 import lanetide.cli.scenario.notice.Assumptions;
+import lanetide.cli.words.English;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.measured.TapeTaken;
 import lanetide.squads.model.Event;
@@ -40,17 +43,18 @@ record FindingsReader(Assumptions assumptions, Optional<CentreFile> fitted) {
                         + day.measured().scores().size())
                 .sum();
         assumptions.add(
-                "centre.fitted",
+                CentreKeys.CENTRE.path(CentreKeys.FITTED),
                 file.sets().size() + " sets of values that published facts and what was measured here leave",
                 readings + " readings of "
                         + file.days().stream().map(CentreFile.Day::event).collect(Collectors.joining(", ")));
     }
 
     private void tell(List<TapeTaken> laid) {
-        String lanes = laid.stream().map(TapeTaken::lane).collect(Collectors.toCollection(TreeSet::new)).stream()
-                .map(String::valueOf)
-                .collect(Collectors.joining(", "));
+        Set<Integer> lanes = laid.stream().map(TapeTaken::lane).collect(Collectors.toCollection(TreeSet::new));
         assumptions.add(
-                "lanes " + lanes, "their oil is what tapes read on it when it was fresh", laid.size() + " tapes");
+                (lanes.size() == 1 ? "lane " : "lanes ")
+                        + lanes.stream().map(String::valueOf).collect(Collectors.joining(", ")),
+                "the fresh oil is what tapes read of it",
+                English.count(laid.size(), "tape"));
     }
 }

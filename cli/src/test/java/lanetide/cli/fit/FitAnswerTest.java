@@ -1,0 +1,272 @@
+package lanetide.cli.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import lanetide.cli.report.Cautions;
+import lanetide.squads.fit.Explanation;
+import lanetide.squads.fit.FitResult;
+import lanetide.squads.fit.Reading;
+import lanetide.squads.fit.Suspicion;
+import lanetide.squads.measured.When;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** One fit in text, JSON and a table. */
+class FitAnswerTest {
+    private static final double NINE_IN_TEN = 1.645;
+    private static final double LEARNT = 0.1;
+    private static final int ASKED_FIRST = 7;
+
+    @TempDir
+    static Path folder;
+
+    private static FitAnswer answer;
+    private static String text;
+    private static JsonNode json;
+
+    @BeforeAll
+    static void fits() throws IOException {
+        answer = SmallDay.fitted(folder, 1);
+        text = FitText.write(answer, false);
+        json = JsonMapper.shared().readTree(FitJson.write(answer));
+    }
+
+    @AfterAll
+    static void leaveTheMachine() {
+        Locale.setDefault(Locale.ROOT);
+    }
+
+    @Test
+    void theThreadsChangeNothing() throws IOException {
+        FitAnswer again = SmallDay.fitted(folder, 2);
+
+        assertThat(again.result()).isEqualTo(answer.result());
+        assertThat(FitText.write(again, false)).isEqualTo(text);
+    }
+
+    @Test
+    void everyKindOfReadingIsAmongThem() {
+        assertThat(readings().map(one -> one.get("kind").asString()).distinct())
+                .containsExactly("tapes on fresh oil", "tapes after play", "balls at the pins", "scores by game");
+        assertThat(json.get("days").get(0).toString())
+                .contains("\"scenario\":\"small.yaml\"", "\"tapes\":6,\"balls\":2,\"scores\":4");
+    }
+
+    @Test
+    void theTableHasTheNumbersOfTheJson() {
+        List<String> rows = FitCsv.write(answer.result()).lines().toList();
+
+        assertThat(rows.get(0))
+                .isEqualTo(
+                        "kind,where,unit,read,expected,expectedDeviation,fitted,fittedDeviation,missBefore,missAfter");
+        assertThat(rows).hasSize(1 + json.get("readings").size());
+        for (int row = 1; row < rows.size(); row++) {
+            JsonNode reading = json.get("readings").get(row - 1);
+            assertThat(rows.get(row)).startsWith(reading.get("kind").asString());
+            assertThat(numbers(rows.get(row)))
+                    .containsExactlyElementsOf(Stream.of(
+                                    reading.get("read"),
+                                    reading.get("expected").get("mean"),
+                                    reading.get("expected").get("deviation"),
+                                    reading.get("fitted").get("mean"),
+                                    reading.get("fitted").get("deviation"),
+                                    reading.get("missBefore"),
+                                    reading.get("missAfter"))
+                            .map(JsonNode::asDouble)
+                            .toList());
+        }
+    }
+
+    @Test
+    void theTextHasTheNumbersOfTheJson() {
+        long agree = readings()
+                .filter(one -> Math.abs(one.get("missBefore").asDouble()) <= NINE_IN_TEN)
+                .count();
+        JsonNode farthest = readings()
+                .reduce((a, b) -> Math.abs(a.get("missAfter").asDouble())
+                                >= Math.abs(b.get("missAfter").asDouble())
+                        ? a
+                        : b)
+                .orElseThrow();
+
+        assertThat(text)
+                .startsWith(
+                        "Small day\n" + agree + " of " + json.get("readings").size() + " readings lie");
+        assertThat(text.lines()
+                        .filter(line ->
+                                line.startsWith("  " + farthest.get("where").asString()))
+                        .findFirst())
+                .hasValueSatisfying(line -> assertThat(line.replaceAll(" +", " "))
+                        .endsWith(String.format(
+                                Locale.ROOT,
+                                "(%s) %.1f %s %s %+.1f",
+                                farthest.get("unit").asString(),
+                                farthest.get("read").asDouble(),
+                                plusMinus(farthest.get("expected")),
+                                plusMinus(farthest.get("fitted")),
+                                farthest.get("missAfter").asDouble())));
+        json.get("fresh")
+                .forEach(lane ->
+                        assertThat(unwrapped(text)).contains(lane.get("text").asString()));
+    }
+
+    @Test
+    void whatWasLearntStandsInTheTextAndTheRestIsCounted() {
+        List<FitResult.Learnt> learnt = new ArrayList<>(answer.result().learnt());
+        assertThat(learnt).noneMatch(one -> one.narrowed() >= LEARNT);
+        assertThat(unwrapped(text))
+                .contains("Nothing: your lanes say no more than published facts do.")
+                .contains(
+                        " and " + (learnt.size() - ASKED_FIRST) + " more things, many of them about bowlers and balls");
+
+        learnt.replaceAll(one -> one.unknown().id().equals("dry-friction")
+                ? new FitResult.Learnt(
+                        one.unknown(),
+                        new FitResult.Points(0.19, 0.22, 0.25),
+                        new FitResult.Points(0.21, 0.2222, 0.23),
+                        0.64)
+                : one);
+        String told = FitText.write(
+                with(answer.result().checks(), learnt, answer.result().suspicions()), false);
+
+        assertThat(told).containsPattern("friction of the dry lane +0.22, 0.19 to 0.25 +0.22, 0.21 to 0.23 +64\n");
+        assertThat(unwrapped(told))
+                .contains("Your lanes say next to nothing about friction under thick oil, how thick the oil is at the")
+                .contains(" and " + (learnt.size() - ASKED_FIRST) + " more things")
+                .doesNotContain("Nothing: your lanes");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "20, 0, That is as it should be",
+        "18, 2, That is as it should be",
+        "4, 2, That may be chance",
+        "1, 3, That is too few",
+        "80, 20, That is fewer than it should be",
+        "60, 40, That is too few"
+    })
+    void howManyAgreeIsJudgedByHowManyThereAre(int agree, int others, String verdict) {
+        FitResult.Check one = answer.result().checks().get(0);
+        List<FitResult.Check> checks = new ArrayList<>();
+        for (int i = 0; i < agree + others; i++) {
+            double mean = one.reading().observed() + (i < agree ? 0.5 : 2);
+            checks.add(new FitResult.Check(one.reading(), new FitResult.Said(mean, 1), new FitResult.Said(mean, 1)));
+        }
+
+        String told = FitText.write(with(checks, answer.result().learnt(), List.of()), false);
+
+        assertThat(told.lines().skip(1))
+                .startsWith(agree + " of " + (agree + others)
+                        + " readings lie where the model expected them. If all is right, nine in ten do.");
+        assertThat(told).contains("\n  " + verdict);
+    }
+
+    @Test
+    void whatDoesNotBelongIsToldInSentences() {
+        When fresh = new When("A", 0);
+        When worn = new When("A", 2);
+        Reading first = answer.result().checks().get(0).reading();
+        Map<Explanation, String> told = Map.of(
+                new Explanation.LanesSwapped(fresh, 1, 2),
+                "The tapes of lanes 1 and 2, as squad A found it, look as if they were each other's.",
+                new Explanation.SidesSwapped(worn, 2),
+                "The boards of lane 2, after 2 games of squad A, look as if they were counted from the left-hand gutter.",
+                new Explanation.OtherUnit(fresh, 3.937),
+                "The tapes as squad A found it look as if they were in units and were written as micrometres.",
+                new Explanation.OtherTime(worn, fresh),
+                "The tapes said to be after 2 games of squad A look as if they were taken as squad A found it.",
+                new Explanation.OneReading(first),
+                "One reading looks wrong by itself: lane 1, board 20 at 8 ft, fresh.");
+
+        told.forEach((what, words) -> {
+            assertThat(doubted(new Suspicion(what, 9, Suspicion.Verdict.NAMED)))
+                    .contains("Readings that do not belong - " + words + " Then all the readings fit together better");
+            assertThat(doubted(new Suspicion(what, 9, Suspicion.Verdict.ONE_OF_SEVERAL)))
+                    .contains("cannot say for sure what. It may be this: - " + words);
+            assertThat(doubted(new Suspicion(what, 9, Suspicion.Verdict.NOT_SHOWN)))
+                    .doesNotContain(words);
+        });
+    }
+
+    @Test
+    void theTextFitsAPageAndEndsWithTheCautions() {
+        assertThat(text.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+        assertThat(text).doesNotContain("NaN", "null", "Infinity");
+        Cautions.ALL.forEach(caution -> assertThat(unwrapped(text)).contains(caution));
+    }
+
+    @Test
+    void inMetresOnlyTheDistancesChange() {
+        String metric = FitText.write(answer, true);
+
+        assertThat(text).contains("board 20 at 22 ft").doesNotContain(" 6.7 m");
+        assertThat(metric).contains("board 20 at 6.7 m").doesNotContain(" ft");
+    }
+
+    @Test
+    void nothingFollowsTheLanguageOfTheMachine() {
+        String table = FitCsv.write(answer.result());
+        for (String locale : List.of("ar-EG", "th-TH-u-nu-thai", "tr-TR")) {
+            Locale.setDefault(Locale.forLanguageTag(locale));
+
+            assertThat(FitText.write(answer, false)).isEqualTo(text);
+            assertThat(JsonMapper.shared().readTree(FitJson.write(answer))).isEqualTo(json);
+            assertThat(FitCsv.write(answer.result())).isEqualTo(table);
+        }
+    }
+
+    private static String doubted(Suspicion suspicion) {
+        return unwrapped(
+                FitText.write(with(answer.result().checks(), answer.result().learnt(), List.of(suspicion)), false));
+    }
+
+    private static FitAnswer with(
+            List<FitResult.Check> checks, List<FitResult.Learnt> learnt, List<Suspicion> suspicions) {
+        FitResult was = answer.result();
+        return new FitAnswer(
+                answer.reading(),
+                answer.days(),
+                new FitResult(
+                        was.sets(),
+                        checks,
+                        learnt,
+                        was.fresh(),
+                        suspicions,
+                        was.otherLawBefore(),
+                        was.otherLawAfter()));
+    }
+
+    private static Stream<JsonNode> readings() {
+        return json.get("readings").valueStream();
+    }
+
+    private static String plusMinus(JsonNode said) {
+        return String.format(
+                Locale.ROOT,
+                "%.1f +- %.1f",
+                said.get("mean").asDouble(),
+                NINE_IN_TEN * said.get("deviation").asDouble());
+    }
+
+    private static List<Double> numbers(String row) {
+        String[] cells = row.replaceAll("\"[^\"]*\"", "").split(",", -1);
+        return Stream.of(cells).skip(cells.length - 7).map(Double::valueOf).toList();
+    }
+
+    private static String unwrapped(String words) {
+        return words.replaceAll("\\s+", " ");
+    }
+}
