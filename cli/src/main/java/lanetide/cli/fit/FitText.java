@@ -43,6 +43,11 @@ public final class FitText {
     /** By what share an unknown has to narrow to be told as learnt. */
     private static final double LEARNT = 0.1;
 
+    /** So much that was learnt is told one by one. */
+    private static final int MOST_LEARNT = 8;
+
+    private static final double MM_PER_M = 1000;
+
     private final FitAnswer answer;
     private final FitResult result;
     private final FitWords words;
@@ -206,18 +211,21 @@ public final class FitText {
                     "Nothing: your lanes say no more than published facts do. More tapes, or balls followed to the"
                             + " pins with their speed, would tell more.");
         } else {
-            List<List<String>> rows = new ArrayList<>();
-            rows.add(List.of("What", "Before", "After", "Narrowed"));
-            rows.addAll(Table.rows(
-                    List.of("", "middle, nine in ten", "middle, nine in ten", "%"),
-                    learnt,
-                    one -> List.of(
-                            UnknownNames.of(one.unknown().id()),
-                            points(one.before()),
-                            points(one.after()),
-                            Figures.plain(100 * one.narrowed(), 0))));
-            page.table(rows, 1);
-            page.paragraph("The numbers are the model's own; the narrower, the better known.");
+            page.table(
+                    Table.rows(
+                            List.of("What (nine in ten of the sets lie between)", "Before", "After", "Narrowed by"),
+                            learnt.subList(0, Math.min(MOST_LEARNT, learnt.size())),
+                            one -> List.of(
+                                    UnknownNames.of(one.unknown().id()) + (isLength(one) ? " (mm)" : ""),
+                                    points(one.before(), isLength(one)),
+                                    points(one.after(), isLength(one)),
+                                    Figures.plain(100 * one.narrowed(), 0) + " %")),
+                    1);
+            page.paragraph("The numbers are the model's own; the narrower, the better known."
+                    + (learnt.size() > MOST_LEARNT
+                            ? " Of " + English.count(learnt.size() - MOST_LEARNT, "more thing")
+                                    + " a little was learnt."
+                            : ""));
         }
         page.paragraph("How friction falls as the oil gets thicker is told by one of two laws. The usual one had "
                 + Figures.plain(100 * (1 - result.otherLawBefore()), 0) + " % of the sets, and has "
@@ -244,8 +252,14 @@ public final class FitText {
         }
     }
 
-    private static String points(FitResult.Points points) {
-        return significant(points.middle()) + ", " + significant(points.low()) + " to " + significant(points.high());
+    /** The one that the model holds in metres. */
+    private static boolean isLength(FitResult.Learnt learnt) {
+        return learnt.unknown().id().equals("lane-tilt");
+    }
+
+    private static String points(FitResult.Points points, boolean isLength) {
+        double times = isLength ? MM_PER_M : 1;
+        return significant(times * points.low()) + " to " + significant(times * points.high());
     }
 
     private static String significant(double value) {

@@ -114,7 +114,7 @@ class CentreFileTest {
         Reading reading = read(written.replace(HOUSE, PatternMark.of(OilPattern.of("House", 12, 24, 5))));
 
         assertThat(reading.scenario().orElseThrow().event().centre().findings())
-                .isEqualTo(new Findings(SOUND.sets(), List.of()));
+                .isEqualTo(new Findings(SOUND.sets(), List.of(), List.of()));
     }
 
     @Test

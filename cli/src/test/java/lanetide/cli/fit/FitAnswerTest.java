@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -27,7 +28,6 @@ import tools.jackson.databind.json.JsonMapper;
 /** One fit in text, JSON and a table. */
 class FitAnswerTest {
     private static final double NINE_IN_TEN = 1.645;
-    private static final double LEARNT = 0.1;
     private static final int ASKED_FIRST = 7;
 
     @TempDir
@@ -60,7 +60,12 @@ class FitAnswerTest {
     @Test
     void everyKindOfReadingIsAmongThem() {
         assertThat(readings().map(one -> one.get("kind").asString()).distinct())
-                .containsExactly("tapes on fresh oil", "tapes after play", "balls at the pins", "scores by game");
+                .containsExactlyInAnyOrder(
+                        "tapes on fresh oil",
+                        "tapes after play",
+                        "balls at the pins",
+                        "lines in practice",
+                        "scores by game");
         assertThat(json.get("days").get(0).toString())
                 .contains("\"scenario\":\"small.yaml\"", "\"tapes\":6,\"balls\":2,\"scores\":4");
     }
@@ -126,8 +131,8 @@ class FitAnswerTest {
     @Test
     void whatWasLearntStandsInTheTextAndTheRestIsCounted() {
         List<FitResult.Learnt> learnt = new ArrayList<>(answer.result().learnt());
-        assertThat(learnt).noneMatch(one -> one.narrowed() >= LEARNT);
-        assertThat(unwrapped(text))
+        learnt.replaceAll(one -> new FitResult.Learnt(one.unknown(), one.before(), one.after(), 0.09));
+        assertThat(unwrapped(learning(learnt)))
                 .contains("Nothing: your lanes say no more than published facts do.")
                 .contains(
                         " and " + (learnt.size() - ASKED_FIRST) + " more things, many of them about bowlers and balls");
@@ -139,10 +144,9 @@ class FitAnswerTest {
                         new FitResult.Points(0.21, 0.2222, 0.23),
                         0.64)
                 : one);
-        String told = FitText.write(
-                with(answer.result().checks(), learnt, answer.result().suspicions()), false);
+        String told = learning(learnt);
 
-        assertThat(told).containsPattern("friction of the dry lane +0.22, 0.19 to 0.25 +0.22, 0.21 to 0.23 +64\n");
+        assertThat(told).containsPattern("friction of the dry lane +0.19 to 0.25 +0.21 to 0.23 +64 %\n");
         assertThat(unwrapped(told))
                 .contains("Your lanes say next to nothing about friction under thick oil, how thick the oil is at the")
                 .contains(" and " + (learnt.size() - ASKED_FIRST) + " more things")
@@ -203,9 +207,33 @@ class FitAnswerTest {
 
     @Test
     void theTextFitsAPageAndEndsWithTheCautions() {
+        List<FitResult.Learnt> learnt = new ArrayList<>(answer.result().learnt());
+        learnt.replaceAll(one -> new FitResult.Learnt(one.unknown(), one.before(), one.after(), 0.5));
         assertThat(text.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
         assertThat(text).doesNotContain("NaN", "null", "Infinity");
         Cautions.ALL.forEach(caution -> assertThat(unwrapped(text)).contains(caution));
+        for (int moved = 0; moved < learnt.size(); moved++) {
+            String all = learning(learnt);
+            assertThat(all.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+            assertThat(unwrapped(all))
+                    .contains("Of " + (learnt.size() - 8) + " more things a little was learnt.")
+                    .doesNotContain("say next to nothing");
+            Collections.rotate(learnt, 1);
+        }
+    }
+
+    /** The model holds it in metres. */
+    @Test
+    void howFarLanesAreOutOfLevelIsToldInMillimetres() {
+        List<FitResult.Learnt> learnt = new ArrayList<>(answer.result().learnt());
+        learnt.replaceAll(one -> new FitResult.Learnt(
+                one.unknown(),
+                new FitResult.Points(0.0001, 0.0002, 0.0004),
+                new FitResult.Points(0.00015, 0.0002, 0.00035),
+                one.unknown().id().equals("lane-tilt") ? 0.5 : 0));
+
+        assertThat(learning(learnt))
+                .containsPattern("how far lanes are out of level \\(mm\\) +0.1 to 0.4 +0.15 to 0.35 +50 %\n");
     }
 
     @Test
@@ -226,6 +254,10 @@ class FitAnswerTest {
             assertThat(JsonMapper.shared().readTree(FitJson.write(answer))).isEqualTo(json);
             assertThat(FitCsv.write(answer.result())).isEqualTo(table);
         }
+    }
+
+    private static String learning(List<FitResult.Learnt> learnt) {
+        return FitText.write(with(answer.result().checks(), learnt, List.of()), false);
     }
 
     private static String doubted(Suspicion suspicion) {

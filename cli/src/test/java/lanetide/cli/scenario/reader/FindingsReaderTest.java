@@ -40,14 +40,15 @@ class FindingsReaderTest {
     @Test
     void aScenarioOwnTapesOnFreshOilAreItsLanesFilm() {
         assertThat(found(Optional.empty(), List.of(ON_TWO, ON_ONE, PLAYED_ON)))
-                .isEqualTo(new Findings(List.of(), List.of(ON_TWO, ON_ONE)));
+                .isEqualTo(new Findings(List.of(), List.of(ON_TWO, ON_ONE), List.of()));
         assertThat(assumptions.list())
                 .containsExactly(new Assumption("lanes 1, 2", "the fresh oil is what tapes read of it", "2 tapes"));
     }
 
     @Test
     void theFileOfTheCentreGivesItsSetsAndItsTapes() {
-        assertThat(found(file(MARK, ON_ONE, ON_TWO), List.of())).isEqualTo(new Findings(SETS, List.of(ON_ONE, ON_TWO)));
+        assertThat(found(file(MARK, ON_ONE, ON_TWO), List.of()))
+                .isEqualTo(new Findings(SETS, List.of(ON_ONE, ON_TWO), List.of()));
         assertThat(assumptions.list().stream().map(Assumption::name)).containsExactly("centre.fitted", "lanes 1, 2");
     }
 
@@ -62,7 +63,8 @@ class FindingsReaderTest {
 
     @Test
     void tapesOfAnotherPatternAreLeftOutButTheSetsHold() {
-        assertThat(found(file("another", ON_ONE), List.of(ON_TWO))).isEqualTo(new Findings(SETS, List.of(ON_TWO)));
+        assertThat(found(file("another", ON_ONE), List.of(ON_TWO)))
+                .isEqualTo(new Findings(SETS, List.of(ON_TWO), List.of()));
         assertThat(assumptions.list().stream().map(Assumption::name)).containsExactly("centre.fitted", "lane 2");
     }
 
