@@ -2,6 +2,7 @@ package lanetide.cli.command;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.concurrent.Callable;
 import lanetide.cli.compare.CompareCsv;
 import lanetide.cli.compare.CompareJson;
@@ -58,7 +59,7 @@ public final class CompareCommand implements Callable<Integer> {
         OptionCheck.requireReplications(replications, 2);
         int threads = options.threads();
         return options.answer((reading, scenario) -> {
-            Scenario second = options.other(other, scenario.seed());
+            Scenario second = options.other(other, OptionalLong.of(scenario.seed()));
             return render(reading, scenario, second, compare(scenario, second, threads));
         });
     }

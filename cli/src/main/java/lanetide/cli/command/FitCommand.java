@@ -6,8 +6,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.IntConsumer;
 import lanetide.cli.fit.CentreFileWriter;
 import lanetide.cli.fit.FitAnswer;
+import lanetide.cli.fit.FitChanges;
 import lanetide.cli.fit.FitCsv;
 import lanetide.cli.fit.FitJson;
 import lanetide.cli.fit.FitText;
@@ -24,6 +26,14 @@ import lanetide.squads.fit.Fit;
 import lanetide.squads.fit.FitDay;
 import lanetide.squads.fit.FitPlan;
 import lanetide.squads.fit.FitResult;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Findings;
+import lanetide.squads.play.Observers;
+import lanetide.squads.study.EventStudy;
+import lanetide.squads.study.Playings;
+import lanetide.squads.study.PossibleEvents;
+import lanetide.squads.study.StudyResult;
+import lanetide.squads.study.WindowStudy;
 import lanetide.squads.unknown.ValueSets;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -46,6 +56,9 @@ import picocli.CommandLine.Option;
             "  lanetide fit monday.yaml --day tuesday.yaml --centre lanes.json"
         })
 public final class FitCommand implements Callable<Integer> {
+    /** How often the event is played with and without the fit. */
+    private static final int PLAYINGS = 40;
+
     @Mixin
     private CommonOptions options;
 
@@ -73,7 +86,8 @@ public final class FitCommand implements Callable<Integer> {
             Reading reading = measured.read(options, found);
             Scenario scenario = reading.scenario().orElseThrow();
             List<Scenario> days = days(scenario);
-            FitAnswer answer = new FitAnswer(reading, days, fit(days, scenario.seed()));
+            FitResult result = fit(days);
+            FitAnswer answer = new FitAnswer(reading, days, result, Optional.of(changes(scenario, result)));
             centreFile.ifPresent(file -> file.write(CentreFileWriter.write(file(answer))));
             return render(answer);
         });
@@ -82,7 +96,7 @@ public final class FitCommand implements Callable<Integer> {
     /** All days in an order of their own, so that the order in which they are named changes nothing. */
     private List<Scenario> days(Scenario first) {
         List<Scenario> days = new ArrayList<>(List.of(first));
-        others.forEach(other -> days.add(options.other(other, first.seed())));
+        others.forEach(other -> days.add(options.other(other, options.seed())));
         days.forEach(FitCommand::requireMeasured);
         for (int day = 1; day < days.size(); day++) {
             requireOther(days.get(day), days.subList(0, day));
@@ -97,6 +111,11 @@ public final class FitCommand implements Callable<Integer> {
                     + ": name tables with its key measured, or with --measured FILE. A table of tapes has the"
                     + " columns lane, distance, board, units, squad, after.");
         }
+        if (new FitDay(day.event(), day.measurements()).readings().isEmpty()) {
+            throw CommandFailure.wrongUse("What was measured at " + day.file()
+                    + " tells nothing yet: of scores, those of bowlers count of whom all games of the squad are known."
+                    + " Add the missing games, or tapes.");
+        }
     }
 
     /** What was read once counts once. */
@@ -109,14 +128,45 @@ public final class FitCommand implements Callable<Integer> {
         }
     }
 
-    private FitResult fit(List<Scenario> days, long seed) {
+    /** By the seed of the first of them. */
+    private FitResult fit(List<Scenario> days) {
         List<FitDay> fitted = days.stream()
                 .map(day -> new FitDay(day.event(), day.measurements()))
                 .toList();
         List<ValueSet> prior = ValueSets.shipped();
-        FitPlan plan = new FitPlan(seed, options.threads());
+        FitPlan plan = new FitPlan(days.get(0).seed(), options.threads());
         return options.progressing(
                 "playings", Fit.playings(prior.size(), days.size(), plan), told -> Fit.run(fitted, prior, plan, told));
+    }
+
+    /** The event as published facts leave it, and as it was fitted. */
+    private FitChanges changes(Scenario scenario, FitResult result) {
+        Event event = scenario.event();
+        Findings fitted = new Findings(
+                result.sets(), event.onFreshOil(scenario.measurements().tapes()), List.of());
+        return options.progressing(
+                "playings with and without the fit",
+                2 * PLAYINGS,
+                told -> new FitChanges(
+                        played(event.in(event.centre().with(Findings.NONE)), scenario.seed(), told),
+                        played(
+                                event.in(event.centre().with(fitted)),
+                                scenario.seed(),
+                                done -> told.accept(PLAYINGS + done))));
+    }
+
+    private StudyResult played(Event event, long seed, IntConsumer told) {
+        PossibleEvents events = new PossibleEvents(event, ValueSets.inStudy(PLAYINGS));
+        WindowStudy windows = new WindowStudy(events);
+        return EventStudy.run(
+                        events,
+                        seed,
+                        Playings.fixed(PLAYINGS),
+                        options.threads(),
+                        told,
+                        Observers.NONE,
+                        windows::watching)
+                .with(windows.moves());
     }
 
     private CentreFile file(FitAnswer answer) {

@@ -40,6 +40,7 @@ public final class FitJson {
         JsonAnswer.put(node, "otherLawBefore", result.otherLawBefore(), 4);
         JsonAnswer.put(node, "otherLawAfter", result.otherLawAfter(), 4);
         node.put("sets", result.sets().size());
+        JsonAnswer.putAll(node, "changes", answer.changes().map(FitChanges::all).orElse(List.of()), FitJson::change);
         return JsonAnswer.write(node, assumptions(answer.scenario()));
     }
 
@@ -48,6 +49,21 @@ public final class FitJson {
         return scenario.assumptions().stream()
                 .filter(taken -> !taken.name().equals(CentreKeys.CENTRE.path(CentreKeys.FITTED)))
                 .toList();
+    }
+
+    private static void change(ObjectNode node, FitChanges.Change change) {
+        node.put("what", change.what());
+        node.put("unit", change.unit());
+        said(node.putObject("before"), change.before());
+        said(node.putObject("after"), change.after());
+    }
+
+    private static void said(ObjectNode node, FitChanges.Said said) {
+        JsonAnswer.put(node, "mean", said.mean(), 3);
+        JsonAnswer.put(node, "interval", said.interval(), (ends, interval) -> {
+            JsonAnswer.put(ends, "low", interval.low(), 3);
+            JsonAnswer.put(ends, "high", interval.high(), 3);
+        });
     }
 
     private static void check(ObjectNode node, FitResult.Check check) {

@@ -77,6 +77,7 @@ public final class FitText {
         kinds();
         farthest();
         learnt();
+        answer.changes().ifPresent(this::changes);
         use();
         Ending.entriesAndCautions(page, answer.days().toArray(Scenario[]::new));
         return page.text();
@@ -267,6 +268,16 @@ public final class FitText {
                 .round(new MathContext(2))
                 .stripTrailingZeros()
                 .toPlainString();
+    }
+
+    private void changes(FitChanges changes) {
+        page.heading("What that changes for " + answer.scenario().event().name());
+        page.table(
+                Table.rows(List.of("", "Before (95 or 90 % interval)", "After"), changes.all(), FitChanges.Change::row),
+                1);
+        page.paragraph("Played " + changes.after().replications()
+                + " times each; intervals hold the luck of play and what is not known. Other commands tell more, with the"
+                + " centre file named in the scenario.");
     }
 
     private void use() {

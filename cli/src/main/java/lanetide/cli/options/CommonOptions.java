@@ -143,9 +143,9 @@ public final class CommonOptions {
         outputs.keep(reading);
     }
 
-    /** Reads a second scenario with the seed of the first, and tells what was found in it. */
-    public Scenario other(Path file, long seed) {
-        Reading reading = ScenarioFile.read(file, OptionalLong.of(seed), outputs);
+    /** Reads a second scenario, with a seed in place of its own if there is one, and tells what was found in it. */
+    public Scenario other(Path file, OptionalLong seedInstead) {
+        Reading reading = ScenarioFile.read(file, seedInstead, outputs);
         tellOf(file, reading);
         return reading.scenario()
                 .orElseThrow(() -> CommandFailure.wrongUse("The scenario " + file + " has errors; see above."));

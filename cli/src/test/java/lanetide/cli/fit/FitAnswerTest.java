@@ -272,13 +272,8 @@ class FitAnswerTest {
                 answer.reading(),
                 answer.days(),
                 new FitResult(
-                        was.sets(),
-                        checks,
-                        learnt,
-                        was.fresh(),
-                        suspicions,
-                        was.otherLawBefore(),
-                        was.otherLawAfter()));
+                        was.sets(), checks, learnt, was.fresh(), suspicions, was.otherLawBefore(), was.otherLawAfter()),
+                answer.changes());
     }
 
     private static Stream<JsonNode> readings() {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
@@ -89,6 +90,7 @@ public final class SmallDay {
                         List.of(new FitDay(day.event(), day.measurements())),
                         ValueSets.shipped().subList(0, SETS),
                         new FitPlan(day.seed(), threads),
-                        done -> {}));
+                        done -> {}),
+                Optional.empty());
     }
 }
