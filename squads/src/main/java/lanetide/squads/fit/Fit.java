@@ -27,6 +27,7 @@ public final class Fit {
     private final List<FitDay> days;
     private final RandomStreams streams;
     private final List<Double> inflations;
+    private final boolean checks;
     private final Playings playings;
     private final double[] observed;
     private final RealMatrix ownError;
@@ -36,6 +37,7 @@ public final class Fit {
         this.days = List.copyOf(days);
         this.streams = new RandomStreams(plan.seed());
         this.inflations = plan.inflations();
+        this.checks = plan.checks();
         this.playings = new Playings(this.days, plan, onDone);
         this.observed = Playings.join(days.stream().map(FitDay::observed).toList());
         this.ownError = blocks(days.stream().map(FitDay::ownError).toList());
@@ -51,7 +53,7 @@ public final class Fit {
      * @return playings in all
      */
     public static int playings(int members, int days, FitPlan plan) {
-        return members * days * (2 + plan.inflations().size());
+        return members * days * plan.playings();
     }
 
     /**
@@ -80,10 +82,12 @@ public final class Fit {
         double otherLaw = otherLaw(before, directions);
         DoubleSupplier normal = ZigguratSampler.NormalizedGaussian.of(chance)::sample;
         Ensemble moved = before;
+        int step = 0;
         for (double inflation : inflations) {
             RealMatrix noise = ownError.scalarMultiply(inflation).add(luck.scalarMultiply(inflation - 1));
             List<ValueSet> sets = moved.moved(directions, observed, noise, normal);
-            moved = new Ensemble(sets, playings.play(sets));
+            boolean last = ++step == inflations.size();
+            moved = new Ensemble(sets, last && !checks ? List.of() : playings.play(sets));
         }
         List<Integer> chosen = chosen(moved, otherLaw, prior.size());
         return new FitReport(

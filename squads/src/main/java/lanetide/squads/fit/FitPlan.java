@@ -8,8 +8,9 @@ import java.util.List;
  * @param seed master seed of all chance
  * @param threads threads to play on, at least 1
  * @param inflations by what the noise is inflated in each step, at least one step; their inverses add up to one
+ * @param checks whether the fitted sets play the days once more, so that readings can be set beside what they say
  */
-public record FitPlan(long seed, int threads, List<Double> inflations) {
+public record FitPlan(long seed, int threads, List<Double> inflations, boolean checks) {
     private static final List<Double> TWO_STEPS = List.of(3.0, 1.5);
     private static final List<Double> ONE_STEP = List.of(1.0);
     private static final double SUM_ERROR = 1e-9;
@@ -21,18 +22,36 @@ public record FitPlan(long seed, int threads, List<Double> inflations) {
      * @param threads threads to play on, at least 1
      */
     public FitPlan(long seed, int threads) {
-        this(seed, threads, TWO_STEPS);
+        this(seed, threads, TWO_STEPS, true);
     }
 
     /**
-     * A fit in one step, for answers on the day.
+     * The same without a last look at the readings, in less time; the sets are the same.
+     *
+     * @return the plan
+     */
+    public FitPlan withoutChecks() {
+        return new FitPlan(seed, threads, inflations, false);
+    }
+
+    /**
+     * How often every member plays every day.
+     *
+     * @return playings
+     */
+    int playings() {
+        return 1 + inflations.size() + (checks ? 1 : 0);
+    }
+
+    /**
+     * A fit in one step, for answers on the day; readings are not set beside it.
      *
      * @param seed master seed of all chance
      * @param threads threads to play on, at least 1
      * @return the plan
      */
     public static FitPlan quick(long seed, int threads) {
-        return new FitPlan(seed, threads, ONE_STEP);
+        return new FitPlan(seed, threads, ONE_STEP, false);
     }
 
     /**

@@ -24,12 +24,17 @@ record FitReport(List<Reading> readings, RealMatrix ownError, List<FreshLane> fr
             ValueSet set = moved.sets().get(chosen.get(number - 1));
             sets.add(new ValueSet(number, rounded(set.values()), set.seed()));
         }
-        List<double[]> after = chosen.stream().map(moved.said()::get).toList();
-        List<FitResult.Check> checks = IntStream.range(0, readings.size())
-                .mapToObj(r -> new FitResult.Check(readings.get(r), said(before.said(), r), said(after, r)))
-                .toList();
+        List<FitResult.Check> checks = moved.said().isEmpty()
+                ? List.of()
+                : checks(before, chosen.stream().map(moved.said()::get).toList());
         double lawBefore = (double) before.ofLaw(true).size() / before.sets().size();
         return new FitResult(sets, checks, learnt(before.sets(), sets), fresh, suspicions, lawBefore, otherLaw);
+    }
+
+    private List<FitResult.Check> checks(Ensemble before, List<double[]> after) {
+        return IntStream.range(0, readings.size())
+                .mapToObj(r -> new FitResult.Check(readings.get(r), said(before.said(), r), said(after, r)))
+                .toList();
     }
 
     /** To the digits with which sets are written down, so that what is told is what a file keeps. */

@@ -8,7 +8,7 @@ import lanetide.oilflow.unknown.ValueSet;
  * What measurements leave of what is not known.
  *
  * @param sets sets of values, equally likely, the first few spread like all
- * @param checks each reading beside what was foretold and what the fitted sets say
+ * @param checks each reading beside what was foretold and what the fitted sets say; none if the plan leaves that out
  * @param learnt each unknown before and after
  * @param fresh what lies on freshly oiled lanes, of what the sheet says
  * @param suspicions what may have happened to readings that do not belong, the likeliest of each day first

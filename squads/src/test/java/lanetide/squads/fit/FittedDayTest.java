@@ -101,7 +101,7 @@ class FittedDayTest {
 
     @Test
     void stepsMustCountTheReadingsOnce() {
-        assertThatIllegalArgumentException().isThrownBy(() -> new FitPlan(1, 1, List.of(4.0, 4.0)));
+        assertThatIllegalArgumentException().isThrownBy(() -> new FitPlan(1, 1, List.of(4.0, 4.0), true));
         assertThatIllegalArgumentException().isThrownBy(() -> new FitPlan(1, 0));
     }
 }

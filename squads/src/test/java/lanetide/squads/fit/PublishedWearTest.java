@@ -91,7 +91,7 @@ class PublishedWearTest {
         return Fit.run(
                 List.of(new FitDay(event(), new Measurements(tapes(feet), List.of(), List.of()))),
                 ValueSets.shipped(),
-                FitPlan.quick(5, Runtime.getRuntime().availableProcessors()),
+                new FitPlan(5, Runtime.getRuntime().availableProcessors()),
                 done -> {});
     }
 }
