@@ -44,18 +44,10 @@ class TutorialTest {
 
     @Test
     @Tag("slow")
-    void everyLongCommandPrintsWhatIsShown() throws IOException {
+    void everyLongCommandOfTheSpreadsheetPrintsWhatIsShown() throws IOException {
         copyScenarios();
-        Matcher blocks = Pattern.compile("```console\n(.*?)```", Pattern.DOTALL)
-                .matcher(Files.readString(Scenarios.FOLDER.resolve("README.md")));
-        int commands = 0;
-        while (blocks.find()) {
-            List<String> lines = blocks.group(1).lines().toList();
-            run(lines.get(0), lines.subList(1, lines.size()));
-            commands++;
-        }
 
-        assertThat(commands).isOne();
+        assertThat(runsLongCommands(section("From a spreadsheet"))).isOne();
         assertThat(Jsoup.parse(Files.readString(folder.resolve("print/cards.html")))
                         .select(".card"))
                 .hasSize(352)
@@ -63,11 +55,47 @@ class TutorialTest {
     }
 
     @Test
+    @Tag("slow")
+    void everyLongCommandOfOnesOwnLanesPrintsWhatIsShown() throws IOException {
+        copyScenarios();
+        String section = section("Your own lanes");
+        Matcher centre =
+                Pattern.compile("```yaml\n(centre:.*?)```", Pattern.DOTALL).matcher(section);
+        assertThat(centre.find()).isTrue();
+        String shown = centre.group(1);
+        String without = shown.replaceFirst("  fitted: .*\n", "");
+        String evening = Files.readString(folder.resolve("scenarios/measured-night.yaml"));
+        assertThat(evening).contains(without);
+        Files.writeString(
+                folder.resolve("scenarios/next-week.yaml"),
+                evening.replace(without, shown).replaceAll("(?m)^measured: .*\n", ""));
+
+        assertThat(runsLongCommands(section)).isEqualTo(3);
+    }
+
+    private static String section(String title) throws IOException {
+        String tutorial = Files.readString(Scenarios.FOLDER.resolve("README.md"));
+        int from = tutorial.indexOf("## " + title);
+        return tutorial.substring(from, tutorial.indexOf("\n## ", from));
+    }
+
+    private int runsLongCommands(String section) {
+        Matcher blocks = Pattern.compile("```console\n(.*?)```", Pattern.DOTALL).matcher(section);
+        int commands = 0;
+        while (blocks.find()) {
+            List<String> lines = blocks.group(1).lines().toList();
+            run(lines.get(0), lines.subList(1, lines.size()));
+            commands++;
+        }
+        return commands;
+    }
+
+    @Test
     void everyTableShownIsTheBeginningOfOne() throws IOException {
         Matcher shown = Pattern.compile("```csv\n(.*?)```", Pattern.DOTALL)
                 .matcher(Files.readString(Scenarios.FOLDER.resolve("README.md")));
 
-        for (String table : List.of("club-final.csv", "two-day-open.csv")) {
+        for (String table : List.of("club-final.csv", "two-day-open.csv", "measured-tapes.csv")) {
             assertThat(shown.find()).isTrue();
             assertThat(Files.readString(Scenarios.FOLDER.resolve(table))).startsWith(shown.group(1));
         }

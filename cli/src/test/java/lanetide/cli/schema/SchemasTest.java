@@ -17,6 +17,8 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Stream;
 import lanetide.cli.command.Program;
+import lanetide.cli.fit.FitJson;
+import lanetide.cli.fit.SmallDay;
 import lanetide.cli.scenario.ScenarioReader;
 import lanetide.cli.scenario.Scenarios;
 import lanetide.cli.scenario.key.Blocks;
@@ -24,6 +26,7 @@ import lanetide.cli.scenario.notice.Notice;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Severity;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -107,6 +110,19 @@ class SchemasTest {
                         JsonMapper.shared().readTree(Schemas.write(command)),
                         ""))
                 .as("describe these fields in %s", Answer.class)
+                .isEmpty();
+    }
+
+    /** A fit of few sets, since a whole one takes long. */
+    @Test
+    void theAnswerOfAFitIsDescribedToo(@TempDir Path folder) throws IOException {
+        String answer = FitJson.write(SmallDay.fitted(folder, 1));
+
+        assertThat(errors("fit", answer)).isEmpty();
+        assertThat(undescribed(
+                        JsonMapper.shared().readTree(answer),
+                        JsonMapper.shared().readTree(Schemas.write("fit")),
+                        ""))
                 .isEmpty();
     }
 
