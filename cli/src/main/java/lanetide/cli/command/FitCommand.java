@@ -183,14 +183,20 @@ public final class FitCommand implements Callable<Integer> {
                 ValueSets.mark(), refit(answer), days, answer.result().sets());
     }
 
-    /** The command that makes the file again, in the folder of the scenarios; days in an order of their own. */
+    /**
+     * The command that makes the file again, in the folder of the scenarios; what --measured names belongs to the
+     * first.
+     */
     private String refit(FitAnswer answer) {
-        Scenario named = answer.scenario();
-        List<String> words = new ArrayList<>(List.of("lanetide fit", named.fileName()));
+        List<Scenario> order = new ArrayList<>(answer.days());
+        if (!measured.files().isEmpty()) {
+            order.removeIf(day -> day.file().equals(answer.scenario().file()));
+            order.add(0, answer.scenario());
+        }
+        List<String> words =
+                new ArrayList<>(List.of("lanetide fit", order.get(0).fileName()));
         measured.files().forEach(file -> words.add("--measured " + file.getFileName()));
-        answer.days().stream()
-                .filter(day -> !day.file().equals(named.file()))
-                .forEach(day -> words.add("--day " + day.fileName()));
+        order.subList(1, order.size()).forEach(day -> words.add("--day " + day.fileName()));
         options.seed().ifPresent(seed -> words.add("--seed " + seed));
         words.add("--centre " + centre.getFileName());
         return String.join(" ", words);
