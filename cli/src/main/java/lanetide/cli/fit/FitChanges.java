@@ -53,8 +53,8 @@ public record FitChanges(StudyResult before, StudyResult after) {
                     .findFirst()
                     .ifPresent(other -> all.add(new Change(
                             "line of " + move.style() + " ("
-                                    + move.hand().name().toLowerCase(Locale.ROOT) + ") when squad "
-                                    + move.moment().squad() + " leaves (boards in)",
+                                    + move.hand().name().toLowerCase(Locale.ROOT) + ") after squad "
+                                    + move.moment().squad() + " (boards)",
                             "boards",
                             new Said(move.boards().getAsDouble(), move.ci90()),
                             new Said(other.boards().getAsDouble(), other.ci90()))));

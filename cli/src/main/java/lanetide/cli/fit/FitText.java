@@ -272,12 +272,11 @@ public final class FitText {
 
     private void changes(FitChanges changes) {
         page.heading("What that changes for " + answer.scenario().event().name());
-        page.table(
-                Table.rows(List.of("", "Before (95 or 90 % interval)", "After"), changes.all(), FitChanges.Change::row),
-                1);
+        page.table(Table.rows(List.of("", "Before", "After"), changes.all(), FitChanges.Change::row), 1);
         page.paragraph("Played " + changes.after().replications()
-                + " times each; intervals hold the luck of play and what is not known. Other commands tell more, with the"
-                + " centre file named in the scenario.");
+                + " times each; intervals, 95 % for scores and 90 % for lines, hold the luck of play and what is not known."
+                + " Boards count how far in a line has gone. Other commands tell more, with the centre file named in the"
+                + " scenario.");
     }
 
     private void use() {

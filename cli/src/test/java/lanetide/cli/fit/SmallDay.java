@@ -12,6 +12,14 @@ import lanetide.cli.scenario.ScenarioReader;
 import lanetide.squads.fit.Fit;
 import lanetide.squads.fit.FitDay;
 import lanetide.squads.fit.FitPlan;
+import lanetide.squads.model.Event;
+import lanetide.squads.model.Findings;
+import lanetide.squads.play.Observers;
+import lanetide.squads.study.EventStudy;
+import lanetide.squads.study.Playings;
+import lanetide.squads.study.PossibleEvents;
+import lanetide.squads.study.StudyResult;
+import lanetide.squads.study.WindowStudy;
 import lanetide.squads.unknown.ValueSets;
 
 /** A day with a reading or two of every kind, small enough to be fitted in a test. */
@@ -92,5 +100,25 @@ public final class SmallDay {
                         new FitPlan(day.seed(), threads),
                         done -> {}),
                 Optional.empty());
+    }
+
+    /** The same with what it changes, over very few playings. */
+    public static FitAnswer told(Path folder) throws IOException {
+        FitAnswer answer = fitted(folder, 1);
+        Event event = answer.scenario().event();
+        Findings known = new Findings(answer.result().sets(), List.of(), List.of());
+        return new FitAnswer(
+                answer.reading(),
+                answer.days(),
+                answer.result(),
+                Optional.of(new FitChanges(
+                        played(event), played(event.in(event.centre().with(known))))));
+    }
+
+    private static StudyResult played(Event event) {
+        PossibleEvents events = new PossibleEvents(event, 2);
+        WindowStudy windows = new WindowStudy(events);
+        return EventStudy.run(events, 1, Playings.fixed(4), 1, done -> {}, Observers.NONE, windows::watching)
+                .with(windows.moves());
     }
 }

@@ -116,7 +116,7 @@ class SchemasTest {
     /** A fit of few sets, since a whole one takes long. */
     @Test
     void theAnswerOfAFitIsDescribedToo(@TempDir Path folder) throws IOException {
-        String answer = FitJson.write(SmallDay.fitted(folder, 1));
+        String answer = FitJson.write(SmallDay.told(folder));
 
         assertThat(errors("fit", answer)).isEmpty();
         assertThat(undescribed(
