@@ -94,8 +94,6 @@ public record LaneMachines(
      * @return the machines
      */
     public LaneMachines only(int count) {
-        return combined == 0
-                ? this
-                : new LaneMachines(count, 0, 0, stripMsPerLane, oilMsPerLane, walkMsPerPair, laid);
+        return combined == 0 ? this : new LaneMachines(count, 0, 0, stripMsPerLane, oilMsPerLane, walkMsPerPair, laid);
     }
 }
