@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.IntConsumer;
-import lanetide.cli.fit.CentreFileWriter;
+import lanetide.cli.fit.CentreFileAsJson;
 import lanetide.cli.fit.FitAnswer;
 import lanetide.cli.fit.FitChanges;
 import lanetide.cli.fit.FitCsv;
@@ -88,7 +88,7 @@ public final class FitCommand implements Callable<Integer> {
             List<Scenario> days = days(scenario);
             FitResult result = fit(days);
             FitAnswer answer = new FitAnswer(reading, days, result, Optional.of(changes(scenario, result)));
-            centreFile.ifPresent(file -> file.write(CentreFileWriter.write(file(answer))));
+            centreFile.ifPresent(file -> file.write(CentreFileAsJson.write(file(answer))));
             return render(answer);
         });
     }

@@ -17,7 +17,8 @@ import lanetide.cli.words.UnknownNames;
 import lanetide.squads.fit.FitResult;
 import lanetide.squads.fit.FreshLane;
 import lanetide.squads.fit.Suspicion;
-import org.apache.commons.math3.distribution.BinomialDistribution;
+import org.apache.commons.math3.stat.inference.AlternativeHypothesis;
+import org.apache.commons.math3.stat.inference.BinomialTest;
 
 /** What {@code fit} answers, for people: does the model agree, what does not belong, what was learnt. */
 public final class FitText {
@@ -113,7 +114,7 @@ public final class FitText {
         if (share >= GOOD) {
             return "That is as it should be: the model agrees with what was measured here.";
         }
-        if (new BinomialDistribution(null, all, NINE_IN_TEN).cumulativeProbability(agree) >= CHANCE) {
+        if (new BinomialTest().binomialTest(all, agree, NINE_IN_TEN, AlternativeHypothesis.LESS_THAN) >= CHANCE) {
             return "That may be chance: so few readings do not show whether the model agrees. Take more tapes.";
         }
         return share >= FAIR

@@ -49,7 +49,7 @@ class InputsAreKeptTest {
             "fairness event.yaml --replications 10 --remedies 0 -o FILE",
             "fit event.yaml -o FILE",
             "fit event.yaml --centre FILE",
-            "fit other.yaml --measured scores.csv --day event.yaml --centre FILE",
+            "fit other.yaml --measured read.csv --day event.yaml --centre FILE",
             "lines event.yaml --style power --surface wood -o FILE",
             "new --entries entries.csv --yes -o FILE",
             "pattern event.yaml -o FILE",
@@ -73,6 +73,7 @@ class InputsAreKeptTest {
         Files.writeString(folder.resolve("other.yaml"), Scenarios.SOUND);
         Files.writeString(folder.resolve("entries.csv"), ENTRIES);
         Files.writeString(folder.resolve("tapes.csv"), TAPES);
+        Files.writeString(folder.resolve("read.csv"), "lane,squad,distance,board,units\n1,A,8 ft,20,30\n");
         Files.writeString(folder.resolve("scores.csv"), "game,bowler,score\n1,Anchor,187\n");
     }
 
@@ -177,7 +178,7 @@ class InputsAreKeptTest {
     private Program.Outcome run(String words, Path file) {
         List<Object> line = new ArrayList<>();
         for (String word : words.split(" ", -1)) {
-            boolean isFile = word.endsWith(".yaml") || word.equals("scores.csv") || word.equals("print");
+            boolean isFile = word.endsWith(".yaml") || word.equals("read.csv") || word.equals("print");
             line.add(word.equals("FILE") ? file : isFile ? folder.resolve(word) : word);
         }
         return Program.run(line.toArray());

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.centre.CentreFile;
-import lanetide.cli.scenario.centre.CentreFileReader;
+import lanetide.cli.scenario.centre.CentreFileFromJson;
 import lanetide.cli.scenario.centre.PatternMark;
 import lanetide.cli.scenario.notice.Assumption;
 import lanetide.cli.scenario.notice.Notice;
@@ -76,7 +76,7 @@ class CentreFileTest {
                 SmallDay.SCENARIO
                         .replace("hard-synthetic\n", "hard-synthetic\n  fitted: " + FILE + "\n")
                         .replaceAll("measured: .*\n", ""));
-        written = CentreFileWriter.write(SOUND);
+        written = CentreFileAsJson.write(SOUND);
     }
 
     private static BallThrown ball(OptionalDouble speed, OptionalDouble spin) {
@@ -85,7 +85,7 @@ class CentreFileTest {
 
     @Test
     void whatIsWrittenIsReadBack() {
-        assertThat(CentreFileReader.read(bytes(written), AT)).contains(SOUND);
+        assertThat(CentreFileFromJson.read(bytes(written), AT)).contains(SOUND);
     }
 
     @Test

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lanetide.cli.scenario.centre.CentreFile;
-import lanetide.cli.scenario.centre.CentreFileReader;
+import lanetide.cli.scenario.centre.CentreFileFromJson;
 import lanetide.cli.scenario.key.CentreKeys;
 import lanetide.cli.scenario.key.Names;
 import lanetide.cli.scenario.value.NamedFiles;
@@ -28,7 +28,7 @@ record CentreReader(Names names, RandomStreams streams, NamedFiles files) {
     Found read(Section section) {
         Lanes lanes = PairsReader.read(section);
         Optional<CentreFile> fitted = section.value(CentreKeys.FITTED)
-                .flatMap(value -> files.read(value).flatMap(bytes -> CentreFileReader.read(bytes, value)));
+                .flatMap(value -> files.read(value).flatMap(bytes -> CentreFileFromJson.read(bytes, value)));
         return new Found(centre(section, lanes), lanes, fitted);
     }
 

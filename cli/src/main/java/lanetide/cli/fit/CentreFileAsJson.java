@@ -16,13 +16,13 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Writes centre files as JSON, a line for each reading and each set, so that two of them can be compared by eye. */
-public final class CentreFileWriter {
+public final class CentreFileAsJson {
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
     private final ObjectNode head = JsonNodeFactory.instance.objectNode();
     private final StringBuilder text = new StringBuilder();
 
-    private CentreFileWriter() {}
+    private CentreFileAsJson() {}
 
     /**
      * Writes a file.
@@ -31,7 +31,7 @@ public final class CentreFileWriter {
      * @return its text
      */
     public static String write(CentreFile file) {
-        return new CentreFileWriter().text(file);
+        return new CentreFileAsJson().text(file);
     }
 
     private String text(CentreFile file) {
@@ -45,7 +45,7 @@ public final class CentreFileWriter {
                         .append(": ")
                         .append(field.getValue())
                         .append(",\n"));
-        list(CentreFields.DAYS, file.days().stream().map(CentreFileWriter::day).toList());
+        list(CentreFields.DAYS, file.days().stream().map(CentreFileAsJson::day).toList());
         text.append(",\n");
         List<String> unknowns =
                 List.copyOf(new TreeSet<>(file.sets().get(0).values().keySet()));

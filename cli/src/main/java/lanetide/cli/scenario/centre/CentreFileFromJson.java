@@ -27,13 +27,13 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Reads centre files. They are written by the program, so what does not fit is refused as a whole. */
-public final class CentreFileReader {
+public final class CentreFileFromJson {
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
     /** Its texts are shown on terminals. */
     private static final Pattern UNPRINTABLE = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Cs}]");
 
-    private CentreFileReader() {}
+    private CentreFileFromJson() {}
 
     /** What a file holds that is none, or was changed by hand. */
     private static final class Broken extends RuntimeException {
