@@ -1,6 +1,7 @@
 package lanetide.squads.fit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,8 +28,34 @@ record Hypothesis(Explanation what, List<Reading> readings, double[] scaled) {
     /** Micrometres in a unit of oil, and units in a micrometre. */
     private static final List<Double> UNITS = List.of(OilFilm.UNIT_UM, 1 / OilFilm.UNIT_UM);
 
-    /** Everything that could have happened to whole groups of tapes. */
+    /** Entries of all covariances that are looked at, at most, and explanations that are looked at however many. */
+    private static final double MOST_ENTRIES = 6e6;
+
+    private static final int FEWEST = 10;
+
+    /**
+     * Everything that could have happened to whole groups of tapes: units, times, sides, lanes. Of many readings only
+     * the first so many that they can be looked at in seconds.
+     */
     static List<Hypothesis> all(Event event, List<Reading> readings) {
+        long most = Math.max(FEWEST, (long) (MOST_ENTRIES / Math.max(1, (double) readings.size() * readings.size())));
+        return everything(event, readings).stream()
+                .sorted(Comparator.comparingInt(Hypothesis::order))
+                .limit(most)
+                .toList();
+    }
+
+    private int order() {
+        if (what instanceof Explanation.OtherUnit) {
+            return 0;
+        }
+        if (what instanceof Explanation.OtherTime) {
+            return 1;
+        }
+        return what instanceof Explanation.SidesSwapped ? 2 : 3;
+    }
+
+    private static List<Hypothesis> everything(Event event, List<Reading> readings) {
         List<Hypothesis> all = new ArrayList<>();
         Map<When, TreeSet<Integer>> lanes = new HashMap<>();
         List<When> times = new ArrayList<>();

@@ -100,6 +100,20 @@ class FittedDayTest {
     }
 
     @Test
+    void ofManyReadingsOnlySoManyExplanationsAreLookedAtAsTakeSeconds() {
+        List<Reading> few =
+                MEASURED.tapes().stream().<Reading>map(Reading.Worn::new).toList();
+        assertThat(Hypothesis.all(TwoPairs.EVENT, few))
+                .extracting(each -> each.what().getClass().getSimpleName())
+                .contains("OtherUnit", "OtherTime", "SidesSwapped", "LanesSwapped");
+        List<Reading> many = new ArrayList<>();
+        for (int round = 0; round < 10; round++) {
+            many.addAll(few);
+        }
+        assertThat(Hypothesis.all(TwoPairs.EVENT, many)).hasSize(10);
+    }
+
+    @Test
     void stepsMustCountTheReadingsOnce() {
         assertThatIllegalArgumentException().isThrownBy(() -> new FitPlan(1, 1, List.of(4.0, 4.0), true));
         assertThatIllegalArgumentException().isThrownBy(() -> new FitPlan(1, 0));
