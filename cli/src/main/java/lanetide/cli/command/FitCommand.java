@@ -45,7 +45,7 @@ import picocli.CommandLine.Option;
         header = "Tells whether the model agrees with your tapes, and fits it to them",
         description = {
             "Takes what was measured at an event (tapes, balls followed to the pins, scores), tells whether the machine laid what the sheet says, whether the model expected the readings, which of them do not belong, and what they teach of what nobody has measured. The scenario's key measured names the tables, or --measured does.",
-            "With --centre it writes a centre file. A scenario that names it (centre: {fitted: FILE}) is played by every command as these lanes are.",
+            "With --centre it writes a centre file. A scenario that names it by the key fitted of its centre is played by every command as these lanes are.",
             "",
             HelpText.WHERE
         },
