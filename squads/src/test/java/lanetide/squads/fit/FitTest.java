@@ -12,8 +12,8 @@ class FitTest {
     private static final int TWENTIETH = FitStudy.TRUTHS / 20;
     /** A right method holds fewer of five once in two thousand times (binomial, 0.9). */
     private static final int FEWEST_OF_FIVE = 2;
-    /** As if five quantities of a truth were two: fewer than 18 of 25 once in sixty times. */
-    private static final int FEWEST_OF_ALL = 18;
+    /** As if five quantities of a truth were two: fewer than 16 of 25 once in 78 times. */
+    private static final int FEWEST_OF_ALL = 16;
 
     @Test
     void fittedSetsHoldTheTruthAndTellMoreOfTheFilm() {
