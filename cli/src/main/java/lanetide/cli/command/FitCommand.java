@@ -52,7 +52,7 @@ import picocli.CommandLine.Option;
         exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
         footer = {
             "  lanetide fit scenarios/measured-night.yaml --centre lanes.json",
-            "  lanetide fit scenarios/one-pair.yaml --measured tapes.csv --format csv",
+            "  lanetide fit scenarios/one-pair.yaml --measured tapes.csv",
             "  lanetide fit monday.yaml --day tuesday.yaml --centre lanes.json"
         })
 public final class FitCommand implements Callable<Integer> {
