@@ -1,6 +1,5 @@
 package lanetide.cli.command;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import lanetide.cli.fit.FitNotice;
@@ -56,16 +55,11 @@ final class OnTheDay {
                 "playings to fit", Fit.playings(prior.size(), 1, plan), told -> Fit.run(today, prior, plan, told));
     }
 
-    /** No tape counts twice. */
     private static Findings findings(Event event, Measurements today, List<ValueSet> sets) {
         List<TapeTaken> fresh = event.onFreshOil(today.tapes());
-        List<TapeTaken> laid = new ArrayList<>(event.centre().findings().laid());
-        fresh.stream()
-                .filter(tape -> laid.stream().noneMatch(other -> other.reads(tape)))
-                .forEach(laid::add);
         List<TapeTaken> worn =
                 today.tapes().stream().filter(tape -> !fresh.contains(tape)).toList();
-        return new Findings(sets, laid, worn);
+        return event.centre().findings().withLaid(fresh).with(sets, worn);
     }
 
     private static Assumption assumption(Measurements today) {

@@ -1,6 +1,7 @@
 package lanetide.squads.fit;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -10,6 +11,7 @@ import java.util.stream.Stream;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.FilmTapes;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.unknown.ValueSet;
 import lanetide.squads.measured.BallThrown;
@@ -119,7 +121,7 @@ public final class FitDay {
         }
         freshByLane().forEach((lane, at) -> {
             RealMatrix ofLane = new TapedLane(
-                            sheet(event, lane), tapes(at), TapedLane.FRESH_SHARE, TapedLane.FRESH_FIELD)
+                            sheet(event.pattern(0, lane)), tapes(at), TapedLane.FRESH_SHARE, TapedLane.FRESH_FIELD)
                     .covariance();
             for (int i = 0; i < at.size(); i++) {
                 for (int j = 0; j < at.size(); j++) {
@@ -142,8 +144,8 @@ public final class FitDay {
                         i -> ((Reading.Fresh) readings.get(i)).tape().lane(), TreeMap::new, Collectors.toList()));
     }
 
-    private static OilFilm sheet(Event event, int lane) {
-        return OilFilm.fresh(event.pattern(0, lane), LaneGrid.DEFAULT);
+    private static OilFilm sheet(OilPattern pattern) {
+        return OilFilm.fresh(pattern, LaneGrid.DEFAULT);
     }
 
     /** What was read on each lane's fresh oil beside what the sheet says. */
@@ -154,8 +156,9 @@ public final class FitDay {
     }
 
     private FreshLane freshLane(int lane, List<TapeTaken> tapes) {
-        OilFilm sheet = sheet(event, lane);
-        double lengthM = event.pattern(0, lane).lengthM();
+        OilPattern pattern = event.pattern(0, lane);
+        OilFilm sheet = sheet(pattern);
+        double lengthM = pattern.lengthM();
         double squares = 0;
         for (TapeTaken tape : tapes) {
             double said = said(sheet, tape) / tape.errorUnits();
@@ -221,10 +224,11 @@ public final class FitDay {
      */
     static double[] there(List<Reading> asked, ReadingEye seen, Event played, EventResult result) {
         double[] there = seen.said(result);
+        Map<OilPattern, OilFilm> sheets = new HashMap<>();
         for (int i = 0; i < there.length; i++) {
             if (asked.get(i) instanceof Reading.Fresh fresh) {
                 TapeTaken tape = fresh.tape();
-                there[i] = said(sheet(played, tape.lane()), tape);
+                there[i] = said(sheets.computeIfAbsent(played.pattern(0, tape.lane()), FitDay::sheet), tape);
             }
         }
         return there;

@@ -168,9 +168,7 @@ record Hypothesis(Explanation what, List<Reading> readings, double[] scaled) {
         return tape(reading).filter(tape -> tape.when().equals(when)).isPresent();
     }
 
-    static Optional<TapeTaken> tape(Reading reading) {
-        return reading instanceof Reading.Fresh fresh
-                ? Optional.of(fresh.tape())
-                : reading instanceof Reading.Worn worn ? Optional.of(worn.tape()) : Optional.empty();
+    private static Optional<TapeTaken> tape(Reading reading) {
+        return reading instanceof Reading.OfTape one ? Optional.of(one.tape()) : Optional.empty();
     }
 }

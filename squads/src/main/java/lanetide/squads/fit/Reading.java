@@ -40,59 +40,49 @@ public sealed interface Reading {
         return said + error;
     }
 
+    /** A tape, whatever it was taken on. */
+    sealed interface OfTape extends Reading {
+        /**
+         * The tape.
+         *
+         * @return the tape
+         */
+        TapeTaken tape();
+
+        @Override
+        default double observed() {
+            return tape().units();
+        }
+
+        @Override
+        default double errorVariance() {
+            return tape().errorUnits() * tape().errorUnits();
+        }
+
+        @Override
+        default double mean(double said) {
+            return tape().meanReading(said);
+        }
+
+        @Override
+        default double read(double said, double error) {
+            return Math.max(0, said + error);
+        }
+    }
+
     /**
      * A tape on oil that nobody has played on.
      *
      * @param tape the tape
      */
-    record Fresh(TapeTaken tape) implements Reading {
-        @Override
-        public double observed() {
-            return tape.units();
-        }
-
-        @Override
-        public double errorVariance() {
-            return tape.errorUnits() * tape.errorUnits();
-        }
-
-        @Override
-        public double mean(double said) {
-            return tape.meanReading(said);
-        }
-
-        @Override
-        public double read(double said, double error) {
-            return Math.max(0, said + error);
-        }
-    }
+    record Fresh(TapeTaken tape) implements OfTape {}
 
     /**
      * A tape on oil that was played on.
      *
      * @param tape the tape
      */
-    record Worn(TapeTaken tape) implements Reading {
-        @Override
-        public double observed() {
-            return tape.units();
-        }
-
-        @Override
-        public double errorVariance() {
-            return tape.errorUnits() * tape.errorUnits();
-        }
-
-        @Override
-        public double mean(double said) {
-            return tape.meanReading(said);
-        }
-
-        @Override
-        public double read(double said, double error) {
-            return Math.max(0, said + error);
-        }
-    }
+    record Worn(TapeTaken tape) implements OfTape {}
 
     /**
      * Where a ball met the pins.

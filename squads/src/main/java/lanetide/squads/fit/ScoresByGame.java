@@ -21,10 +21,10 @@ final class ScoresByGame {
         List<Reading.Game> games = new ArrayList<>();
         for (int s = 0; s < event.squads().size(); s++) {
             String squad = event.squads().get(s).id();
-            double[] means = means(whole(scores, squad, event.games(s)).values());
-            int bowlers = whole(scores, squad, event.games(s)).size();
+            Map<String, int[]> whole = whole(scores, squad, event.games(s));
+            double[] means = means(whole.values());
             for (int game = 0; game < means.length - 1; game++) {
-                games.add(new Reading.Game(squad, game + 1, means[game], bowlers));
+                games.add(new Reading.Game(squad, game + 1, means[game], whole.size()));
             }
         }
         return games;

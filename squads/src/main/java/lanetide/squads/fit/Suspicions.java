@@ -6,10 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.DecompositionSolver;
+import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
@@ -95,15 +95,16 @@ final class Suspicions {
                                         .toList(),
                                 ownError))
                 .toList();
-        Foretold uncalibrated = new Foretold(readings, hypotheses, asTheyStand, laws, 0);
+        Foretold uncalibrated = new Foretold(readings, hypotheses, asTheyStand, asTheyStand.oneWrong(), laws, 0);
         double[] highest = clean.stream()
-                .mapToDouble(
-                        day -> Arrays.stream(uncalibrated.scores(day)).max().orElse(0))
+                .mapToDouble(day -> Arrays.stream(uncalibrated.scores(uncalibrated.ratios(day)))
+                        .max()
+                        .orElse(0))
                 .toArray();
         double from = clean.isEmpty()
                 ? 0
                 : new Percentile().evaluate(highest, 100 * (1 - TAIL)) + StrictMath.log(TAIL / ACCUSED);
-        return new Foretold(readings, hypotheses, asTheyStand, laws, from);
+        return new Foretold(readings, hypotheses, asTheyStand, uncalibrated.oneWrong(), laws, from);
     }
 
     /**
@@ -112,14 +113,21 @@ final class Suspicions {
      * @param readings the readings
      * @param hypotheses the explanations of groups
      * @param asTheyStand the law of the readings as they stand
+     * @param oneWrong the same for readings that are wrong by themselves
      * @param laws under each explanation
      * @param from score that an explanation must exceed to be shown
      */
-    record Foretold(List<Reading> readings, List<Hypothesis> hypotheses, Law asTheyStand, List<Law> laws, double from) {
+    record Foretold(
+            List<Reading> readings,
+            List<Hypothesis> hypotheses,
+            Law asTheyStand,
+            OneWrong oneWrong,
+            List<Law> laws,
+            double from) {
         /** Explanations that make what was observed likelier, the best first. */
         List<Suspicion> suspicions(double[] observed) {
             double[] ratios = ratios(observed);
-            double[] scores = scores(observed);
+            double[] scores = scores(ratios);
             int best = IntStream.range(0, scores.length)
                     .reduce((a, b) -> scores[b] > scores[a] ? b : a)
                     .orElseThrow();
@@ -153,7 +161,7 @@ final class Suspicions {
         /** Logarithms of the ratios: explanations of groups, then each reading by itself. */
         private double[] ratios(double[] observed) {
             double usual = asTheyStand.logDensity(observed);
-            double[] single = asTheyStand.ratiosOfOneWrong(observed);
+            double[] single = oneWrong.ratios(observed);
             return IntStream.range(0, hypotheses.size() + single.length)
                     .mapToDouble(e -> e < hypotheses.size()
                             ? logDensity(hypotheses.get(e), laws.get(e), observed) - usual
@@ -162,8 +170,8 @@ final class Suspicions {
         }
 
         /** The ratios, each less the logarithm of how many cases its kind has. */
-        private double[] scores(double[] observed) {
-            double[] scores = ratios(observed);
+        private double[] scores(double[] ratios) {
+            double[] scores = ratios.clone();
             for (int e = 0; e < scores.length; e++) {
                 Class<?> kind = what(e).getClass();
                 long cases = e < hypotheses.size()
@@ -215,16 +223,24 @@ final class Suspicions {
             return -(logDeterminant + off.dotProduct(solver.solve(off))) / 2;
         }
 
-        /**
-         * For each reading, the logarithm of the ratio if it alone had a large error more (one column of the inverse).
-         */
-        double[] ratiosOfOneWrong(double[] observed) {
+        /** The same law for readings that are wrong by themselves. */
+        OneWrong oneWrong() {
+            return new OneWrong(
+                    mean, covariance, solver.solve(MatrixUtils.createRealIdentityMatrix(mean.getDimension())));
+        }
+    }
+
+    /**
+     * What a single reading that is wrong by itself changes; one inverse serves all days.
+     *
+     * @param mean mean of the readings
+     * @param covariance their covariance
+     * @param inverse its inverse
+     */
+    record OneWrong(RealVector mean, RealMatrix covariance, RealMatrix inverse) {
+        /** For each reading, the logarithm of the ratio if it alone had a large error more. */
+        double[] ratios(double[] observed) {
             int count = observed.length;
-            RealMatrix identity = new Array2DRowRealMatrix(count, count);
-            for (int r = 0; r < count; r++) {
-                identity.setEntry(r, r, 1);
-            }
-            RealMatrix inverse = solver.solve(identity);
             RealVector pulled = inverse.operate(new ArrayRealVector(observed).subtract(mean));
             double[] ratios = new double[count];
             for (int r = 0; r < count; r++) {

@@ -1,5 +1,6 @@
 package lanetide.squads.model;
 
+import java.util.ArrayList;
 import java.util.List;
 import lanetide.oilflow.unknown.ValueSet;
 import lanetide.squads.measured.TapeTaken;
@@ -32,6 +33,20 @@ public record Findings(List<ValueSet> sets, List<TapeTaken> laid, List<TapeTaken
      */
     public Findings with(List<ValueSet> others, List<TapeTaken> during) {
         return new Findings(others, laid, during);
+    }
+
+    /**
+     * The same with further tapes on fresh oil; a reading that is known already does not count twice.
+     *
+     * @param more what they read
+     * @return the findings
+     */
+    public Findings withLaid(List<TapeTaken> more) {
+        List<TapeTaken> all = new ArrayList<>(laid);
+        more.stream()
+                .filter(tape -> all.stream().noneMatch(other -> other.reads(tape)))
+                .forEach(all::add);
+        return new Findings(sets, all, worn);
     }
 
     /**

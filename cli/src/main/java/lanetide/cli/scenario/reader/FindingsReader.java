@@ -1,6 +1,5 @@
 package lanetide.cli.scenario.reader;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -24,16 +23,13 @@ record FindingsReader(Assumptions assumptions, Optional<CentreFile> fitted) {
     /** The event on lanes of which so much is known; no tape counts twice. */
     Event applied(Event event, Measurements measured) {
         Findings known = fitted.map(file -> file.findings(PatternMark.of(event.pattern())))
-                .orElse(Findings.NONE);
-        List<TapeTaken> laid = new ArrayList<>(known.laid());
-        event.onFreshOil(measured.tapes()).stream()
-                .filter(tape -> laid.stream().noneMatch(other -> other.reads(tape)))
-                .forEach(laid::add);
+                .orElse(Findings.NONE)
+                .withLaid(event.onFreshOil(measured.tapes()));
         fitted.ifPresent(this::tell);
-        if (!laid.isEmpty()) {
-            tell(laid);
+        if (!known.laid().isEmpty()) {
+            tell(known.laid());
         }
-        return event.in(event.centre().with(new Findings(known.sets(), laid, List.of())));
+        return event.in(event.centre().with(known));
     }
 
     private void tell(CentreFile file) {
