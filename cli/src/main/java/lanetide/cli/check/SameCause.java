@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import lanetide.cli.scenario.notice.Notice;
 import lanetide.cli.scenario.notice.NoticeCode;
 
@@ -12,12 +13,13 @@ import lanetide.cli.scenario.notice.NoticeCode;
  * the others where they are.
  *
  * @param notices one or more, in their order
+ * @param isOne whether all are of one cause, not of one kind alone
  */
-record SameCause(List<Notice> notices) {
+record SameCause(List<Notice> notices, boolean isOne) {
     /** Of notices of one kind about one column or key, with other values, so many are told one by one. */
     private static final int TOLD_OF_A_KIND = 5;
 
-    private static final String INDEX = "\\[\\d+]";
+    private static final Pattern INDEX = Pattern.compile("\\[\\d+]");
 
     SameCause {
         notices = List.copyOf(notices);
@@ -29,13 +31,17 @@ record SameCause(List<Notice> notices) {
             return new Key(
                     notice.code(),
                     notice.file(),
-                    notice.field().replaceAll(INDEX, ""),
+                    withoutIndex(notice.field()),
                     notice.value(),
-                    notice.message().replace(notice.field(), "").replaceAll(INDEX, ""));
+                    withoutIndex(notice.message().replace(notice.field(), "")));
         }
 
         static Key kind(Notice notice) {
-            return new Key(notice.code(), notice.file(), notice.field().replaceAll(INDEX, ""), "", "");
+            return new Key(notice.code(), notice.file(), withoutIndex(notice.field()), "", "");
+        }
+
+        private static String withoutIndex(String text) {
+            return INDEX.matcher(text).replaceAll("");
         }
     }
 
@@ -45,16 +51,20 @@ record SameCause(List<Notice> notices) {
         notices.forEach(notice -> byCause.computeIfAbsent(Key.cause(notice), key -> new ArrayList<>())
                 .add(notice));
         Map<Key, Integer> told = new LinkedHashMap<>();
-        Map<Key, List<Notice>> together = new LinkedHashMap<>();
+        Map<Key, List<List<Notice>>> together = new LinkedHashMap<>();
         byCause.forEach((cause, same) -> {
             Key kind = Key.kind(same.get(0));
             // Without a field notices of one kind differ in more than a value, but for rows that are too long.
             boolean alone = kind.field().isEmpty() && kind.code() != NoticeCode.SYNTAX_ERROR;
             boolean oneByOne = alone || told.merge(kind, 1, Integer::sum) <= TOLD_OF_A_KIND;
             together.computeIfAbsent(oneByOne ? cause : kind, key -> new ArrayList<>())
-                    .addAll(same);
+                    .add(same);
         });
-        return together.values().stream().map(SameCause::new).toList();
+        return together.values().stream().map(SameCause::join).toList();
+    }
+
+    private static SameCause join(List<List<Notice>> causes) {
+        return new SameCause(causes.stream().flatMap(List::stream).toList(), causes.size() == 1);
     }
 
     Notice first() {
@@ -66,11 +76,10 @@ record SameCause(List<Notice> notices) {
         if (notices.size() == 1) {
             return "";
         }
-        boolean same = notices.stream().map(Key::cause).distinct().count() == 1;
         List<Integer> lines =
                 notices.stream().skip(1).map(Notice::line).distinct().sorted().toList();
         int more = notices.size() - 1;
-        return (same ? " The same " : " Something like it ") + more + (more == 1 ? " time" : " times") + " more, on "
+        return (isOne ? " The same " : " Something like it ") + more + (more == 1 ? " time" : " times") + " more, on "
                 + (lines.size() == 1 ? "line " : "lines ") + ranges(lines) + ".";
     }
 

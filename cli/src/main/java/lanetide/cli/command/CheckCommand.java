@@ -13,6 +13,7 @@ import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.notice.Severity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
 /** Finds every fault of a scenario in one pass. */
 @Command(
@@ -32,6 +33,11 @@ public final class CheckCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions options;
 
+    @Option(
+            names = "--all",
+            description = "Tell every fault, where text else tells the first 50 of a kind and counts the others.")
+    private boolean all;
+
     @Override
     public Integer call() {
         if (options.format() == Format.CSV) {
@@ -43,7 +49,7 @@ public final class CheckCommand implements Callable<Integer> {
                 file,
                 options.format() == Format.JSON
                         ? CheckJson.write(reading)
-                        : CheckText.write(options.scenario().toString(), reading, options.metric()));
+                        : CheckText.write(options.scenario().toString(), reading, all, options.metric()));
         return reading.count(Severity.ERROR) == 0 ? ExitCode.DONE : ExitCode.CONDITION_FAILS;
     }
 }

@@ -79,7 +79,7 @@ class EntryListTest {
                                 "cover of 3 of 3 bowlers drawn by shares: plastic 10 %, urethane 10 %, weak-reactive"
                                         + " 25 %, medium-reactive 40 %, strong-reactive 15 %",
                                 "assumption"));
-        assertThat(CheckText.write("event.yaml", reading, false).replaceAll("\\s+", " "))
+        assertThat(CheckText.write("event.yaml", reading, false, false).replaceAll("\\s+", " "))
                 .contains(
                         "Entries: 3 bowlers; level of 2 by the average; hand of 1 drawn by shares; style of 3 drawn by"
                                 + " shares; cover of 3 drawn by shares.");
@@ -90,7 +90,7 @@ class EntryListTest {
         Reading reading = read(HEAD + LIST, "Name,Hand,Style,Level,Ball\nAnchor,R,tweener,league,urethane\n");
 
         assertThat(reading.scenario().orElseThrow().drawn()).isEqualTo(new DrawnTraits(1, 0, java.util.Map.of()));
-        assertThat(CheckText.write("event.yaml", reading, false)).doesNotContain("Entries:");
+        assertThat(CheckText.write("event.yaml", reading, false, false)).doesNotContain("Entries:");
     }
 
     @Test
@@ -325,7 +325,7 @@ class EntryListTest {
                 .hasSize(2)
                 .allSatisfy(notice -> assertThat(notice.message())
                         .contains("`C`, which is not a known squad", "Your list has squads A (1) and C (2)."));
-        assertThat(CheckText.write("event.yaml", reading, false)).contains("The same 1 time more");
+        assertThat(CheckText.write("event.yaml", reading, false, false)).contains("The same 1 time more");
     }
 
     @Test
@@ -400,7 +400,7 @@ class EntryListTest {
         String list = "Name,Avg\n"
                 + IntStream.range(0, 352).mapToObj(i -> "Bowler " + i + ",\n").collect(Collectors.joining());
 
-        String told = CheckText.write("event.yaml", read(HEAD + LIST, list), false);
+        String told = CheckText.write("event.yaml", read(HEAD + LIST, list), false, false);
 
         assertThat(told).containsOnlyOnce("no `level` and no `average`");
         assertThat(told.replaceAll("\\s+", " ")).contains("The same 351 times more, on lines 3 to 353.");

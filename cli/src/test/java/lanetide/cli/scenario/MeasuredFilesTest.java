@@ -49,9 +49,9 @@ class MeasuredFilesTest {
 
     @Test
     void checkTellsHowMuchWasMeasured() throws IOException {
-        assertThat(CheckText.write("event.yaml", read("measured: [tapes.csv, scores.csv]\n"), false))
+        assertThat(CheckText.write("event.yaml", read("measured: [tapes.csv, scores.csv]\n"), false, false))
                 .contains("Measured: 2 tape readings, 1 score.");
-        assertThat(CheckText.write("event.yaml", read(""), false)).doesNotContain("Measured");
+        assertThat(CheckText.write("event.yaml", read(""), false, false)).doesNotContain("Measured");
     }
 
     @Test

@@ -6,10 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 
 /** Collects what is told of one scenario: notices, and what it leaves to assumptions. */
 public final class Notices {
     private static final int MAX_QUOTE = 60;
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+    private static final Pattern UNPRINTABLE = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Cs}]");
 
     private final String file;
     private final List<Notice> notices;
@@ -75,8 +78,15 @@ public final class Notices {
         add(code, place, field, value, "", message);
     }
 
-    /** Adds a notice; see {@link Notice} for its parts. */
+    /**
+     * Adds a notice; see {@link Notice} for its parts.
+     *
+     * @throws CancellationException if the thread was interrupted: a file may give a hundred thousand notices
+     */
     public void add(NoticeCode code, Place place, String field, String value, String limit, String message) {
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("interrupted while " + file + " was checked");
+        }
         notices.add(new Notice(code, file, place.line(), place.column(), field, quote(value), limit, message));
         if (code.severity() == Severity.ERROR) {
             countError();
@@ -145,7 +155,8 @@ public final class Notices {
 
     /** Makes a value safe to print: one line, no control characters, not too long. */
     public static String quote(String value) {
-        String printable = value.strip().replaceAll("\\s+", " ").replaceAll("[\\p{Cc}\\p{Cf}\\p{Cs}]", "?");
+        String oneLine = BLANKS.matcher(value.strip()).replaceAll(" ");
+        String printable = UNPRINTABLE.matcher(oneLine).replaceAll("?");
         return printable.length() <= MAX_QUOTE ? printable : printable.substring(0, MAX_QUOTE) + "...";
     }
 }

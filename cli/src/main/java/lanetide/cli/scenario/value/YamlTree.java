@@ -1,14 +1,17 @@
 package lanetide.cli.scenario.value;
 
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.notice.Place;
 import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.common.Anchor;
+import org.snakeyaml.engine.v2.composer.Composer;
 import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.CollectionEndEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
@@ -19,6 +22,7 @@ import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.parser.Parser;
 
 /**
  * Composes YAML 1.2 into nodes that know their line, after a look at the event stream has made sure that this is safe:
@@ -41,10 +45,11 @@ public final class YamlTree {
     /** The root of the text; empty, with a notice, if it is not safe or not YAML. */
     public Optional<Node> compose(String text) {
         try {
-            if (!isSafe(text)) {
+            List<Event> events = new ArrayList<>();
+            if (!areSafe(text, events)) {
                 return Optional.empty();
             }
-            Optional<Node> root = new Compose(SETTINGS).composeString(text);
+            Optional<Node> root = new Composer(SETTINGS, new Parsed(events)).getSingleNode();
             if (root.isEmpty()) {
                 add(
                         NoticeCode.FILE_EMPTY,
@@ -62,10 +67,12 @@ public final class YamlTree {
         return Optional.empty();
     }
 
-    private boolean isSafe(String text) {
+    /** Parses a text and keeps its events, up to the first that a scenario must not have. */
+    private boolean areSafe(String text, List<Event> events) {
         int depth = 0;
         int documents = 0;
         for (Event event : new Parse(SETTINGS).parseString(text)) {
+            events.add(event);
             depth += event instanceof CollectionStartEvent ? 1 : event instanceof CollectionEndEvent ? -1 : 0;
             documents += event instanceof DocumentStartEvent ? 1 : 0;
             Place place = event.getStartMark().map(Place::of).orElse(Place.START);
@@ -111,6 +118,35 @@ public final class YamlTree {
                         place,
                         tag.get().replace("tag:yaml.org,2002:", "!!"),
                         "Tags (!) must not stand in a scenario. Leave it out, or put the value in quotes if it is a text.");
+    }
+
+    /** Events that were looked at already, for the composer to read once more. */
+    private static final class Parsed implements Parser {
+        private final Deque<Event> left;
+
+        Parsed(List<Event> events) {
+            left = new ArrayDeque<>(events);
+        }
+
+        @Override
+        public boolean hasNext() {
+            return !left.isEmpty();
+        }
+
+        @Override
+        public boolean checkEvent(Event.ID kind) {
+            return hasNext() && left.element().getEventId() == kind;
+        }
+
+        @Override
+        public Event peekEvent() {
+            return left.element();
+        }
+
+        @Override
+        public Event next() {
+            return left.remove();
+        }
     }
 
     private void syntaxError(MarkedYamlEngineException e, String text) {
