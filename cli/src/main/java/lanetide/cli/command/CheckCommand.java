@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanetide.cli.check.CheckJson;
 import lanetide.cli.check.CheckText;
+import lanetide.cli.doubt.Unanswered;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.Format;
 import lanetide.cli.output.AnswerFile;
@@ -44,7 +45,7 @@ public final class CheckCommand implements Callable<Integer> {
             throw CommandFailure.wrongUse("check has no table to give as csv; use --format text or json.");
         }
         Optional<AnswerFile> file = options.answerFile();
-        Reading reading = options.read();
+        Reading reading = Unanswered.told(options.read());
         options.answer(
                 file,
                 options.format() == Format.JSON

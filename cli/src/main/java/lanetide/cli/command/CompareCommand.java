@@ -1,17 +1,21 @@
 package lanetide.cli.command;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
 import lanetide.cli.compare.CompareCsv;
 import lanetide.cli.compare.CompareJson;
 import lanetide.cli.compare.CompareText;
+import lanetide.cli.doubt.ScoreDoubts;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.OptionCheck;
 import lanetide.cli.options.SetsOption;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
+import lanetide.squads.fairness.Compared;
 import lanetide.squads.fairness.Difference;
 import lanetide.squads.fairness.EventComparison;
 import picocli.CommandLine.Command;
@@ -60,8 +64,21 @@ public final class CompareCommand implements Callable<Integer> {
         int threads = options.threads();
         return options.answer((reading, scenario) -> {
             Scenario second = options.other(other, OptionalLong.of(scenario.seed()));
-            return render(reading, scenario, second, compare(scenario, second, threads));
+            List<Difference> differences = compare(scenario, second, threads);
+            Reading judged = options.doubting(ScoreDoubts.told(reading, means(differences)));
+            return render(judged, judged.scenario().orElseThrow(), second, differences);
         });
+    }
+
+    private static Map<String, Double> means(List<Difference> differences) {
+        Map<String, Double> means = new LinkedHashMap<>();
+        differences.stream()
+                .filter(difference -> difference.compared() == Compared.MEAN_SCORE)
+                .forEach(difference -> {
+                    means.put("the first", difference.a());
+                    means.put("the second", difference.b());
+                });
+        return means;
     }
 
     private List<Difference> compare(Scenario first, Scenario second, int threads) {

@@ -1,9 +1,12 @@
 package lanetide.cli.command;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import lanetide.cli.doubt.ScoreDoubts;
+import lanetide.cli.doubt.Unanswered;
 import lanetide.cli.fairness.FairnessAnswer;
 import lanetide.cli.fairness.FairnessCsv;
 import lanetide.cli.fairness.FairnessJson;
@@ -136,7 +139,9 @@ public final class FairnessCommand implements Callable<Integer> {
             Set<Integer> lost = changes.map(LateChanges::lost).orElse(Set.of());
             FairnessAnswer answer = new FairnessAnswer(
                     result, bounds(studies, result), remedies(studies, lost, result), measure(studies, result), late);
-            return render(reading, scenario, answer);
+            Reading judged = options.doubting(
+                    ScoreDoubts.told(reading.with(scenario), Map.of("all bowlers", result.meanScore())));
+            return render(judged, judged.scenario().orElseThrow(), answer);
         });
         boolean fails = failIfUnfair && verdict == Verdict.UNFAIR;
         return exitCode == ExitCode.DONE && fails ? ExitCode.CONDITION_FAILS : exitCode;
@@ -183,9 +188,9 @@ public final class FairnessCommand implements Callable<Integer> {
     private void requirePlayings(Scenario scenario) {
         int fewest = FairnessStudy.fewestPlayings(scenario.event());
         OptionCheck.requireRange("--replications", replications, fewest, MAX_REPLICATIONS);
-        if (!FairnessStudy.hasSeatsToChange(scenario.event())) {
-            throw CommandFailure.wrongUse("The scenario has a single bowler, and fairness needs two to change seats.");
-        }
+        Unanswered.byFairness(scenario).ifPresent(why -> {
+            throw CommandFailure.wrongUse(why);
+        });
     }
 
     private String render(Reading reading, Scenario scenario, FairnessAnswer answer) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.IntConsumer;
+import lanetide.cli.doubt.Unanswered;
 import lanetide.cli.fit.CentreFileAsJson;
 import lanetide.cli.fit.FitAnswer;
 import lanetide.cli.fit.FitChanges;
@@ -111,11 +112,9 @@ public final class FitCommand implements Callable<Integer> {
                     + ": name tables with its key measured, or with --measured FILE. A table of tapes has the"
                     + " columns lane, distance, board, units, squad, after.");
         }
-        if (new FitDay(day.event(), day.measurements()).readings().isEmpty()) {
-            throw CommandFailure.wrongUse("What was measured at " + day.file()
-                    + " tells nothing yet: of scores, those of bowlers count of whom all games of the squad are known."
-                    + " Add the missing games, or tapes.");
-        }
+        Unanswered.byFit(day).ifPresent(why -> {
+            throw CommandFailure.wrongUse(why);
+        });
     }
 
     /** What was read once counts once. */

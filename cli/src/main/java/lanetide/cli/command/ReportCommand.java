@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import lanetide.cli.doubt.ScoreDoubts;
 import lanetide.cli.fairness.FairnessAnswer;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.Format;
@@ -115,7 +116,11 @@ public final class ReportCommand implements Callable<Integer> {
         Optional<ReoilResult> oiling = reoil == 0
                 ? Optional.empty()
                 : Optional.of(studies.reoil("playings for oiling", reoil, ReoilPlan.DEFAULT_GAMES));
-        return ReportPage.write(reading, new PageAnswers(study, fair, oiling), reel, options.metric());
+        return ReportPage.write(
+                options.doubting(ScoreDoubts.told(reading, study)),
+                new PageAnswers(study, fair, oiling),
+                reel,
+                options.metric());
     }
 
     private Optional<FairnessResult> fairness(Studies studies) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import lanetide.cli.doubt.ScoreDoubts;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.Format;
 import lanetide.cli.options.OptionCheck;
@@ -14,6 +15,7 @@ import lanetide.cli.options.SetsOption;
 import lanetide.cli.output.AnswerFolder;
 import lanetide.cli.output.CommandFailure;
 import lanetide.cli.preview.StartsStudy;
+import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.sheets.Paper;
 import lanetide.cli.sheets.Sheets;
@@ -92,7 +94,7 @@ public final class SheetsCommand implements Callable<Integer> {
         options.threads(); // a wrong number is told before the next
         AnswerFolder into = options.folder(folder, Sheets.names(firstDay != null));
         return options.answer((reading, scenario) -> {
-            Map<String, String> files = write(scenario);
+            Map<String, String> files = write(reading, scenario);
             into.write(files);
             return files.keySet().stream()
                     .map(name -> folder.resolve(name) + "\n")
@@ -100,10 +102,11 @@ public final class SheetsCommand implements Callable<Integer> {
         });
     }
 
-    private Map<String, String> write(Scenario scenario) {
+    private Map<String, String> write(Reading reading, Scenario scenario) {
         StartsStudy starts =
                 new StartsStudy(scenario, Math.min(replications, PLAYINGS_FOR_CARDS), sets.of(replications));
         StudyResult study = new Studies(options, scenario, sets).event(replications, Observers.NONE, starts::observers);
+        options.doubting(ScoreDoubts.told(reading, study));
         return Sheets.write(scenario, study, starts.forecasts(), paper, Optional.ofNullable(firstDay));
     }
 

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicBoolean;
+import lanetide.cli.doubt.ScoreDoubts;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.MeasuredOption;
 import lanetide.cli.options.OptionCheck;
@@ -124,7 +125,8 @@ public final class SimulateCommand implements Callable<Integer> {
             StudyResult study = play(scenario, playings, threads, shotFile, traceFile);
             met.set(study.precision().map(Precision::met).orElse(true));
             study.precision().filter(precision -> !precision.met()).ifPresent(this::tellNotReached);
-            return render(reading, scenario, study, choice);
+            Reading judged = options.doubting(ScoreDoubts.told(reading, study));
+            return render(judged, judged.scenario().orElseThrow(), study, choice);
         });
         return code == ExitCode.DONE && !met.get() ? ExitCode.CONDITION_FAILS : code;
     }

@@ -25,6 +25,7 @@ public final class CompareJson {
     public static String write(
             Reading reading, Scenario second, int replications, int sets, List<Difference> differences) {
         ObjectNode answer = JsonAnswer.opening(reading);
+        JsonAnswer.putDoubts(answer, second.doubts());
         answer.put("otherScenarioSha256", second.sha256());
         answer.put("replications", replications);
         answer.put("sets", sets);

@@ -60,7 +60,7 @@ public final class LinesText {
         section("Worth a look", words.remarks());
         section("Another ball", words.balls());
         howToRead();
-        Ending.add(page, LinesAssumptions.of(scenario, lines));
+        Ending.add(page, scenario, LinesAssumptions.of(scenario, lines));
         return page.text();
     }
 

@@ -8,6 +8,7 @@ import java.util.OptionalLong;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import lanetide.cli.check.CheckText;
+import lanetide.cli.doubt.LaneDoubts;
 import lanetide.cli.output.AnswerFile;
 import lanetide.cli.output.AnswerFolder;
 import lanetide.cli.output.CommandFailure;
@@ -20,6 +21,7 @@ import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.notice.Notice;
+import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Severity;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -135,7 +137,7 @@ public final class CommonOptions {
 
     /** Reads the scenario; nothing will be written over it or over a file that it names. */
     public Reading read() {
-        return ScenarioFile.read(scenario, seed(), outputs);
+        return LaneDoubts.told(ScenarioFile.read(scenario, seed(), outputs));
     }
 
     /** Keeps what was read from being written over. */
@@ -145,7 +147,7 @@ public final class CommonOptions {
 
     /** Reads a second scenario, with a seed in place of its own if there is one, and tells what was found in it. */
     public Scenario other(Path file, OptionalLong seedInstead) {
-        Reading reading = ScenarioFile.read(file, seedInstead, outputs);
+        Reading reading = LaneDoubts.told(ScenarioFile.read(file, seedInstead, outputs));
         tellOf(file, reading);
         return reading.scenario()
                 .orElseThrow(() -> CommandFailure.wrongUse("The scenario " + file + " has errors; see above."));
@@ -167,6 +169,17 @@ public final class CommonOptions {
             err().print(page.text());
             err().flush();
         }
+    }
+
+    /** Tells what makes an answer doubtful that was found by playing. */
+    public Reading doubting(Reading reading) {
+        tell(
+                "Why the answer is doubtful:",
+                scenario,
+                reading.notices().stream()
+                        .filter(notice -> notice.code() == NoticeCode.MEANS_UNHEARD_OF)
+                        .toList());
+        return reading;
     }
 
     /** Where the answer goes, checked with the numbers of these options before a long run. */

@@ -93,7 +93,7 @@ public final class ReportPage {
 
     /** What a reader in a hurry must know; all of it is told in full further down. */
     private List<String> verdict() {
-        List<String> sentences = new ArrayList<>();
+        List<String> sentences = new ArrayList<>(scenario.doubts());
         answers.fairness().ifPresent(fairness -> sentences.addAll(new FairnessSection(scenario, fairness).inShort()));
         answers.reoil().map(ReoilSection::of).ifPresent(reoil -> sentences.add(reoil.recommendation()));
         sentences.add(PatternWords.named(scenario.event().pattern(), units.metric()));

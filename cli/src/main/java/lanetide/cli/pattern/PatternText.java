@@ -55,7 +55,7 @@ public final class PatternText {
         measured();
         tapes();
         sources();
-        Ending.add(page, PatternAssumptions.of(scenario));
+        Ending.add(page, scenario, PatternAssumptions.of(scenario));
         return page.text();
     }
 

@@ -50,7 +50,7 @@ public final class ReoilText {
         oilOver(result.oilOver());
         curve();
         method();
-        Ending.add(page, ReoilAssumptions.of(scenario));
+        Ending.add(page, scenario, ReoilAssumptions.of(scenario));
         return page.text();
     }
 

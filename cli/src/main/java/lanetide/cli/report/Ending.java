@@ -10,9 +10,9 @@ public final class Ending {
     private Ending() {}
 
     /** Adds what an answer rests on, and what to keep in mind. */
-    public static void add(Page page, List<Assumption> assumptions) {
+    public static void add(Page page, Scenario scenario, List<Assumption> assumptions) {
         assumptions(page, assumptions);
-        cautions(page);
+        cautions(page, scenario);
     }
 
     /** Adds what an answer rests on and the scenario does not state, if anything. */
@@ -33,11 +33,19 @@ public final class Ending {
             page.heading("What the entries do not say");
             open.forEach(taken -> page.item(taken.value() + " (" + taken.source() + ")."));
         }
-        cautions(page);
+        cautions(page, scenarios);
     }
 
-    /** Adds what to keep in mind. */
-    public static void cautions(Page page) {
+    /** Adds what makes the answer doubtful, if anything does, and what to keep in mind. */
+    public static void cautions(Page page, Scenario... scenarios) {
+        List<String> doubts = Stream.of(scenarios)
+                .flatMap(scenario -> scenario.doubts().stream())
+                .distinct()
+                .toList();
+        if (!doubts.isEmpty()) {
+            page.heading("Why this answer is doubtful");
+            doubts.forEach(page::item);
+        }
         page.heading("Please keep in mind");
         Cautions.ALL.forEach(page::item);
     }

@@ -43,7 +43,13 @@ public final class JsonAnswer {
             ObjectNode files = answer.putObject("namedFilesSha256");
             reading.namedFiles().forEach(files::put);
         }
+        putDoubts(answer, reading.scenario().map(Scenario::doubts).orElse(List.of()));
         return answer;
+    }
+
+    /** Puts what makes an answer doubtful beside what stands there already; no field if nothing does. */
+    public static void putDoubts(ObjectNode answer, List<String> doubts) {
+        doubts.forEach(doubt -> answer.withArray("doubts").add(doubt));
     }
 
     /** The text of an answer, indented. */

@@ -19,11 +19,13 @@ import lanetide.squads.rotation.design.SearchObjective;
 public final class RotateText {
     private static final int ROOM_FOR_PAIRS = Page.WIDTH - 24;
 
+    private final Scenario scenario;
     private final RotationAnswer answer;
     private final Optional<LateChanges> changes;
     private final Page page = new Page();
 
-    private RotateText(RotationAnswer answer, Optional<LateChanges> changes) {
+    private RotateText(Scenario scenario, RotationAnswer answer, Optional<LateChanges> changes) {
+        this.scenario = scenario;
         this.answer = answer;
         this.changes = changes;
     }
@@ -37,7 +39,7 @@ public final class RotateText {
      * @return the page
      */
     public static String write(Scenario scenario, RotationAnswer answer, Optional<LateChanges> changes) {
-        RotateText text = new RotateText(answer, changes);
+        RotateText text = new RotateText(scenario, answer, changes);
         text.page.line(scenario.event().name());
         text.page.line("Who bowls on which pair, and what that does before a ball is bowled.");
         text.write();
@@ -66,7 +68,7 @@ public final class RotateText {
         answer.squads().forEach(this::block);
         changedBlock();
         howToRead();
-        Ending.cautions(page);
+        Ending.cautions(page, scenario);
     }
 
     private static String names(SquadRotation squad) {

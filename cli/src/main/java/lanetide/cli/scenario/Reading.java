@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import lanetide.cli.scenario.notice.Notice;
 import lanetide.cli.scenario.notice.Severity;
 
@@ -40,6 +41,25 @@ public record Reading(
      */
     public Reading with(Scenario other) {
         return new Reading(sha256, namedFiles, inputs, Optional.of(other), notices);
+    }
+
+    /**
+     * The same with more that was found.
+     *
+     * @param more notices beside those of the file
+     * @return the reading, whose scenario knows of what makes answers doubtful
+     */
+    public Reading with(List<Notice> more) {
+        List<Notice> all = Stream.concat(notices.stream(), more.stream()).toList();
+        return new Reading(sha256, namedFiles, inputs, scenario.map(known -> known.with(doubts(more))), all);
+    }
+
+    /** What of these makes answers doubtful, in words. */
+    static List<String> doubts(List<Notice> notices) {
+        return notices.stream()
+                .filter(notice -> notice.code().isDoubt())
+                .map(Notice::message)
+                .toList();
     }
 
     /**

@@ -26,6 +26,7 @@ import lanetide.squads.rotation.design.RotationDesign;
  * @param policy what its director sets by judgement
  * @param drawn what of its listed bowlers the entries do not say, so that it was drawn
  * @param assumptions what answers rest on and the file does not state
+ * @param doubts what makes answers doubtful, a sentence or two each
  */
 public record Scenario(
         String file,
@@ -38,7 +39,8 @@ public record Scenario(
         Names names,
         Policy policy,
         DrawnTraits drawn,
-        List<Assumption> assumptions) {
+        List<Assumption> assumptions,
+        List<String> doubts) {
     /**
      * The file without its folder, for what is sent and hung up: where somebody keeps his files is nobody else's
      * business, and the same scenario makes the same page wherever it lies.
@@ -60,9 +62,10 @@ public record Scenario(
                 .toList();
     }
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public Scenario {
         assumptions = List.copyOf(assumptions);
+        doubts = List.copyOf(doubts);
     }
 
     /**
@@ -73,7 +76,7 @@ public record Scenario(
      */
     public Scenario with(Event changed) {
         return new Scenario(
-                file, sha256, seed, changed, measurements, design, bands, names, policy, drawn, assumptions);
+                file, sha256, seed, changed, measurements, design, bands, names, policy, drawn, assumptions, doubts);
     }
 
     /**
@@ -85,7 +88,7 @@ public record Scenario(
     public Scenario with(Assumption taken) {
         List<Assumption> all =
                 Stream.concat(assumptions.stream(), Stream.of(taken)).toList();
-        return new Scenario(file, sha256, seed, event, measurements, design, bands, names, policy, drawn, all);
+        return new Scenario(file, sha256, seed, event, measurements, design, bands, names, policy, drawn, all, doubts);
     }
 
     /**
@@ -95,6 +98,13 @@ public record Scenario(
      * @return the scenario with these measurements in place of its own
      */
     public Scenario with(Measurements known) {
-        return new Scenario(file, sha256, seed, event, known, design, bands, names, policy, drawn, assumptions);
+        return new Scenario(file, sha256, seed, event, known, design, bands, names, policy, drawn, assumptions, doubts);
+    }
+
+    /** The same scenario with more that makes its answers doubtful. */
+    Scenario with(List<String> more) {
+        List<String> all = Stream.concat(doubts.stream(), more.stream()).toList();
+        return new Scenario(
+                file, sha256, seed, event, measurements, design, bands, names, policy, drawn, assumptions, all);
     }
 }

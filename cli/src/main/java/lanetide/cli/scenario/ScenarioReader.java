@@ -64,7 +64,8 @@ public final class ScenarioReader {
                         seeded.names(),
                         seeded.policy(),
                         seeded.drawn(),
-                        notices.assumptions().list())),
+                        notices.assumptions().list(),
+                        Reading.doubts(notices.list()))),
                 notices.list());
     }
 }

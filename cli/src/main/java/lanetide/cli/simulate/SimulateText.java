@@ -57,7 +57,7 @@ public final class SimulateText {
         scores();
         new LanesText(page, study, units, scenario.event()).add(choice);
         oil();
-        Ending.add(page, scenario.assumptions());
+        Ending.add(page, scenario, scenario.assumptions());
         return page.text();
     }
 

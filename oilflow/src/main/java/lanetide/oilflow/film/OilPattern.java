@@ -13,6 +13,9 @@ public sealed interface OilPattern permits SheetPattern, TapePattern {
     /** Longest pattern (m from the foul line): 58 ft. */
     double MAX_LENGTH_M = 17.7;
 
+    /** Least oil on one lane (mL): of less, spread over a pattern, no tape would find any (assumption). */
+    double MIN_ML = 0.1;
+
     /** Most oil on one lane (mL). */
     double MAX_ML = 60;
 

@@ -20,6 +20,12 @@ public enum FrictionModel {
         }
     };
 
+    /**
+     * The thickest film that the laws were held to (units of oil): competitive patterns lay 70 to 120 units on the
+     * heads (Thompson, Bowlers Journal, August 2015, p. 17). No friction of a ball on more was found published.
+     */
+    public static final double MOST_UNITS = 120;
+
     private final String id;
 
     FrictionModel(String id) {

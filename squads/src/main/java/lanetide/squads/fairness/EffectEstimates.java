@@ -1,6 +1,7 @@
 package lanetide.squads.fairness;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Iterator;
 import java.util.List;
@@ -183,6 +184,14 @@ public final class EffectEstimates {
             }
         }
         return new StyleMeans(still.mean(), inPlay.mean(), fieldStill.mean(), fieldInPlay.mean());
+    }
+
+    /** What everybody scores where he is drawn, over all rounds (pins a game). */
+    double meanScore() {
+        return rounds.stream()
+                .flatMapToDouble(round -> Arrays.stream(round.asDrawn()))
+                .average()
+                .orElseThrow();
     }
 
     private void add(EffectKind kind, Classes found, Supplier<Estimate> estimate) {

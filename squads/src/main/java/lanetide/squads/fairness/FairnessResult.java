@@ -79,6 +79,15 @@ public record FairnessResult(
     }
 
     /**
+     * What everybody scores where he is drawn.
+     *
+     * @return the mean over bowlers and playings (pins a game)
+     */
+    public double meanScore() {
+        return estimates.meanScore();
+    }
+
+    /**
      * An advantage and what luck does to it.
      *
      * @param kind what it goes with

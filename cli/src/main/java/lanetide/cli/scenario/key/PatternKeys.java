@@ -14,7 +14,7 @@ import lanetide.oilflow.lane.LaneGeometry;
 public final class PatternKeys {
     /** Volumes of oil on one lane. */
     public static final Quantity<Double> VOLUMES =
-            Form.quantity(Measure.VOLUME, "mL", Range.above(0, OilPattern.MAX_ML));
+            Form.quantity(Measure.VOLUME, "mL", Range.between(OilPattern.MIN_ML, OilPattern.MAX_ML));
 
     /** A board that is read. */
     public static final Quantity<Integer> BOARD = Form.whole(1, LaneGeometry.BOARDS);

@@ -152,8 +152,18 @@ public enum NoticeCode {
     SHARES_ROUNDED(Severity.WARNING),
     /** A pair whose left lane has an even number. */
     PAIR_STARTS_EVEN(Severity.WARNING),
+    /** A value that is allowed, and that nothing in use has. */
+    IMPLAUSIBLE_VALUE(Severity.WARNING),
+    /** A film thicker than those that the laws of friction were held to. */
+    FILM_BEYOND_FRICTION(Severity.WARNING),
+    /** A style that finds no line to the pocket on the fresh pattern. */
+    NO_LINE_TO_POCKET(Severity.WARNING),
+    /** Mean scores that bowlers do not bowl. */
+    MEANS_UNHEARD_OF(Severity.WARNING),
     /** A ball beyond a limit that the governing body sets for another state or test of it. */
     BEYOND_PUBLISHED_LIMIT(Severity.WARNING),
+    /** A command that has no answer for the scenario. */
+    COMMAND_WITHOUT_ANSWER(Severity.INFO),
     /** A group takes over pairs from one and the same group only. */
     ROTATION_SAME_PREDECESSOR(Severity.INFO),
     /** Groups that are not all of one size. */
@@ -180,6 +190,18 @@ public enum NoticeCode {
      */
     public Severity severity() {
         return severity;
+    }
+
+    /**
+     * Whether notices of this kind make an answer doubtful, so that every answer tells them.
+     *
+     * @return true if what is played lies beyond what the model was held to
+     */
+    public boolean isDoubt() {
+        return this == IMPLAUSIBLE_VALUE
+                || this == FILM_BEYOND_FRICTION
+                || this == NO_LINE_TO_POCKET
+                || this == MEANS_UNHEARD_OF;
     }
 
     /**

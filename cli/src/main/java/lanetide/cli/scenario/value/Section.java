@@ -10,6 +10,7 @@ import lanetide.cli.scenario.key.Block;
 import lanetide.cli.scenario.key.Blocks;
 import lanetide.cli.scenario.key.Form;
 import lanetide.cli.scenario.key.Key;
+import lanetide.cli.scenario.key.Plausible;
 import lanetide.cli.scenario.key.Range;
 import lanetide.cli.scenario.notice.Nearest;
 import lanetide.cli.scenario.notice.NoticeCode;
@@ -67,7 +68,18 @@ public final class Section {
         if (value.isEmpty() && key.isRequired()) {
             missing(key);
         } else if (isReadAlone(key.form())) {
-            value.flatMap(written -> written.read(key.form())).ifPresent(known -> read.put(key.name(), known));
+            value.flatMap(written -> written.read(key.form())).ifPresent(known -> {
+                read.put(key.name(), known);
+                tellIfFarFetched(key, known);
+            });
+        }
+    }
+
+    private void tellIfFarFetched(Key<?> key, Object known) {
+        Optional<Plausible> plausible =
+                Plausible.of(key).filter(limits -> !limits.range().contains(((Number) known).doubleValue()));
+        if (plausible.isPresent() && key.form() instanceof Form.Quantity<?> quantity) {
+            value(key).ifPresent(value -> value.farFetched(plausible.get(), quantity.unit()));
         }
     }
 

@@ -9,7 +9,9 @@ import java.util.Optional;
 import lanetide.cli.scenario.key.Block;
 import lanetide.cli.scenario.key.Form;
 import lanetide.cli.scenario.key.Key;
+import lanetide.cli.scenario.key.Plausible;
 import lanetide.cli.scenario.key.TextRule;
+import lanetide.cli.scenario.key.Unit;
 import lanetide.cli.scenario.notice.Nearest;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Notices;
@@ -57,6 +59,19 @@ public record Value(Node node, String path, String hint, Notices notices) {
     /** Adds a notice that this value is not what it must be, with what to try in a sentence of its own. */
     public void mustBe(NoticeCode code, String limit, String whatToTry) {
         notices.add(code, place(), path, plain(), limit, shown() + "; it must be " + limit + "." + whatToTry);
+    }
+
+    /** Adds a warning that this value is allowed and yet far from what is in use. */
+    void farFetched(Plausible plausible, Unit unit) {
+        String usual = plausible.range().inWords(unit);
+        notices.add(
+                NoticeCode.IMPLAUSIBLE_VALUE,
+                place(),
+                path,
+                plain(),
+                usual,
+                shown() + ", which is far from what is usual, " + usual + ". " + plausible.reason()
+                        + " Check the value; answers for it are a guess.");
     }
 
     private String shown() {
