@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.LineQuality;
+import lanetide.oilflow.line.WearShift;
 import lanetide.squads.model.LanePair;
 
 /**
@@ -16,6 +17,8 @@ import lanetide.squads.model.LanePair;
  * @param moveBoards boards to move the feet since the game before, or since the fresh pattern in the first; positive
  *     away from his gutter, in half boards; empty without a line to move from or to
  * @param change another ball that would help more than a move; empty if none does on most lanes
+ * @param why by how much, and through what, a shot on his line of the fresh pattern meets the pins elsewhere than
+ *     there: means, to tenths of a board; empty where that is not asked for or there is no such line
  */
 public record GameForecast(
         int game,
@@ -23,7 +26,8 @@ public record GameForecast(
         Optional<Start> start,
         double foundShare,
         OptionalDouble moveBoards,
-        Optional<BallChange> change) {
+        Optional<BallChange> change,
+        Optional<WearShift> why) {
     /**
      * The line he starts with; boards are counted from his own gutter.
      *

@@ -12,6 +12,7 @@ import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineAdvisor;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.Player;
+import lanetide.oilflow.line.WearShift;
 import lanetide.oilflow.motion.Contact;
 import lanetide.oilflow.pocket.PinCarry;
 
@@ -30,19 +31,21 @@ final class LaneReading {
         this.finder = shared.finder();
     }
 
-    /** What one playing tells, from the films of both lanes before each game. */
-    PreviewStudy.PlayingMet playing(List<List<OilFilm>> films, boolean withBalls) {
+    /** What one playing tells, from both lanes before each game. */
+    PreviewStudy.PlayingMet playing(List<List<MetFilms.LaneMet>> lanes, boolean withBalls) {
         Optional<LineAdvisor> advisor = withBalls ? Optional.of(advisor()) : Optional.empty();
         List<List<PreviewStudy.Met>> games = new ArrayList<>();
-        for (List<OilFilm> pair : films) {
-            games.add(pair.stream().map(film -> told(film, advisor)).toList());
+        for (List<MetFilms.LaneMet> pair : lanes) {
+            games.add(pair.stream()
+                    .map(lane -> told(lane.film(), advisor, why(lane)))
+                    .toList());
         }
-        return new PreviewStudy.PlayingMet(games, signs(films));
+        return new PreviewStudy.PlayingMet(games, tried(lanes, games));
     }
 
     /** The fresh pattern, read in full. */
     PreviewStudy.Met freshTold() {
-        return told(shared.fresh(), Optional.of(advisor()));
+        return told(shared.fresh(), Optional.of(advisor()), Optional.empty());
     }
 
     /** The fresh pattern, read for the line and its window alone. */
@@ -52,18 +55,37 @@ final class LaneReading {
 
     /** A lane, read for the line and its window alone. */
     PreviewStudy.Met met(OilFilm film) {
-        return new PreviewStudy.Met(
-                window(film).map(found -> shared.told(kind, found)), Optional.empty(), Optional.empty(), false);
-    }
-
-    /** A lane, read in full: how good the line is too, and with an advisor whether another ball would help more. */
-    private PreviewStudy.Met told(OilFilm film, Optional<LineAdvisor> advisor) {
         Optional<ExitWindow> window = window(film);
         return new PreviewStudy.Met(
                 window.map(found -> shared.told(kind, found)),
+                window.map(ExitWindow::played),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                Optional.empty());
+    }
+
+    /** A lane, read in full: how good the line is too, and with an advisor whether another ball would help more. */
+    private PreviewStudy.Met told(OilFilm film, Optional<LineAdvisor> advisor, Optional<WearShift> why) {
+        Optional<ExitWindow> window = window(film);
+        return new PreviewStudy.Met(
+                window.map(found -> shared.told(kind, found)),
+                window.map(ExitWindow::played),
                 window.map(found -> finder.fineQuality(player, film, found.played())),
                 window.flatMap(found -> advisor.flatMap(who -> change(who, film, found.played()))),
-                advisor.isPresent());
+                advisor.isPresent(),
+                why);
+    }
+
+    private Optional<WearShift> why(MetFilms.LaneMet lane) {
+        return shared.freshLine(kind)
+                .map(line -> WearShift.of(
+                        finder,
+                        player,
+                        line,
+                        lane.film(),
+                        lane.laid(),
+                        pattern().lengthM()));
     }
 
     private Optional<ExitWindow> window(OilFilm film) {
@@ -88,22 +110,31 @@ final class LaneReading {
         return shared.event().pattern();
     }
 
-    private List<Preview.Sign> signs(List<List<OilFilm>> films) {
-        List<Preview.Sign> signs = new ArrayList<>();
-        for (int lane = 0; lane < films.get(0).size(); lane++) {
-            Optional<ExitWindow> first = window(films.get(0).get(lane));
+    /** What the line of the first game, that moved in, and those of the other games do on other films. */
+    private List<PreviewStudy.Tried> tried(List<List<MetFilms.LaneMet>> lanes, List<List<PreviewStudy.Met>> games) {
+        List<PreviewStudy.Tried> tried = new ArrayList<>();
+        for (int lane = 0; lane < lanes.get(0).size(); lane++) {
+            Optional<Line> first = games.get(0).get(lane).played();
             if (first.isPresent()) {
-                Line start = first.get().played();
-                signs.add(sign(0, shared.fresh(), start));
-                for (int game = 1; game < films.size(); game++) {
-                    signs.add(sign(game + 1, films.get(game).get(lane), start));
+                OilFilm before = lanes.get(0).get(lane).film();
+                tried.add(tried(1, 0, shared.fresh(), first.get()));
+                tried.add(tried(Practice.DEEPER, 0, shared.fresh(), Practice.deeper(first.get())));
+                tried.add(tried(Practice.DEEPER, 1, before, Practice.deeper(first.get())));
+                for (int game = 1; game < lanes.size(); game++) {
+                    tried.add(tried(1, game + 1, lanes.get(game).get(lane).film(), first.get()));
+                    Optional<Line> later = games.get(game).get(lane).played();
+                    if (later.isPresent()) {
+                        tried.add(tried(game + 1, 0, shared.fresh(), later.get()));
+                        tried.add(tried(game + 1, 1, before, later.get()));
+                    }
                 }
             }
         }
-        return signs;
+        return tried;
     }
 
-    private Preview.Sign sign(int asGame, OilFilm film, Line start) {
-        return new Preview.Sign(asGame, finder.arrivalBoard(player, film, start) - PinCarry.POCKET_BOARD);
+    private PreviewStudy.Tried tried(int line, int lanes, OilFilm film, Line played) {
+        return new PreviewStudy.Tried(
+                new PreviewStudy.Trial(line, lanes), finder.arrivalBoard(player, film, played) - PinCarry.POCKET_BOARD);
     }
 }

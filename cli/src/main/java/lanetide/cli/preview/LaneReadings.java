@@ -90,6 +90,11 @@ final class LaneReadings {
         return homes.get(kind);
     }
 
+    /** The line that one of the kinds starts with on the fresh pattern; empty if none meets the pocket. */
+    Optional<Line> freshLine(Kind kind) {
+        return freshWindows.get(kind).map(ExitWindow::played);
+    }
+
     /** The window of the line that one of the kinds would start with; empty if none meets the pocket. */
     Optional<ExitWindow> window(LineFinder finder, Kind kind, OilFilm film) {
         return home(kind)

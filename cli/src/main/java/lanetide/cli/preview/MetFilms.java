@@ -20,9 +20,13 @@ final class MetFilms implements LaneObserver {
     /** The game before which a lane is met as it is after some game of the squad. */
     private final Map<Key, List<Integer>> wanted = new HashMap<>();
 
-    private final List<List<OilFilm>> byGame = new ArrayList<>();
+    private final List<List<LaneMet>> byGame = new ArrayList<>();
+    private final Map<Integer, OilFilm> laid = new HashMap<>();
 
     private record Key(int lane, int afterGame) {}
+
+    /** A lane as it is met, and as it was when it was last oiled. */
+    record LaneMet(OilFilm film, OilFilm laid) {}
 
     MetFilms(Event event, Place place) {
         squad = event.squads().get(place.squad()).id();
@@ -39,15 +43,18 @@ final class MetFilms implements LaneObserver {
 
     @Override
     public void onLane(LaneMoment moment, OilFilm film, List<TypicalLine> lines) {
+        if (moment.gamesOnOil() == 0) {
+            laid.put(moment.lane(), film.copy());
+        }
         if (moment.squad().equals(squad)) {
             for (int game : wanted.getOrDefault(new Key(moment.lane(), moment.afterGame()), List.of())) {
-                byGame.get(game).add(film.copy());
+                byGame.get(game).add(new LaneMet(film.copy(), laid.get(moment.lane())));
             }
         }
     }
 
-    /** The films of both lanes before each game. */
-    List<List<OilFilm>> byGame() {
+    /** Both lanes before each game. */
+    List<List<LaneMet>> byGame() {
         return byGame;
     }
 }

@@ -54,16 +54,16 @@ public record Place(int squad, int group, Optional<String> bowler) {
     }
 
     /**
-     * The balls he has in his bag, if he is named and brings two for full racks.
+     * The balls that his entry says he brings for full racks.
      *
      * @param event the event
-     * @return their covers; none where anybody is meant, or he brings one ball
+     * @return their covers; none where anybody is meant
      */
     public List<Coverstock> bag(Event event) {
         return bowler.stream()
                 .flatMap(name -> event.squads().get(squad).groups().get(group).bowlers().stream()
                         .filter(other -> other.id().equals(name)))
-                .flatMap(who -> who.secondCover().stream().flatMap(second -> Stream.of(who.cover(), second)))
+                .flatMap(who -> Stream.concat(Stream.of(who.cover()), who.secondCover().stream()))
                 .toList();
     }
 

@@ -1,6 +1,7 @@
 package lanetide.cli.preview;
 
 import java.util.List;
+import java.util.Optional;
 import lanetide.cli.lines.Kind;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.line.BallChange;
@@ -10,18 +11,22 @@ import lanetide.oilflow.line.BallChange;
  *
  * @param place where he sits
  * @param kind how he plays
+ * @param bag the covers he may change to, his own among them; empty where nobody knows what he brings
  * @param fresh the same on the fresh pattern, as game 0
  * @param games his games, in order
  * @param signs what would tell in practice that the forecast is wrong
+ * @param practice what to throw in practice; empty where there is no line to start with
  * @param replications playings it rests on
  * @param sets sets of values that they went through in turn; 1 if all values were as usual
  */
 public record Preview(
         Place place,
         Kind kind,
+        List<Coverstock> bag,
         GameForecast fresh,
         List<GameForecast> games,
         List<Sign> signs,
+        Optional<Practice> practice,
         int replications,
         int sets) {
     /**
@@ -42,8 +47,16 @@ public record Preview(
         return game.change().map(BallChange::cover).orElse(kind.cover());
     }
 
+    /** Whether he has a ball with less friction than the one he throws, or nobody knows. */
+    boolean bringsSmoother() {
+        return bag.isEmpty()
+                || bag.stream()
+                        .anyMatch(cover -> cover.frictionFactor() < kind.cover().frictionFactor());
+    }
+
     /** Copies the lists. */
     public Preview {
+        bag = List.copyOf(bag);
         games = List.copyOf(games);
         signs = List.copyOf(signs);
     }

@@ -2,6 +2,7 @@ package lanetide.cli.preview;
 
 import lanetide.cli.report.CsvColumns;
 import lanetide.cli.report.CsvRows;
+import lanetide.cli.words.WearWords;
 
 /** What {@code preview} answers, as a table: one row for each game. */
 public final class PreviewCsv {
@@ -14,7 +15,7 @@ public final class PreviewCsv {
      * @return the table with its head
      */
     public static String write(Preview preview) {
-        return new CsvColumns<GameForecast>()
+        CsvColumns<GameForecast> columns = new CsvColumns<GameForecast>()
                 .add("game", GameForecast::game)
                 .add("pair", game -> CsvRows.pair(game.pair()))
                 .add("laydownBoard", GameForecast::start, GameForecast.Start::laydownBoard, 2)
@@ -34,7 +35,8 @@ public final class PreviewCsv {
                 .add("exitHigh", GameForecast::start, GameForecast.Start::highBoard, 2)
                 .add("pocketShare", GameForecast::start, GameForecast.Start::pocketShare, 3)
                 .add("moveBoards", game -> game.moveBoards().orElse(Double.NaN), 1)
-                .add("cover", game -> preview.coverIn(game).id())
-                .table(preview.games());
+                .add("cover", game -> preview.coverIn(game).id());
+        WearWords.FIELDS.forEach((field, part) -> columns.add(field, GameForecast::why, part, 1));
+        return columns.table(preview.games());
     }
 }

@@ -7,6 +7,8 @@ import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.entries.Trait;
+import lanetide.cli.words.WearWords;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What {@code preview} answers, for programs. */
@@ -44,6 +46,7 @@ public final class PreviewJson {
             node.put("asGame", sign.asGame());
             JsonAnswer.put(node, "boardsHigh", sign.boardsHigh(), 2);
         });
+        JsonAnswer.put(answer, "practice", preview.practice(), (node, practice) -> practice(node, practice, words));
         words.signs().forEach(answer.putArray("watch")::add);
         JsonAnswer.putCautions(answer);
         return JsonAnswer.write(answer);
@@ -56,6 +59,25 @@ public final class PreviewJson {
         JsonAnswer.put(node, "moveBoards", game.moveBoards(), 1);
         node.put("cover", preview.coverIn(game).id());
         node.put("text", words.game(game));
+        JsonAnswer.put(node, "why", game.why(), (why, shift) -> {
+            WearWords.FIELDS.forEach((part, boards) -> JsonAnswer.put(why, part, boards.applyAsDouble(shift), 1));
+            why.put("text", words.why(game));
+        });
+    }
+
+    private static void practice(ObjectNode node, Practice practice, PreviewWords words) {
+        JsonAnswer.putAll(node, "lines", practice.lines(), (line, shot) -> {
+            line.put("game", shot.game());
+            JsonAnswer.put(line, "laydownBoard", shot.laydownBoard(), 2);
+            JsonAnswer.put(line, "arrowsBoard", shot.arrowsBoard(), 2);
+            line.put("balls", shot.balls());
+        });
+        JsonAnswer.putAll(node, "lanes", practice.lanes(), (lane, found) -> {
+            lane.put("asGame", found.asGame());
+            ArrayNode boards = lane.putArray("boardsHigh");
+            found.boardsHigh().forEach(high -> boards.add(JsonAnswer.rounded(high, 1)));
+            lane.put("text", words.found(practice, found));
+        });
     }
 
     private static void numbers(ObjectNode node, GameForecast game) {

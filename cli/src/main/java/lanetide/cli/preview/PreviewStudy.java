@@ -3,11 +3,15 @@ package lanetide.cli.preview;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
+import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.ExitWindow;
+import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineQuality;
+import lanetide.oilflow.line.WearShift;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.Observers;
 import lanetide.squads.study.Part;
@@ -26,7 +30,7 @@ public final class PreviewStudy {
     private final Place place;
     private final Kind kind;
     private final int sets;
-    /** For who is named, among the balls he brings, else among all. */
+    private final List<Coverstock> bag;
     private final ReadingsUnderSets readings;
 
     private PreviewStudy(Scenario scenario, int sets, Place place, Kind kind) {
@@ -35,7 +39,17 @@ public final class PreviewStudy {
         this.event = scenario.event();
         this.place = place;
         this.kind = kind;
-        this.readings = new ReadingsUnderSets(scenario, List.of(kind), place.bag(event));
+        this.bag = bag();
+        this.readings = new ReadingsUnderSets(scenario, List.of(kind), bag);
+    }
+
+    /** The balls he brings: those of his entry, and the one asked for; none where no entry tells, and any may help. */
+    private List<Coverstock> bag() {
+        return scenario.drawn().bowlers() == 0 || place.bowler().isEmpty()
+                ? List.of()
+                : Stream.concat(Stream.of(kind.cover()), place.bag(event).stream())
+                        .distinct()
+                        .toList();
     }
 
     /**
@@ -59,27 +73,43 @@ public final class PreviewStudy {
     /**
      * What one playing tells of one lane before one game.
      *
-     * @param window the line he would start with and its window; empty if none meets the pocket
+     * @param window the line he would start with and its window, as they are told; empty if none meets the pocket
+     * @param played that line as the model has it, which the lanes of the playing know
      * @param quality how good that line is, where that is asked for
      * @param change another ball that would help more
      * @param compared whether balls were compared there
+     * @param why what wear does to his line of the fresh pattern, where that is asked for and there is one
      */
     record Met(
             Optional<ExitWindow> window,
+            Optional<Line> played,
             Optional<LineQuality> quality,
             Optional<BallChange> change,
-            boolean compared) {}
+            boolean compared,
+            Optional<WearShift> why) {}
 
-    /** What one playing tells: by game, both lanes; and where the first line would lead on other films, as signs. */
-    record PlayingMet(List<List<Met>> games, List<Preview.Sign> signs) {}
+    /**
+     * A shot on a line of one game, on lanes as they are before another.
+     *
+     * @param line the game; {@link Practice#DEEPER} for the line of the first game moved in
+     * @param lanes the other game; 0 for the fresh pattern
+     */
+    record Trial(int line, int lanes) {}
+
+    /** Where the shot of a trial meets the pins, past the best hit (boards). */
+    record Tried(Trial trial, double boardsHigh) {}
+
+    /** What one playing tells: by game, both lanes; and what lines would do on other films. */
+    record PlayingMet(List<List<Met>> games, List<Tried> tried) {}
 
     private Preview run(int replications, int threads, IntConsumer onDone) {
         List<PlayingMet> playings = new Study(Repeated.of(new PossibleEvents(untilHisSquad(), sets), scenario.seed()))
                 .play(Part.first(replications), threads, this::watch, onDone);
         Summary summary = new Summary(event, place);
         GameForecast sheet = summary.fresh(readings.usual().of(kind).freshTold());
-        return new Preview(
-                place, kind, sheet, summary.games(sheet, playings), summary.signs(playings), replications, sets);
+        List<GameForecast> games = summary.games(sheet, playings);
+        Trials trials = new Trials(playings);
+        return new Preview(place, kind, bag, sheet, games, trials.signs(), trials.practice(games), replications, sets);
     }
 
     /** The event without the squads after his, of which he meets nothing. */

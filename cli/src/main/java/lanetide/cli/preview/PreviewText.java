@@ -8,9 +8,11 @@ import java.util.stream.Collectors;
 import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
+import lanetide.cli.report.Table;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.entries.Trait;
 import lanetide.cli.words.UnknownWords;
+import lanetide.cli.words.WearWords;
 
 /** What {@code preview} answers, for people. */
 public final class PreviewText {
@@ -47,8 +49,10 @@ public final class PreviewText {
         page.table(rows(preview), 2);
         page.heading("What to do");
         preview.games().forEach(game -> page.item(words.game(game)));
+        why(page, preview, words);
         page.heading("What to watch in practice");
         words.signs().forEach(page::item);
+        preview.practice().ifPresent(practice -> practice(page, practice, words));
         page.heading("How sure it is");
         page.item(UnknownWords.intervals(preview.sets(), scenario.event()));
         if (preview.sets() > 1) {
@@ -59,6 +63,36 @@ public final class PreviewText {
         }
         Ending.entriesAndCautions(page, scenario);
         return page.text();
+    }
+
+    private static void why(Page page, Preview preview, PreviewWords words) {
+        List<GameForecast> told =
+                preview.games().stream().filter(game -> game.why().isPresent()).toList();
+        if (!told.isEmpty()) {
+            page.heading("Why (boards at the pins)");
+            page.table(whyRows(told), 1);
+            told.forEach(game -> page.item("Game " + game.game() + ": " + words.why(game)));
+            page.item(WearWords.NOTE);
+        }
+    }
+
+    /** What wear does in each game, as a table. */
+    public static List<List<String>> whyRows(List<GameForecast> told) {
+        return Table.rows(
+                Table.row("Game", WearWords.COLUMNS.keySet(), column -> column),
+                told,
+                game -> Table.row(
+                        String.valueOf(game.game()),
+                        WearWords.COLUMNS.values(),
+                        part -> Figures.signed(part.applyAsDouble(game.why().orElseThrow()), 1)));
+    }
+
+    private static void practice(Page page, Practice practice, PreviewWords words) {
+        page.heading("Ten balls for practice");
+        for (int line = 0; line < practice.lines().size(); line++) {
+            page.item(PreviewWords.shots(practice.lines().get(line), line + 1));
+        }
+        practice.lanes().forEach(found -> page.item(words.found(practice, found)));
     }
 
     /** The forecast as a table, the fresh pattern first. */

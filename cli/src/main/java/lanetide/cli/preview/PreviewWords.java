@@ -3,7 +3,11 @@ package lanetide.cli.preview;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lanetide.cli.report.Figures;
+import lanetide.cli.words.English;
+import lanetide.cli.words.WearWords;
 import lanetide.oilflow.lane.Hand;
 
 /**
@@ -67,6 +71,52 @@ public record PreviewWords(Preview preview) {
                             + " apart.");
         }
         return signs;
+    }
+
+    /** What the wear he meets in a game asks of him; it must be known. */
+    public String why(GameForecast game) {
+        return WearWords.advice(game.why().orElseThrow(), preview.bringsSmoother());
+    }
+
+    /** A line to throw at in practice. */
+    public static String shots(Practice.Throw line, int number) {
+        String where = board(line.laydownBoard()) + " over " + board(line.arrowsBoard());
+        String what = line.game() == Practice.DEEPER
+                ? "moved in by " + Figures.plain(Practice.DEEPER_BOARDS, 1) + " boards and the target by half as many"
+                : "that of game " + line.game();
+        return "Line " + number + ", " + what + ": lay down on board " + where + ", " + line.balls()
+                + " balls, half on each lane.";
+    }
+
+    /** What it means if the shots of practice meet the pins as they would on such lanes. */
+    public String found(Practice practice, Practice.Found found) {
+        String seen = IntStream.range(0, found.boardsHigh().size())
+                .mapToObj(i -> "line " + (i + 1) + " " + miss(found.boardsHigh().get(i)))
+                .collect(Collectors.joining(", "));
+        return English.capital(seen) + ": " + meaning(practice, found);
+    }
+
+    private static String miss(double boardsHigh) {
+        String boards = Figures.fixed(Math.abs(boardsHigh), 1);
+        if (boards.equals("0.0")) {
+            return "in the pocket";
+        }
+        return boards + (boards.equals("1.0") ? " board " : " boards ") + (boardsHigh > 0 ? "high" : "light");
+    }
+
+    private String meaning(Practice practice, Practice.Found found) {
+        Practice.Found forecast = practice.lanes().get(0);
+        if (found == forecast) {
+            return "the lanes are as forecast. Start with line 1.";
+        }
+        if (!found.partsFrom(forecast, SEEN_BOARDS)) {
+            return (found.asGame() == 0 ? "as freshly oiled" : "as forecast before game " + found.asGame())
+                    + ", which these shots cannot tell from the forecast.";
+        }
+        return found.asGame() == 0
+                ? "nearly as freshly oiled. Start as on the fresh pattern, and move later than told."
+                : "already as forecast before game " + found.asGame()
+                        + ". Start with line 2, and expect the later moves early.";
     }
 
     /** The delivery side in words. */

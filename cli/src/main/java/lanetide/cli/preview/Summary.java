@@ -6,12 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.ExitWindow;
 import lanetide.oilflow.line.LineQuality;
+import lanetide.oilflow.line.WearShift;
 import lanetide.squads.model.Event;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 
@@ -43,23 +43,6 @@ record Summary(Event event, Place place) {
         return games;
     }
 
-    /** The strongest sign on either side: the fresh pattern, and of the later games the one that shows most. */
-    List<Preview.Sign> signs(List<PreviewStudy.PlayingMet> playings) {
-        Map<Integer, List<Preview.Sign>> byGame = playings.stream()
-                .flatMap(playing -> playing.signs().stream())
-                .collect(Collectors.groupingBy(Preview.Sign::asGame, TreeMap::new, Collectors.toList()));
-        List<Preview.Sign> medians = new ArrayList<>();
-        byGame.forEach((game, signs) ->
-                medians.add(new Preview.Sign(game, percentile(MEDIAN, signs, Preview.Sign::boardsHigh))));
-        List<Preview.Sign> told = new ArrayList<>();
-        medians.stream().filter(sign -> sign.asGame() == 0).forEach(told::add);
-        medians.stream()
-                .filter(sign -> sign.asGame() > 0)
-                .max(Comparator.comparingDouble(sign -> Math.abs(sign.boardsHigh())))
-                .ifPresent(told::add);
-        return told;
-    }
-
     private GameForecast forecast(int game, List<PreviewStudy.Met> met, Optional<GameForecast.Start> before) {
         List<PreviewStudy.Met> lines =
                 met.stream().filter(lane -> lane.window().isPresent()).toList();
@@ -76,7 +59,8 @@ record Summary(Event event, Place place) {
                                 .map(earlier -> Math.rint(2 * (now.laydownBoard() - earlier.laydownBoard())) / 2))
                         .mapToDouble(Double::doubleValue)
                         .findFirst(),
-                change(met));
+                change(met),
+                why(met));
     }
 
     private static GameForecast.Start start(List<PreviewStudy.Met> met) {
@@ -115,6 +99,15 @@ record Summary(Event event, Place place) {
                         .toList()
                         .get(changes.size() / 2))
                 .findFirst();
+    }
+
+    /** The mean over the lanes, to tenths of a board. */
+    private static Optional<WearShift> why(List<PreviewStudy.Met> met) {
+        List<WearShift> shifts =
+                met.stream().flatMap(lane -> lane.why().stream()).toList();
+        return shifts.isEmpty()
+                ? Optional.empty()
+                : Optional.of(WearShift.mean(shifts).inTenths());
     }
 
     private static <T> double percentile(double share, List<T> all, ToDoubleFunction<T> value) {

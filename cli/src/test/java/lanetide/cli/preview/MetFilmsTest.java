@@ -59,6 +59,7 @@ class MetFilmsTest {
         for (int game = 0; game < place.rotation(event).games(); game++) {
             LanePair pair = place.pair(event, game);
             List<Double> met = films.byGame().get(game).stream()
+                    .map(MetFilms.LaneMet::film)
                     .map(OilFilm::volumeMl)
                     .sorted()
                     .toList();

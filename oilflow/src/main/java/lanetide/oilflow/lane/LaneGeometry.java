@@ -26,6 +26,9 @@ public final class LaneGeometry {
     /** Foul line to where the arrows are read (m): the customary nominal 15 ft (common practice, no source). */
     public static final double ARROWS_M = 15 * FOOT_M;
 
+    /** Where the heads are taken to end, at the arrows (common practice, no source: some say 20 ft). */
+    public static final double HEADS_END_M = ARROWS_M;
+
     /** Board in the middle of the lane, from either gutter. */
     public static final double CENTRE_BOARD = (BOARDS + 1) / 2.0;
 

@@ -21,7 +21,6 @@ import lanetide.squads.result.TypicalLine;
 
 /** Writes down what lanes have become, as far as that is asked for, and shows them to who watches. */
 final class LaneRecorder {
-    private static final double HEADS_END_M = 15 * LaneGeometry.FOOT_M;
 
     private final List<TypicalPlayer> players;
     private final LineFinder finder;
@@ -53,7 +52,7 @@ final class LaneRecorder {
         double headUm = 0;
         double lowUm = Double.POSITIVE_INFINITY;
         for (int board = 1; board <= LaneGeometry.BOARDS; board++) {
-            double meanUm = film.meanOnBoardUm(board, 0, HEADS_END_M);
+            double meanUm = film.meanOnBoardUm(board, 0, LaneGeometry.HEADS_END_M);
             headUm = Math.max(headUm, meanUm);
             if (pattern.isInside(board)) {
                 lowUm = Math.min(lowUm, meanUm);
