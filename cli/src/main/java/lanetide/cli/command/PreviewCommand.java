@@ -6,6 +6,7 @@ import lanetide.cli.options.MeasuredOption;
 import lanetide.cli.options.OptionCheck;
 import lanetide.cli.options.PlaceOptions;
 import lanetide.cli.options.SetsOption;
+import lanetide.cli.page.BowlerPage;
 import lanetide.cli.preview.Preview;
 import lanetide.cli.preview.PreviewCsv;
 import lanetide.cli.preview.PreviewJson;
@@ -25,10 +26,13 @@ import picocli.CommandLine.Option;
             "Tells of every game the exit window, where to start, when to move and which way, when to change the ball, how sure this is, and what to watch in practice. Name yourself with --bowler, or the pair you start on with --pair. "
                     + HelpText.BOARDS,
             "",
+            "As a page (--format html) it is made for a phone and for print. Of bowlers in a list of entries only the balls listed are advised.",
+            "",
             HelpText.WHERE
         },
         exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
         footer = {
+            "  lanetide preview scenarios/one-pair.yaml --bowler Anchor --format html",
             "  lanetide preview scenarios/one-pair.yaml --bowler Leadoff",
             "  lanetide preview scenarios/club-night.yaml --pair 3-4 --style power",
             "  lanetide preview scenarios/championship.yaml --squad C --pair 7-8"
@@ -81,6 +85,9 @@ public final class PreviewCommand implements Callable<Integer> {
     }
 
     private String render(Reading reading, Scenario scenario, PlaceOptions.Chosen chosen, Preview preview) {
+        if (options.page()) {
+            return BowlerPage.write(reading, preview, chosen.drawn());
+        }
         return switch (options.format()) {
             case TEXT -> PreviewText.write(scenario, preview, chosen.drawn());
             case JSON -> PreviewJson.write(reading, preview, chosen.drawn());

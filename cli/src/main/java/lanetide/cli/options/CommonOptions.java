@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import lanetide.cli.check.CheckText;
@@ -30,6 +31,9 @@ import picocli.CommandLine.Spec;
 
 /** The scenario and the options that every command has. */
 public final class CommonOptions {
+    /** The commands whose answer may be a page. */
+    private static final Set<String> WITH_PAGES = Set.of("preview");
+
     @Spec(Spec.Target.MIXEE)
     private CommandSpec command;
 
@@ -43,8 +47,9 @@ public final class CommonOptions {
             names = "--format",
             paramLabel = "FORM",
             defaultValue = "text",
-            description = "Form of the answer: text, json or csv (default: text).")
-    private Format format;
+            description =
+                    "Form of the answer: text, json or csv; of preview also html, a page for a browser (default: text).")
+    private Form form;
 
     @Option(
             names = {"-o", "--out"},
@@ -88,8 +93,16 @@ public final class CommonOptions {
         return Optional.ofNullable(out);
     }
 
+    /** The form of an answer that is no page. */
     public Format format() {
-        return format;
+        return form.format()
+                .orElseThrow(() -> CommandFailure.wrongUse(
+                        command.name() + " writes no page; leave --format out, or see preview and report."));
+    }
+
+    /** Whether a page for a browser is asked for, which few commands write; the others refuse it in {@link #format}. */
+    public boolean page() {
+        return form == Form.HTML;
     }
 
     public OptionalLong seed() {
@@ -186,6 +199,9 @@ public final class CommonOptions {
     public Optional<AnswerFile> answerFile() {
         threads();
         seed();
+        if (!WITH_PAGES.contains(command.name())) {
+            format();
+        }
         return file("--out", out);
     }
 

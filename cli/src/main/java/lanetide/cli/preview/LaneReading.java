@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lanetide.cli.lines.Kind;
+import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.line.BallChange;
@@ -20,13 +21,15 @@ import lanetide.oilflow.pocket.PinCarry;
 final class LaneReading {
     private final LaneReadings shared;
     private final Kind kind;
+    private final List<Coverstock> balls;
     private final Player player;
     private final LineFinder finder;
 
-    /** A reading for one of the kinds. */
-    LaneReading(LaneReadings shared, Kind kind) {
+    /** A reading for one of the kinds, who may change to one of the balls. */
+    LaneReading(LaneReadings shared, Kind kind, List<Coverstock> balls) {
         this.shared = shared;
         this.kind = kind;
+        this.balls = balls;
         this.player = shared.player(kind);
         this.finder = shared.finder();
     }
@@ -93,7 +96,7 @@ final class LaneReading {
     }
 
     private Optional<BallChange> change(LineAdvisor advisor, OilFilm film, Line played) {
-        List<Contact> others = shared.balls().stream()
+        List<Contact> others = balls.stream()
                 .filter(cover -> !cover.id().equals(kind.cover().id()))
                 .map(cover ->
                         shared.physics().contact(cover, shared.event().centre().surface()))

@@ -26,7 +26,7 @@ import lanetide.squads.unknown.PlayModel;
 final class LaneReadings {
     private final PlayModel model;
     private final Event event;
-    private final Collection<Coverstock> balls;
+    private final Collection<Coverstock> anyBall;
     private final Physics physics;
     private final OilFilm fresh;
     private final Map<Kind, Optional<Line>> homes = new HashMap<>();
@@ -39,19 +39,12 @@ final class LaneReadings {
      * @param scenario the scenario
      * @param model the event under the values with which the lanes are played
      * @param kinds the kinds of bowlers for whom lanes will be read
-     * @param bag the balls they may change to; none if any
      * @param usual the same under the usual values, from whose fresh pattern boards are told; empty for these
      */
-    LaneReadings(
-            Scenario scenario,
-            PlayModel model,
-            Collection<Kind> kinds,
-            List<Coverstock> bag,
-            Optional<LaneReadings> usual) {
+    LaneReadings(Scenario scenario, PlayModel model, Collection<Kind> kinds, Optional<LaneReadings> usual) {
         this.model = model;
         this.event = model.event();
-        this.balls = (bag.isEmpty() ? scenario.names().covers().values() : bag)
-                .stream().map(model.oil()::of).toList();
+        this.anyBall = scenario.names().covers().values();
         this.physics = Physics.under(event.laws());
         this.fresh = OilFilm.fresh(event.pattern(), physics.grid());
         HomeLines lines = physics.homeLines(finder(), event.pattern());
@@ -64,17 +57,21 @@ final class LaneReadings {
                         .ifPresent(anchor -> anchors.put(kind, anchor))));
     }
 
-    /** A reading for one of the kinds, for one thread. */
+    /** A reading for one of the kinds that compares no balls, for one thread. */
     LaneReading of(Kind kind) {
-        return new LaneReading(this, kind);
+        return of(kind, List.of());
+    }
+
+    /** The same that compares the balls of a bag; those of an empty one are all there are. */
+    LaneReading of(Kind kind, List<Coverstock> bag) {
+        return new LaneReading(
+                this,
+                kind,
+                (bag.isEmpty() ? anyBall : bag).stream().map(model.oil()::of).toList());
     }
 
     Event event() {
         return event;
-    }
-
-    Collection<Coverstock> balls() {
-        return balls;
     }
 
     Physics physics() {

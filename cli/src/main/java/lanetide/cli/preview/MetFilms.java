@@ -2,8 +2,10 @@ package lanetide.cli.preview;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
@@ -21,6 +23,7 @@ final class MetFilms implements LaneObserver {
     private final Map<Key, List<Integer>> wanted = new HashMap<>();
 
     private final List<List<LaneMet>> byGame = new ArrayList<>();
+    private final Set<Integer> lanes = new HashSet<>();
     private final Map<Integer, OilFilm> laid = new HashMap<>();
 
     private record Key(int lane, int afterGame) {}
@@ -35,6 +38,7 @@ final class MetFilms implements LaneObserver {
             LanePair pair = place.pair(event, game);
             int before = place.lastPlayed(event, game);
             for (int lane : List.of(pair.left(), pair.right())) {
+                lanes.add(lane);
                 wanted.computeIfAbsent(new Key(lane, before), key -> new ArrayList<>())
                         .add(game);
             }
@@ -43,7 +47,7 @@ final class MetFilms implements LaneObserver {
 
     @Override
     public void onLane(LaneMoment moment, OilFilm film, List<TypicalLine> lines) {
-        if (moment.gamesOnOil() == 0) {
+        if (moment.gamesOnOil() == 0 && lanes.contains(moment.lane())) {
             laid.put(moment.lane(), film.copy());
         }
         if (moment.squad().equals(squad)) {

@@ -24,6 +24,11 @@ public final class PreviewJson {
      * @return the JSON text
      */
     public static String write(Reading reading, Preview preview, Set<Trait> drawn) {
+        return JsonAnswer.write(tree(reading, preview, drawn));
+    }
+
+    /** The same as a tree. */
+    public static ObjectNode tree(Reading reading, Preview preview, Set<Trait> drawn) {
         Scenario scenario = reading.scenario().orElseThrow();
         PreviewWords words = new PreviewWords(preview);
         ObjectNode answer = JsonAnswer.opening(reading);
@@ -49,7 +54,7 @@ public final class PreviewJson {
         JsonAnswer.put(answer, "practice", preview.practice(), (node, practice) -> practice(node, practice, words));
         words.signs().forEach(answer.putArray("watch")::add);
         JsonAnswer.putCautions(answer);
-        return JsonAnswer.write(answer);
+        return answer;
     }
 
     private static void game(ObjectNode node, GameForecast game, Preview preview, PreviewWords words) {

@@ -1,8 +1,11 @@
 package lanetide.cli.preview;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
@@ -27,29 +30,17 @@ public final class PreviewStudy {
 
     private final Scenario scenario;
     private final Event event;
-    private final Place place;
-    private final Kind kind;
+    private final List<Asked> asked;
     private final int sets;
-    private final List<Coverstock> bag;
     private final ReadingsUnderSets readings;
 
-    private PreviewStudy(Scenario scenario, int sets, Place place, Kind kind) {
+    private PreviewStudy(Scenario scenario, int sets, List<Asked> asked) {
         this.sets = sets;
         this.scenario = scenario;
         this.event = scenario.event();
-        this.place = place;
-        this.kind = kind;
-        this.bag = bag();
-        this.readings = new ReadingsUnderSets(scenario, List.of(kind), bag);
-    }
-
-    /** The balls he brings: those of his entry, and the one asked for; none where no entry tells, and any may help. */
-    private List<Coverstock> bag() {
-        return scenario.drawn().bowlers() == 0 || place.bowler().isEmpty()
-                ? List.of()
-                : Stream.concat(Stream.of(kind.cover()), place.bag(event).stream())
-                        .distinct()
-                        .toList();
+        this.asked = asked;
+        this.readings = new ReadingsUnderSets(
+                scenario, asked.stream().map(Asked::kind).distinct().toList());
     }
 
     /**
@@ -67,7 +58,45 @@ public final class PreviewStudy {
      */
     public static Preview run(
             Scenario scenario, int sets, Place place, Kind kind, int replications, int threads, IntConsumer onDone) {
-        return new PreviewStudy(scenario, sets, place, kind).run(replications, threads, onDone);
+        return new PreviewStudy(scenario, sets, List.of(Asked.of(scenario, place, kind)))
+                .run(replications, threads, onDone)
+                .get(0);
+    }
+
+    /**
+     * Looks ahead for all bowlers of a squad, for each as if he alone were asked for.
+     *
+     * @param scenario the scenario
+     * @param sets as above
+     * @param squad the squad, counted from zero
+     * @param replications as above
+     * @param threads as above
+     * @param onDone as above
+     * @return their forecasts, in the order of {@link Seating#of}
+     * @throws IllegalArgumentException as above
+     */
+    public static List<Preview> ofSquad(
+            Scenario scenario, int sets, int squad, int replications, int threads, IntConsumer onDone) {
+        List<Asked> asked = Seating.of(scenario.event()).stream()
+                .filter(seating -> seating.place().squad() == squad)
+                .map(seating -> Asked.of(scenario, seating.place(), Kind.of(seating.bowler())))
+                .toList();
+        return new PreviewStudy(scenario, sets, asked).run(replications, threads, onDone);
+    }
+
+    /** Who is asked for, and with which balls; an empty bag stands for any. */
+    private record Asked(Place place, Kind kind, List<Coverstock> bag) {
+        /** With the balls of his entry and the one asked for; where no entry tells, any may help. */
+        static Asked of(Scenario scenario, Place place, Kind kind) {
+            return new Asked(
+                    place,
+                    kind,
+                    scenario.drawn().bowlers() == 0 || place.bowler().isEmpty()
+                            ? List.of()
+                            : Stream.concat(Stream.of(kind.cover()), place.bag(scenario.event()).stream())
+                                    .distinct()
+                                    .toList());
+        }
     }
 
     /**
@@ -102,28 +131,53 @@ public final class PreviewStudy {
     /** What one playing tells: by game, both lanes; and what lines would do on other films. */
     record PlayingMet(List<List<Met>> games, List<Tried> tried) {}
 
-    private Preview run(int replications, int threads, IntConsumer onDone) {
-        List<PlayingMet> playings = new Study(Repeated.of(new PossibleEvents(untilHisSquad(), sets), scenario.seed()))
+    private List<Preview> run(int replications, int threads, IntConsumer onDone) {
+        List<List<PlayingMet>> playings = new Study(
+                        Repeated.of(new PossibleEvents(untilTheirSquad(), sets), scenario.seed()))
                 .play(Part.first(replications), threads, this::watch, onDone);
-        Summary summary = new Summary(event, place);
-        GameForecast sheet = summary.fresh(readings.usual().of(kind).freshTold());
-        List<GameForecast> games = summary.games(sheet, playings);
-        Trials trials = new Trials(playings);
-        return new Preview(place, kind, bag, sheet, games, trials.signs(), trials.practice(games), replications, sets);
+        return IntStream.range(0, asked.size())
+                .mapToObj(who -> preview(
+                        asked.get(who),
+                        playings.stream().map(met -> met.get(who)).toList()))
+                .toList();
     }
 
-    /** The event without the squads after his, of which he meets nothing. */
-    private Event untilHisSquad() {
-        int squads = place.squad() + 1;
+    private Preview preview(Asked who, List<PlayingMet> playings) {
+        Summary summary = new Summary(event, who.place());
+        GameForecast sheet =
+                summary.fresh(readings.usual().of(who.kind(), who.bag()).freshTold());
+        List<GameForecast> games = summary.games(sheet, playings);
+        Trials trials = new Trials(playings);
+        return new Preview(
+                who.place(),
+                who.kind(),
+                who.bag(),
+                sheet,
+                games,
+                trials.signs(),
+                trials.practice(games),
+                playings.size(),
+                sets);
+    }
+
+    /** The event without the squads after theirs, of which they meet nothing. */
+    private Event untilTheirSquad() {
+        int squads = asked.get(0).place().squad() + 1;
         return event.withSquads(event.squads().subList(0, squads), event.plans().subList(0, squads));
     }
 
-    private Watch<PlayingMet> watch(int number) {
-        MetFilms films = new MetFilms(event, place);
+    private Watch<List<PlayingMet>> watch(int number) {
+        Map<Place, MetFilms> films = new HashMap<>();
+        asked.forEach(who -> films.computeIfAbsent(who.place().ofGroup(), place -> new MetFilms(event, place)));
         return Watch.by(
-                Observers.of(films),
-                summary -> readings.under(summary.playing().set())
-                        .of(kind)
-                        .playing(films.byGame(), number < PLAYINGS_WITH_BALLS));
+                Observers.of(
+                        (moment, film, lines) -> films.values().forEach(group -> group.onLane(moment, film, lines))),
+                summary -> {
+                    LaneReadings lanes = readings.under(summary.playing().set());
+                    return asked.stream()
+                            .map(who -> lanes.of(who.kind(), who.bag())
+                                    .playing(films.get(who.place().ofGroup()).byGame(), number < PLAYINGS_WITH_BALLS))
+                            .toList();
+                });
     }
 }

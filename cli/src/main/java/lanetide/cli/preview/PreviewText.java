@@ -11,7 +11,6 @@ import lanetide.cli.report.Page;
 import lanetide.cli.report.Table;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.entries.Trait;
-import lanetide.cli.words.UnknownWords;
 import lanetide.cli.words.WearWords;
 
 /** What {@code preview} answers, for people. */
@@ -33,11 +32,7 @@ public final class PreviewText {
         page.line(scenario.event().name());
         page.line("Squad " + squad + " from pair "
                 + preview.games().get(0).pair().id()
-                + preview.place().bowler().map(name -> ", " + name).orElse("") + ": "
-                + Trait.STYLE.shown(preview.kind().style().id(), drawn) + ", "
-                + Trait.HAND.shown(PreviewWords.hand(preview.kind().hand()), drawn) + ", "
-                + Trait.LEVEL.shown(preview.kind().level().id(), drawn) + ", "
-                + Trait.COVER.shown(preview.kind().cover().id(), drawn) + ".");
+                + preview.place().bowler().map(name -> ", " + name).orElse("") + ": " + words.kind(drawn) + ".");
         if (!drawn.isEmpty()) {
             page.line("What is marked as drawn was not in the entries; tell it with "
                     + drawn.stream().map(trait -> "--" + trait.id()).collect(Collectors.joining(", ")) + ".");
@@ -54,13 +49,7 @@ public final class PreviewText {
         words.signs().forEach(page::item);
         preview.practice().ifPresent(practice -> practice(page, practice, words));
         page.heading("How sure it is");
-        page.item(UnknownWords.intervals(preview.sets(), scenario.event()));
-        if (preview.sets() > 1) {
-            page.item(
-                    "Where your line lies on fresh oil you find in practice. Boards are told from the one that is usual for"
-                            + " your style, so trust the moves more than the boards: if you start two boards further in, add two to"
-                            + " all.");
-        }
+        words.sureness(scenario.event()).forEach(page::item);
         Ending.entriesAndCautions(page, scenario);
         return page.text();
     }
@@ -71,7 +60,7 @@ public final class PreviewText {
         if (!told.isEmpty()) {
             page.heading("Why (boards at the pins)");
             page.table(whyRows(told), 1);
-            told.forEach(game -> page.item("Game " + game.game() + ": " + words.why(game)));
+            words.whys().forEach(page::item);
             page.item(WearWords.NOTE);
         }
     }
@@ -101,9 +90,7 @@ public final class PreviewText {
         rows.add(List.of("Game", "Lanes", "Laydown", "4 of 5 between", "Arrows", "Exit", "Window", "Pocket", "Move"));
         rows.add(row(preview.fresh(), "fresh", "", ""));
         for (GameForecast game : preview.games()) {
-            String move =
-                    game.moveBoards().isPresent() ? signed(game.moveBoards().getAsDouble()) : "-";
-            rows.add(row(game, String.valueOf(game.game()), game.pair().id(), move));
+            rows.add(row(game, String.valueOf(game.game()), game.pair().id(), move(game)));
         }
         return rows;
     }
@@ -128,6 +115,11 @@ public final class PreviewText {
 
     private static String told(GameForecast game, Function<GameForecast.Start, String> words) {
         return game.start().map(words).orElse("-");
+    }
+
+    /** The move of a game with its sign; a dash without one. */
+    public static String move(GameForecast game) {
+        return game.moveBoards().isPresent() ? signed(game.moveBoards().getAsDouble()) : "-";
     }
 
     private static String signed(double boards) {

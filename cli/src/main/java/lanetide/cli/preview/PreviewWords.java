@@ -3,12 +3,16 @@ package lanetide.cli.preview;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lanetide.cli.report.Figures;
+import lanetide.cli.scenario.entries.Trait;
 import lanetide.cli.words.English;
+import lanetide.cli.words.UnknownWords;
 import lanetide.cli.words.WearWords;
 import lanetide.oilflow.lane.Hand;
+import lanetide.squads.model.Event;
 
 /**
  * What a bowler should know of the games to come, in sentences.
@@ -78,6 +82,24 @@ public record PreviewWords(Preview preview) {
         return WearWords.advice(game.why().orElseThrow(), preview.bringsSmoother());
     }
 
+    /** The same of all games of which it is known; games in a row with one sentence together. */
+    public List<String> whys() {
+        List<GameForecast> told =
+                preview.games().stream().filter(game -> game.why().isPresent()).toList();
+        List<String> sentences = new ArrayList<>();
+        for (int first = 0, next; first < told.size(); first = next) {
+            String why = why(told.get(first));
+            next = first + 1;
+            while (next < told.size() && why(told.get(next)).equals(why)) {
+                next++;
+            }
+            int from = told.get(first).game();
+            int to = told.get(next - 1).game();
+            sentences.add((from == to ? "Game " + from : "Games " + from + " to " + to) + ": " + why);
+        }
+        return sentences;
+    }
+
     /** A line to throw at in practice. */
     public static String shots(Practice.Throw line, int number) {
         String where = board(line.laydownBoard()) + " over " + board(line.arrowsBoard());
@@ -106,7 +128,7 @@ public record PreviewWords(Preview preview) {
 
     private String meaning(Practice practice, Practice.Found found) {
         Practice.Found forecast = practice.lanes().get(0);
-        if (found == forecast) {
+        if (found.asGame() == 1) {
             return "the lanes are as forecast. Start with line 1.";
         }
         if (!found.partsFrom(forecast, SEEN_BOARDS)) {
@@ -117,6 +139,82 @@ public record PreviewWords(Preview preview) {
                 ? "nearly as freshly oiled. Start as on the fresh pattern, and move later than told."
                 : "already as forecast before game " + found.asGame()
                         + ". Start with line 2, and expect the later moves early.";
+    }
+
+    /** How he plays, marked where it was drawn. */
+    String kind(Set<Trait> drawn) {
+        return Trait.STYLE.shown(preview.kind().style().id(), drawn) + ", "
+                + Trait.HAND.shown(hand(preview.kind().hand()), drawn) + ", "
+                + Trait.LEVEL.shown(preview.kind().level().id(), drawn) + ", "
+                + Trait.COVER.shown(preview.kind().cover().id(), drawn);
+    }
+
+    /** What the forecast takes him for, in a sentence. */
+    public String plays(Set<Trait> drawn) {
+        return "You are taken for: " + kind(drawn) + "."
+                + (drawn.isEmpty()
+                        ? ""
+                        : " What is marked as drawn was not in the entries; if you play otherwise, these boards are not"
+                                + " yours.");
+    }
+
+    /** How sure the forecast is. */
+    public List<String> sureness(Event event) {
+        List<String> sentences = new ArrayList<>(List.of(UnknownWords.intervals(preview.sets(), event)));
+        if (preview.sets() > 1) {
+            sentences.add(
+                    "Where your line lies on fresh oil you find in practice. Boards are told from the one that is usual for"
+                            + " your style, so trust the moves more than the boards: if you start two boards further"
+                            + " in, add two to all.");
+        }
+        return sentences;
+    }
+
+    /** Where to start and with which ball. */
+    public String start() {
+        GameForecast first = preview.games().get(0);
+        return "Lanes " + first.pair().id()
+                + first.start()
+                        .map(start -> ", your " + preview.kind().cover().id() + " ball: lay down on board "
+                                + board(start.laydownBoard()) + ", cross the arrows on " + board(start.arrowsBoard())
+                                + ".")
+                        .orElse(
+                                ": no move of two and one brings your ball to the pocket; change the angle, the speed or"
+                                        + " the ball.");
+    }
+
+    /** When to move, and which way. */
+    public String moves() {
+        String moves = preview.games().stream()
+                .skip(1)
+                .filter(game -> game.moveBoards().orElse(0) != 0)
+                .map(game -> feet(game.moveBoards().getAsDouble()) + " before game " + game.game())
+                .collect(Collectors.joining(", "));
+        return moves.isEmpty()
+                ? "No move of half a board or more is expected."
+                : "With the feet " + moves + "; with the target half as far.";
+    }
+
+    private String feet(double boards) {
+        boolean left = boards > 0 == (preview.kind().hand() == Hand.RIGHT);
+        return Figures.plain(Math.abs(boards), 1) + (left ? " left" : " right");
+    }
+
+    /** When to change the ball, among those he brings. */
+    public String balls() {
+        String own = preview.kind().cover().id();
+        String changes = preview.games().stream()
+                .flatMap(game -> game.change().stream()
+                        .map(change -> change.cover().id() + " in game " + game.game() + ", board "
+                                + board(change.line().laydownBoard()) + " over "
+                                + board(change.line().arrowsBoard())))
+                .collect(Collectors.joining("; "));
+        if (!changes.isEmpty()) {
+            return English.capital(changes) + "; else " + own + ".";
+        }
+        return preview.bag().size() == 1
+                ? "Your " + own + " ball is the only one in the entry; stay with it."
+                : "Stay with " + own + ": no other helps more than a move.";
     }
 
     /** The delivery side in words. */

@@ -1,13 +1,11 @@
 package lanetide.cli.preview;
 
 import java.util.Collection;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
-import lanetide.oilflow.ball.Coverstock;
 import lanetide.squads.study.Playing;
 import lanetide.squads.unknown.PlayModel;
 import lanetide.squads.unknown.ValueSets;
@@ -16,7 +14,6 @@ import lanetide.squads.unknown.ValueSets;
 final class ReadingsUnderSets {
     private final Scenario scenario;
     private final Collection<Kind> kinds;
-    private final List<Coverstock> bag;
     private final Map<Integer, LaneReadings> ready = new ConcurrentHashMap<>();
 
     /**
@@ -24,12 +21,10 @@ final class ReadingsUnderSets {
      *
      * @param scenario the scenario
      * @param kinds the kinds of bowlers for whom lanes will be read
-     * @param bag the balls they may change to; none if any
      */
-    ReadingsUnderSets(Scenario scenario, Collection<Kind> kinds, List<Coverstock> bag) {
+    ReadingsUnderSets(Scenario scenario, Collection<Kind> kinds) {
         this.scenario = scenario;
         this.kinds = kinds;
-        this.bag = bag;
     }
 
     /** Those under the usual values, from which boards are told. */
@@ -49,7 +44,6 @@ final class ReadingsUnderSets {
                         scenario,
                         new PlayModel(scenario.event(), ValueSets.of(scenario.event(), number)),
                         kinds,
-                        bag,
                         usual));
     }
 }

@@ -36,8 +36,7 @@ public final class StartsStudy {
         this.seatings = Seating.of(event);
         this.shared = new ReadingsUnderSets(
                 scenario,
-                seatings.stream().map(seating -> Kind.of(seating.bowler())).toList(),
-                List.of());
+                seatings.stream().map(seating -> Kind.of(seating.bowler())).toList());
         this.met = new AtomicReferenceArray<>(playings);
     }
 

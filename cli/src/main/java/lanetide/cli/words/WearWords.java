@@ -24,6 +24,8 @@ public final class WearWords {
     /** The smallest move that is told (boards). */
     private static final double NOTICED_BOARDS = 0.5;
 
+    private static final String AS_BEFORE = ", but all in all the ball comes in as on the fresh pattern.";
+
     private WearWords() {}
 
     private static Map<String, ToDoubleFunction<WearShift>> fields() {
@@ -61,12 +63,14 @@ public final class WearWords {
                     + (smoother ? "a smoother ball." : "and you bring no smoother ball to help.");
         }
         if (!dry.isEmpty()) {
-            return dry + ": the ball turns sooner, so "
-                    + (shift.allBoards() >= NOTICED_BOARDS ? "move in to where the oil is." : "mind it, but stay.");
+            return shift.allBoards() >= NOTICED_BOARDS
+                    ? dry + ": the ball turns sooner, so play further in than on the fresh pattern."
+                    : dry + AS_BEFORE;
         }
         if (wet) {
-            return "Wet late: the ball comes back less, so play straighter"
-                    + (shift.allBoards() <= -NOTICED_BOARDS ? " and further out." : ".");
+            return shift.allBoards() <= -NOTICED_BOARDS
+                    ? "Wet late: the ball comes back less, so play straighter and further out than on the fresh pattern."
+                    : "Wet late" + AS_BEFORE;
         }
         return Math.abs(shift.allBoards()) < NOTICED_BOARDS
                 ? "Near enough as it was laid: start as on the fresh pattern."
