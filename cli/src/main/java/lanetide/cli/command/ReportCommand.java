@@ -1,9 +1,11 @@
 package lanetide.cli.command;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
 import lanetide.cli.doubt.ScoreDoubts;
 import lanetide.cli.fairness.FairnessAnswer;
 import lanetide.cli.options.CommonOptions;
@@ -12,10 +14,15 @@ import lanetide.cli.options.MeasureOption;
 import lanetide.cli.options.MeasuredOption;
 import lanetide.cli.options.OptionCheck;
 import lanetide.cli.options.SetsOption;
+import lanetide.cli.output.AnswerFolder;
 import lanetide.cli.output.CommandFailure;
+import lanetide.cli.page.BowlerPages;
 import lanetide.cli.page.FilmReel;
 import lanetide.cli.page.PageAnswers;
+import lanetide.cli.page.PageModel;
 import lanetide.cli.page.ReportPage;
+import lanetide.cli.preview.Preview;
+import lanetide.cli.preview.PreviewStudy;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.FairnessResult;
@@ -90,6 +97,13 @@ public final class ReportCommand implements Callable<Integer> {
     @Mixin
     private MeasureOption measuring;
 
+    @Option(
+            names = "--bowlers",
+            paramLabel = "FOLDER",
+            description =
+                    "Write a page for every bowler too, as preview would with --format html, into FOLDER, and lead to it from this page, which needs --out (default: none).")
+    private Path bowlers;
+
     @Override
     public Integer call() {
         OptionCheck.requireRange("--fairness", fairness, 0, OptionCheck.MAX_REPLICATIONS);
@@ -102,13 +116,43 @@ public final class ReportCommand implements Callable<Integer> {
             throw CommandFailure.wrongUse(
                     "report writes a page; for json or csv use `lanetide simulate " + options.scenario() + "`.");
         }
+        if (bowlers != null && options.out().isEmpty()) {
+            throw CommandFailure.wrongUse("--bowlers needs --out: the page leads to files that lie beside it.");
+        }
         return options.answer((found, ignored) -> {
             Reading reading = new OnTheDay(options, measured).corrected(found);
-            return page(reading, reading.scenario().orElseThrow());
+            Scenario scenario = reading.scenario().orElseThrow();
+            if (bowlers == null) {
+                return page(reading, scenario, List.of());
+            }
+            AnswerFolder folder = options.folder(bowlers, BowlerPages.names(scenario.event()), found);
+            String page = page(
+                    reading,
+                    scenario,
+                    BowlerPages.links(scenario.event(), options.out().orElseThrow(), bowlers));
+            folder.write(BowlerPages.write(reading, previews(scenario)));
+            return page;
         });
     }
 
-    private String page(Reading reading, Scenario scenario) {
+    private List<Preview> previews(Scenario scenario) {
+        int squads = scenario.event().squads().size();
+        return options.progressing(
+                "playings for bowlers",
+                squads * replications,
+                told -> IntStream.range(0, squads)
+                        .mapToObj(squad -> PreviewStudy.ofSquad(
+                                scenario,
+                                sets.of(replications),
+                                squad,
+                                replications,
+                                options.threads(),
+                                done -> told.accept(squad * replications + done)))
+                        .flatMap(List::stream)
+                        .toList());
+    }
+
+    private String page(Reading reading, Scenario scenario, List<PageModel.SquadLinks> links) {
         Studies studies = new Studies(options, scenario, sets);
         FilmReel reel = new FilmReel();
         StudyResult study = studies.eventWithWindows(replications, Observers.of(reel));
@@ -120,7 +164,8 @@ public final class ReportCommand implements Callable<Integer> {
                 options.doubting(ScoreDoubts.told(reading, study)),
                 new PageAnswers(study, fair, oiling),
                 reel,
-                options.metric());
+                options.metric(),
+                links);
     }
 
     private Optional<FairnessResult> fairness(Studies studies) {

@@ -89,7 +89,7 @@ public final class CommonOptions {
         return scenario;
     }
 
-    Optional<Path> out() {
+    public Optional<Path> out() {
         return Optional.ofNullable(out);
     }
 
@@ -213,6 +213,13 @@ public final class CommonOptions {
     /** A folder for files of these names, checked before a long run. */
     public AnswerFolder folder(Path path, List<String> names) {
         return outputs.folder(path, names);
+    }
+
+    /** The same for names that what was read tells, none of which may be a file that was read. */
+    public AnswerFolder folder(Path path, List<String> names, Reading reading) {
+        AnswerFolder folder = outputs.folder(path, names);
+        outputs.keep(reading);
+        return folder;
     }
 
     /** Runs something long and tells how far it is. */

@@ -30,15 +30,15 @@ public final class AnswerFolder {
     static AnswerFolder at(Path folder, List<String> names) {
         Path parent = folder.toAbsolutePath().normalize().getParent();
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
-            throw CommandFailure.fileTrouble("The sheets cannot go to " + folder + ", which is a file; name a folder.");
+            throw CommandFailure.fileTrouble("The files cannot go to " + folder + ", which is a file; name a folder.");
         }
         if (!Files.exists(folder) && (parent == null || !Files.isDirectory(parent))) {
             throw CommandFailure.fileTrouble(
-                    "The sheets cannot go to " + folder + ": there is no folder " + parent + "; make it first.");
+                    "The files cannot go to " + folder + ": there is no folder " + parent + "; make it first.");
         }
         if (!Files.isWritable(Files.exists(folder) ? folder : parent)) {
             throw CommandFailure.fileTrouble(
-                    "The sheets cannot go to " + folder + ", which may not be written; name another folder.");
+                    "The files cannot go to " + folder + ", which may not be written; name another folder.");
         }
         return new AnswerFolder(folder, names);
     }

@@ -17,6 +17,7 @@ import lanetide.cli.report.Table;
  * @param lane the lane from above
  * @param windows the oil and the exit windows by game
  * @param rotation who bowls where
+ * @param bowlers the pages of the bowlers; empty where none are written
  * @param basis what it rests on
  * @param assets style, scripts and data, ready to stand in the page
  */
@@ -31,6 +32,7 @@ public record PageModel(
         Lane lane,
         Windows windows,
         Rotations rotation,
+        List<SquadLinks> bowlers,
         Grounds basis,
         Assets assets) {
     /**
@@ -124,6 +126,22 @@ public record PageModel(
      * @param findings what a director should know of it
      */
     public record SquadRotation(String squads, Table table, List<String> findings) {}
+
+    /**
+     * The pages of a squad's bowlers.
+     *
+     * @param squad its name
+     * @param bowlers each with the address of his page
+     */
+    public record SquadLinks(String squad, List<Link> bowlers) {}
+
+    /**
+     * A way to another page.
+     *
+     * @param name what it leads to
+     * @param address where that lies, seen from this page
+     */
+    public record Link(String name, String address) {}
 
     /**
      * What the page rests on.

@@ -40,8 +40,11 @@ public final class ReportPage {
     private final List<SquadLanes> squads;
     private final FilmReel reel;
     private final OilUnits units;
+    private final List<PageModel.SquadLinks> bowlers;
 
-    private ReportPage(Reading reading, PageAnswers answers, FilmReel reel, boolean metric) {
+    private ReportPage(
+            Reading reading, PageAnswers answers, FilmReel reel, boolean metric, List<PageModel.SquadLinks> bowlers) {
+        this.bowlers = bowlers;
         this.reading = reading;
         this.scenario = reading.scenario().orElseThrow();
         this.answers = answers;
@@ -58,12 +61,14 @@ public final class ReportPage {
      * @param answers what came of studying it
      * @param reel the lanes of its first playing
      * @param metric whether film is written in micrometres instead of units of oil
+     * @param bowlers the pages of the bowlers that lie beside it; empty if there are none
      * @return HTML
      */
-    public static String write(Reading reading, PageAnswers answers, FilmReel reel, boolean metric) {
+    public static String write(
+            Reading reading, PageAnswers answers, FilmReel reel, boolean metric, List<PageModel.SquadLinks> bowlers) {
         StringOutput html = new StringOutput(1 << 20);
         TemplateEngine.createPrecompiled(ContentType.Html)
-                .render("report.jte", new ReportPage(reading, answers, reel, metric).model(), html);
+                .render("report.jte", new ReportPage(reading, answers, reel, metric, bowlers).model(), html);
         return html.toString();
     }
 
@@ -79,6 +84,7 @@ public final class ReportPage {
                 lane(),
                 windows(),
                 RotationSection.of(scenario),
+                bowlers,
                 basis(),
                 assets());
     }

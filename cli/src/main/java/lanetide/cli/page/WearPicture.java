@@ -16,7 +16,10 @@ import lanetide.oilflow.line.WearShift;
  */
 record WearPicture(Map<String, WearShift> shifts) {
     private static final int WIDTH = 360;
-    private static final int LABEL = 60;
+    private static final int LABEL = 64;
+    /** What the bars may take, less half a number at either end. */
+    private static final int ROOM = 280;
+
     private static final int ROW = 26;
     private static final int BAR = 16;
     private static final int LEGEND = 44;
@@ -99,11 +102,11 @@ record WearPicture(Map<String, WearShift> shifts) {
     }
 
     private double perBoard() {
-        return (WIDTH - LABEL - 10) / 2.0 / Math.ceil(most());
+        return ROOM / 2.0 / Math.ceil(most());
     }
 
     private String at(double boards) {
-        return Figures.fixed(LABEL + (WIDTH - LABEL - 10) / 2.0 + boards * perBoard(), 1);
+        return Figures.fixed(LABEL + ROOM / 2.0 + boards * perBoard(), 1);
     }
 
     private static void rect(StringBuilder svg, String kind, int x, int y, int size) {

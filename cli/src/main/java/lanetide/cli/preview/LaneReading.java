@@ -101,7 +101,7 @@ final class LaneReading {
                 .map(cover ->
                         shared.physics().contact(cover, shared.event().centre().surface()))
                 .toList();
-        return advisor.ballChange(player, film, played, others);
+        return others.isEmpty() ? Optional.empty() : advisor.ballChange(player, film, played, others);
     }
 
     private LineAdvisor advisor() {

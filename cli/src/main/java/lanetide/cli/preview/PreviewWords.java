@@ -123,7 +123,7 @@ public record PreviewWords(Preview preview) {
         if (boards.equals("0.0")) {
             return "in the pocket";
         }
-        return boards + (boards.equals("1.0") ? " board " : " boards ") + (boardsHigh > 0 ? "high" : "light");
+        return "by " + boards + (boards.equals("1.0") ? " board " : " boards ") + (boardsHigh > 0 ? "high" : "light");
     }
 
     private String meaning(Practice practice, Practice.Found found) {

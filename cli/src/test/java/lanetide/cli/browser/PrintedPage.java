@@ -65,6 +65,10 @@ final class PrintedPage {
         }
     }
 
+    void has(String words) {
+        assertThat(text).contains(words.replaceAll("\\s+", ""));
+    }
+
     void hasAllRows(Browser browser) {
         List<WebElement> rows = browser.all("tbody tr");
         assertThat(rows).isNotEmpty();

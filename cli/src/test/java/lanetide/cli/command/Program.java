@@ -25,7 +25,7 @@ public final class Program {
     }
 
     /** Runs a command line to which options are added. */
-    static Outcome runWith(List<?> words, Object... options) {
+    public static Outcome runWith(List<?> words, Object... options) {
         return run(Stream.concat(words.stream(), Arrays.stream(options)).toArray());
     }
 

@@ -107,7 +107,7 @@ class ReportCommandTest {
         // The processor's time, not the clock's: other tests run meanwhile.
         ThreadMXBean threads = ManagementFactory.getThreadMXBean();
         long beforeNs = threads.getCurrentThreadCpuTime();
-        String page = ReportPage.write(reading, answers, reel, false);
+        String page = ReportPage.write(reading, answers, reel, false, List.of());
         double seconds = (threads.getCurrentThreadCpuTime() - beforeNs) / 1e9;
 
         assertThat(page.getBytes(StandardCharsets.UTF_8)).hasSizeLessThanOrEqualTo(3_000_000);

@@ -94,7 +94,7 @@ class ReportPageTest {
         fairnessJson = JsonMapper.shared().readTree(JsonAnswer.write(FairnessJson.tree(reading, answer)));
         reoilJson = JsonMapper.shared().readTree(ReoilJson.write(reading, reoil));
         PageAnswers answers = new PageAnswers(study, Optional.of(answer), Optional.of(reoil));
-        page = Jsoup.parse(ReportPage.write(reading, answers, reel, false));
+        page = Jsoup.parse(ReportPage.write(reading, answers, reel, false, List.of()));
         json = JsonMapper.shared().readTree(SimulateJson.write(reading, study));
     }
 
@@ -298,7 +298,7 @@ class ReportPageTest {
         FilmReel reel = new FilmReel();
         StudyResult study = play(reading.scenario().orElseThrow(), 1, reel);
 
-        Document hostile = Jsoup.parse(ReportPage.write(reading, PageAnswers.of(study), reel, false));
+        Document hostile = Jsoup.parse(ReportPage.write(reading, PageAnswers.of(study), reel, false, List.of()));
 
         assertThat(hostile.selectFirst("h1").text()).isEqualTo(name);
         assertThat(hostile.title()).startsWith(name);

@@ -1,0 +1,81 @@
+package lanetide.cli.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.IOException;
+import java.nio.file.Path;
+import lanetide.cli.command.Program;
+import lanetide.cli.scenario.Scenarios;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.openqa.selenium.logging.LogType;
+
+/** Opens and prints a bowler's page as he does. */
+@Tag("browser")
+class BowlerPageBrowserTest {
+    @TempDir
+    static Path folder;
+
+    private static Path page;
+    private static Browser browser;
+
+    @BeforeAll
+    static void writeAndOpen() {
+        page = folder.resolve("me.html");
+        Program.Outcome outcome = Program.run(
+                "preview",
+                Scenarios.FOLDER.resolve("championship.yaml"),
+                "--bowler",
+                "C-20",
+                "--replications",
+                2,
+                "--format",
+                "html",
+                "-o",
+                page);
+        assertThat(outcome.exitCode()).as(outcome.err()).isZero();
+        browser = Browser.open();
+    }
+
+    @AfterAll
+    static void close() {
+        browser.close();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"light,390", "light,1280", "dark,390", "dark,1280"})
+    void itOpensFitsAndPassesAnAudit(String colours, int width) {
+        browser.log(LogType.BROWSER);
+        browser.size(width, 800).colours(colours);
+        browser.driver().get(page.toUri().toString());
+        browser.picture("bowler-" + colours + "-" + width);
+
+        assertThat(browser.log(LogType.BROWSER)).isEmpty();
+        assertThat((Long) browser.run("return document.documentElement.scrollWidth"))
+                .isLessThanOrEqualTo(width);
+        assertThat((Long) browser.run("return [...document.querySelectorAll('.scroll')].filter(s =>"
+                        + " s.scrollWidth > s.clientWidth).length"))
+                .as("tables cut at the side")
+                .isZero();
+        browser.run("document.querySelectorAll('details').forEach(d => d.open = true)");
+        assertThat(new AxeBuilder().analyze(browser.driver()).getViolations()).isEmpty();
+    }
+
+    @Test
+    void onA4NothingIsCutAndWhatIsFoldedOpens() throws IOException {
+        browser.size(Browser.A4, 900).colours("light");
+        browser.driver().get(page.toUri().toString());
+        PrintedPage printed = PrintedPage.of(browser, "bowler-A4", 8.27, 11.69);
+
+        printed.keepsMargin(14);
+        printed.hasAllRows(browser);
+        printed.has("Game 8 on 21-22:");
+        assertThat(printed.pages()).isLessThanOrEqualTo(3);
+    }
+}
