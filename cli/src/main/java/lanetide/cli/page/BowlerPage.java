@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lanetide.cli.preview.GameForecast;
 import lanetide.cli.preview.Preview;
 import lanetide.cli.preview.PreviewJson;
@@ -76,7 +77,8 @@ public final class BowlerPage {
                 preview.games().stream().map(words::game).toList(),
                 why(),
                 practice(),
-                words.sureness(scenario.event()),
+                Stream.concat(scenario.doubts().stream(), words.sureness(scenario.event()).stream())
+                        .toList(),
                 Cautions.ALL,
                 "Lanetide " + ProgramVersion.text() + ", " + scenario.fileName() + ", seed " + scenario.seed() + ", "
                         + preview.replications() + " playings, scenario "
