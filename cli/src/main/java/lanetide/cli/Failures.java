@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.concurrent.CancellationException;
 import lanetide.cli.output.CommandFailure;
 import lanetide.cli.output.ExitCode;
+import lanetide.cli.scenario.notice.Notices;
 import picocli.CommandLine;
 
 /** Turns every failure into one plain sentence and an exit code. */
@@ -36,7 +37,7 @@ record Failures(PrintWriter err) {
     }
 
     int told(String sentence) {
-        err.println("lanetide: " + sentence);
+        err.println("lanetide: " + Notices.printable(sentence));
         err.flush();
         return ExitCode.CANNOT_RUN;
     }

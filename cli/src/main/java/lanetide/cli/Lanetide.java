@@ -5,6 +5,8 @@ import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -186,9 +188,22 @@ public final class Lanetide {
         line.registerConverter(Long.class, text -> whole(text, Long::valueOf));
         line.registerConverter(Integer.class, text -> whole(text, Integer::valueOf));
         line.registerConverter(int.class, text -> whole(text, Integer::valueOf));
+        line.registerConverter(Path.class, Lanetide::path);
         line.registerConverter(Double.class, text -> number(text, Double::valueOf, "a number"));
         CautionsSection.addTo(line);
         return line;
+    }
+
+    /** A path of this system; in the plain C locale a JVM knows no letters but those of ASCII. */
+    private static Path path(String text) {
+        try {
+            return Path.of(text);
+        } catch (InvalidPathException e) {
+            throw new CommandLine.TypeConversionException(
+                    "`" + text + "` cannot be the name of a file here: it holds characters that this system or its"
+                            + " language settings do not allow. Rename the file, or where letters are missing set"
+                            + " LC_ALL=C.UTF-8");
+        }
     }
 
     /** All commands, with their help. */

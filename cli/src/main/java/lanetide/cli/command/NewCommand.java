@@ -16,6 +16,7 @@ import lanetide.cli.output.Outputs;
 import lanetide.cli.report.Page;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.notice.Notice;
+import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.starter.Interview;
 import lanetide.cli.starter.Starter;
 import lanetide.cli.starter.StarterDraft;
@@ -93,7 +94,7 @@ public final class NewCommand implements Callable<Integer> {
         PrintWriter writer = command.commandLine().getOut();
         if (file.isPresent()) {
             file.get().write(draft.text());
-            writer.println("Written to " + out + ". Look it over, then: lanetide check " + out);
+            writer.println(Notices.printable("Written to " + out + ". Look it over, then: lanetide check " + out));
         } else {
             writer.print(draft.text());
         }

@@ -1,13 +1,19 @@
 package lanetide.cli.output;
 
+import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 
 /**
  * A file an answer goes to. It is written beside its final place and moved there in one step, so that a run that fails
  * leaves an older answer as it was.
  */
 public final class AnswerFile {
+    /** As many links may lead to a file; more go in a circle (Linux follows as many). */
+    private static final int MAX_LINKS = 40;
+
     private final Path path;
 
     private AnswerFile(Path path) {
@@ -21,7 +27,8 @@ public final class AnswerFile {
      * @throws CommandFailure if it could not
      */
     static AnswerFile at(Path path) {
-        Path folder = path.toAbsolutePath().getParent();
+        Path target = target(path);
+        Path folder = target.toAbsolutePath().getParent();
         if (Files.isDirectory(path) || folder == null) {
             throw CommandFailure.fileTrouble(
                     "The answer cannot go to " + path + ", which is a folder; add a file name.");
@@ -34,7 +41,38 @@ public final class AnswerFile {
             throw CommandFailure.fileTrouble("The answer cannot go to " + path + ": you may not write "
                     + (isDevice(path) ? "it" : "into its folder") + "; name another one.");
         }
-        return new AnswerFile(path);
+        requirePossibleName(target);
+        return new AnswerFile(target);
+    }
+
+    /** Where a path leads: through links to the file that they name, whether it is there or not. */
+    static Path target(Path path) {
+        Path target = path;
+        for (int links = 0; Files.isSymbolicLink(target); links++) {
+            if (links == MAX_LINKS) {
+                throw CommandFailure.fileTrouble(
+                        "The answer cannot go to " + path + ", a link that leads to no file; name another one.");
+            }
+            try {
+                target = target.resolveSibling(Files.readSymbolicLink(target));
+            } catch (IOException e) {
+                throw CommandFailure.fileTrouble(
+                        "The link " + target + " cannot be followed (" + ScenarioFile.reason(e) + ").");
+            }
+        }
+        return target;
+    }
+
+    /** A name may be too long, or hold what the system does not allow, which it tells when it looks for the file. */
+    private static void requirePossibleName(Path target) {
+        try {
+            Files.readAttributes(target, BasicFileAttributes.class);
+        } catch (NoSuchFileException e) {
+            return; // As it may be: it will be made.
+        } catch (IOException e) {
+            throw CommandFailure.fileTrouble(
+                    "The answer cannot go to " + target + " (" + ScenarioFile.reason(e) + "); name another one.");
+        }
     }
 
     /** Whether a path is a device or a pipe: there is nothing to protect, and nothing to put beside it. */

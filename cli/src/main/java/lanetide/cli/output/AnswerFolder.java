@@ -9,7 +9,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A folder that several answers go to, each as an {@link AnswerFile}. They come to their places when all are written.
+ * A folder that several answers go to, each as an {@link AnswerFile}. They come to their places when all are written,
+ * one after the other: who kills the program just then may find new ones beside old ones, each of them whole.
  */
 public final class AnswerFolder {
     private final Path folder;

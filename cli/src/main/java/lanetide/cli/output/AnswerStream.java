@@ -4,6 +4,7 @@ import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -31,11 +32,15 @@ public final class AnswerStream implements AutoCloseable {
                 return new AnswerStream(path, path, Files.newBufferedWriter(path, StandardCharsets.UTF_8));
             }
             Path target = Files.exists(path) ? path.toRealPath() : path.toAbsolutePath();
-            Path part = target.resolveSibling(
-                    "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
-            part.toFile().deleteOnExit(); // for a run that is interrupted
-            return new AnswerStream(
-                    target, part, Files.newBufferedWriter(part, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW));
+            PartName name = PartName.of(target);
+            Path part = name.path();
+            if (part.getFileSystem().equals(FileSystems.getDefault())) {
+                part.toFile().deleteOnExit(); // for a run that is interrupted
+            }
+            BufferedWriter writer =
+                    Files.newBufferedWriter(part, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+            name.removeAbandoned();
+            return new AnswerStream(target, part, writer);
         } catch (IOException e) {
             throw trouble(path, e);
         }

@@ -84,9 +84,10 @@ public final class Outputs {
 
     /** Where a file is or would be, whatever links lead to its folder. */
     private static Path place(Path path) throws IOException {
-        Path folder = path.toAbsolutePath().getParent();
+        Path target = AnswerFile.target(path);
+        Path folder = target.toAbsolutePath().getParent();
         return folder != null && Files.isDirectory(folder)
-                ? folder.toRealPath().resolve(path.getFileName())
-                : path.toAbsolutePath().normalize();
+                ? folder.toRealPath().resolve(target.getFileName())
+                : target.toAbsolutePath().normalize();
     }
 }

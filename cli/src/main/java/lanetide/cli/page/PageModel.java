@@ -2,6 +2,7 @@ package lanetide.cli.page;
 
 import java.util.List;
 import java.util.Optional;
+import lanetide.cli.report.PagePolicy;
 import lanetide.cli.report.Table;
 
 /**
@@ -165,7 +166,12 @@ public record PageModel(
      * @param data what charts and pictures need besides, likewise
      */
     public record Assets(
-            String style, String charts, String script, String answer, String fairness, String reoil, String data) {}
+            String style, String charts, String script, String answer, String fairness, String reoil, String data) {
+        /** What the page may do in a browser; only this style and these scripts. */
+        public String policy() {
+            return PagePolicy.of(List.of(style), List.of(charts, script));
+        }
+    }
 
     /** Copies the list. */
     public PageModel {

@@ -2,6 +2,7 @@ package lanetide.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import lanetide.cli.scenario.notice.Notices;
 
 /** A page of plain text, in ASCII so that every screen and printer shows it. */
 public final class Page {
@@ -35,9 +36,9 @@ public final class Page {
         return line(heading);
     }
 
-    /** Adds a line as it is. */
+    /** Adds a line as it is, but for characters that a terminal would obey. */
     public Page line(String line) {
-        text.append(line.stripTrailing()).append('\n');
+        text.append(Notices.printable(line.stripTrailing())).append('\n');
         return this;
     }
 

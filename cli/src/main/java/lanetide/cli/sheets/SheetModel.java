@@ -1,6 +1,7 @@
 package lanetide.cli.sheets;
 
 import java.util.List;
+import lanetide.cli.report.PagePolicy;
 import lanetide.cli.report.Table;
 
 /**
@@ -8,13 +9,11 @@ import lanetide.cli.report.Table;
  *
  * @param title what it is
  * @param event what the event is called
- * @param paper CSS name of the paper: A4 or letter
- * @param style the style sheet
+ * @param style the style sheet, with the size of the paper
  * @param parts its parts, each kept on pages of its own
  * @param footer what every reader must keep in mind, and what the sheet was made from
  */
-public record SheetModel(
-        String title, String event, String paper, String style, List<Part> parts, List<String> footer) {
+public record SheetModel(String title, String event, String style, List<Part> parts, List<String> footer) {
     /**
      * A part of a sheet.
      *
@@ -23,6 +22,11 @@ public record SheetModel(
      * @param tables its tables
      */
     public record Part(String heading, List<String> notes, List<Table> tables) {}
+
+    /** What the sheet may do in a browser; only its style, and no script. */
+    public String policy() {
+        return PagePolicy.of(List.of(style), List.of());
+    }
 
     /** Copies the lists. */
     public SheetModel {

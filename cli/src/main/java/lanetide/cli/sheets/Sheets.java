@@ -84,8 +84,7 @@ public final class Sheets {
                 new SheetModel(
                         title,
                         scenario.event().name(),
-                        paper.toString(),
-                        ProgramFiles.text("/lanetide/cli/sheets/sheet.css"),
+                        "@page { size: " + paper + "; } " + ProgramFiles.text("/lanetide/cli/sheets/sheet.css"),
                         parts,
                         footer),
                 html);

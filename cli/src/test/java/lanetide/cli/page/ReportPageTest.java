@@ -14,6 +14,7 @@ import lanetide.cli.fairness.FairnessJson;
 import lanetide.cli.fairness.MeasureWords;
 import lanetide.cli.reoil.ReoilJson;
 import lanetide.cli.report.JsonAnswer;
+import lanetide.cli.report.PagePolicy;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.Scenarios;
@@ -96,6 +97,18 @@ class ReportPageTest {
         PageAnswers answers = new PageAnswers(study, Optional.of(answer), Optional.of(reoil));
         page = Jsoup.parse(ReportPage.write(reading, answers, reel, false, List.of()));
         json = JsonMapper.shared().readTree(SimulateJson.write(reading, study));
+    }
+
+    @Test
+    void thePolicyKnowsEveryStyleAndScriptOfThePageByItsHashAndNothingElse() {
+        String policy = page.select("meta[http-equiv=Content-Security-Policy]").attr("content");
+        List<String> styles = page.select("style").stream().map(Element::data).toList();
+        List<String> scripts =
+                page.select("script:not([type])").stream().map(Element::data).toList();
+
+        assertThat(scripts).hasSize(2);
+        assertThat(policy).isEqualTo(PagePolicy.of(styles, scripts)).doesNotContain("unsafe-inline");
+        assertThat(page.select("[style]")).isEmpty();
     }
 
     private static StudyResult play(Scenario scenario, int replications, FilmReel reel) {

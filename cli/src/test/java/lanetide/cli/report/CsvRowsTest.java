@@ -45,6 +45,12 @@ class CsvRowsTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"\uFF1D1+1", "\uFF0B1", "\uFF0D1", " \uFF20SUM(A1)"})
+    void aFullWidthSignBeginsNoFormula(String text) {
+        assertThat(CsvRows.table(List.of("a"), rows -> rows.row(text))).contains("'" + text);
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"-2.3", "0", "12.50", "A/1", "1 and 2", "3 6 10", "13-14 Lions"})
     void whatIsNeitherStays(String text) {
         assertThat(CsvRows.table(List.of("a", "b"), rows -> rows.row(text, 1))).isEqualTo("a,b\r\n" + text + ",1\r\n");

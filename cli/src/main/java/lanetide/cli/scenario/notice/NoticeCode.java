@@ -152,6 +152,8 @@ public enum NoticeCode {
     SHARES_ROUNDED(Severity.WARNING),
     /** A pair whose left lane has an even number. */
     PAIR_STARTS_EVEN(Severity.WARNING),
+    /** A value that changes nothing. */
+    VALUE_WITHOUT_EFFECT(Severity.WARNING),
     /** A value that is allowed, and that nothing in use has. */
     IMPLAUSIBLE_VALUE(Severity.WARNING),
     /** A film thicker than those that the laws of friction were held to. */

@@ -153,10 +153,15 @@ public final class Notices {
                 .toList();
     }
 
+    /** A text without characters that a terminal would obey, such as those in the name of a file. */
+    public static String printable(String text) {
+        return UNPRINTABLE.matcher(text).replaceAll("?");
+    }
+
     /** Makes a value safe to print: one line, no control characters, not too long. */
     public static String quote(String value) {
         String oneLine = BLANKS.matcher(value.strip()).replaceAll(" ");
-        String printable = UNPRINTABLE.matcher(oneLine).replaceAll("?");
+        String printable = printable(oneLine);
         return printable.length() <= MAX_QUOTE ? printable : printable.substring(0, MAX_QUOTE) + "...";
     }
 }

@@ -3,6 +3,7 @@ package lanetide.cli.scenario.reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import lanetide.cli.scenario.entries.DrawnTraits;
 import lanetide.cli.scenario.entries.EntriesReader;
@@ -109,8 +110,12 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         Optional<Laws> laws = scenario.blockOrUsual(EventKeys.LAWS).flatMap(EventReader::laws);
         Optional<Bowling> bowling = BowlingReader.read(scenario);
         Optional<Policy> policy = PolicyReader.read(scenario);
-        Optional<RotationReader.Choice> choice = new RotationReader(lanes.lanes(), chosenSeed).read(scenario);
         List<SquadDraft> drafts = new SquadsReader().read(scenario);
+        OptionalInt games = drafts.stream()
+                .flatMap(draft -> draft.games().stream())
+                .mapToInt(Integer::intValue)
+                .max();
+        Optional<RotationReader.Choice> choice = new RotationReader(lanes.lanes(), games, chosenSeed).read(scenario);
         Manned manned = squads(scenario, names, lanes, drafts, streams);
         Optional<Incidents> incidents = new IncidentsReader(lanes.centre()).read(scenario);
         return new Parts(names, lanes, pattern, bands, pace, laws, bowling, policy, choice, drafts, manned, incidents);

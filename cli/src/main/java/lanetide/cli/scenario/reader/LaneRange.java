@@ -1,6 +1,7 @@
 package lanetide.cli.scenario.reader;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -17,9 +18,10 @@ final class LaneRange {
 
     /** The pairs; none, and a notice, if the range is wrong. */
     static List<LanePair> read(Value lanes) {
-        Matcher matcher = LANES.matcher(lanes.text().orElse(""));
+        Optional<String> text = lanes.text();
+        Matcher matcher = LANES.matcher(text.orElse(""));
         if (!matcher.matches()) {
-            if (!lanes.written().isBlank() && lanes.text().isPresent()) {
+            if (text.isPresent() && !text.get().isBlank()) {
                 lanes.mustBe(NoticeCode.BAD_LANES, "the first and the last lane, such as `1 to 24`", "");
             }
             return List.of();

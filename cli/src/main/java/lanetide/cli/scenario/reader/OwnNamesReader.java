@@ -53,8 +53,16 @@ final class OwnNamesReader {
                     named.value()
                             .section(block)
                             .flatMap(section -> read.apply(id, section))
-                            .ifPresent(value -> known.put(id, value));
+                            .ifPresentOrElse(value -> known.put(id, value), () -> standIn(id, known));
                 }));
+    }
+
+    /**
+     * A shipped value under the name of one that is wrong, so that the name is not told to be unknown wherever it
+     * stands. The scenario has an error, so that nothing is ever played with it.
+     */
+    private static <T> void standIn(String id, Map<String, T> known) {
+        known.values().stream().findFirst().ifPresent(any -> known.putIfAbsent(id, any));
     }
 
     private static void replaced(Notices notices, String path, String id, Place place) {

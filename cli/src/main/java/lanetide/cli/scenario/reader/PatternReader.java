@@ -43,6 +43,9 @@ record PatternReader(NamedFiles files) {
     }
 
     private static Optional<PatternBands> ownBands(Section section) {
+        inOrder(section, PatternKeys.SHORT_TO, PatternKeys.LONG_FROM, false);
+        inOrder(section, PatternKeys.LOW_BELOW, PatternKeys.HIGH_ABOVE, true);
+        inOrder(section, PatternKeys.SPORT_TO, PatternKeys.HOUSE_FROM, false);
         return section.build(() -> new PatternBands(
                 section.get(PatternKeys.SHORT_TO),
                 section.get(PatternKeys.LONG_FROM),
@@ -50,6 +53,30 @@ record PatternReader(NamedFiles files) {
                 section.get(PatternKeys.HIGH_ABOVE),
                 section.get(PatternKeys.SPORT_TO),
                 section.get(PatternKeys.HOUSE_FROM)));
+    }
+
+    /** Holds two limits to their order, in the units in which they are written. */
+    private static void inOrder(Section section, Key<Double> lower, Key<Double> upper, boolean mayBeAlike) {
+        Optional<Double> low = section.find(lower);
+        Optional<Double> high = section.find(upper);
+        boolean wrong =
+                low.isPresent() && high.isPresent() && (mayBeAlike ? low.get() > high.get() : low.get() >= high.get());
+        if (wrong) {
+            Key<Double> at = section.has(lower) ? lower : upper;
+            section.refuse(
+                    at,
+                    NoticeCode.IMPOSSIBLE_COMBINATION,
+                    ", and `" + lower.name() + "` (" + written(section, lower, low.get()) + ") must be "
+                            + (mayBeAlike ? "at most" : "below") + " `" + upper.name() + "` ("
+                            + written(section, upper, high.get()) + "); put the lower one first.");
+        }
+    }
+
+    private static String written(Section section, Key<Double> key, double value) {
+        return section.value(key)
+                .map(Value::plain)
+                .map(Notices::quote)
+                .orElseGet(() -> key.form().write(value));
     }
 
     private static void besideTapes(Value value) {

@@ -3,6 +3,7 @@ package lanetide.cli.scenario.reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Key;
@@ -19,9 +20,10 @@ import lanetide.squads.rotation.design.Stay;
  * Reads how groups move over the pairs.
  *
  * @param lanes which pairs of the centre groups are sent to
+ * @param games most games of a squad; empty if they are not known
  * @param seed seed of what is drawn or searched
  */
-record RotationReader(Lanes lanes, long seed) {
+record RotationReader(Lanes lanes, OptionalInt games, long seed) {
     private static final String TRADE = "common practice, no source";
 
     /** A design, and whether a group may come back to a pair. */
@@ -61,6 +63,9 @@ record RotationReader(Lanes lanes, long seed) {
         refuseUnless(RotationDesigns.moves(name), section, EventKeys.MOVE, name);
         refuseUnless(RotationDesigns.waits(name), section, EventKeys.EVERY, name);
         refuseUnless(name.equals(RotationDesigns.LISTED), section, EventKeys.TABLE, name);
+        if (RotationDesigns.waits(name)) {
+            warnIfNeverMoves(section, games);
+        }
         if (name.equals("turning") && section.find(EventKeys.MOVE).orElse(2) % 2 != 0) {
             section.value(EventKeys.MOVE).ifPresent(RotationReader::odd);
         }
@@ -82,6 +87,17 @@ record RotationReader(Lanes lanes, long seed) {
 
     private static int every(Section section, String design) {
         return RotationDesigns.waits(design) ? section.get(EventKeys.EVERY) : 1;
+    }
+
+    private static void warnIfNeverMoves(Section section, OptionalInt games) {
+        section.value(EventKeys.EVERY)
+                .filter(every -> games.isPresent())
+                .filter(every -> section.find(EventKeys.EVERY).orElse(1) >= games.getAsInt())
+                .ifPresent(every -> every.refuse(
+                        NoticeCode.VALUE_WITHOUT_EFFECT,
+                        ", so that nobody moves in " + games.getAsInt()
+                                + (games.getAsInt() == 1 ? " game" : " games")
+                                + ". Write fewer, or `rotation: stay`."));
     }
 
     private static void odd(Value move) {

@@ -60,6 +60,12 @@ public final class NamedFiles {
         }
         Path file = scenario.resolveSibling(name.get());
         looked.add(file);
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            value.refuse(
+                    NoticeCode.NAMED_FILE_MISSING,
+                    ", which is a folder, a pipe or a device; it must be a plain file beside the scenario. Name another.");
+            return Optional.empty();
+        }
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(SourceText.MAX_BYTES + 1);
             sha256.put(name.get(), SourceText.sha256(bytes));

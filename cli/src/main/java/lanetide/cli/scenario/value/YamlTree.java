@@ -32,8 +32,11 @@ public final class YamlTree {
     /** Deepest nesting: a scenario's own deepest value lies five levels down. */
     public static final int MAX_LEVELS = 20;
 
-    private static final LoadSettings SETTINGS =
-            LoadSettings.builder().setAllowDuplicateKeys(true).build();
+    private static final LoadSettings SETTINGS = LoadSettings.builder()
+            .setAllowDuplicateKeys(true)
+            // They are refused with their place where a block is opened.
+            .setAllowNonScalarKeys(true)
+            .build();
 
     private final Notices notices;
 
@@ -62,7 +65,11 @@ public final class YamlTree {
         } catch (MarkedYamlEngineException e) {
             syntaxError(e, text);
         } catch (YamlEngineException e) {
-            add(NoticeCode.SYNTAX_ERROR, Place.START, "", "The file cannot be read as YAML: " + e.getMessage() + ".");
+            add(
+                    NoticeCode.SYNTAX_ERROR,
+                    Place.START,
+                    "",
+                    "The file cannot be read as YAML: " + e.getMessage().replaceAll("\\.$", "") + ".");
         }
         return Optional.empty();
     }
