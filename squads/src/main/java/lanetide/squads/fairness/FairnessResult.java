@@ -28,6 +28,7 @@ import lanetide.des.stats.NestedMean;
  *     is not known
  * @param reasons facts that go with the advantages; empty where scores do not come from a simulation
  * @param estimates the advantages round by round
+ * @param cut what the cut does to whom; empty if the event has none
  */
 public record FairnessResult(
         FairnessPlan plan,
@@ -40,7 +41,8 @@ public record FairnessResult(
         int sets,
         boolean beyondPlaying,
         List<Reason> reasons,
-        EffectEstimates estimates) {
+        EffectEstimates estimates,
+        Optional<CutChances> cut) {
     /** Copies the lists. */
     public FairnessResult {
         effects = List.copyOf(effects);
@@ -68,7 +70,8 @@ public record FairnessResult(
                 found.sets(),
                 beyondPlaying,
                 List.of(),
-                found);
+                found,
+                Optional.empty());
     }
 
     /** To two digits, since the forecast is no surer than that. */
@@ -153,6 +156,23 @@ public record FairnessResult(
                 sets,
                 beyondPlaying,
                 found,
-                estimates);
+                estimates,
+                cut);
+    }
+
+    FairnessResult with(CutChances found) {
+        return new FairnessResult(
+                plan,
+                playings,
+                rounds,
+                verdict,
+                effects,
+                evenness,
+                playingsToDecide,
+                sets,
+                beyondPlaying,
+                reasons,
+                estimates,
+                Optional.of(found));
     }
 }

@@ -17,6 +17,7 @@ final class RoundsPlayed {
     private final SeatingRounds rounds;
     private final SeatedPlayings playings;
     private final List<double[]> scores = new ArrayList<>();
+    private final List<CutPlayed> cuts = new ArrayList<>();
     private Optional<EventResult> asDrawn = Optional.empty();
 
     /** No round yet, of as many as a plan allows. */
@@ -27,9 +28,9 @@ final class RoundsPlayed {
         this.playings = new SeatedPlayings(events, rounds);
     }
 
-    /** What is kept of a playing: mean scores by bowler, and all of one. */
+    /** What is kept of a playing: mean scores by bowler, what the cut does, and all of one. */
     @SuppressWarnings("ArrayRecordComponent") // never compared
-    private record Kept(double[] scores, Optional<EventResult> whole) {}
+    private record Kept(double[] scores, Optional<CutPlayed> cut, Optional<EventResult> whole) {}
 
     int playings() {
         return scores.size();
@@ -47,15 +48,18 @@ final class RoundsPlayed {
                         part,
                         threads,
                         number -> number == drawn
-                                ? Watch.ofFilms(summary ->
-                                        new Kept(playings.scores(summary.result()), Optional.of(summary.result())))
-                                : Watch.ofPlay(
-                                        summary -> new Kept(playings.scores(summary.result()), Optional.empty())),
+                                ? Watch.ofFilms(summary -> kept(summary.result(), Optional.of(summary.result())))
+                                : Watch.ofPlay(summary -> kept(summary.result(), Optional.empty())),
                         onDone);
         for (Kept one : kept) {
             scores.add(one.scores());
+            one.cut().ifPresent(cuts::add);
             one.whole().ifPresent(whole -> asDrawn = Optional.of(whole));
         }
+    }
+
+    private Kept kept(EventResult result, Optional<EventResult> whole) {
+        return new Kept(playings.scores(result), playings.cut(result), whole);
     }
 
     /** The advantages; at least two rounds must have been played. */
@@ -65,7 +69,8 @@ final class RoundsPlayed {
 
     /** The verdict. */
     FairnessResult result() {
-        return FairnessStudy.judge(events.event(), rounds, plan, scores);
+        FairnessResult result = FairnessStudy.judge(events.event(), rounds, plan, scores);
+        return cuts.isEmpty() ? result : result.with(new CutEstimates(events.event(), rounds, cuts).chances());
     }
 
     /** The first playing in which everybody sits where he is drawn; at least one round must have been played. */

@@ -2,6 +2,8 @@ package lanetide.squads.fairness;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Predicate;
+import lanetide.squads.model.Bowler;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.DecompositionSolver;
@@ -23,13 +25,20 @@ import org.apache.commons.math3.linear.SingularValueDecomposition;
 final class RowColumnModel {
     private final List<Factor> factors;
     private final Seats seats;
+    private final Predicate<Bowler> whose;
     private final int[] from;
     private final int columns;
 
     /** A model of seats that are sorted in several ways; in another round they may be sorted otherwise. */
     RowColumnModel(List<Factor> factors, Seats seats) {
+        this(factors, seats, bowler -> true);
+    }
+
+    /** The same from what some bowlers score, wherever the others sit. */
+    RowColumnModel(List<Factor> factors, Seats seats, Predicate<Bowler> whose) {
         this.factors = factors;
         this.seats = seats;
+        this.whose = whose;
         this.from = new int[factors.size()];
         int next = 0;
         for (int f = 0; f < from.length; f++) {
@@ -97,6 +106,9 @@ final class RowColumnModel {
         for (int k = 0; k < round.seatings(); k++) {
             for (int seat = 0; seat < count; seat++) {
                 int bowler = round.bowlerAtSeat()[k][seat];
+                if (!whose.test(round.seats().bowlers().get(bowler))) {
+                    continue;
+                }
                 int[] at = columnsOfSeat[seat];
                 for (int c : at) {
                     visits[bowler][c]++;

@@ -2,9 +2,11 @@ package lanetide.squads.fairness;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.Setup;
+import lanetide.squads.qualifying.People;
 import lanetide.squads.result.BowlerResult;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.result.SquadResult;
@@ -17,11 +19,13 @@ import lanetide.squads.study.PossibleEvents;
 final class SeatedPlayings implements Design {
     private final SeatingRounds rounds;
     private final PossibleEvents events;
+    private final People people;
     private final Map<String, Integer> indexOfBowler = new HashMap<>();
 
     SeatedPlayings(PossibleEvents events, SeatingRounds rounds) {
         this.rounds = rounds;
         this.events = events;
+        this.people = new People(events.event());
         Seats seats = rounds.seats();
         for (int i = 0; i < seats.count(); i++) {
             indexOfBowler.put(seats.bowlers().get(i).id(), i);
@@ -39,6 +43,11 @@ final class SeatedPlayings implements Design {
         Playable changing = events.under(seated, playing.set());
         Playable playable = rounds.isStill(playing) ? changing.staying(UnchangingLanes.of(changing.event())) : changing;
         return playable.setup(LuckSource.byFrame(rounds.luck(playing)));
+    }
+
+    /** What the cut of the event does in a playing; empty if it has none. */
+    Optional<CutPlayed> cut(EventResult result) {
+        return events.event().cut().map(cut -> CutPlayed.of(cut, people, result, indexOfBowler.size()));
     }
 
     /** Mean score of every bowler (pins a game), by bowler. */

@@ -2,7 +2,9 @@ package lanetide.squads.fairness;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
+import lanetide.squads.qualifying.People;
 import lanetide.squads.study.Playing;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.unknown.ValueSets;
@@ -27,6 +29,7 @@ final class SeatingRounds {
     private final PossibleEvents events;
     private final Seats seats;
     private final int[] squads;
+    private final int[] personOf;
     private final int seatings;
     private final int rounds;
     private final RandomStreams streams;
@@ -42,6 +45,8 @@ final class SeatingRounds {
         this.events = events;
         this.seats = new Seats(events.event());
         this.squads = seats.classes(Seat::squad);
+        People people = new People(events.event());
+        this.personOf = IntStream.range(0, seats.count()).map(people::personOf).toArray();
         this.seatings = seatings(squadCount);
         this.rounds = plan.playings() / perRound(squadCount);
         this.sets = events.sets();
@@ -126,7 +131,7 @@ final class SeatingRounds {
     }
 
     private int[][] bowlerAtSeat(int round) {
-        return new Seatings(squads, seatings, streams.forReplication(round)).bowlerAtSeat();
+        return new Seatings(squads, personOf, seatings, streams.forReplication(round)).bowlerAtSeat();
     }
 
     /** The first rounds, or all, from the mean scores of every playing by bowler (pins a game). */

@@ -9,6 +9,7 @@ import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Incidents;
 import lanetide.squads.model.Squad;
+import lanetide.squads.qualifying.People;
 
 /**
  * The seats of an event and the bowlers who are drawn into them. A seat has a squad, a group, a place in the bowling
@@ -27,7 +28,7 @@ final class Seats {
             for (int g = 0; g < squad.groups().size(); g++) {
                 for (Bowler bowler : squad.groups().get(g).bowlers()) {
                     seats.add(new Seat(s, g, event.rotations().get(s).pairOf(0, g), bowler.hand()));
-                    bowlers.add(bowler.as(squad.id() + "/" + bowler.id(), bowler.hand()));
+                    bowlers.add(bowler.as(People.nameOfEntry(squad.id(), bowler.id()), bowler.hand()));
                 }
             }
         }
@@ -35,6 +36,10 @@ final class Seats {
 
     int count() {
         return seats.size();
+    }
+
+    List<Seat> seats() {
+        return seats;
     }
 
     /** Bowlers in the order of the seats they are drawn into, each named apart over all squads. */

@@ -19,6 +19,8 @@ import lanetide.squads.score.ScoreCard;
  * @param tempo time he takes over his shots, as a share of the usual, 0.2 (in a hurry) to 5 (very slow)
  * @param secondCover shell of another ball for full racks in his bag, if he has one
  * @param handicapPins pins added to each of his games, 0 to 300
+ * @param person the name of the person if he is entered in several squads, where he may be called otherwise; empty for
+ *     somebody who is entered once
  */
 public record Bowler(
         String id,
@@ -29,7 +31,8 @@ public record Bowler(
         Coverstock spareCover,
         double tempo,
         Optional<Coverstock> secondCover,
-        int handicapPins) {
+        int handicapPins,
+        Optional<String> person) {
     /** The tempo of a bowler of whom nothing else is known. */
     public static final double DEFAULT_TEMPO = 1;
 
@@ -46,6 +49,44 @@ public record Bowler(
     }
 
     /**
+     * A bowler who is entered once.
+     *
+     * @param id name, alone in the squad
+     * @param hand delivery side
+     * @param style how he throws
+     * @param level how good he is
+     * @param cover shell of the ball he throws at full racks
+     * @param spareCover shell of the ball he throws at spares
+     * @param tempo time he takes over his shots, as a share of the usual, 0.2 to 5
+     * @param secondCover shell of another ball for full racks in his bag, if he has one
+     * @param handicapPins pins added to each of his games, 0 to 300
+     * @throws IllegalArgumentException as above
+     */
+    public Bowler(
+            String id,
+            Hand hand,
+            PlayingStyle style,
+            Level level,
+            Coverstock cover,
+            Coverstock spareCover,
+            double tempo,
+            Optional<Coverstock> secondCover,
+            int handicapPins) {
+        this(id, hand, style, level, cover, spareCover, tempo, secondCover, handicapPins, Optional.empty());
+    }
+
+    /**
+     * The same bowler as one of the entries of a person.
+     *
+     * @param name the person's name
+     * @return the bowler
+     */
+    public Bowler ofPerson(String name) {
+        return new Bowler(
+                id, hand, style, level, cover, spareCover, tempo, secondCover, handicapPins, Optional.of(name));
+    }
+
+    /**
      * The same bowler under another name, delivering from a side.
      *
      * @param name the name
@@ -53,7 +94,7 @@ public record Bowler(
      * @return the bowler
      */
     public Bowler as(String name, Hand side) {
-        return new Bowler(name, side, style, level, cover, spareCover, tempo, secondCover, handicapPins);
+        return new Bowler(name, side, style, level, cover, spareCover, tempo, secondCover, handicapPins, person);
     }
 
     /**
@@ -63,6 +104,6 @@ public record Bowler(
      * @return the bowler
      */
     public Bowler withHandicap(int pins) {
-        return new Bowler(id, hand, style, level, cover, spareCover, tempo, secondCover, pins);
+        return new Bowler(id, hand, style, level, cover, spareCover, tempo, secondCover, pins, person);
     }
 }

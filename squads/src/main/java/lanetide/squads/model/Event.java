@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -26,6 +27,7 @@ import lanetide.squads.rotation.Rotation;
  * @param laws the laws of friction and oil it is played under
  * @param bowling what its bowlers have in common
  * @param incidents what can go wrong with lanes, and what is done then
+ * @param cut who goes on from qualifying; empty if nobody is left out
  */
 public record Event(
         String name,
@@ -35,7 +37,8 @@ public record Event(
         PaceOfPlay pace,
         Laws laws,
         Bowling bowling,
-        Incidents incidents) {
+        Incidents incidents,
+        Optional<Cut> cut) {
     /**
      * Copies the lists and checks that they fit together.
      *
@@ -71,13 +74,48 @@ public record Event(
     }
 
     /**
+     * An event without a cut.
+     *
+     * @param name what the director calls it
+     * @param centre the lanes
+     * @param squads in order of start, at least one
+     * @param plans one for each squad: who plays where in which game, and on which patterns
+     * @param pace how long things take
+     * @param laws the laws of friction and oil it is played under
+     * @param bowling what its bowlers have in common
+     * @param incidents what can go wrong with lanes, and what is done then
+     * @throws IllegalArgumentException as above
+     */
+    public Event(
+            String name,
+            Centre centre,
+            List<Squad> squads,
+            List<SquadPlan> plans,
+            PaceOfPlay pace,
+            Laws laws,
+            Bowling bowling,
+            Incidents incidents) {
+        this(name, centre, squads, plans, pace, laws, bowling, incidents, Optional.empty());
+    }
+
+    /**
+     * The same event with a cut.
+     *
+     * @param rule who goes on from qualifying; empty if nobody is left out
+     * @return the event
+     */
+    public Event withCut(Optional<Cut> rule) {
+        return new Event(name, centre, squads, plans, pace, laws, bowling, incidents, rule);
+    }
+
+    /**
      * The same event with other incidents.
      *
      * @param other what can go wrong with lanes, and what is done then
      * @return the event
      */
     public Event withIncidents(Incidents other) {
-        return new Event(name, centre, squads, plans, pace, laws, bowling, other);
+        return new Event(name, centre, squads, plans, pace, laws, bowling, other, cut);
     }
 
     /**
@@ -111,7 +149,7 @@ public record Event(
      * @throws IllegalArgumentException as for a new event
      */
     public Event in(Centre other) {
-        return new Event(name, other, squads, plans, pace, laws, bowling, incidents);
+        return new Event(name, other, squads, plans, pace, laws, bowling, incidents, cut);
     }
 
     /**
@@ -121,7 +159,7 @@ public record Event(
      * @return the event
      */
     public Event withLaws(Laws other) {
-        return new Event(name, centre, squads, plans, pace, other, bowling, incidents);
+        return new Event(name, centre, squads, plans, pace, other, bowling, incidents, cut);
     }
 
     /**
@@ -132,7 +170,7 @@ public record Event(
      */
     public Event withKnowledge(Knowledge knowledge) {
         Bowling other = new Bowling(knowledge, bowling.tiringShare(), bowling.scoring());
-        return new Event(name, centre, squads, plans, pace, laws, other, incidents);
+        return new Event(name, centre, squads, plans, pace, laws, other, incidents, cut);
     }
 
     /**
@@ -155,7 +193,7 @@ public record Event(
      * @throws IllegalArgumentException as for a new event
      */
     public Event withSquads(List<Squad> others, List<SquadPlan> otherPlans) {
-        return new Event(name, centre, others, otherPlans, pace, laws, bowling, incidents);
+        return new Event(name, centre, others, otherPlans, pace, laws, bowling, incidents, cut);
     }
 
     /**
@@ -267,7 +305,7 @@ public record Event(
      * @throws IllegalArgumentException as for a new event
      */
     public Event withSpare(List<LanePair> spare) {
-        return new Event(name, centre.withSpare(spare), squads, plans, pace, laws, bowling, incidents);
+        return new Event(name, centre.withSpare(spare), squads, plans, pace, laws, bowling, incidents, cut);
     }
 
     private static void requireInOrder(List<Squad> squads) {

@@ -105,7 +105,8 @@ public final class PlayModel {
                 pace(event.pace()),
                 event.laws().withValues(set),
                 event.bowling(),
-                event.incidents());
+                event.incidents(),
+                event.cut());
     }
 
     private Centre centre(Event event, List<SquadPlan> plans) {
@@ -141,7 +142,8 @@ public final class PlayModel {
                 oil.of(own.spareCover()),
                 own.tempo(),
                 own.secondCover().map(oil::of),
-                own.handicapPins());
+                own.handicapPins(),
+                own.person());
     }
 
     private SquadPlan plan(SquadPlan plan) {
