@@ -7,6 +7,7 @@ import java.util.Optional;
 import lanetide.cli.report.Figures;
 import lanetide.cli.scenario.entries.DrawnTraits;
 import lanetide.cli.scenario.entries.Trait;
+import lanetide.cli.words.CutWords;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Event;
@@ -32,6 +33,11 @@ final class BowlingWords {
         }
         handicap(event).ifPresent(parts::add);
         return line("Scoring", parts);
+    }
+
+    /** Who goes on from qualifying; empty where nobody is left out. */
+    static Optional<String> cut(Event event) {
+        return event.cut().map(cut -> "Cut: " + CutWords.rule(cut, event) + ".");
     }
 
     private static Optional<String> handicap(Event event) {

@@ -1,6 +1,11 @@
 package lanetide.cli.fairness;
 
+import java.util.Optional;
+import java.util.function.BiFunction;
 import lanetide.cli.report.CsvColumns;
+import lanetide.des.stats.ConfidenceInterval;
+import lanetide.squads.fairness.Bounds;
+import lanetide.squads.fairness.CutChances.Found;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
 
@@ -15,35 +20,64 @@ public final class FairnessCsv {
      * @return the table with its head
      */
     public static String write(FairnessAnswer answer) {
-        return new CsvColumns<Effect>()
-                .add("kind", effect -> EffectWords.kind(effect.kind()))
-                .add("id", FairnessCsv::id)
-                .add("bowlers", Effect::bowlers)
-                .add("advantagePinsPerGame", Effect::advantagePins, 3)
-                .add("standardErrorPins", Effect::standardErrorPins, 4)
-                .add("low", effect -> effect.ci90().low(), 3)
-                .add("high", effect -> effect.ci90().high(), 3)
-                .add("luckLow", effect -> effect.luck90().low(), 3)
-                .add("luckHigh", effect -> effect.luck90().high(), 3)
-                .add("signShare", Effect::signShare, 3)
-                .add("unfairP", Effect::unfairP, 5)
-                .add("verdict", effect -> EffectWords.verdict(effect.verdict()))
+        CsvColumns<FairnessRow> columns = new CsvColumns<FairnessRow>()
+                .add("kind", FairnessRow::kind)
+                .add("id", FairnessRow::id)
+                .add("bowlers", FairnessRow::bowlers)
+                .add("advantagePinsPerGame", FairnessRow::effect, Effect::advantagePins, 3)
+                .add("standardErrorPins", FairnessRow::effect, Effect::standardErrorPins, 4)
+                .add("low", FairnessRow::ci90, ConfidenceInterval::low, 3)
+                .add("high", FairnessRow::ci90, ConfidenceInterval::high, 3)
+                .add("luckLow", FairnessRow::luck90, ConfidenceInterval::low, 3)
+                .add("luckHigh", FairnessRow::luck90, ConfidenceInterval::high, 3)
+                .add("signShare", FairnessRow::effect, Effect::signShare, 3)
+                .add("unfairP", FairnessRow::effect, Effect::unfairP, 5)
                 .add(
-                        "ifNobodyMoves",
-                        effect -> answer.bounds().map(bounds -> bounds.ifNobodyMoves(effect)),
-                        Effect::advantagePins,
-                        3)
-                .add(
-                        "ifAllKnow",
-                        effect -> answer.bounds().map(bounds -> bounds.ifAllKnow(effect)),
-                        Effect::advantagePins,
-                        3)
+                        "verdict",
+                        row -> row.effect()
+                                .map(effect -> EffectWords.verdict(effect.verdict()))
+                                .orElse(""))
+                .add("ifNobodyMoves", row -> bound(row, answer, Bounds::ifNobodyMoves), Effect::advantagePins, 3)
+                .add("ifAllKnow", row -> bound(row, answer, Bounds::ifAllKnow), Effect::advantagePins, 3)
                 .add(
                         "usualValues",
-                        effect -> answer.bounds().flatMap(bounds -> bounds.asUsual(effect)),
+                        row -> row.effect().flatMap(effect -> answer.bounds().flatMap(all -> all.asUsual(effect))),
                         Effect::advantagePins,
-                        3)
-                .table(answer.result().effects());
+                        3);
+        if (answer.result().cut().isPresent()) {
+            addCut(columns);
+        }
+        return columns.table(FairnessRow.of(answer.result(), FairnessCsv::id));
+    }
+
+    private static Optional<Effect> bound(
+            FairnessRow row, FairnessAnswer answer, BiFunction<Bounds, Effect, Effect> like) {
+        return row.effect().flatMap(effect -> answer.bounds().map(bounds -> like.apply(bounds, effect)));
+    }
+
+    /** The intervals of a row with a squad are those of {@code chanceMore}, of others those of {@code chance}. */
+    private static void addCut(CsvColumns<FairnessRow> columns) {
+        columns.add("cutPins", FairnessRow::score, Found::value, 2)
+                .add("level", row -> row.level().map(CutTables::name).orElse(""))
+                .add("chance", FairnessRow::chance, chance -> chance, 5)
+                .add("chanceMore", FairnessRow::squad, squad -> squad.more().value(), 5)
+                .add("chanceLow", FairnessRow::found, found -> found.ci90().low(), 5)
+                .add("chanceHigh", FairnessRow::found, found -> found.ci90().high(), 5)
+                .add(
+                        "chanceLuckLow",
+                        FairnessRow::found,
+                        found -> found.luck90().low(),
+                        5)
+                .add(
+                        "chanceLuckHigh",
+                        FairnessRow::found,
+                        found -> found.luck90().high(),
+                        5)
+                .add(
+                        "chanceSignShare",
+                        FairnessRow::squad,
+                        squad -> squad.more().signShare(),
+                        3);
     }
 
     private static String id(Effect effect) {

@@ -53,6 +53,7 @@ public final class FairnessJson {
                 .ifPresentOrElse(
                         more -> answer.put("replicationsToDecide", more), () -> answer.putNull("replicationsToDecide"));
         JsonAnswer.putAll(answer, "effects", result.effects(), (node, effect) -> effect(node, effect, found));
+        result.cut().ifPresent(cut -> CutJson.write(answer.putObject("cut"), cut));
         JsonAnswer.put(answer, "evenness", result.evenness(), FairnessJson::evenness);
         StructureJson.checks(answer.putObject("structure"), event);
         JsonAnswer.put(answer, "lateChanges", found.late(), FairnessJson::lateChanges);

@@ -8,6 +8,7 @@ import lanetide.cli.scenario.Scenario;
 import lanetide.cli.words.English;
 import lanetide.cli.words.UnknownWords;
 import lanetide.squads.fairness.Bounds;
+import lanetide.squads.fairness.CutChances;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.Evenness;
@@ -55,6 +56,7 @@ public final class FairnessText {
         for (EffectKind kind : EffectKind.values()) {
             table(kind);
         }
+        result.cut().ifPresent(this::cut);
         result.evenness().ifPresent(this::evenness);
         if (!result.reasons().isEmpty()) {
             page.heading("What goes with it");
@@ -132,6 +134,17 @@ public final class FairnessText {
         if (rows.size() > 1) {
             page.heading(EffectWords.heading(kind));
             page.table(rows, 1);
+        }
+    }
+
+    private void cut(CutChances cut) {
+        page.heading(CutTables.HEADING);
+        CutTables.sentences(cut, scenario.event()).forEach(page::item);
+        page.table(CutTables.levels(cut), 1);
+        List<List<String>> squads = CutTables.squads(cut);
+        if (squads.size() > 1) {
+            page.paragraph(CutTables.CAPTION + ":");
+            page.table(squads, 2);
         }
     }
 

@@ -67,6 +67,7 @@ class FaultyKeyTest {
             scoring:
               noTap: 9 pins
               handicap: {base: 200 pins, share: 90 %, averages: {scratch: 190 pins, league: 150 pins, own-level: 150 pins}}
+            cut: {places: 4, ties: last-game, handicap: left-out, counts: sum}
             laws: {friction: mixed-lubrication}
             fairness: {margin: 2 pins}
             costs: {pin: 0.1}

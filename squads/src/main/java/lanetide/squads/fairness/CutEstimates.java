@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import lanetide.des.stats.ConfidenceInterval;
 import lanetide.des.stats.NestedMean;
 import lanetide.oilflow.lane.Hand;
 import lanetide.squads.model.Bowler;
@@ -80,7 +81,7 @@ final class CutEstimates {
 
     private CutChances.OfLevel ofLevel(Optional<String> level, Predicate<Bowler> whose) {
         int people = (int) seats.bowlers().stream().filter(whose).count();
-        return new CutChances.OfLevel(level, people, found(meanChance(whose, false)), squads(whose));
+        return new CutChances.OfLevel(level, people, chance(meanChance(whose, false)), squads(whose));
     }
 
     private List<CutChances.InSquad> squads(Predicate<Bowler> whose) {
@@ -126,7 +127,7 @@ final class CutEstimates {
         double[] worth = IntStream.range(0, chance.length)
                 .mapToDouble(round -> chance[round] - alone[round])
                 .toArray();
-        return Optional.of(new CutChances.Again(people - once, found(chance), found(worth)));
+        return Optional.of(new CutChances.Again(people - once, chance(chance), found(worth)));
     }
 
     /** Round by round the mean over some people, each of whom counts once, and the seatings. */
@@ -180,5 +181,16 @@ final class CutEstimates {
         NestedMean mean = NestedMean.of(byRound, sets);
         return new CutChances.Found(
                 mean.mean(), mean.truth().interval(LEVEL), mean.luck().interval(LEVEL), mean.signShare(byRound));
+    }
+
+    /** A chance, of which no end of an interval lies below 0 or above 1. */
+    private CutChances.Found chance(double[] byRound) {
+        CutChances.Found found = found(byRound);
+        return new CutChances.Found(
+                found.value(), withinOne(found.ci90()), withinOne(found.luck90()), found.signShare());
+    }
+
+    private static ConfidenceInterval withinOne(ConfidenceInterval interval) {
+        return new ConfidenceInterval(Math.max(0, interval.low()), Math.min(1, interval.high()), LEVEL);
     }
 }

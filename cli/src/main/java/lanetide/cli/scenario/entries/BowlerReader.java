@@ -31,6 +31,8 @@ public final class BowlerReader {
     private final Map<Who, Integer> lineOf = new HashMap<>();
     private final Map<String, String> firstSquadOf = new HashMap<>();
     private final Set<String> again = new LinkedHashSet<>();
+    /** Under which names each person bowls. */
+    private final Map<String, Set<String>> namesOf = new HashMap<>();
 
     BowlerReader(Names names, FieldReader fields, LevelLimits limits, Blanks blanks) {
         this.names = names;
@@ -123,15 +125,29 @@ public final class BowlerReader {
                             + " or a number, or remove one of the two.");
             return Optional.empty();
         }
+        Set<String> his = namesOf.computeIfAbsent(name, key -> new LinkedHashSet<>());
         if (firstSquadOf.putIfAbsent(name, squad) == null && taken.add(name)) {
+            his.add(name);
             return Optional.of(name);
         }
         String id = name + " (" + squad + ")";
+        his.add(id);
         again.add(id);
         if (!taken.add(id)) {
             section.value(BowlerKeys.ID).ifPresent(BowlerReader::twice);
         }
         return Optional.of(id);
+    }
+
+    /** The persons who are listed in several squads, by each of the names under which they bowl. */
+    Map<String, String> people() {
+        Map<String, String> people = new HashMap<>();
+        namesOf.forEach((person, his) -> {
+            if (his.size() > 1) {
+                his.forEach(name -> people.put(name, person));
+            }
+        });
+        return people;
     }
 
     /** Says that bowlers are listed in more than one squad, if any are, where their list stands. */

@@ -67,7 +67,13 @@ public final class EntriesReader {
     }
 
     /** One line of the list. */
-    private record Entry(Bowler bowler, Optional<Integer> group, Section section) {}
+    private record Entry(Bowler bowler, Optional<Integer> group, Section section) {
+        /** The same as one of several of a person, if he is listed in several squads. */
+        Entry of(Map<String, String> people) {
+            String person = people.get(bowler.id());
+            return person == null ? this : new Entry(bowler.ofPerson(person), group, section);
+        }
+    }
 
     /** Reads the list, or the table that stands for it, and sorts it by squad. */
     public void read(Section scenario, List<String> squads, int pairs) {
@@ -79,6 +85,8 @@ public final class EntriesReader {
             suggest(named, list);
         }
         sections.forEach(section -> entry(section, squads, pairs, named));
+        Map<String, String> people = bowlers.people();
+        bySquad.values().forEach(entries -> entries.replaceAll(one -> one.of(people)));
         faulty = read.isEmpty() || list.notices().hasErrors();
         list.value(EventKeys.ENTRIES).ifPresent(bowlers::tellWhoBowlsAgain);
         blanks.tell(limits, scenario.notices().assumptions());

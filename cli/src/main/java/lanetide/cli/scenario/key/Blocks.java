@@ -35,6 +35,7 @@ public final class Blocks {
             BowlerKeys.BOWLERS,
             RuleKeys.SCORING,
             RuleKeys.HANDICAP,
+            CutKeys.CUT,
             RuleKeys.LAWS,
             RuleKeys.FAIRNESS,
             RuleKeys.COSTS,

@@ -66,6 +66,9 @@ public final class EventKeys {
             .optional("a block", "bowlers as they are");
     public static final Key<Void> SCORING = SCENARIO.key("scoring", Structure.BLOCK, "how the event is scored")
             .optional("a block", "by the rules, without handicap");
+    public static final Key<Void> CUT = SCENARIO.key(
+                    "cut", Structure.BLOCK, "who goes on from qualifying, by the totals over all squads")
+            .optional("{places: 16}", "nobody is left out");
     public static final Key<Void> INCIDENTS = SCENARIO.key(
                     "incidents", Structure.BLOCK, "what can go wrong with lanes, and what is done then")
             .optional("a block", "nothing");

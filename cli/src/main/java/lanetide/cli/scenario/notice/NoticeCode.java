@@ -148,6 +148,8 @@ public enum NoticeCode {
     ROTATION_REPEATS_PAIRS(Severity.WARNING),
     /** Pairs on which nobody bowls. */
     PAIRS_EMPTY(Severity.WARNING),
+    /** A cut over squads that play different numbers of games. */
+    CUT_GAMES_DIFFER(Severity.WARNING),
     /** Shares that miss 100 % by rounding and are scaled. */
     SHARES_ROUNDED(Severity.WARNING),
     /** A pair whose left lane has an even number. */

@@ -21,6 +21,7 @@ import lanetide.oilflow.film.PatternBands;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Bowling;
+import lanetide.squads.model.Cut;
 import lanetide.squads.model.DrawnField;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.FieldMix;
@@ -74,7 +75,8 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
             Optional<RotationReader.Choice> choice,
             List<SquadDraft> drafts,
             Manned manned,
-            Optional<Incidents> incidents) {}
+            Optional<Incidents> incidents,
+            Optional<Cut> cut) {}
 
     /** The squads with their bowlers, if every one of them is known, and what of these was drawn. */
     private record Manned(List<Squad> squads, DrawnTraits drawn) {}
@@ -118,7 +120,9 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         Optional<RotationReader.Choice> choice = new RotationReader(lanes.lanes(), games, chosenSeed).read(scenario);
         Manned manned = squads(scenario, names, lanes, drafts, streams);
         Optional<Incidents> incidents = new IncidentsReader(lanes.centre()).read(scenario);
-        return new Parts(names, lanes, pattern, bands, pace, laws, bowling, policy, choice, drafts, manned, incidents);
+        Optional<Cut> cut = CutReader.read(scenario, drafts, manned.squads());
+        return new Parts(
+                names, lanes, pattern, bands, pace, laws, bowling, policy, choice, drafts, manned, incidents, cut);
     }
 
     private static Optional<Laws> laws(Section section) {
@@ -183,7 +187,8 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                         parts.pace().orElseThrow(),
                         parts.laws().orElseThrow(),
                         parts.bowling().orElseThrow(),
-                        parts.incidents().orElseThrow()),
+                        parts.incidents().orElseThrow(),
+                        parts.cut()),
                 Measurements.NONE,
                 parts.choice().orElseThrow().design(),
                 chosenSeed,

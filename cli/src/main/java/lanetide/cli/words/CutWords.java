@@ -1,0 +1,49 @@
+package lanetide.cli.words;
+
+import lanetide.cli.report.Figures;
+import lanetide.squads.model.Counting;
+import lanetide.squads.model.Cut;
+import lanetide.squads.model.Event;
+import lanetide.squads.qualifying.People;
+
+/** The rule of a cut in words. */
+public final class CutWords {
+    private CutWords() {}
+
+    /**
+     * The whole rule.
+     *
+     * @param cut the rule
+     * @param event the event that has it
+     * @return one sentence, without its stop
+     */
+    public static String rule(Cut cut, Event event) {
+        int people = new People(event).count();
+        String share =
+                cut.share().isPresent() ? " (" + Figures.plain(100 * cut.share().getAsDouble(), 2) + " %)" : "";
+        return cut.places(people) + " of " + people + " people" + share + " go on, by their totals "
+                + (cut.withHandicap() ? "with" : "without") + " handicap; of those with the same total "
+                + ties(cut) + (isReentered(event) ? "; " + counting(cut) : "");
+    }
+
+    private static String ties(Cut cut) {
+        return switch (cut.ties()) {
+            case LOT -> "the lot decides";
+            case LAST_GAME -> "who has the higher last game goes first";
+            case HIGH_GAME -> "who has the higher best game goes first";
+            case ALL -> "all go on";
+        };
+    }
+
+    private static String counting(Cut cut) {
+        return "for who is entered in several squads "
+                + (cut.counting() == Counting.BEST ? "the best of them counts" : "the sum of all counts");
+    }
+
+    private static boolean isReentered(Event event) {
+        return event.squads().stream()
+                .flatMap(squad -> squad.groups().stream())
+                .flatMap(group -> group.bowlers().stream())
+                .anyMatch(bowler -> bowler.person().isPresent());
+    }
+}
