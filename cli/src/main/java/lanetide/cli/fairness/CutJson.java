@@ -1,8 +1,8 @@
 package lanetide.cli.fairness;
 
 import lanetide.cli.report.JsonAnswer;
-import lanetide.squads.fairness.CutChances;
-import lanetide.squads.fairness.CutChances.Found;
+import lanetide.squads.qualifying.CutChances;
+import lanetide.squads.qualifying.CutChances.Found;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What a cut does to whom, for programs. */

@@ -9,11 +9,11 @@ import lanetide.cli.report.Table;
 import lanetide.cli.words.CutWords;
 import lanetide.cli.words.UnknownWords;
 import lanetide.des.stats.ConfidenceInterval;
-import lanetide.squads.fairness.CutChances;
-import lanetide.squads.fairness.CutChances.Found;
-import lanetide.squads.fairness.CutChances.InSquad;
-import lanetide.squads.fairness.CutChances.OfLevel;
 import lanetide.squads.model.Event;
+import lanetide.squads.qualifying.CutChances;
+import lanetide.squads.qualifying.CutChances.Found;
+import lanetide.squads.qualifying.CutChances.InSquad;
+import lanetide.squads.qualifying.CutChances.OfLevel;
 
 /** What a cut does to whom, in words and tables; chances are told in a hundred playings. */
 public final class CutTables {

@@ -5,9 +5,9 @@ import java.util.function.BiFunction;
 import lanetide.cli.report.CsvColumns;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.squads.fairness.Bounds;
-import lanetide.squads.fairness.CutChances.Found;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
+import lanetide.squads.qualifying.CutChances.Found;
 
 /** The advantages as a table: one row for each. */
 public final class FairnessCsv {

@@ -6,12 +6,12 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import lanetide.des.stats.ConfidenceInterval;
-import lanetide.squads.fairness.CutChances;
-import lanetide.squads.fairness.CutChances.Found;
-import lanetide.squads.fairness.CutChances.InSquad;
-import lanetide.squads.fairness.CutChances.OfLevel;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.FairnessResult;
+import lanetide.squads.qualifying.CutChances;
+import lanetide.squads.qualifying.CutChances.Found;
+import lanetide.squads.qualifying.CutChances.InSquad;
+import lanetide.squads.qualifying.CutChances.OfLevel;
 
 /**
  * A row of the table: an advantage, the expected score of the cut, the chance of a level, or that of a level in a

@@ -8,7 +8,6 @@ import lanetide.cli.scenario.Scenario;
 import lanetide.cli.words.English;
 import lanetide.cli.words.UnknownWords;
 import lanetide.squads.fairness.Bounds;
-import lanetide.squads.fairness.CutChances;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.Evenness;
@@ -16,6 +15,7 @@ import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Verdict;
 import lanetide.squads.measure.WhatToMeasure;
+import lanetide.squads.qualifying.CutChances;
 
 /**
  * What {@code fairness} answers, for people: the verdict first, then to whom not, by how many pins, how sure, and why.

@@ -1,6 +1,6 @@
 package lanetide.cli.words;
 
-import lanetide.cli.report.Figures;
+import lanetide.cli.scenario.key.Range;
 import lanetide.squads.model.Counting;
 import lanetide.squads.model.Cut;
 import lanetide.squads.model.Event;
@@ -20,7 +20,7 @@ public final class CutWords {
     public static String rule(Cut cut, Event event) {
         int people = new People(event).count();
         String share =
-                cut.share().isPresent() ? " (" + Figures.plain(100 * cut.share().getAsDouble(), 2) + " %)" : "";
+                cut.share().isPresent() ? " (" + Range.round(100 * cut.share().getAsDouble()) + " %)" : "";
         return cut.places(people) + " of " + people + " people" + share + " go on, by their totals "
                 + (cut.withHandicap() ? "with" : "without") + " handicap; of those with the same total "
                 + ties(cut) + (isReentered(event) ? "; " + counting(cut) : "");

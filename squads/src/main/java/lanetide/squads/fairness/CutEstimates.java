@@ -14,6 +14,8 @@ import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Cut;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Level;
+import lanetide.squads.qualifying.CutChances;
+import lanetide.squads.qualifying.CutPlayed;
 import lanetide.squads.qualifying.People;
 
 /**

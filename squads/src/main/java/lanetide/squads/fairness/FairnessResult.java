@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lanetide.des.random.RandomStreams;
 import lanetide.des.stats.NestedMean;
+import lanetide.squads.qualifying.CutChances;
 
 /**
  * Whether an event is fair.

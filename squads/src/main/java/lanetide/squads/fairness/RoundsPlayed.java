@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import lanetide.squads.qualifying.CutPlayed;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.study.Part;
 import lanetide.squads.study.PossibleEvents;

@@ -6,6 +6,7 @@ import java.util.Optional;
 import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.Setup;
+import lanetide.squads.qualifying.CutPlayed;
 import lanetide.squads.qualifying.People;
 import lanetide.squads.result.BowlerResult;
 import lanetide.squads.result.EventResult;

@@ -18,6 +18,8 @@ import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Squad;
 import lanetide.squads.model.TieRule;
+import lanetide.squads.qualifying.CutChances;
+import lanetide.squads.qualifying.CutPlayed;
 import lanetide.squads.study.PossibleEvents;
 import org.junit.jupiter.api.Test;
 

@@ -1,4 +1,4 @@
-package lanetide.squads.fairness;
+package lanetide.squads.qualifying;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,11 +1,7 @@
-package lanetide.squads.fairness;
+package lanetide.squads.qualifying;
 
 import java.util.List;
 import lanetide.squads.model.Cut;
-import lanetide.squads.qualifying.Entrant;
-import lanetide.squads.qualifying.People;
-import lanetide.squads.qualifying.Qualified;
-import lanetide.squads.qualifying.Qualifying;
 import lanetide.squads.result.EventResult;
 
 /**
@@ -17,9 +13,17 @@ import lanetide.squads.result.EventResult;
  * @param scorePins total of the last one who goes on (pins)
  */
 @SuppressWarnings("ArrayRecordComponent") // never compared
-record CutPlayed(double[] chance, double[] alone, int goingOn, int scorePins) {
-    /** Applies a cut to a playing with bowlers in any seats. */
-    static CutPlayed of(Cut cut, People people, EventResult result, int bowlers) {
+public record CutPlayed(double[] chance, double[] alone, int goingOn, int scorePins) {
+    /**
+     * Applies a cut to a playing with bowlers in any seats, each under the name of his entry.
+     *
+     * @param cut the rule
+     * @param people who is entered
+     * @param result what came of the playing
+     * @param bowlers number of entries
+     * @return what it says of the cut
+     */
+    public static CutPlayed of(Cut cut, People people, EventResult result, int bowlers) {
         People.Bowled bowled = people.seated(result.squads(), cut);
         Qualifying all = Qualifying.of(cut, bowled.people());
         Qualified qualified = all.qualified();
