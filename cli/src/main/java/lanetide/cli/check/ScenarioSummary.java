@@ -10,7 +10,6 @@ import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
 import lanetide.cli.report.PatternWords;
 import lanetide.cli.scenario.Scenario;
-import lanetide.cli.scenario.reader.PlayEstimate;
 import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.cli.words.DesignWords;
 import lanetide.squads.measured.Measurements;
@@ -22,6 +21,7 @@ import lanetide.squads.model.LineUpChange;
 import lanetide.squads.model.Squad;
 import lanetide.squads.model.Stops;
 import lanetide.squads.score.TenpinScore;
+import lanetide.squads.study.DayClock;
 
 /** A scenario in words, so that its author sees what was understood. */
 public final class ScenarioSummary {
@@ -41,8 +41,8 @@ public final class ScenarioSummary {
         changes(event).ifPresent(page::item);
         incidents(event.incidents()).ifPresent(page::item);
         measured(scenario.measurements()).ifPresent(page::item);
-        page.heading("Squads (ends are estimates from the pace of play)");
-        page.table(squads(event), 3);
+        page.heading("Squads (ends are means over playings without oil)");
+        page.table(squads(event, DayClock.of(event, scenario.seed())), 3);
         Ending.assumptions(page, scenario.assumptions());
     }
 
@@ -119,7 +119,7 @@ public final class ScenarioSummary {
         return count + " " + what + (count == 1 ? "" : "s");
     }
 
-    private static List<List<String>> squads(Event event) {
+    private static List<List<String>> squads(Event event, DayClock clock) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Squad", "Start", "Lanes before", "Bowlers", "Groups", "Games", "Ends about"));
         for (int i = 0; i < event.squads().size(); i++) {
@@ -127,7 +127,6 @@ public final class ScenarioSummary {
             int games = event.rotations().get(i).games();
             int bowlers =
                     squad.groups().stream().mapToInt(group -> group.size()).sum();
-            long endMs = squad.startMs() + new PlayEstimate(event.pace()).usualMs(squad, games);
             rows.add(List.of(
                     squad.id(),
                     TimeOfDay.write(squad.startMs()),
@@ -135,7 +134,7 @@ public final class ScenarioSummary {
                     String.valueOf(bowlers),
                     String.valueOf(squad.groups().size()),
                     String.valueOf(games),
-                    TimeOfDay.write(endMs)));
+                    TimeOfDay.write(clock.squads().get(i).end().meanMs())));
         }
         return rows;
     }

@@ -27,7 +27,7 @@ import picocli.CommandLine.Option;
         exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
         footer = {
             "  lanetide reoil scenarios/club-night.yaml",
-            "  lanetide reoil scenarios/club-night.yaml --games 40 --replications 50",
+            "  lanetide reoil scenarios/one-pair.yaml --games 30 --replications 10",
             "  lanetide reoil scenarios/club-final.yaml --format csv -o curve.csv"
         })
 public final class ReoilCommand implements Callable<Integer> {

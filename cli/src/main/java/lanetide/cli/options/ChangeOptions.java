@@ -11,13 +11,12 @@ import java.util.regex.Pattern;
 import lanetide.cli.output.CommandFailure;
 import lanetide.cli.rotate.LateChanges;
 import lanetide.cli.rotate.RotationNote;
-import lanetide.cli.scenario.reader.PlayEstimate;
+import lanetide.cli.scenario.reader.LanesReady;
 import lanetide.squads.change.Change;
 import lanetide.squads.change.LateStart;
 import lanetide.squads.change.NoShows;
 import lanetide.squads.change.PairLoss;
 import lanetide.squads.change.RotationRepair.Priority;
-import lanetide.squads.machines.MachinePlan;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Squad;
@@ -85,7 +84,7 @@ public final class ChangeOptions {
             change = change.then(absent(change.event(), seed));
             Set<Integer> lost = lost(event);
             change = change.then(lost.isEmpty() ? Change.none(change.event()) : loss(change.event(), lost));
-            change = change.then(late == null ? Change.none(change.event()) : delay(change.event()));
+            change = change.then(late == null ? Change.none(change.event()) : delay(change.event(), seed));
             return Optional.of(LateChanges.of(event, change, note, lost, !avoidRepeats));
         } catch (ImpossibleRotationException e) {
             throw CommandFailure.wrongUse("The change cannot be made. " + e.getMessage());
@@ -156,7 +155,7 @@ public final class ChangeOptions {
                 .anyMatch(bowler -> bowler.id().equals(name));
     }
 
-    private Change delay(Event event) {
+    private Change delay(Event event, long seed) {
         Matcher delay = DELAY.matcher(late);
         if (!delay.matches() || (delay.group(2) == null && delay.group(3) == null)) {
             throw CommandFailure.wrongUse("--late is `" + late + "`; it must be a squad and a time. Write such as `"
@@ -166,14 +165,7 @@ public final class ChangeOptions {
         int squad = NamedOption.of("--late", delay.group(1), places(event));
         long minutes = 60 * whole(delay.group(2)) + whole(delay.group(3));
         OptionCheck.requireRange("--late", minutes, 1, 24 * 60);
-        PlayEstimate estimate = new PlayEstimate(event.pace());
-        return LateStart.of(
-                event,
-                squad,
-                minutes * MINUTE_MS,
-                (before, games, next) -> before.startMs()
-                        + estimate.usualMs(before, games)
-                        + MachinePlan.of(event, next).durationMs());
+        return LateStart.of(event, squad, minutes * MINUTE_MS, new LanesReady(seed));
     }
 
     private static long whole(String digits) {

@@ -8,9 +8,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalLong;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lanetide.cli.scenario.notice.Assumption;
 import lanetide.cli.scenario.notice.Notice;
 import lanetide.cli.scenario.notice.NoticeCode;
@@ -402,6 +405,37 @@ class ScenarioReaderTest {
 
         assertThat(reading.scenario()).isPresent();
         assertThat(reading.notices()).extracting(Notice::code).containsExactly(NoticeCode.SQUAD_MAY_OVERLAP);
+    }
+
+    /** Whoever follows all advice is not warned again: a squad that waits makes the next one wait. */
+    @Test
+    void theAdvisedStartsHoldWhenTheyAreFollowed() {
+        String squads =
+                "oil: fresh}\n  - {id: B, start: \"19:10\", oil: fresh}\n  - {id: C, start: \"20:30\", oil: none}";
+        Reading reading = Scenarios.readWith("oil: fresh}", squads);
+        Pattern advice = Pattern.compile("Start at (\\S+) or later");
+        String followed = squads;
+        for (Notice notice : reading.notices()) {
+            Matcher start = advice.matcher(notice.message());
+            assertThat(start.find()).isTrue();
+            followed = followed.replace(notice.value(), start.group(1));
+        }
+
+        assertThat(reading.notices())
+                .extracting(Notice::code)
+                .containsExactly(NoticeCode.SQUAD_MAY_OVERLAP, NoticeCode.SQUAD_MAY_OVERLAP);
+        assertThat(Scenarios.readWith("oil: fresh}", followed).notices()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'19:00', 1", "'23:59', 0", "'01:00', 0", "'day 2 19:00', 1"})
+    void aSquadThatIsDoneAfterTheCentreClosesIsNamed(String closes, int times) {
+        Reading reading = Scenarios.readWith("  lanes: 1 to 4", "  lanes: 1 to 4\n  closes: \"" + closes + "\"");
+
+        assertThat(reading.scenario()).isPresent();
+        assertThat(reading.notices())
+                .extracting(Notice::code)
+                .containsExactlyElementsOf(Collections.nCopies(times, NoticeCode.ENDS_AFTER_CLOSING));
     }
 
     /**

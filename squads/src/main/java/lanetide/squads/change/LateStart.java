@@ -11,18 +11,17 @@ public final class LateStart {
 
     private LateStart() {}
 
-    /** When lanes are ready for a squad. */
+    /** When lanes are ready for the next squad. */
     @FunctionalInterface
     public interface Ready {
         /**
-         * The earliest start.
+         * The earliest start of the squad after one.
          *
-         * @param before the squad before, with its new start
-         * @param games its games
-         * @param next the squad that waits
+         * @param event the event, with what has changed so far
+         * @param before place of the squad before in it, counted from zero
          * @return time (ms from midnight before the first day)
          */
-        long ms(Squad before, int games, Squad next);
+        long ms(Event event, int before);
     }
 
     /**
@@ -39,17 +38,40 @@ public final class LateStart {
         if (delayMs < 1) {
             throw new ImpossibleRotationException("delay in ms", delayMs, "at least 1", "Leave it out.");
         }
-        List<Squad> squads = new ArrayList<>(event.squads());
-        List<Change.Start> starts = new ArrayList<>();
-        long startMs = squads.get(squad).startMs() + delayMs;
-        for (int at = squad; at < squads.size() && startMs > squads.get(at).startMs(); at++) {
-            Squad planned = squads.get(at);
-            squads.set(at, planned.startingAt(startMs));
-            starts.add(new Change.Start(planned.id(), planned.startMs(), startMs));
-            if (at + 1 < squads.size()) {
-                startMs = ready.ms(squads.get(at), event.games(at), squads.get(at + 1));
+        Change late = startingAt(event, event, squad, event.squads().get(squad).startMs() + delayMs);
+        return waiting(event, late, squad + 1, ready);
+    }
+
+    /**
+     * Lets squads start as planned, or as soon as the lanes are ready for them.
+     *
+     * @param event the event
+     * @param ready when lanes are ready
+     * @return the event with the starts that can be kept; unchanged if all can
+     */
+    public static Change waiting(Event event, Ready ready) {
+        return waiting(event, Change.none(event), 1, ready);
+    }
+
+    private static Change waiting(Event planned, Change change, int from, Ready ready) {
+        Change all = change;
+        for (int at = from; at < all.event().squads().size(); at++) {
+            long readyMs = ready.ms(all.event(), at - 1);
+            if (readyMs > all.event().squads().get(at).startMs()) {
+                all = all.then(startingAt(planned, all.event(), at, readyMs));
             }
         }
+        return all;
+    }
+
+    /** Later squads keep the order of start, until it is seen when they can start. */
+    private static Change startingAt(Event planned, Event event, int squad, long startMs) {
+        List<Squad> squads = new ArrayList<>(event.squads());
+        for (int at = squad; at < squads.size() && squads.get(at).startMs() < startMs; at++) {
+            squads.set(at, squads.get(at).startingAt(startMs));
+        }
+        Squad late = planned.squads().get(squad);
+        List<Change.Start> starts = List.of(new Change.Start(late.id(), late.startMs(), startMs));
         return new Change(event.withSquads(squads), List.of(), List.of(), List.of(), List.of(), starts);
     }
 }

@@ -1,7 +1,9 @@
 package lanetide.squads.equipment;
 
-import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.film.OilPattern;
@@ -13,10 +15,12 @@ import lanetide.squads.model.Event;
 /**
  * The line every bowler brings to an event: what a player of his kind plays on the fresh pattern of his squad, which is
  * all that a pattern sheet and practice elsewhere can tell him. Where lanes of a squad differ, it is the pattern of
- * most of them. Each is worked out once for all playings of the event.
+ * most of them. Each is worked out once for all playings of the event, when the first who needs it comes.
  */
 public final class StartingLines {
-    private final Map<OilPattern, PatternLines> byPattern = new HashMap<>();
+    private final Set<OilPattern> patterns;
+    private final Physics physics;
+    private final Map<OilPattern, PatternLines> byPattern = new ConcurrentHashMap<>();
 
     /**
      * Works out the lines.
@@ -25,11 +29,11 @@ public final class StartingLines {
      * @param physics the laws
      */
     public StartingLines(Event event, Physics physics) {
-        Stream.concat(
+        this.patterns = Stream.concat(
                         Stream.of(event.pattern()),
                         event.plans().stream().map(plan -> plan.patterns().usual()))
-                .distinct()
-                .forEach(pattern -> byPattern.put(pattern, new PatternLines(pattern, physics)));
+                .collect(Collectors.toUnmodifiableSet());
+        this.physics = physics;
     }
 
     /**
@@ -40,11 +44,10 @@ public final class StartingLines {
      * @throws IllegalArgumentException if no squad plays on it
      */
     public PatternLines on(OilPattern pattern) {
-        PatternLines lines = byPattern.get(pattern);
-        if (lines == null) {
+        if (!patterns.contains(pattern)) {
             throw new IllegalArgumentException("no squad of the event plays on pattern " + pattern.id());
         }
-        return lines;
+        return byPattern.computeIfAbsent(pattern, played -> new PatternLines(played, physics));
     }
 
     /**

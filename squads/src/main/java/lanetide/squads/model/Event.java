@@ -153,6 +153,16 @@ public record Event(
     }
 
     /**
+     * The same event at another pace.
+     *
+     * @param other how long things take
+     * @return the event
+     */
+    public Event withPace(PaceOfPlay other) {
+        return new Event(name, centre, squads, plans, other, laws, bowling, incidents);
+    }
+
+    /**
      * The same event under other laws.
      *
      * @param other the laws of friction and oil

@@ -16,7 +16,7 @@ import lanetide.squads.result.TimetableEntry;
  * @param simulator the clock and the events to come
  * @param lanes the lanes, pair by pair in the centre's order
  * @param levelling how films level while nobody plays
- * @param shots throws the balls
+ * @param balls throws the balls
  * @param approaches lets bowlers step up
  * @param faults which lanes are out of order
  * @param director decides where bowlers go then
@@ -29,7 +29,7 @@ record Day(
         Simulator simulator,
         List<PairLanes> lanes,
         Levelling levelling,
-        ShotMaker shots,
+        Balls balls,
         Approaches approaches,
         Faults faults,
         Director director,
@@ -42,7 +42,7 @@ record Day(
             Simulator simulator,
             List<PairLanes> lanes,
             Levelling levelling,
-            ShotMaker shots,
+            Balls balls,
             LaneRecorder recorder,
             List<TimetableEntry> timetable,
             ShotObserver shotObserver,
@@ -58,7 +58,7 @@ record Day(
                 simulator,
                 lanes,
                 levelling,
-                shots,
+                balls,
                 new Approaches(simulator, event.pace().courtesy(), all),
                 faults,
                 new Director(event.incidents(), faults, spare),

@@ -23,7 +23,7 @@ import lanetide.squads.result.TypicalLine;
 final class LaneRecorder {
 
     private final List<TypicalPlayer> players;
-    private final LineFinder finder;
+    private final Optional<LineFinder> finder;
     private final boolean writes;
     private final LaneObserver observer;
     private final Map<String, Line> lastLines = new HashMap<>();
@@ -33,7 +33,9 @@ final class LaneRecorder {
     LaneRecorder(LaneRecords wanted, List<TypicalPlayer> players, Physics physics, LaneObserver observer) {
         this.writes = wanted != LaneRecords.NONE;
         this.players = wanted == LaneRecords.WINDOWS ? players : List.of();
-        this.finder = new LineFinder(new RowMarch(physics.grid()), physics.carry());
+        this.finder = this.players.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new LineFinder(new RowMarch(physics.grid()), physics.carry()));
         this.observer = observer;
     }
 
@@ -80,7 +82,8 @@ final class LaneRecorder {
     private TypicalLine line(TypicalPlayer typical, LaneInPlay lane, OilPattern pattern) {
         String key = lane.number() + "/" + typical.style() + "/" + typical.hand();
         Line near = lastLines.getOrDefault(key, typical.start());
-        Optional<ExitWindow> window = finder.movedWindow(typical.player(), lane.film(), near, pattern.lengthM());
+        Optional<ExitWindow> window =
+                finder.orElseThrow().movedWindow(typical.player(), lane.film(), near, pattern.lengthM());
         window.ifPresent(found -> lastLines.put(key, found.played()));
         return new TypicalLine(
                 new StyleWindow(

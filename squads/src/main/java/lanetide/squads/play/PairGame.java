@@ -165,11 +165,11 @@ final class PairGame {
         BowlerInPlay bowler = member.bowler();
         long nowMs = day.simulator().nowMs();
         int standing = bowler.standing();
-        int pinsLeft = day.shots().throwBall(bowler, mates, side.lane(), nowMs);
+        int pinsLeft = day.balls().throwBall(bowler, mates, side.lane(), nowMs);
         watcher.thrown(turn.player(), side.lane(), turn.frame(), ball, standing, pinsLeft);
         bowler.score(pinsLeft);
-        long pinsSetMs = day.shots().travelMs() + pace.pinsetterMs();
-        long ballBackMs = day.shots().travelMs() + pace.ballReturnMs();
+        long pinsSetMs = day.balls().travelMs() + pace.pinsetterMs();
+        long ballBackMs = day.balls().travelMs() + pace.ballReturnMs();
         member.ballBackAt(nowMs + ballBackMs);
         if (bowler.frameComplete(turn.frame())) {
             day.simulator().schedule(pinsSetMs, Phase.PLAY, "frame done", () -> endFrame(side, turn));

@@ -74,9 +74,9 @@ final class PairPractice {
     private void release(Side side, Member member) {
         long nowMs = simulator.nowMs();
         int standing = member.bowler().standing();
-        int pinsLeft = day.shots().throwBall(member.bowler(), mates, side.lane, nowMs);
+        int pinsLeft = day.balls().throwBall(member.bowler(), mates, side.lane, nowMs);
         watcher.thrown(member.bowler(), side.lane, standing, pinsLeft);
-        long travelMs = day.shots().travelMs();
+        long travelMs = day.balls().travelMs();
         member.ballBackAt(nowMs + travelMs + pace.ballReturnMs());
         simulator.schedule(travelMs + pace.pinsetterMs(), Phase.PLAY, "practice pins set", () -> {
             bowling[side.bowler] = false;

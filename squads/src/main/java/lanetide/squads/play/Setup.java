@@ -1,6 +1,7 @@
 package lanetide.squads.play;
 
 import lanetide.des.Simulator;
+import lanetide.oilflow.film.OilFilm;
 import lanetide.squads.equipment.Physics;
 import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.luck.LuckSource;
@@ -16,6 +17,7 @@ import lanetide.squads.model.Event;
  * @param records what is written down of the lanes
  * @param observers who watch
  * @param agents gives every bowler the agent that chooses his lines
+ * @param balls gives it who throws its balls
  * @param simulator the clock
  */
 public record Setup(
@@ -26,6 +28,7 @@ public record Setup(
         LaneRecords records,
         Observers observers,
         AgentSource agents,
+        BallSource balls,
         Simulator simulator) {
     /**
      * A playing that nobody watches, by bowlers as the event has them.
@@ -45,7 +48,13 @@ public record Setup(
                 LaneRecords.FILMS,
                 Observers.NONE,
                 new Agents(event, startingLines, physics),
+                Setup::withOil,
                 new Simulator());
+    }
+
+    private static Balls withOil(Setup setup) {
+        Physics physics = setup.physics();
+        return new ShotMaker(physics, OilFilm.fresh(setup.event().pattern(), physics.grid()));
     }
 
     /**
@@ -55,7 +64,7 @@ public record Setup(
      * @return the setup
      */
     public Setup recording(LaneRecords wanted) {
-        return new Setup(event, physics, startingLines, luck, wanted, observers, agents, simulator);
+        return new Setup(event, physics, startingLines, luck, wanted, observers, agents, balls, simulator);
     }
 
     /**
@@ -65,6 +74,6 @@ public record Setup(
      * @return the setup
      */
     public Setup watchedBy(Observers others) {
-        return new Setup(event, physics, startingLines, luck, records, others, agents, simulator);
+        return new Setup(event, physics, startingLines, luck, records, others, agents, balls, simulator);
     }
 }

@@ -18,7 +18,7 @@ import lanetide.squads.result.ThrownBall;
 import org.apache.commons.rng.sampling.distribution.NormalizedGaussianSampler;
 
 /** Throws balls: the bowler's aim, the scatter of his release, the ball on the lane's present film, the pins. */
-final class ShotMaker {
+final class ShotMaker implements Balls {
     /** Error of a bowler's reading of the angle at the pins (rad; one degree, assumption). */
     private static final double SEES_ANGLE_RAD = StrictMath.toRadians(1);
 
@@ -28,7 +28,7 @@ final class ShotMaker {
     /** On lanes that stay as they are nobody expects anything else, so that a seat is worth nothing there. */
     private final boolean oilMoves;
 
-    private long shots;
+    private long thrown;
     private Line lastMeant;
     private Line lastThrown;
     private Release lastRelease;
@@ -40,17 +40,18 @@ final class ShotMaker {
         this.oilMoves = !physics.lanesStay();
     }
 
-    long shots() {
-        return shots;
+    @Override
+    public long thrown() {
+        return thrown;
     }
 
-    /** Time the last ball took to the pins (ms). */
-    long travelMs() {
+    @Override
+    public long travelMs() {
         return Math.round(march.timeS() * 1000);
     }
 
-    /** What the last ball did; only after a ball. */
-    ThrownBall lastBall() {
+    @Override
+    public ThrownBall lastBall() {
         return new ThrownBall(
                 lastMeant,
                 lastThrown,
@@ -61,13 +62,10 @@ final class ShotMaker {
                 march.entryAngleRad());
     }
 
-    /**
-     * Throws at what stands, and lets the bowler, and those he bowls with, learn from a full rack.
-     *
-     * @return pins left standing
-     */
-    int throwBall(BowlerInPlay bowler, Mates mates, LaneInPlay lane, long timeMs) {
-        shots++;
+    /** Lets the bowler, and those he bowls with, learn from a full rack. */
+    @Override
+    public int throwBall(BowlerInPlay bowler, Mates mates, LaneInPlay lane, long timeMs) {
+        thrown++;
         return bowler.standing() == Rack.FULL ? atFullRack(bowler, mates, lane, timeMs) : atSpare(bowler, lane, timeMs);
     }
 

@@ -21,7 +21,7 @@ record ShotReporter(Day day, String squad) {
                             standing != Rack.FULL,
                             standing,
                             left,
-                            day.shots().lastBall()));
+                            day.balls().lastBall()));
         }
     }
 

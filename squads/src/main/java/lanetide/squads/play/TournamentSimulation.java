@@ -3,7 +3,6 @@ package lanetide.squads.play;
 import java.util.ArrayList;
 import java.util.List;
 import lanetide.oilflow.film.OilAccount;
-import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.line.Player;
 import lanetide.squads.equipment.Equipment;
 import lanetide.squads.equipment.Physics;
@@ -42,7 +41,6 @@ public final class TournamentSimulation {
         List<PairLanes> lanes = event.centre().pairs().stream()
                 .map(pair -> PairLanes.bare(pair, event.centre(), physics.grid()))
                 .toList();
-        ShotMaker shots = new ShotMaker(physics, OilFilm.fresh(event.pattern(), physics.grid()));
         List<TypicalPlayer> players = setup.records() == LaneRecords.WINDOWS
                 ? TypicalPlayer.of(event, physics, setup.startingLines())
                 : List.of();
@@ -53,7 +51,7 @@ public final class TournamentSimulation {
                 setup.simulator(),
                 lanes,
                 physics.model().levelling(),
-                shots,
+                setup.balls().of(setup),
                 recorder,
                 new ArrayList<>(),
                 observers.shots(),
@@ -79,7 +77,7 @@ public final class TournamentSimulation {
                 day.timetable(),
                 day.recorder().states(),
                 account(),
-                day.shots().shots(),
+                day.balls().thrown(),
                 day.faults().stops());
     }
 

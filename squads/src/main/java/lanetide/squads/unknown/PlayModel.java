@@ -102,7 +102,7 @@ public final class PlayModel {
                 centre(event, plans),
                 event.squads().stream().map(this::squad).toList(),
                 plans,
-                pace(event.pace()),
+                pace(event.pace(), set),
                 event.laws().withValues(set),
                 event.bowling(),
                 event.incidents(),
@@ -196,21 +196,27 @@ public final class PlayModel {
         return Math.min(boards, Reckoning.NOT_AT_ALL_BOARDS);
     }
 
-    /** Times that are as usual change; those that a scenario states stay. */
-    private PaceOfPlay pace(PaceOfPlay own) {
+    /**
+     * How long things take.
+     *
+     * @param own a scenario's pace
+     * @param set a set of values
+     * @return the pace with these values: times that are as usual change, those that a scenario states stay
+     */
+    public static PaceOfPlay pace(PaceOfPlay own, ValueSet set) {
         PaceOfPlay usual = PaceOfPlay.USUAL;
         return new PaceOfPlay(
-                time(own.firstShotMs(), usual.firstShotMs(), "first-shot"),
-                time(own.spareShotMs(), usual.spareShotMs(), "spare-shot"),
+                time(own.firstShotMs(), usual.firstShotMs(), set, "first-shot"),
+                time(own.spareShotMs(), usual.spareShotMs(), set, "spare-shot"),
                 own.spread(),
                 own.pinsetterMs(),
                 own.ballReturnMs(),
                 own.movePerPairMs(),
-                time(own.settleMs(), usual.settleMs(), "settling"),
+                time(own.settleMs(), usual.settleMs(), set, "settling"),
                 own.courtesy());
     }
 
-    private long time(long ownMs, long usualMs, String id) {
-        return ownMs == usualMs ? Math.round(usualMs * value(id)) : ownMs;
+    private static long time(long ownMs, long usualMs, ValueSet set, String id) {
+        return ownMs == usualMs ? Math.round(usualMs * set.of(UNKNOWNS.of(id))) : ownMs;
     }
 }

@@ -106,7 +106,7 @@ class LateChangesTest {
                         .get(0)
                         .arrangements())
                 .isEqualTo(arranged.arrangements());
-        assertThat(LateStart.of(event, 0, HOUR_MS, (before, games, next) -> 0)
+        assertThat(LateStart.of(event, 0, HOUR_MS, (early, before) -> 0)
                         .event()
                         .squads()
                         .get(0))
@@ -308,14 +308,17 @@ class LateChangesTest {
     void aLateSquadPushesOnlyThoseThatMustWait(long hours) {
         Event event = event(new Ring(1, 1).plan(2, 2, 2), 3, 2, 2);
 
-        Change change =
-                LateStart.of(event, 1, hours * HOUR_MS, (before, games, next) -> before.startMs() + 4 * HOUR_MS);
+        Change change = LateStart.of(
+                event,
+                1,
+                hours * HOUR_MS,
+                (now, before) -> now.squads().get(before).startMs() + 4 * HOUR_MS);
 
         assertThat(change.event().squads().get(0)).isEqualTo(event.squads().get(0));
         assertThat(change.starts().get(0)).isEqualTo(new Change.Start("S1", 14 * HOUR_MS, (14 + hours) * HOUR_MS));
         assertThat(change.starts()).hasSize(hours == 1 ? 1 : 2);
         assertThat(change.event().squads().get(2).startMs()).isEqualTo(Math.max(20, 18 + hours) * HOUR_MS);
-        assertThatThrownBy(() -> LateStart.of(event, 1, 0, (before, games, next) -> 0))
+        assertThatThrownBy(() -> LateStart.of(event, 1, 0, (early, before) -> 0))
                 .isInstanceOf(ImpossibleRotationException.class);
     }
 

@@ -215,6 +215,7 @@ public final class Events {
                 setup.records(),
                 setup.observers(),
                 agents,
+                setup.balls(),
                 setup.simulator());
     }
 
@@ -228,6 +229,7 @@ public final class Events {
                 setup.records(),
                 setup.observers(),
                 setup.agents(),
+                setup.balls(),
                 clock);
     }
 }

@@ -1,5 +1,6 @@
 package lanetide.cli.scenario.key;
 
+import lanetide.cli.scenario.key.Form.Clock;
 import lanetide.cli.scenario.key.Form.Name;
 import lanetide.cli.scenario.key.Form.Quantity;
 import lanetide.cli.scenario.key.Form.Structure;
@@ -51,6 +52,9 @@ public final class CentreKeys {
     public static final Key<Long> MACHINE_WALK = CENTRE.key(
                     "machineWalk", Form.time("s", 30 * Sources.MINUTE_MS), "to move a machine to the next pair")
             .assumed("5 s to 20 s", USUAL.walkMsPerPair(), Sources.ASSUMPTION);
+    public static final Key<Long> CLOSES = CENTRE.key(
+                    "closes", new Clock(), "when the centre closes; squads that are done later are named")
+            .optional("\"23:30\"", "never");
     public static final Key<Void> LEVEL = CENTRE.key("topography", Structure.BLOCK, "how far the lanes are from level")
             .optional("{spread: 0.01 in}", "level lanes");
 

@@ -136,6 +136,8 @@ public enum NoticeCode {
     NOT_ALL_CHECKED(Severity.WARNING),
     /** A squad that starts before the one before it is expected to be done and the lanes made ready. */
     SQUAD_MAY_OVERLAP(Severity.WARNING),
+    /** A squad that is expected to be done after the centre closes. */
+    ENDS_AFTER_CLOSING(Severity.WARNING),
     /** A squad whose lanes cannot be made ready from midnight of the first day on. */
     LANES_NOT_READY(Severity.WARNING),
     /** A break at a time when its squad will be done. */

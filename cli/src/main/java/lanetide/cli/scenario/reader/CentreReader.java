@@ -18,18 +18,21 @@ import lanetide.squads.model.LaneMachines;
 /** Reads the lanes, their surface and the lane machines. */
 record CentreReader(Names names, RandomStreams streams, NamedFiles files) {
     /**
-     * A centre, if all of it is right, its pairs in any case, so that what depends on them can be looked at, and its
-     * centre file, if it names one.
+     * A centre, if all of it is right, its pairs in any case, so that what depends on them can be looked at, its centre
+     * file, if it names one, and when it closes, if it says so.
      */
-    record Found(Optional<Centre> centre, Lanes lanes, Optional<CentreFile> fitted) {
-        static final Found NOTHING = new Found(Optional.empty(), Lanes.UNKNOWN, Optional.empty());
+    record Found(
+            Optional<Centre> centre, Lanes lanes, Optional<CentreFile> fitted, Optional<ClockCheck.Closing> closes) {
+        static final Found NOTHING = new Found(Optional.empty(), Lanes.UNKNOWN, Optional.empty(), Optional.empty());
     }
 
     Found read(Section section) {
         Lanes lanes = PairsReader.read(section);
         Optional<CentreFile> fitted = section.value(CentreKeys.FITTED)
                 .flatMap(value -> files.read(value).flatMap(bytes -> CentreFileFromJson.read(bytes, value)));
-        return new Found(centre(section, lanes), lanes, fitted);
+        Optional<ClockCheck.Closing> closes = section.value(CentreKeys.CLOSES)
+                .flatMap(value -> section.find(CentreKeys.CLOSES).map(hour -> new ClockCheck.Closing(value, hour)));
+        return new Found(centre(section, lanes), lanes, fitted, closes);
     }
 
     private Optional<Centre> centre(Section section, Lanes lanes) {

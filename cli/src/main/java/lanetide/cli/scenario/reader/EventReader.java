@@ -82,7 +82,8 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
     private record Manned(List<Squad> squads, DrawnTraits drawn) {}
 
     /**
-     * Reads a scenario in four steps: what each block says, what must fit together, the event, what was measured at it.
+     * Reads a scenario in five steps: what each block says, what must fit together, the event, its clock, what was
+     * measured at it.
      *
      * @param scenario the whole file
      * @return the event; empty, with notices, if something is wrong
@@ -93,6 +94,13 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         List<Rotation> rotations = checkedAcross(scenario, parts);
         Optional<Planned> planned =
                 notices.build(scenario.place(), "the scenario", () -> planned(scenario, chosenSeed, parts, rotations));
+        planned.filter(sound -> !notices.hasErrors())
+                .ifPresent(sound -> new ClockCheck(
+                                sound.event(),
+                                chosenSeed,
+                                parts.drafts(),
+                                parts.lanes().closes())
+                        .check());
         Measurements measured = new MeasuredFiles(files).read(scenario, planned.map(Planned::event));
         FindingsReader findings =
                 new FindingsReader(notices.assumptions(), parts.lanes().fitted());

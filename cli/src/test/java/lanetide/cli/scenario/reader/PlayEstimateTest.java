@@ -36,19 +36,6 @@ class PlayEstimateTest {
         assertThat(steady.fastestMs(squadOf(2, 1.5), 1)).isEqualTo(1_016_000 + 124_000);
     }
 
-    /**
-     * By hand: 6 s of 38.3 s on the approach, on either side, met in the middle: 2 x 6 / 38.3 x 3 s = 0.94 s before a
-     * ball.
-     */
-    @Test
-    void neighboursHoldUpABallByTheirTimeOnTheApproach() {
-        PlayEstimate alone = new PlayEstimate(pace(PaceOfPlay.USUAL.spread(), LaneCourtesy.NONE));
-        long balls = 17 * 2 / 2;
-
-        assertThat(estimate.usualMs(squadOf(2, 1), 1) - alone.usualMs(squadOf(2, 1), 1))
-                .isBetween(balls * 930, balls * 940);
-    }
-
     /** The usual pace but for spread and courtesy. */
     private static PaceOfPlay pace(double spread, LaneCourtesy courtesy) {
         PaceOfPlay usual = PaceOfPlay.USUAL;
@@ -79,18 +66,6 @@ class PlayEstimateTest {
                 .toList();
         return new Squad(
                 "A", 0, Conditioning.STRIP_AND_OIL, 600_000, List.of(new Group("1", group)), Arrangements.NONE);
-    }
-
-    /**
-     * Source: the governing body's tournament of 2013 started squads of six bowlers a pair and six games every four
-     * hours, oiling included (7:00, 11:00, 15:00, 19:00), so that the play itself takes less.
-     */
-    @Test
-    void aUsualSquadOfSixOnAPairPlaysSixGamesWithinThePublishedFourHours() {
-        long usualMs = estimate.usualMs(squadOf(6, 1), 6);
-
-        assertThat(usualMs).isBetween(3 * 3_600_000L, 4 * 3_600_000L);
-        assertThat(estimate.fastestMs(squadOf(6, 1), 6)).isLessThan(usualMs);
     }
 
     @Test
