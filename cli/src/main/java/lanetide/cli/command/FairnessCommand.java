@@ -53,8 +53,8 @@ import picocli.CommandLine.Option;
         },
         footer = {
             "  lanetide fairness scenarios/club-night.yaml",
-            "  lanetide fairness scenarios/club-night.yaml --margin 3 --fail-if-unfair --quiet",
-            "  lanetide fairness scenarios/club-final.yaml --without 3-4 --format csv -o fair.csv"
+            "  lanetide fairness scenarios/club-night.yaml --margin 3 --fail-if-unfair",
+            "  lanetide fairness scenarios/club-final.yaml --without 3-4 -o fair.txt"
         })
 public final class FairnessCommand implements Callable<Integer> {
     private static final int MAX_REPLICATIONS = 1_000_000;
