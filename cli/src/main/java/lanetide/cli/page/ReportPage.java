@@ -233,8 +233,9 @@ public final class ReportPage {
                 JsonAnswer.inPage(PageData.tree(scenario, study, reel, units)));
     }
 
-    /** The chart library (d3), as its WebJar has it. */
+    /** The chart library (d3), as its WebJar has it, after its licence, which must go wherever it goes. */
     private static String charts() {
-        return ProgramFiles.text("/META-INF/resources/webjars/d3/" + ProgramVersion.of("d3") + "/dist/d3.min.js");
+        String jar = "/META-INF/resources/webjars/d3/" + ProgramVersion.of("d3");
+        return "/*\n" + ProgramFiles.text(jar + "/LICENSE") + "*/\n" + ProgramFiles.text(jar + "/dist/d3.min.js");
     }
 }

@@ -111,6 +111,16 @@ class ReportPageTest {
         assertThat(page.select("[style]")).isEmpty();
     }
 
+    /** ISC, as its own project gives it: the notice shall appear in all copies. */
+    @Test
+    void theChartLibraryHasItsLicenceBesideIt() {
+        assertThat(page.select("script:not([type])").first().data().replaceAll("\\s+", " "))
+                .contains(
+                        "Permission to use, copy, modify, and/or distribute this software for any purpose",
+                        "provided that the above copyright notice and this permission notice appear in all copies.",
+                        "THE SOFTWARE IS PROVIDED \"AS IS\"");
+    }
+
     private static StudyResult play(Scenario scenario, int replications, FilmReel reel) {
         return EventStudy.run(
                 new PossibleEvents(scenario.event(), 1),
