@@ -127,8 +127,12 @@ public final class FairnessCommand implements Callable<Integer> {
             RotationNote note =
                     RotationNote.of(planned.design(), planned.event().centre());
             Optional<LateChanges> changes = changeOptions.apply(planned.event(), note, planned.seed());
-            Scenario scenario =
-                    changes.map(late -> planned.with(late.change().event())).orElse(planned);
+            boolean inParts =
+                    changes.filter(FairnessCommand::aSquadGoesOnInTwoParts).isPresent();
+            Scenario scenario = changes.map(late -> late.change().event())
+                    .map(event -> inParts ? event.withCut(Optional.empty()) : event)
+                    .map(planned::with)
+                    .orElse(planned);
             Studies studies = new Studies(options, scenario, sets);
             FairnessResult result = study(studies);
             verdict = result.verdict();
@@ -136,13 +140,23 @@ public final class FairnessCommand implements Callable<Integer> {
                     changes.isPresent() ? withPlanned(planned, scenario, result) : Optional.empty();
             Set<Integer> lost = changes.map(LateChanges::lost).orElse(Set.of());
             FairnessAnswer answer = new FairnessAnswer(
-                    result, bounds(studies, result), remedies(studies, lost, result), measure(studies, result), late);
+                    result,
+                    bounds(studies, result),
+                    remedies(studies, lost, result),
+                    measure(studies, result),
+                    late,
+                    inParts && planned.event().cut().isPresent());
             Reading judged = options.doubting(
                     ScoreDoubts.told(reading.with(scenario), Map.of("all bowlers", result.meanScore())));
             return render(judged, judged.scenario().orElseThrow(), answer);
         });
         boolean fails = failIfUnfair && verdict == Verdict.UNFAIR;
         return exitCode == ExitCode.DONE && fails ? ExitCode.CONDITION_FAILS : exitCode;
+    }
+
+    /** Then totals by squad are no totals of people. */
+    private static boolean aSquadGoesOnInTwoParts(LateChanges late) {
+        return late.change().event().squads().size() > late.planned().squads().size();
     }
 
     /** What the changes do; a table of effects has no place for it. */

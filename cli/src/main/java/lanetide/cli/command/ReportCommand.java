@@ -183,7 +183,8 @@ public final class ReportCommand implements Callable<Integer> {
                 Optional.empty(),
                 remedies(studies, result),
                 measuring.isWanted() ? studies.whatToMeasure(result) : Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                false);
     }
 
     private List<Remedy> remedies(Studies studies, FairnessResult result) {

@@ -24,6 +24,10 @@ public final class CutTables {
     public static final String CAPTION =
             "In a hundred playings more than the same bowler on his mean over the squads, with the same luck";
 
+    /** What is said where late changes let a squad go on in two parts. */
+    static final String IN_PARTS =
+            "Not told: a squad goes on in two parts after the change, and totals by squad are no totals of people.";
+
     private static final String ALL = "all";
     private static final String AGAIN = "entered again";
 

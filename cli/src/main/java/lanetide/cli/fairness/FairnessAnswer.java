@@ -16,13 +16,15 @@ import lanetide.squads.measure.WhatToMeasure;
  * @param remedies changes that could mend it; empty if none were tried
  * @param measure what the least sure advantage hangs on and what would narrow it; empty if that was not asked for
  * @param late what late changes do to the event as planned; empty without any
+ * @param withoutCut whether the cut is left out, because late changes let a squad go on in two parts
  */
 public record FairnessAnswer(
         FairnessResult result,
         Optional<Bounds> bounds,
         List<Remedy> remedies,
         Optional<WhatToMeasure> measure,
-        Optional<FairnessComparison> late) {
+        Optional<FairnessComparison> late,
+        boolean withoutCut) {
     /**
      * What a study alone found.
      *
@@ -30,7 +32,7 @@ public record FairnessAnswer(
      * @return the answer
      */
     public static FairnessAnswer of(FairnessResult result) {
-        return new FairnessAnswer(result, Optional.empty(), List.of(), Optional.empty(), Optional.empty());
+        return new FairnessAnswer(result, Optional.empty(), List.of(), Optional.empty(), Optional.empty(), false);
     }
 
     /** Copies the list. */

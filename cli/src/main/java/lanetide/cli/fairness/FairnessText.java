@@ -57,6 +57,10 @@ public final class FairnessText {
             table(kind);
         }
         result.cut().ifPresent(this::cut);
+        if (answer.withoutCut()) {
+            page.heading(CutTables.HEADING);
+            page.item(CutTables.IN_PARTS);
+        }
         result.evenness().ifPresent(this::evenness);
         if (!result.reasons().isEmpty()) {
             page.heading("What goes with it");

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import lanetide.cli.fairness.CutTables;
 import lanetide.cli.fairness.EffectWords;
 import lanetide.cli.fairness.FairnessAnswer;
 import lanetide.cli.fairness.MeasureWords;
@@ -22,6 +23,7 @@ import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.Verdict;
 import lanetide.squads.measure.WhatToMeasure;
+import lanetide.squads.qualifying.CutChances;
 
 /** Whether the event is fair, and to whom not. */
 final class FairnessSection {
@@ -50,19 +52,36 @@ final class FairnessSection {
                 tables.add(Table.of("effects-" + EffectWords.kind(kind), EffectWords.heading(kind), rows, 1));
             }
         }
+        result.cut().ifPresent(cut -> addCut(cut, tables));
         return new PageModel.Fairness(
                 verdict(),
                 EffectWords.unfair(result).stream().map(EffectWords::sentence).toList(),
                 sureness(),
                 hangsOn(),
                 settles(),
-                result.evenness().map(EffectWords::evenness).orElse(List.of()),
+                evenness(),
                 result.reasons().stream().map(ReasonWords::of).toList(),
                 tables,
                 remedies.isEmpty()
                         ? Optional.empty()
                         : Optional.of(
                                 Table.of("remedies", RemedyTable.CAPTION, RemedyTable.rows(remedies, currency), 2)));
+    }
+
+    private static void addCut(CutChances cut, List<Table> tables) {
+        tables.add(Table.of("cut-levels", CutTables.HEADING, CutTables.levels(cut), 1));
+        List<List<String>> squads = CutTables.squads(cut);
+        if (squads.size() > 1) {
+            tables.add(Table.of("cut-squads", CutTables.CAPTION, squads, 2));
+        }
+    }
+
+    /** How evenly advantages are spread, and what the cut does if there is one. */
+    private List<String> evenness() {
+        List<String> sentences =
+                new ArrayList<>(result.evenness().map(EffectWords::evenness).orElse(List.of()));
+        result.cut().ifPresent(cut -> sentences.addAll(CutTables.sentences(cut, scenario.event())));
+        return sentences;
     }
 
     private List<String> sureness() {

@@ -288,4 +288,61 @@ class FairnessCommandTest {
         assertThat(fairness("--no-shows", "B=1").out()).contains("What the late changes do", "as planned it is");
         assertThat(fairness("--without", "91-92").err()).contains("--without", "91-92");
     }
+
+    private static Program.Outcome ofACut(Object... options) {
+        return Program.runWith(
+                List.of(
+                        "fairness",
+                        Scenarios.FOLDER.resolve("small-open.yaml"),
+                        "--replications",
+                        12,
+                        "--remedies",
+                        0,
+                        "--bounds",
+                        0),
+                options);
+    }
+
+    @Test
+    void aCutIsToldInTextJsonAndTable() {
+        assertThat(ofACut().out())
+                .contains(
+                        "6 of 21 people go on, by their totals with handicap",
+                        "The last who goes on is expected to have",
+                        "entered again");
+        JsonNode cut = ofACut("--format", "json").answer().get("cut");
+        assertThat(cut.get("places").asInt()).isEqualTo(6);
+        double goOn = 0;
+        for (JsonNode level : cut.get("levels")) {
+            assertThat(level.get("squads")).hasSize(3);
+            double people =
+                    level.get("level").isNull() ? 0 : level.get("people").asInt();
+            goOn += people * level.get("chance").asDouble();
+        }
+        JsonNode again = cut.get("again");
+        goOn += again.get("people").asInt() * again.get("chance").asDouble();
+        assertThat(goOn).isCloseTo(6, org.assertj.core.api.Assertions.within(1e-3));
+        List<String> rows = ofACut("--format", "csv").out().lines().toList();
+        assertThat(rows.get(0))
+                .endsWith(",cutPins,level,chance,chanceMore,chanceLow,chanceHigh,chanceLuckLow,"
+                        + "chanceLuckHigh,chanceSignShare");
+        assertThat(rows).filteredOn(row -> row.startsWith("cut-squad,")).hasSize(12);
+    }
+
+    @Test
+    void onLanesThatNeverChangeASquadIsWorthNothingAtTheCut() {
+        for (JsonNode level :
+                ofACut("--still-lanes", "--format", "json").answer().get("cut").get("levels")) {
+            for (JsonNode squad : level.get("squads")) {
+                assertThat(squad.get("more").asDouble()).isZero();
+            }
+        }
+    }
+
+    @Test
+    void whereASquadGoesOnInTwoPartsTheCutIsNotTold() {
+        assertThat(ofACut("--without", "7-8", "--from-squad", "B", "--from-game", 3)
+                        .out())
+                .contains("Not told: a squad goes on in two parts");
+    }
 }

@@ -91,7 +91,7 @@ class ReportPageTest {
                 1,
                 done -> {});
         FairnessAnswer answer =
-                new FairnessAnswer(fairness, Optional.empty(), remedies, Optional.of(MEASURE), Optional.empty());
+                new FairnessAnswer(fairness, Optional.empty(), remedies, Optional.of(MEASURE), Optional.empty(), false);
         fairnessJson = JsonMapper.shared().readTree(JsonAnswer.write(FairnessJson.tree(reading, answer)));
         reoilJson = JsonMapper.shared().readTree(ReoilJson.write(reading, reoil));
         PageAnswers answers = new PageAnswers(study, Optional.of(answer), Optional.of(reoil));

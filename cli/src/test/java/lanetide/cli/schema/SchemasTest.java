@@ -98,6 +98,7 @@ class SchemasTest {
                 "fairness club-night.yaml --replications 15 --remedies 15",
                 "fairness one-pair.yaml --replications 15",
                 "fairness club-final.yaml --replications 12 --remedies 0 --without 5-6",
+                "fairness small-open.yaml --replications 10 --remedies 0 --bounds 0",
                 "reoil one-pair.yaml --replications 4 --games 3"
             })
     void anAnswerFitsItsSchemaAndTheSchemaNamesEveryField(String words) {
