@@ -3,6 +3,7 @@ package lanetide.cli.command;
 import java.util.List;
 import java.util.stream.Stream;
 import lanetide.cli.fit.FitNotice;
+import lanetide.cli.options.ChangeOptions;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.MeasuredOption;
 import lanetide.cli.scenario.Reading;
@@ -20,20 +21,23 @@ import lanetide.squads.model.Findings;
 import lanetide.squads.unknown.ValueSets;
 
 /**
- * A forecast corrected by what was measured while the event goes on: the sets of values are fitted in one step, and
- * lanes go on from what tapes read on them.
+ * A forecast corrected by what has changed in the plan, and by what was measured while the event goes on: the sets of
+ * values are fitted in one step, and lanes go on from what tapes read on them.
  */
 final class OnTheDay {
     private final CommonOptions options;
     private final MeasuredOption measured;
+    private final ChangeOptions changes;
 
-    OnTheDay(CommonOptions options, MeasuredOption measured) {
+    OnTheDay(CommonOptions options, MeasuredOption measured, ChangeOptions changes) {
         this.options = options;
         this.measured = measured;
+        this.changes = changes;
     }
 
-    /** The scenario as it is known now; itself where --measured names nothing. */
-    Reading corrected(Reading reading) {
+    /** The scenario as it is known and planned now; itself where nothing was measured or has changed. */
+    Reading corrected(Reading planned) {
+        Reading reading = planned.with(changes.changed(planned.scenario().orElseThrow()));
         if (!measured.isGiven()) {
             return reading;
         }

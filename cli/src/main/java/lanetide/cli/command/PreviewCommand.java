@@ -1,6 +1,7 @@
 package lanetide.cli.command;
 
 import java.util.concurrent.Callable;
+import lanetide.cli.options.ChangeOptions;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.MeasuredOption;
 import lanetide.cli.options.OptionCheck;
@@ -48,6 +49,9 @@ public final class PreviewCommand implements Callable<Integer> {
     private MeasuredOption measured;
 
     @Mixin
+    private ChangeOptions changes;
+
+    @Mixin
     private PlaceOptions places;
 
     @Option(
@@ -63,7 +67,7 @@ public final class PreviewCommand implements Callable<Integer> {
         OptionCheck.requireReplications(replications, 1);
         int threads = options.threads();
         return options.answer((found, ignored) -> {
-            Reading reading = new OnTheDay(options, measured).corrected(found);
+            Reading reading = new OnTheDay(options, measured, changes).corrected(found);
             Scenario scenario = reading.scenario().orElseThrow();
             PlaceOptions.Chosen chosen = places.choose(scenario);
             return render(reading, scenario, chosen, play(scenario, chosen, threads));

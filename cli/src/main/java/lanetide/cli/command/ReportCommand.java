@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 import lanetide.cli.doubt.ScoreDoubts;
 import lanetide.cli.fairness.FairnessAnswer;
+import lanetide.cli.options.ChangeOptions;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.Format;
 import lanetide.cli.options.MeasureOption;
@@ -61,6 +62,9 @@ public final class ReportCommand implements Callable<Integer> {
 
     @Mixin
     private MeasuredOption measured;
+
+    @Mixin
+    private ChangeOptions changes;
 
     @Option(
             names = "--replications",
@@ -120,7 +124,7 @@ public final class ReportCommand implements Callable<Integer> {
             throw CommandFailure.wrongUse("--bowlers needs --out: the page leads to files that lie beside it.");
         }
         return options.answer((found, ignored) -> {
-            Reading reading = new OnTheDay(options, measured).corrected(found);
+            Reading reading = new OnTheDay(options, measured, changes).corrected(found);
             Scenario scenario = reading.scenario().orElseThrow();
             if (bowlers == null) {
                 return page(reading, scenario, List.of());

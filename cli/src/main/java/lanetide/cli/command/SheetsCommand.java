@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import lanetide.cli.doubt.ScoreDoubts;
+import lanetide.cli.options.ChangeOptions;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.Format;
 import lanetide.cli.options.OptionCheck;
@@ -55,6 +56,9 @@ public final class SheetsCommand implements Callable<Integer> {
     @Mixin
     private SetsOption sets;
 
+    @Mixin
+    private ChangeOptions changes;
+
     @Option(
             names = "--into",
             paramLabel = "FOLDER",
@@ -94,7 +98,7 @@ public final class SheetsCommand implements Callable<Integer> {
         options.threads(); // a wrong number is told before the next
         AnswerFolder into = options.folder(folder, Sheets.names(firstDay != null));
         return options.answer((reading, scenario) -> {
-            Map<String, String> files = write(reading, scenario);
+            Map<String, String> files = write(reading, changes.changed(scenario));
             into.write(files);
             return files.keySet().stream()
                     .map(name -> folder.resolve(name) + "\n")

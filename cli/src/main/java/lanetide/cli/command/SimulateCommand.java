@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicBoolean;
 import lanetide.cli.doubt.ScoreDoubts;
+import lanetide.cli.options.ChangeOptions;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.MeasuredOption;
 import lanetide.cli.options.OptionCheck;
@@ -74,6 +75,9 @@ public final class SimulateCommand implements Callable<Integer> {
     @Mixin
     private MeasuredOption measured;
 
+    @Mixin
+    private ChangeOptions changes;
+
     @Option(
             names = "--replications",
             paramLabel = "N",
@@ -119,7 +123,7 @@ public final class SimulateCommand implements Callable<Integer> {
         Optional<AnswerFile> traceFile = options.file("--trace", trace);
         AtomicBoolean met = new AtomicBoolean(true);
         int code = options.answer((found, ignored) -> {
-            Reading reading = new OnTheDay(options, measured).corrected(found);
+            Reading reading = new OnTheDay(options, measured, changes).corrected(found);
             Scenario scenario = reading.scenario().orElseThrow();
             LaneChoice choice = choice(scenario);
             StudyResult study = play(scenario, playings, threads, shotFile, traceFile);

@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import lanetide.cli.output.CommandFailure;
 import lanetide.cli.rotate.LateChanges;
 import lanetide.cli.rotate.RotationNote;
+import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.reader.LanesReady;
 import lanetide.squads.change.Change;
 import lanetide.squads.change.LateStart;
@@ -89,6 +90,22 @@ public final class ChangeOptions {
         } catch (ImpossibleRotationException e) {
             throw CommandFailure.wrongUse("The change cannot be made. " + e.getMessage());
         }
+    }
+
+    /**
+     * A scenario as it is to be played now, which its name, and what its answers rest on, tell; itself where nothing
+     * changes.
+     *
+     * @param planned the scenario as planned
+     * @return the scenario with the changed event
+     */
+    public Scenario changed(Scenario planned) {
+        RotationNote note = RotationNote.of(planned.design(), planned.event().centre());
+        return apply(planned.event(), note, planned.seed())
+                .map(late -> planned.with(
+                                late.change().event().named(planned.event().name() + ", as changed"))
+                        .with(late.assumption()))
+                .orElse(planned);
     }
 
     private static void refuseAlone(String option, Object value) {

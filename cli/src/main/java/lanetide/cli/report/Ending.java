@@ -23,8 +23,15 @@ public final class Ending {
         }
     }
 
-    /** Adds what the entries of scenarios do not say, if anything, and what to keep in mind. */
+    /** Adds what has changed and what the entries of scenarios do not say, if anything, and what to keep in mind. */
     public static void entriesAndCautions(Page page, Scenario... scenarios) {
+        List<String> changes = Stream.of(scenarios)
+                .flatMap(scenario -> scenario.changes().stream())
+                .toList();
+        if (!changes.isEmpty()) {
+            page.heading("What has changed on the day");
+            changes.forEach(page::item);
+        }
         List<Assumption> open = Stream.of(scenarios)
                 .flatMap(scenario -> scenario.ofEntries().stream())
                 .distinct()

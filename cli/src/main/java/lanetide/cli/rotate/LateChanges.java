@@ -1,6 +1,9 @@
 package lanetide.cli.rotate;
 
+import java.util.List;
 import java.util.Set;
+import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.notice.Assumption;
 import lanetide.squads.change.Change;
 import lanetide.squads.model.Event;
 
@@ -43,5 +46,15 @@ public record LateChanges(Event planned, Change change, RotationNote note, Set<I
                 && change.dissolved().isEmpty()
                 && change.event().rotations().stream().distinct().count() == 1
                 && !change.visits().isEmpty();
+    }
+
+    /**
+     * What answers rest on that were made after the change.
+     *
+     * @return the changes in sentences
+     */
+    public Assumption assumption() {
+        List<String> words = ChangeWords.of(this, PairRow.of(planned.centre(), lost));
+        return new Assumption(Scenario.CHANGED, String.join(" ", words), "as asked for");
     }
 }

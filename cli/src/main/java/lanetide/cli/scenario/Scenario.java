@@ -41,6 +41,9 @@ public record Scenario(
         DrawnTraits drawn,
         List<Assumption> assumptions,
         List<String> doubts) {
+    /** What answers name changes of the plan by. */
+    public static final String CHANGED = "changed on the day";
+
     /**
      * The file without its folder, for what is sent and hung up: where somebody keeps his files is nobody else's
      * business, and the same scenario makes the same page wherever it lies.
@@ -106,5 +109,17 @@ public record Scenario(
         List<String> all = Stream.concat(doubts.stream(), more.stream()).toList();
         return new Scenario(
                 file, sha256, seed, event, measurements, design, bands, names, policy, drawn, assumptions, all);
+    }
+
+    /**
+     * What has changed since the plan.
+     *
+     * @return sentences; none if nothing has
+     */
+    public List<String> changes() {
+        return assumptions.stream()
+                .filter(taken -> taken.name().equals(CHANGED))
+                .map(Assumption::value)
+                .toList();
     }
 }

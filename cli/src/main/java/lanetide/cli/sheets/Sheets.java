@@ -76,6 +76,7 @@ public final class Sheets {
 
     private String html(String template, String title, List<SheetModel.Part> parts) {
         List<String> footer = new ArrayList<>(Cautions.ALL);
+        scenario.changes().forEach(words -> footer.add("Changed on the day: " + words));
         footer.add("Lanetide " + ProgramVersion.text() + ", " + scenario.fileName() + ", seed " + scenario.seed()
                 + ", scenario " + scenario.sha256().substring(0, 16) + ".");
         StringOutput html = new StringOutput();

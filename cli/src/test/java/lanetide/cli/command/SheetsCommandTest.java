@@ -70,6 +70,27 @@ class SheetsCommandTest {
         assertThat(sheet.select("#groups-1").text()).contains(rows.get(0).get("bowler"));
     }
 
+    /** What is printed after a change is what `rotate` tells of it, and says that it is no longer the plan. */
+    @Test
+    void lateChangesStandOnPaper() throws IOException {
+        Path event = Scenarios.FOLDER.resolve("club-final.yaml");
+        Object[] changes = {"--no-shows", "Amber,Onyx", "--late", "A=3h", "--without", "3-4"};
+        sheets(event, changes);
+        Document sheet = html("assignments.html");
+        String told = Program.run(
+                        "rotate", event, changes[0], changes[1], changes[2], changes[3], changes[4], changes[5])
+                .out();
+
+        assertThat(sheet.text()).contains("as changed", "Practice from 12:00", "bowls without Amber");
+        assertThat(sheet.select("#groups-1, #groups-2").text()).doesNotContain("Amber", "Onyx");
+        assertThat(sheet.select("#pairs-1, #pairs-2").text()).doesNotContain("3-4");
+        assertThat(html("cards.html").text()).contains("as changed").doesNotContain("3-4 ");
+        assertThat(told).contains("Squad A starts at 12:00 in place of 09:00.");
+        Program.Outcome preview =
+                Program.run("preview", event, "--bowler", "Cedar", "--without", "1-2", "--replications", 2);
+        assertThat(preview.out()).contains("What has changed on the day").doesNotContain("pair 1-2,");
+    }
+
     /** A card is a short preview: for his own style, level and ball, from as many playings. */
     @Test
     void aCardTellsABowlerWhatHisPreviewTellsHim() throws IOException {

@@ -153,6 +153,16 @@ public record Event(
     }
 
     /**
+     * The same event under another name, as one that has changed.
+     *
+     * @param called what it is called now
+     * @return the event
+     */
+    public Event named(String called) {
+        return new Event(called, centre, squads, plans, pace, laws, bowling, incidents);
+    }
+
+    /**
      * The same event at another pace.
      *
      * @param other how long things take
