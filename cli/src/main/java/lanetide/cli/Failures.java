@@ -1,10 +1,16 @@
 package lanetide.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import lanetide.cli.output.BreachFile;
 import lanetide.cli.output.CommandFailure;
 import lanetide.cli.output.ExitCode;
+import lanetide.cli.report.ProgramVersion;
 import lanetide.cli.scenario.notice.Notices;
+import lanetide.squads.play.BrokenRuleException;
 import picocli.CommandLine;
 
 /** Turns every failure into one plain sentence and an exit code. */
@@ -34,6 +40,24 @@ record Failures(PrintWriter err) {
         }
         return told("The scenario cannot be run: " + e.getMessage() + " ("
                 + e.getClass().getSimpleName() + ").");
+    }
+
+    /**
+     * Tells that the program has broken a rule of its own, and leaves a file that shows it.
+     *
+     * @param scenario the scenario that was played; empty where none was named
+     * @param words the command line
+     */
+    int brokenRule(BrokenRuleException e, Optional<Path> scenario, List<String> words) {
+        told("The program has broken a rule of its own: " + e.getMessage()
+                + ". This is a fault of the program, and nothing was answered.");
+        try {
+            scenario.map(file -> BreachFile.write(file, words, ProgramVersion.text(), e.getMessage()))
+                    .ifPresent(file -> told("What shows it is in " + file + "; please report it with that file."));
+        } catch (CommandFailure failure) {
+            told(failure.getMessage());
+        }
+        return ExitCode.BROKEN_RULE;
     }
 
     int told(String sentence) {

@@ -38,6 +38,7 @@ import lanetide.cli.output.Terminal;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.ProgramVersion;
 import lanetide.cli.sheets.Paper;
+import lanetide.squads.play.BrokenRuleException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -68,6 +69,7 @@ import picocli.CommandLine.Spec;
             "1:done, and what was asked for does not hold; each command says what that is",
             HelpText.WRONG_SCENARIO,
             HelpText.FILE_TROUBLE,
+            HelpText.BROKEN_RULE,
             HelpText.INTERRUPTED
         },
         footerHeading = "%nExamples:%n",
@@ -184,7 +186,9 @@ public final class Lanetide {
                 .setOut(out)
                 .setErr(err)
                 .setParameterExceptionHandler((e, wrong) -> failures.wrongUse(e))
-                .setExecutionExceptionHandler((e, command, parsed) -> failures.failed(e));
+                .setExecutionExceptionHandler((e, command, parsed) -> e instanceof BrokenRuleException broken
+                        ? failures.brokenRule(broken, scenario(command), parsed.originalArgs())
+                        : failures.failed(e));
         line.registerConverter(Long.class, text -> whole(text, Long::valueOf));
         line.registerConverter(Integer.class, text -> whole(text, Integer::valueOf));
         line.registerConverter(int.class, text -> whole(text, Integer::valueOf));
@@ -204,6 +208,15 @@ public final class Lanetide {
                             + " language settings do not allow. Rename the file, or where letters are missing set"
                             + " LC_ALL=C.UTF-8");
         }
+    }
+
+    /** The scenario that a command was given first; empty if it takes none. */
+    private static Optional<Path> scenario(CommandLine command) {
+        return command.getCommandSpec().positionalParameters().stream()
+                .map(parameter -> (Object) parameter.getValue())
+                .filter(Path.class::isInstance)
+                .map(Path.class::cast)
+                .findFirst();
     }
 
     /** All commands, with their help. */

@@ -32,7 +32,13 @@ import picocli.CommandLine.Parameters;
             "",
             HelpText.WHERE
         },
-        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
+        exitCodeList = {
+            HelpText.DONE,
+            HelpText.WRONG_SCENARIO,
+            HelpText.FILE_TROUBLE,
+            HelpText.BROKEN_RULE,
+            HelpText.INTERRUPTED
+        },
         footer = {
             "  lanetide compare scenarios/club-night.yaml my-night.yaml",
             "  lanetide compare scenarios/club-night.yaml my-night.yaml -o diff.txt",

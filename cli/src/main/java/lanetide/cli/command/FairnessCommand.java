@@ -49,6 +49,7 @@ import picocli.CommandLine.Option;
             "1:done, and unfair under --fail-if-unfair",
             HelpText.WRONG_SCENARIO,
             HelpText.FILE_TROUBLE,
+            HelpText.BROKEN_RULE,
             HelpText.INTERRUPTED
         },
         footer = {

@@ -50,7 +50,13 @@ import picocli.CommandLine.Option;
             "",
             HelpText.WHERE
         },
-        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
+        exitCodeList = {
+            HelpText.DONE,
+            HelpText.WRONG_SCENARIO,
+            HelpText.FILE_TROUBLE,
+            HelpText.BROKEN_RULE,
+            HelpText.INTERRUPTED
+        },
         footer = {
             "  lanetide fit scenarios/measured-night.yaml --centre lanes.json",
             "  lanetide fit scenarios/one-pair.yaml --measured tapes.csv",

@@ -26,6 +26,10 @@ public final class HelpText {
     /** Exit code of a disk that does not do as it should. */
     public static final String FILE_TROUBLE = ExitCode.FILE_TROUBLE + ":a file cannot be read or written";
 
+    /** Exit code of a fault of the program itself. */
+    public static final String BROKEN_RULE = ExitCode.BROKEN_RULE
+            + ":the program broke a rule of its own, such as that no oil is lost; it leaves a file that shows it";
+
     /** Exit code of a run that was stopped. */
     public static final String INTERRUPTED = ExitCode.INTERRUPTED + ":interrupted; nothing was written";
 

@@ -31,7 +31,13 @@ import picocli.CommandLine.Option;
             "",
             HelpText.WHERE
         },
-        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
+        exitCodeList = {
+            HelpText.DONE,
+            HelpText.WRONG_SCENARIO,
+            HelpText.FILE_TROUBLE,
+            HelpText.BROKEN_RULE,
+            HelpText.INTERRUPTED
+        },
         footer = {
             "  lanetide preview scenarios/one-pair.yaml --bowler Anchor --format html",
             "  lanetide preview scenarios/one-pair.yaml --bowler Leadoff",

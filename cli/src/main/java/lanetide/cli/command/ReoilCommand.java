@@ -24,7 +24,13 @@ import picocli.CommandLine.Option;
             "",
             HelpText.WHERE
         },
-        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
+        exitCodeList = {
+            HelpText.DONE,
+            HelpText.WRONG_SCENARIO,
+            HelpText.FILE_TROUBLE,
+            HelpText.BROKEN_RULE,
+            HelpText.INTERRUPTED
+        },
         footer = {
             "  lanetide reoil scenarios/club-night.yaml",
             "  lanetide reoil scenarios/one-pair.yaml --games 30 --replications 10",

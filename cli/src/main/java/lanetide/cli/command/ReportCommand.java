@@ -48,7 +48,13 @@ import picocli.CommandLine.Option;
             "",
             "The page (HTML) goes to standard output, or to FILE with --out. Progress, warnings and failures go to standard error."
         },
-        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
+        exitCodeList = {
+            HelpText.DONE,
+            HelpText.WRONG_SCENARIO,
+            HelpText.FILE_TROUBLE,
+            HelpText.BROKEN_RULE,
+            HelpText.INTERRUPTED
+        },
         footer = {
             "  lanetide report scenarios/club-night.yaml -o page.html",
             "  lanetide report scenarios/one-pair.yaml --units metric -o metric.html"

@@ -38,7 +38,13 @@ import picocli.CommandLine.TypeConversionException;
             "",
             "The files go to FOLDER; their names go to standard output, or to FILE with --out. Progress, warnings and failures go to standard error."
         },
-        exitCodeList = {HelpText.DONE, HelpText.WRONG_SCENARIO, HelpText.FILE_TROUBLE, HelpText.INTERRUPTED},
+        exitCodeList = {
+            HelpText.DONE,
+            HelpText.WRONG_SCENARIO,
+            HelpText.FILE_TROUBLE,
+            HelpText.BROKEN_RULE,
+            HelpText.INTERRUPTED
+        },
         footer = {
             "  lanetide sheets scenarios/club-night.yaml --into print",
             "  lanetide sheets scenarios/club-final.yaml --into print --paper letter",

@@ -51,6 +51,7 @@ import picocli.CommandLine.Option;
             "1:done, and the half-width asked for is not reached",
             HelpText.WRONG_SCENARIO,
             HelpText.FILE_TROUBLE,
+            HelpText.BROKEN_RULE,
             HelpText.INTERRUPTED
         },
         footer = {

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import lanetide.cli.scenario.value.ReservedNames;
 
 /**
  * A file an answer goes to. It is written beside its final place and moved there in one step, so that a run that fails
@@ -65,6 +66,11 @@ public final class AnswerFile {
 
     /** A name may be too long, or hold what the system does not allow, which it tells when it looks for the file. */
     private static void requirePossibleName(Path target) {
+        boolean onWindows = target.getFileSystem().getSeparator().equals("\\");
+        if (onWindows && ReservedNames.isReserved(target.getFileName().toString())) {
+            throw CommandFailure.fileTrouble("The answer cannot go to " + target
+                    + ": Windows gives that name to a device, or leaves its end out; name another one.");
+        }
         try {
             Files.readAttributes(target, BasicFileAttributes.class);
         } catch (NoSuchFileException e) {

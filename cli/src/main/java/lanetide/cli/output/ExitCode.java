@@ -14,6 +14,9 @@ public final class ExitCode {
     /** A file cannot be read or written. */
     public static final int FILE_TROUBLE = 3;
 
+    /** The program has broken a rule of its own; nothing that it might have answered can be trusted. */
+    public static final int BROKEN_RULE = 4;
+
     /** Interrupted. */
     public static final int INTERRUPTED = 130;
 

@@ -35,6 +35,7 @@ final class RunningGames {
 
     /** Lets players play what they have still to play of a game. */
     void play(List<BowlerInGame> players, PairLanes lanes, Place place) {
+        Rules.requireFree(lanes, places.keySet());
         PairGame game = new PairGame(day, lanes, stopwatch, watcher);
         places.put(game, place);
         for (BowlerInGame player : players) {

@@ -64,6 +64,7 @@ public final class TournamentSimulation {
      *
      * @return what happened
      * @throws IllegalStateException if called a second time
+     * @throws BrokenRuleException if something happened that never may
      */
     public EventResult play() {
         if (day.simulator().executedEvents() > 0) {
@@ -72,11 +73,13 @@ public final class TournamentSimulation {
         }
         playSquad(0);
         day.simulator().run();
+        OilAccount oil = account();
+        Rules.requireClosed(oil);
         return new EventResult(
                 results,
                 day.timetable(),
                 day.recorder().states(),
-                account(),
+                oil,
                 day.balls().thrown(),
                 day.faults().stops());
     }
@@ -90,7 +93,9 @@ public final class TournamentSimulation {
                 .map(group -> GroupInPlay.of(group, planned, (bowler, attendance) -> member(bowler, attendance, index)))
                 .toList();
         SquadPlay squad = new SquadPlay(day, index, groups, (startMs, endMs, pace) -> {
-            results.add(new SquadResult(planned.id(), startMs, endMs, bowlers(groups), pace));
+            SquadResult result = new SquadResult(planned.id(), startMs, endMs, bowlers(groups), pace);
+            Rules.requirePossible(result, setup.event().rotations().get(index).games());
+            results.add(result);
             playSquad(index + 1);
         });
         squad.begin();

@@ -7,8 +7,10 @@ import java.util.function.IntFunction;
 import lanetide.des.Replications;
 import lanetide.des.StoppedRun;
 import lanetide.des.StoppingRule;
+import lanetide.squads.play.BrokenRuleException;
 import lanetide.squads.play.Setup;
 import lanetide.squads.play.TournamentSimulation;
+import lanetide.squads.result.EventResult;
 
 /**
  * Plays numbered playings. A playing depends on the design and on its number alone, so that any part of a study can be
@@ -68,6 +70,15 @@ public record Study(Design design) {
         Playing playing = design.playing(number);
         Watch<T> watch = watches.apply(number);
         Setup setup = design.setup(playing).recording(watch.lanes()).watchedBy(watch.observers());
-        return watch.keep().apply(new PlayingSummary(playing, new TournamentSimulation(setup).play()));
+        return watch.keep().apply(new PlayingSummary(playing, played(setup, playing)));
+    }
+
+    private static EventResult played(Setup setup, Playing playing) {
+        try {
+            return new TournamentSimulation(setup).play();
+        } catch (BrokenRuleException e) {
+            throw e.in("playing " + playing.number() + ", luck " + playing.luck() + ", set of values " + playing.set()
+                    + ", seating " + playing.seating());
+        }
     }
 }

@@ -58,6 +58,13 @@ public final class NamedFiles {
                             + " its ending." + value.advice());
             return Optional.empty();
         }
+        if (ReservedNames.isReserved(name.get())) {
+            value.refuse(
+                    NoticeCode.BAD_TEXT,
+                    ", which is the name of a device on Windows; a scenario must be readable everywhere. Rename the"
+                            + " file.");
+            return Optional.empty();
+        }
         Path file = scenario.resolveSibling(name.get());
         looked.add(file);
         if (Files.exists(file) && !Files.isRegularFile(file)) {

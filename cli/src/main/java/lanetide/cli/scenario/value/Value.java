@@ -240,6 +240,7 @@ public record Value(Node node, String path, String hint, Notices notices) {
 
     private void refuseKind(String kind) {
         boolean empty = node instanceof ScalarNode scalar && scalar.getTag().equals(Tag.NULL);
-        mustBe(empty ? NoticeCode.EMPTY_VALUE : NoticeCode.WRONG_KIND, kind, advice());
+        String whatToTry = empty && hint.isEmpty() ? " Fill it in, or take the line out." : advice();
+        mustBe(empty ? NoticeCode.EMPTY_VALUE : NoticeCode.WRONG_KIND, kind, whatToTry);
     }
 }
