@@ -96,7 +96,8 @@ public final class ScenarioSummary {
         List<String> parts = Stream.of(
                         counted(known.tapes().size(), "tape reading"),
                         counted(known.balls().size(), "ball"),
-                        counted(known.scores().size(), "score"))
+                        counted(known.scores().size(), "score"),
+                        counted(known.ends().size(), "end of a game"))
                 .filter(part -> !part.startsWith("0 "))
                 .toList();
         return parts.isEmpty() ? Optional.empty() : Optional.of("Measured: " + String.join(", ", parts) + ".");

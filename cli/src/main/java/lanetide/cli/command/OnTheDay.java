@@ -73,7 +73,8 @@ final class OnTheDay {
                 Stream.of(
                                 today.tapes().size() + " tapes",
                                 today.balls().size() + " balls",
-                                today.scores().size() + " scores")
+                                today.scores().size() + " scores",
+                                today.ends().size() + " ends of games")
                         .filter(words -> !words.startsWith("0 "))
                         .reduce((one, other) -> one + ", " + other)
                         .orElse("nothing"));

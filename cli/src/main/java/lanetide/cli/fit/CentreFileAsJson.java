@@ -8,6 +8,7 @@ import lanetide.cli.scenario.centre.CentreFields;
 import lanetide.cli.scenario.centre.CentreFile;
 import lanetide.oilflow.unknown.ValueSet;
 import lanetide.squads.measured.BallThrown;
+import lanetide.squads.measured.GameEnded;
 import lanetide.squads.measured.ScoreMade;
 import lanetide.squads.measured.TapeTaken;
 import tools.jackson.databind.json.JsonMapper;
@@ -84,6 +85,10 @@ public final class CentreFileAsJson {
         day.measured().balls().forEach(ball -> ball(balls.addObject(), ball));
         ArrayNode scores = node.putArray(CentreFields.SCORES);
         day.measured().scores().forEach(score -> score(scores.addObject(), score));
+        if (!day.measured().ends().isEmpty()) {
+            ArrayNode ends = node.putArray(CentreFields.ENDS);
+            day.measured().ends().forEach(end -> end(ends.addObject(), end));
+        }
         return MAPPER.writeValueAsString(node)
                 .replace("[{", "[\n{")
                 .replace("},{", "},\n{")
@@ -126,6 +131,14 @@ public final class CentreFileAsJson {
         node.put(CentreFields.BOWLER, score.bowler());
         node.put(CentreFields.PINS, score.pins());
         node.put(CentreFields.PLACE, score.place());
+    }
+
+    private static void end(ObjectNode node, GameEnded end) {
+        node.put(CentreFields.SQUAD, end.squad());
+        node.put(CentreFields.GAME, end.game());
+        node.put(CentreFields.ENDED_MS, end.endedMs());
+        node.put(CentreFields.ERROR, end.errorMs());
+        node.put(CentreFields.PLACE, end.place());
     }
 
     private static String set(ValueSet set, List<String> unknowns) {

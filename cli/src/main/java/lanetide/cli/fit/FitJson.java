@@ -32,10 +32,12 @@ public final class FitJson {
             day.put("tapes", scenario.measurements().tapes().size());
             day.put("balls", scenario.measurements().balls().size());
             day.put("scores", scenario.measurements().scores().size());
+            day.put("ends", scenario.measurements().ends().size());
         });
         JsonAnswer.putAll(node, "readings", result.checks(), FitJson::check);
         JsonAnswer.putAll(node, "fresh", result.fresh(), FitJson::fresh);
-        JsonAnswer.putAll(node, "suspicions", result.suspicions(), FitJson::suspicion);
+        JsonAnswer.putAll(
+                node, "suspicions", result.suspicions(), (one, suspicion) -> suspicion(one, suspicion, answer));
         JsonAnswer.putAll(node, "learnt", result.learnt(), FitJson::learnt);
         JsonAnswer.put(node, "otherLawBefore", result.otherLawBefore(), 4);
         JsonAnswer.put(node, "otherLawAfter", result.otherLawAfter(), 4);
@@ -93,7 +95,8 @@ public final class FitJson {
         node.put("text", FitWords.of(lane));
     }
 
-    private static void suspicion(ObjectNode node, Suspicion suspicion) {
+    private static void suspicion(ObjectNode node, Suspicion suspicion, FitAnswer answer) {
+        node.put("day", answer.days().get(suspicion.day()).fileName());
         node.put("text", WORDS.of(suspicion));
         JsonAnswer.put(node, "logLikelihoodRatio", suspicion.logRatio(), 2);
         node.put("named", suspicion.verdict() == Suspicion.Verdict.NAMED);

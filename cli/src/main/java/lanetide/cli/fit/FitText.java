@@ -96,7 +96,7 @@ public final class FitText {
         List<Suspicion> several = suspicions(Suspicion.Verdict.ONE_OF_SEVERAL);
         if (!named.isEmpty() || !several.isEmpty()) {
             page.heading("Readings that do not belong");
-            named.forEach(one -> page.item(words.of(one)
+            named.forEach(one -> page.item(onDay(one) + words.of(one)
                     + " Then all the readings fit together better than they do as written. Look it up before you use"
                     + " the fit."));
             if (!several.isEmpty()) {
@@ -104,9 +104,16 @@ public final class FitText {
                         several.size() == 1
                                 ? "Something does not belong, but the readings cannot say for sure what. It may be this:"
                                 : "Something does not belong, but the readings cannot say which of these it is:");
-                several.forEach(one -> page.item(words.of(one)));
+                several.forEach(one -> page.item(onDay(one) + words.of(one)));
             }
         }
+    }
+
+    /** The day, where there are several. */
+    private String onDay(Suspicion suspicion) {
+        return answer.days().size() == 1
+                ? ""
+                : answer.days().get(suspicion.day()).fileName() + ": ";
     }
 
     private static String agreement(int agree, int all) {

@@ -37,6 +37,10 @@ final class FitWords {
         if (reading instanceof Reading.Played played) {
             return "where " + played.bowler() + " of squad " + played.squad() + " plays at the arrows, fresh";
         }
+        if (reading instanceof Reading.Ended ended) {
+            return "end of game " + ended.game().game() + " of squad "
+                    + ended.game().squad();
+        }
         Reading.Game game = (Reading.Game) reading;
         return "squad " + game.squad() + ", game " + game.game();
     }
@@ -58,6 +62,9 @@ final class FitWords {
 
     /** What a reading counts. */
     static String unit(Reading reading) {
+        if (reading instanceof Reading.Ended) {
+            return "min";
+        }
         if (reading instanceof Reading.Game) {
             return "pins";
         }
@@ -66,6 +73,9 @@ final class FitWords {
 
     /** A kind of readings. */
     static String kind(Reading reading) {
+        if (reading instanceof Reading.Ended) {
+            return "ends of games";
+        }
         if (reading instanceof Reading.Fresh) {
             return "tapes on fresh oil";
         }

@@ -13,6 +13,7 @@ import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.notice.Place;
 import lanetide.cli.scenario.value.SourceText;
+import lanetide.squads.measured.Measurements;
 
 /**
  * A table of measurements that a scenario does not name.
@@ -33,7 +34,7 @@ public record MeasuredBeside(Path file, byte[] bytes) {
     public static Reading add(Reading reading, List<MeasuredBeside> tables) {
         Scenario scenario = reading.scenario().orElseThrow();
         Notices notices = new Notices(scenario.file());
-        MeasuredReader reader = new MeasuredReader(scenario.event(), scenario.measurements());
+        MeasuredReader reader = new MeasuredReader(scenario.event(), scenario.seed(), scenario.measurements());
         Map<String, String> sha256 = new TreeMap<>(reading.namedFiles());
         for (MeasuredBeside table : tables) {
             String hash = SourceText.sha256(table.bytes());
@@ -44,6 +45,7 @@ public record MeasuredBeside(Path file, byte[] bytes) {
                 reader.read(table.file().toString(), table.bytes(), notices);
             }
         }
+        Measurements all = reader.measurements();
         List<Notice> told = new ArrayList<>(reading.notices());
         told.addAll(notices.list());
         return new Reading(
@@ -51,7 +53,7 @@ public record MeasuredBeside(Path file, byte[] bytes) {
                 sha256,
                 Stream.concat(reading.inputs().stream(), tables.stream().map(MeasuredBeside::file))
                         .toList(),
-                notices.hasErrors() ? Optional.empty() : Optional.of(scenario.with(reader.measurements())),
+                notices.hasErrors() ? Optional.empty() : Optional.of(scenario.with(all)),
                 told);
     }
 

@@ -56,7 +56,8 @@ class CentreFileTest {
                             List.of(
                                     ball(OptionalDouble.of(7.6), OptionalDouble.empty()),
                                     ball(OptionalDouble.empty(), OptionalDouble.of(31.5))),
-                            List.of(new ScoreMade("A", 2, "Anchor", 201, "scores.csv line 3"))),
+                            List.of(new ScoreMade("A", 2, "Anchor", 201, "scores.csv line 3")),
+                            List.of()),
                     TAPES.subList(0, 2))),
             ValueSets.shipped().subList(0, 20));
 

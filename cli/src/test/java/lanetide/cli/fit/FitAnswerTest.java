@@ -218,11 +218,11 @@ class FitAnswerTest {
                 "One reading looks wrong by itself: lane 1, board 20 at 8 ft, fresh.");
 
         told.forEach((what, words) -> {
-            assertThat(doubted(new Suspicion(what, 9, Suspicion.Verdict.NAMED)))
+            assertThat(doubted(new Suspicion(0, what, 9, Suspicion.Verdict.NAMED)))
                     .contains("Readings that do not belong - " + words + " Then all the readings fit together better");
-            assertThat(doubted(new Suspicion(what, 9, Suspicion.Verdict.ONE_OF_SEVERAL)))
+            assertThat(doubted(new Suspicion(0, what, 9, Suspicion.Verdict.ONE_OF_SEVERAL)))
                     .contains("cannot say for sure what. It may be this: - " + words);
-            assertThat(doubted(new Suspicion(what, 9, Suspicion.Verdict.NOT_SHOWN)))
+            assertThat(doubted(new Suspicion(0, what, 9, Suspicion.Verdict.NOT_SHOWN)))
                     .doesNotContain(words);
         });
     }

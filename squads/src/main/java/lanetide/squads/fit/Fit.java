@@ -128,7 +128,7 @@ public final class Fit {
             ofDay(twice, 1, d).forEach(said -> clean.add(day.suspicions().read(said, errors)));
             all.addAll(day.suspicions()
                     .foretold(ofDay(twice, 0, d), clean, day.ownError())
-                    .suspicions(day.observed()));
+                    .suspicions(d, day.observed()));
         }
         return all;
     }

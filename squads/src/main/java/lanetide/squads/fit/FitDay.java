@@ -15,10 +15,12 @@ import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.unknown.ValueSet;
 import lanetide.squads.measured.BallThrown;
+import lanetide.squads.measured.GameEnded;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.measured.TapeTaken;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Findings;
+import lanetide.squads.model.Squad;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.study.Playable;
 import lanetide.squads.unknown.PlayModel;
@@ -48,7 +50,8 @@ public final class FitDay {
                                 .map(Reading.Worn::new),
                         measured.balls().stream().map(Reading.Met::new),
                         played(event, measured.balls()).stream(),
-                        ScoresByGame.of(event, measured.scores()).stream())
+                        ScoresByGame.of(event, measured.scores()).stream(),
+                        ended(event, measured.ends()).stream())
                 .flatMap(each -> each)
                 .map(Reading.class::cast)
                 .toList();
@@ -72,11 +75,19 @@ public final class FitDay {
         return all;
     }
 
+    private static List<Reading.Ended> ended(Event event, List<GameEnded> ends) {
+        Map<String, Long> starts = event.squads().stream().collect(Collectors.toMap(Squad::id, Squad::startMs));
+        return ends.stream()
+                .map(end -> new Reading.Ended(end, starts.get(end.squad())))
+                .toList();
+    }
+
     private static int lastSquad(Event event, Measurements measured) {
         List<String> names = Stream.of(
                         measured.tapes().stream().map(tape -> tape.when().squad()),
                         measured.balls().stream().map(ball -> ball.when().squad()),
-                        measured.scores().stream().map(score -> score.squad()))
+                        measured.scores().stream().map(score -> score.squad()),
+                        measured.ends().stream().map(end -> end.squad()))
                 .flatMap(each -> each)
                 .toList();
         return IntStream.range(0, event.squads().size())
@@ -94,7 +105,7 @@ public final class FitDay {
     /**
      * What was measured, as playings can say it.
      *
-     * @return the readings: tapes on fresh oil, other tapes, balls, games
+     * @return the readings: tapes on fresh oil, other tapes, balls, games, ends of games
      */
     public List<Reading> readings() {
         return readings;

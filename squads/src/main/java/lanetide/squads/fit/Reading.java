@@ -1,6 +1,7 @@
 package lanetide.squads.fit;
 
 import lanetide.squads.measured.BallThrown;
+import lanetide.squads.measured.GameEnded;
 import lanetide.squads.measured.TapeTaken;
 
 /** One number that was measured and that a playing can say as well. */
@@ -134,6 +135,31 @@ public sealed interface Reading {
         @Override
         public double errorVariance() {
             return COUNTED / bowlers;
+        }
+    }
+
+    /**
+     * When a game was done on its last pair, which tells the pace of play.
+     *
+     * @param game the game
+     * @param startMs planned start of its squad's practice (ms from midnight before the first day)
+     */
+    record Ended(GameEnded game, long startMs) implements Reading {
+        private static final double MINUTE_MS = 60_000;
+
+        /** Minutes from the start that was planned. */
+        double minutes(long timeMs) {
+            return (timeMs - startMs) / MINUTE_MS;
+        }
+
+        @Override
+        public double observed() {
+            return minutes(game.endedMs());
+        }
+
+        @Override
+        public double errorVariance() {
+            return game.errorMs() * game.errorMs() / (MINUTE_MS * MINUTE_MS);
         }
     }
 }

@@ -15,12 +15,14 @@ import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.RowMarch;
 import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.measured.BallThrown;
+import lanetide.squads.measured.GameEnded;
 import lanetide.squads.measured.TapeTaken;
 import lanetide.squads.measured.When;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.play.LaneMoment;
 import lanetide.squads.play.LaneObserver;
 import lanetide.squads.result.EventResult;
+import lanetide.squads.result.TimetableEntry;
 import lanetide.squads.result.TypicalLine;
 import lanetide.squads.study.Playable;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
@@ -67,6 +69,16 @@ final class ReadingEye implements LaneObserver {
                 said[i] = met(met.ball(), film);
             }
         }
+    }
+
+    private static long endMs(EventResult result, GameEnded game) {
+        return result.timetable().stream()
+                .filter(entry -> entry.what() == TimetableEntry.Activity.GAME
+                        && entry.game() == game.game()
+                        && entry.squad().equals(game.squad()))
+                .mapToLong(TimetableEntry::endMs)
+                .findFirst()
+                .orElse(game.endedMs());
     }
 
     private static boolean isOf(int lane, When when, LaneMoment moment, int games) {
@@ -126,6 +138,8 @@ final class ReadingEye implements LaneObserver {
                 said[i] = ScoresByGame.said(result, game);
             } else if (readings.get(i) instanceof Reading.Played played) {
                 said[i] = played(played);
+            } else if (readings.get(i) instanceof Reading.Ended ended) {
+                said[i] = ended.minutes(endMs(result, ended.game()));
             }
         }
         return said.clone();

@@ -125,7 +125,7 @@ final class Suspicions {
             List<Law> laws,
             double from) {
         /** Explanations that make what was observed likelier, the best first. */
-        List<Suspicion> suspicions(double[] observed) {
+        List<Suspicion> suspicions(int day, double[] observed) {
             double[] ratios = ratios(observed);
             double[] scores = scores(ratios);
             int best = IntStream.range(0, scores.length)
@@ -138,7 +138,7 @@ final class Suspicions {
                     .filter(e -> ratios[e] > TOLD)
                     .boxed()
                     .sorted(Comparator.comparingDouble(e -> -scores[e]))
-                    .map(e -> new Suspicion(what(e), ratios[e], verdict(scores[e], scores[best], 1 / all)))
+                    .map(e -> new Suspicion(day, what(e), ratios[e], verdict(scores[e], scores[best], 1 / all)))
                     .toList();
         }
 

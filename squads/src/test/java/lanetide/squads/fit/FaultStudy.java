@@ -40,7 +40,7 @@ final class FaultStudy {
     private final Suspicions.Foretold foretold;
 
     FaultStudy(int threads) {
-        this.day = new FitDay(TwoPairs.EVENT, new Measurements(tapes(), List.of(), List.of()));
+        this.day = new FitDay(TwoPairs.EVENT, new Measurements(tapes(), List.of(), List.of(), List.of()));
         this.hypotheses = Hypothesis.all(TwoPairs.EVENT, day.readings());
         List<ValueSet> sets = ValueSets.of(TwoPairs.EVENT);
         List<List<double[]>> four = fourTimes(sets, threads);
@@ -96,7 +96,7 @@ final class FaultStudy {
     int accused(int tries) {
         int accused = 0;
         for (int i = 0; i < tries; i++) {
-            if (foretold.suspicions(day(i, day.readings(), 1)).stream()
+            if (foretold.suspicions(0, day(i, day.readings(), 1)).stream()
                     .anyMatch(one -> one.verdict() != Suspicion.Verdict.NOT_SHOWN)) {
                 accused++;
             }
@@ -137,7 +137,7 @@ final class FaultStudy {
     }
 
     private void count(Map<String, Tally> byKind, String kind, Explanation truth, double[] read) {
-        List<Suspicion> all = foretold.suspicions(read);
+        List<Suspicion> all = foretold.suspicions(0, read);
         boolean tellable = all.stream().anyMatch(one -> one.what().equals(truth));
         boolean named = all.stream()
                 .anyMatch(one ->

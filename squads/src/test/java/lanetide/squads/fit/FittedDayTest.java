@@ -33,7 +33,7 @@ class FittedDayTest {
             Playable.of(PlayModel.under(TwoPairs.EVENT, ValueSets.shipped(60))), new RandomStreams(2));
 
     private static FitResult fit(List<TapeTaken> tapes, FitPlan plan) {
-        Measurements measured = new Measurements(tapes, List.of(), List.of());
+        Measurements measured = new Measurements(tapes, List.of(), List.of(), List.of());
         return Fit.run(List.of(new FitDay(TwoPairs.EVENT, measured)), SETS, plan, done -> {});
     }
 

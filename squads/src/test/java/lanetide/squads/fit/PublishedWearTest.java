@@ -89,7 +89,7 @@ class PublishedWearTest {
 
     private static FitResult fit(double feet) {
         return Fit.run(
-                List.of(new FitDay(event(), new Measurements(tapes(feet), List.of(), List.of()))),
+                List.of(new FitDay(event(), new Measurements(tapes(feet), List.of(), List.of(), List.of()))),
                 ValueSets.shipped(),
                 new FitPlan(5, Runtime.getRuntime().availableProcessors()),
                 done -> {});

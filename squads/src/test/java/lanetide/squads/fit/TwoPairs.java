@@ -109,7 +109,7 @@ final class TwoPairs {
                         "A", game + 1, bowler.bowler().id(), bowler.scores().get(game), "study"));
             }
         }
-        return new Measurements(notes.tapes, balls(truth, luck), scores);
+        return new Measurements(notes.tapes, balls(truth, luck), scores, List.of());
     }
 
     /** Two balls of each bowler on his starting line in practice; his speed is measured, his revs are not. */

@@ -16,6 +16,8 @@ public final class CentreFields {
     public static final String TAPES = "tapes";
     public static final String BALLS = "balls";
     public static final String SCORES = "scores";
+    public static final String ENDS = "ends";
+    public static final String ENDED_MS = "endedMs";
     public static final String LANE = "lane";
     public static final String SQUAD = "squad";
     public static final String AFTER = "afterGame";

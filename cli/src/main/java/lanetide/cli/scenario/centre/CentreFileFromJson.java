@@ -16,6 +16,7 @@ import lanetide.oilflow.unknown.OilModel;
 import lanetide.oilflow.unknown.Unknown;
 import lanetide.oilflow.unknown.ValueSet;
 import lanetide.squads.measured.BallThrown;
+import lanetide.squads.measured.GameEnded;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.measured.ScoreMade;
 import lanetide.squads.measured.TapeTaken;
@@ -157,13 +158,26 @@ public final class CentreFileFromJson {
         list(node, CentreFields.BALLS).forEach(one -> balls.add(ball(one)));
         List<ScoreMade> scores = new ArrayList<>();
         list(node, CentreFields.SCORES).forEach(one -> scores.add(score(one)));
+        List<GameEnded> ends = new ArrayList<>();
+        if (node.has(CentreFields.ENDS)) {
+            list(node, CentreFields.ENDS).forEach(one -> ends.add(end(one)));
+        }
         return new CentreFile.Day(
                 text(node, CentreFields.SCENARIO),
                 text(node, CentreFields.SHA256),
                 text(node, CentreFields.EVENT),
                 text(node, CentreFields.PATTERN),
-                new Measurements(tapes, balls, scores),
+                new Measurements(tapes, balls, scores, ends),
                 fresh);
+    }
+
+    private static GameEnded end(JsonNode node) {
+        return new GameEnded(
+                text(node, CentreFields.SQUAD),
+                whole(node, CentreFields.GAME),
+                Math.round(number(node, CentreFields.ENDED_MS)),
+                number(node, CentreFields.ERROR),
+                text(node, CentreFields.PLACE));
     }
 
     private static TapeTaken tape(JsonNode node) {

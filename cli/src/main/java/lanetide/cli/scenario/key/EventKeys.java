@@ -58,7 +58,7 @@ public final class EventKeys {
     public static final Key<Void> MEASURED = SCENARIO.key(
                     "measured",
                     Structure.FILES,
-                    "CSV tables of what was measured at the event: tapes, balls thrown, scores")
+                    "CSV tables of what was measured at the event: tapes, balls thrown, scores, times of games")
             .optional("[tapes.csv, scores.csv]", "nothing");
     public static final Key<Void> PACE =
             SCENARIO.key("pace", Structure.BLOCK, "how long things take").optional("a block", "the usual pace");

@@ -97,6 +97,8 @@ enum Column {
     MET_ERROR("error", Measure.BOARDS, Titles.ERROR),
     SPEED("speed", Measure.SPEED, "speed", "ballspeed", "releasespeed", "speedatrelease"),
     REVS("revs", Measure.REV_RATE, "revs", "rev", "revrate", "revolutions", "spin"),
+    TIME("time", Measure.NUMBER, "time", "clock", "timeofday", "takenat", "measuredat", "thrownat"),
+    ENDED("ended", Measure.NUMBER, "ended", "end", "endedat", "done", "doneat", "finished", "finishedat", "over"),
     GAME("game", Measure.NUMBER, "game", "gameno", "gamenumber", "ingame"),
     SCORE(
             "score",

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lanetide.cli.scenario.key.CentreKeys;
@@ -12,23 +13,36 @@ import lanetide.cli.scenario.key.Form;
 import lanetide.cli.scenario.notice.Nearest;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Value;
+import lanetide.squads.machines.MachinePlan;
+import lanetide.squads.measured.GameEnded;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.Rotation;
+import lanetide.squads.study.DayClock;
 
 /** The lanes, squads and bowlers of an event, as people write them: capitals and spaces in names do not matter. */
 final class EventNames {
+    private static final long DAY_MS = 24 * 3_600_000L;
+
+    /** Lanes are measured so long before a squad starts at most. */
+    private static final long BEFORE_MS = 12 * 3_600_000L;
+
     private static final Form.Quantity<Integer> LANES = Form.whole(1, CentreKeys.MAX_LANE);
 
     private final Event event;
+    private final long seed;
+    private final Supplier<List<GameEnded>> ends;
+    private Optional<DayClock> clock = Optional.empty();
     private final List<String> squads;
     private final Map<String, List<String>> squadsByPlainName;
     private final List<Map<String, List<String>>> bowlersByPlainName;
 
-    EventNames(Event event) {
+    EventNames(Event event, long seed, Supplier<List<GameEnded>> ends) {
         this.event = event;
+        this.seed = seed;
+        this.ends = ends;
         squads = event.squads().stream().map(Squad::id).toList();
         squadsByPlainName = squads.stream().collect(Collectors.groupingBy(EventNames::plain));
         bowlersByPlainName = event.squads().stream()
@@ -136,9 +150,69 @@ final class EventNames {
 
     /** Games that a squad plays on the pair of a lane. */
     int gamesOnPairOf(int squad, int lane) {
+        return gamesOnPairOf(squad, lane, games(squad));
+    }
+
+    /** When a squad is planned to start (ms from midnight before the first day). */
+    long startMs(int squad) {
+        return event.squads().get(squad).startMs();
+    }
+
+    /** A time of day, on the day on which a squad starts or the night after it; one that names its day stays. */
+    long onDayOf(int squad, long timeMs) {
+        long earliestMs = startMs(squad) - BEFORE_MS;
+        return timeMs >= earliestMs ? timeMs : timeMs + -Math.floorDiv(timeMs - earliestMs, DAY_MS) * DAY_MS;
+    }
+
+    /** The place of the squad that has the lanes at a time, or had them last: from when its machines begin. */
+    int squadAt(long timeMs) {
+        return IntStream.range(0, squads.size())
+                .filter(squad -> timeMs >= startMs(squad) - machinesMs(squad))
+                .max()
+                .orElse(0);
+    }
+
+    private long machinesMs(int squad) {
+        return MachinePlan.of(event, event.squads().get(squad)).durationMs();
+    }
+
+    /**
+     * Games of a squad that are done at a time, to the nearest end of a game: as the games of the event were measured
+     * to end, else as its clock foresees them.
+     */
+    int gamesDone(int squad, long timeMs) {
+        long nearestMs = Math.abs(timeMs - startMs(squad));
+        int done = 0;
+        for (int game = 1; game <= games(squad); game++) {
+            long apartMs = Math.abs(timeMs - endMs(squad, game));
+            if (apartMs <= nearestMs) {
+                nearestMs = apartMs;
+                done = game;
+            }
+        }
+        return done;
+    }
+
+    private long endMs(int squad, int game) {
+        return ends.get().stream()
+                .filter(end -> end.squad().equals(squads.get(squad)) && end.game() == game)
+                .mapToLong(GameEnded::endedMs)
+                .findFirst()
+                .orElseGet(() -> foreseenMs(squad, game));
+    }
+
+    private long foreseenMs(int squad, int game) {
+        if (clock.isEmpty()) {
+            clock = Optional.of(DayClock.of(event, seed));
+        }
+        return clock.get().squads().get(squad).games().get(game - 1).meanMs();
+    }
+
+    /** Games that a squad has played on the pair of a lane when so many of its games are done. */
+    int gamesOnPairOf(int squad, int lane, int done) {
         Rotation rotation = event.rotations().get(squad);
         int pair = event.centre().pairs().indexOf(pairOf(lane));
-        return (int) IntStream.range(0, rotation.games())
+        return (int) IntStream.range(0, done)
                 .filter(game -> rotation.groupOn(game, pair).isPresent())
                 .count();
     }

@@ -15,13 +15,14 @@ enum Kind {
             "tapes",
             Set.of(Column.OIL),
             List.of(Column.LANE, Column.DISTANCE, Column.BOARD, Column.OIL),
-            List.of(Column.SQUAD, Column.AFTER, Column.OIL_ERROR)),
+            List.of(Column.SQUAD, Column.AFTER, Column.TIME, Column.OIL_ERROR)),
     BALLS(
             "balls",
             Set.of(Column.LAYDOWN, Column.ARROWS, Column.MET),
             List.of(Column.LANE, Column.BOWLER, Column.LAYDOWN, Column.ARROWS, Column.MET),
-            List.of(Column.SQUAD, Column.AFTER, Column.SPEED, Column.REVS, Column.MET_ERROR)),
-    SCORES("scores", Set.of(Column.SCORE), List.of(Column.GAME, Column.BOWLER, Column.SCORE), List.of(Column.SQUAD));
+            List.of(Column.SQUAD, Column.AFTER, Column.TIME, Column.SPEED, Column.REVS, Column.MET_ERROR)),
+    SCORES("scores", Set.of(Column.SCORE), List.of(Column.GAME, Column.BOWLER, Column.SCORE), List.of(Column.SQUAD)),
+    ENDS("times of games", Set.of(Column.ENDED), List.of(Column.GAME, Column.ENDED), List.of(Column.SQUAD));
 
     private final String word;
     private final Set<Column> marks;

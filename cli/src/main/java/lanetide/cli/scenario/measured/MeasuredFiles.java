@@ -20,10 +20,11 @@ public record MeasuredFiles(NamedFiles files) {
      *
      * @param scenario the whole file
      * @param event where it was measured; empty if it is faulty
+     * @param seed master seed of all chance
      * @return what was measured, without what is wrong
      */
-    public Measurements read(Section scenario, Optional<Event> event) {
-        Optional<MeasuredReader> reader = event.map(known -> new MeasuredReader(known, Measurements.NONE));
+    public Measurements read(Section scenario, Optional<Event> event, long seed) {
+        Optional<MeasuredReader> reader = event.map(known -> new MeasuredReader(known, seed, Measurements.NONE));
         Set<String> seen = new HashSet<>();
         for (Value name : names(scenario)) {
             Optional<byte[]> bytes = files.read(name);

@@ -34,7 +34,7 @@ record MeasuredTable(
         return kind(cells, notices).flatMap(kind -> {
             Map<Column, Integer> places = cells.places(kind.columns(), notices, kind.read());
             List<Column> missing = new ArrayList<>(kind.required());
-            if (needsSquad) {
+            if (needsSquad && !places.containsKey(Column.TIME)) {
                 missing.add(Column.SQUAD);
             }
             missing.removeAll(places.keySet());
@@ -82,8 +82,8 @@ record MeasuredTable(
                 "",
                 header,
                 "The header is `" + header + "`, and what the table holds cannot be told from it; it must name a column"
-                        + " `units` for tapes, the columns `laydown`, `arrows` and `met` for balls, or `score` for"
-                        + " scores. Name the columns so.");
+                        + " `units` for tapes, the columns `laydown`, `arrows` and `met` for balls, `score` for scores, or"
+                        + " `ended` for times of games. Name the columns so.");
     }
 
     private static void twoKinds(CsvTable cells, int second, List<Kind> kinds, Notices notices) {
@@ -102,6 +102,8 @@ record MeasuredTable(
     private static boolean countsGamesOtherwise(
             CsvTable cells, Kind kind, Map<Column, Integer> places, Notices notices) {
         boolean otherwise = kind != Kind.SCORES
+                && kind != Kind.ENDS
+                && !places.containsKey(Column.TIME)
                 && !places.containsKey(Column.AFTER)
                 && cells.header().cells().stream()
                         .anyMatch(title -> Column.GAME.titles().containsKey(CsvTable.plain(title)));

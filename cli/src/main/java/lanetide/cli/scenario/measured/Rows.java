@@ -32,11 +32,16 @@ record Rows(MeasuredTable table, EventNames names) {
         return names.lane(bare(row, Column.LANE, "(lane)? ?(no\\.?|number|#)? ?"));
     }
 
-    /** The place of the squad among the event's; the only one where none is named. */
+    /** The place of the squad among the event's; where none is named the only one, or by a time of day. */
     Optional<Integer> squad(CsvTable.Row row) {
-        return names.hasOneSquad() && !table.says(row, Column.SQUAD)
-                ? Optional.of(0)
-                : names.squad(table.value(row, Column.SQUAD));
+        if (table.says(row, Column.SQUAD) || !(names.hasOneSquad() || table.says(row, Column.TIME))) {
+            return names.squad(table.value(row, Column.SQUAD));
+        }
+        return names.hasOneSquad() ? Optional.of(0) : time(row).map(names::squadAt);
+    }
+
+    private Optional<Long> time(CsvTable.Row row) {
+        return table.value(row, Column.TIME).read(new Form.Clock());
     }
 
     /** The bowler's name, if his squad is known. */
@@ -50,6 +55,9 @@ record Rows(MeasuredTable table, EventNames names) {
             after(row, EventKeys.MAX_GAMES);
             return Optional.empty();
         }
+        if (table.says(row, Column.TIME)) {
+            return at(row, squad.get(), lane.get());
+        }
         int games = names.gamesOnPairOf(squad.get(), lane.get());
         Optional<Integer> after = after(row, games);
         if (after.isPresent() && after.get() > games) {
@@ -62,6 +70,20 @@ record Rows(MeasuredTable table, EventNames names) {
             return Optional.empty();
         }
         return after.map(done -> new When(names.squad(squad.get()), done));
+    }
+
+    /** By a time of day: the games that were done on the lane by then. */
+    private Optional<When> at(CsvTable.Row row, int squad, int lane) {
+        if (table.says(row, Column.AFTER)) {
+            table.value(row, Column.AFTER)
+                    .refuse(
+                            NoticeCode.IMPOSSIBLE_COMBINATION,
+                            ", and the row tells a time of day besides; one of the two must do. Leave one of them out.");
+            return Optional.empty();
+        }
+        return time(row)
+                .map(told -> names.gamesDone(squad, names.onDayOf(squad, told)))
+                .map(done -> new When(names.squad(squad), names.gamesOnPairOf(squad, lane, done)));
     }
 
     /** Games that were done, 0 for the lane as the squad found it. */

@@ -101,7 +101,7 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                                 parts.drafts(),
                                 parts.lanes().closes())
                         .check());
-        Measurements measured = new MeasuredFiles(files).read(scenario, planned.map(Planned::event));
+        Measurements measured = new MeasuredFiles(files).read(scenario, planned.map(Planned::event), chosenSeed);
         FindingsReader findings =
                 new FindingsReader(notices.assumptions(), parts.lanes().fitted());
         return planned.filter(sound -> !notices.hasErrors()).map(sound -> sound.with(measured, findings));

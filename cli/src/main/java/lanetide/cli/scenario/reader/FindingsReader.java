@@ -36,7 +36,8 @@ record FindingsReader(Assumptions assumptions, Optional<CentreFile> fitted) {
         int readings = file.days().stream()
                 .mapToInt(day -> day.measured().tapes().size()
                         + day.measured().balls().size()
-                        + day.measured().scores().size())
+                        + day.measured().scores().size()
+                        + day.measured().ends().size())
                 .sum();
         assumptions.add(
                 CentreKeys.CENTRE.path(CentreKeys.FITTED),

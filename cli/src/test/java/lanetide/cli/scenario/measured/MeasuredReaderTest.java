@@ -22,6 +22,7 @@ import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.measured.BallThrown;
+import lanetide.squads.measured.GameEnded;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.measured.ScoreMade;
 import lanetide.squads.measured.TapeTaken;
@@ -214,6 +215,53 @@ class MeasuredReaderTest {
     }
 
     @Test
+    void endsOfGamesAreReadOnTheDayOfTheirSquad() {
+        assertThat(read("squad,game,ended\nA,2,19:05\nLate,3,00:20\n").ends())
+                .extracting(GameEnded::squad, GameEnded::game, GameEnded::endedMs)
+                .containsExactly(tuple("A", 2, (19 * 60 + 5) * 60_000L), tuple("Late", 3, (24 * 60 + 20) * 60_000L));
+        tables(EVENT, "squad,game,ended\nA,1,18:30\nA,1,18:31\nLate,1,11:00\nA,4,nine\n");
+        assertThat(told())
+                .containsExactly(
+                        "READING_TWICE 3:3 ended",
+                        "OUT_OF_RANGE 4:3 ended",
+                        "OUT_OF_RANGE 5:2 game",
+                        "BAD_TIME 5:3 ended");
+    }
+
+    /** Squad Late has one group, which bowls a game on each pair in turn; its lanes are oiled before 21:30. */
+    @ParameterizedTest
+    @CsvSource({
+        "1, 17:30, A, 0",
+        "1, 18:45, A, 1",
+        "1, 20:45, A, 3",
+        "1, 21:29, Late, 0",
+        "3, 23:59, Late, 1",
+        "5, 21:40, Late, 0"
+    })
+    void aTimeOfDayCountsTheGamesThatWereDoneOnTheLane(int lane, String time, String squad, int done) {
+        String ends = "squad,game,ended\nA,1,18:44\nA,2,19:20\nA,3,20:40\nLate,1,21:55\nLate,2,22:20\nLate,3,22:45\n";
+        MeasuredReader reader = new MeasuredReader(EVENT, 1, Measurements.NONE);
+        String tape = "lane,time,distance,board,units\n" + lane + "," + time + ",22 ft,10,31\n";
+        reader.read("lanes.csv", tape.getBytes(StandardCharsets.UTF_8), notices);
+        reader.read("ends.csv", ends.getBytes(StandardCharsets.UTF_8), notices);
+
+        assertThat(sound(reader.measurements()).tapes())
+                .extracting(TapeTaken::when)
+                .containsExactly(new When(squad, done));
+    }
+
+    /** The clock of the day without oil ends three games of four bowlers on a pair between 19:10 and 19:40. */
+    @Test
+    void whereNobodyNotedTheTimesTheClockOfTheDayTellsThem() {
+        assertThat(readOne("lane,time,distance,board,units\n1,17:50,22 ft,10,31\n1,19:50,22 ft,10,31\n")
+                        .tapes())
+                .extracting(TapeTaken::when)
+                .containsExactly(new When("A", 0), new When("A", 3));
+        tables(ONE_SQUAD, "lane,time,after,distance,board,units\n1,19:50,2,22 ft,10,31\n1,26:50,,22 ft,10,31\n");
+        assertThat(told()).containsExactly("IMPOSSIBLE_COMBINATION 2:3 after", "BAD_TIME 3:2 time");
+    }
+
+    @Test
     void aSpreadsheetOfAnyCountryIsRead() {
         String table = "Lane;Squad;Bowler;Laydown;Arrows;Pins\n\n2;late;jörg;14,5;10;17,25\n;;;;;\n";
         for (byte[] bytes : List.of(
@@ -221,7 +269,7 @@ class MeasuredReaderTest {
                 ("\uFEFF" + table).getBytes(StandardCharsets.UTF_8),
                 table.getBytes(StandardCharsets.ISO_8859_1),
                 table.replace(';', '\t').getBytes(Charset.forName("windows-1252")))) {
-            MeasuredReader reader = new MeasuredReader(EVENT, Measurements.NONE);
+            MeasuredReader reader = new MeasuredReader(EVENT, 1, Measurements.NONE);
             reader.read("lanes.csv", bytes, notices);
 
             assertThat(notices.list()).isEmpty();
@@ -317,7 +365,7 @@ class MeasuredReaderTest {
 
     @Test
     void aPlaceIsReadOnceAtATimeInAllTablesTogether() {
-        MeasuredReader reader = new MeasuredReader(ONE_SQUAD, readOne("lane,distance,board,units\n1,22 ft,10,31\n"));
+        MeasuredReader reader = new MeasuredReader(ONE_SQUAD, 1, readOne("lane,distance,board,units\n1,22 ft,10,31\n"));
         String rows = "lane,after,distance,board,units\n1,0,6.7056 m,10,30\n1,1,22 ft,10,30\n2,0,22 ft,10,30\n";
         reader.read("more.csv", rows.getBytes(StandardCharsets.UTF_8), notices);
         reader.read(
@@ -325,9 +373,9 @@ class MeasuredReaderTest {
                 "lane,after,distance,board,units\n1,1,22 ft,10,3\n".getBytes(StandardCharsets.UTF_8),
                 notices);
 
+        assertThat(reader.measurements().tapes()).hasSize(3);
         assertThat(told()).containsExactly("READING_TWICE 2:4 board", "READING_TWICE 2:4 board");
         assertThat(messages()).contains("lanes.csv line 2 has a reading of lane 1 at 22 ft", "more.csv line 3");
-        assertThat(reader.measurements().tapes()).hasSize(3);
     }
 
     @Test
@@ -418,7 +466,7 @@ class MeasuredReaderTest {
                 int to = Math.min(table.length(), from + random.nextInt(4));
                 table.replace(from, to, pieces.get(random.nextInt(pieces.size())));
             }
-            MeasuredReader reader = new MeasuredReader(EVENT, Measurements.NONE);
+            MeasuredReader reader = new MeasuredReader(EVENT, 1, Measurements.NONE);
             Notices found = new Notices("event.yaml");
             reader.read("lanes.csv", table.toString().getBytes(StandardCharsets.UTF_8), found);
             assertThat(found.list())
@@ -473,7 +521,7 @@ class MeasuredReaderTest {
     }
 
     private Measurements tables(Event event, String table) {
-        MeasuredReader reader = new MeasuredReader(event, Measurements.NONE);
+        MeasuredReader reader = new MeasuredReader(event, 1, Measurements.NONE);
         reader.read("lanes.csv", table.getBytes(StandardCharsets.UTF_8), notices);
         return reader.measurements();
     }

@@ -70,7 +70,7 @@ class FindingsReaderTest {
 
     private Findings found(Optional<CentreFile> file, List<TapeTaken> own) {
         return new FindingsReader(assumptions, file)
-                .applied(EVENT, new Measurements(own, List.of(), List.of()))
+                .applied(EVENT, new Measurements(own, List.of(), List.of(), List.of()))
                 .centre()
                 .findings();
     }
@@ -86,7 +86,7 @@ class FindingsReaderTest {
                         "0123",
                         "Monday",
                         pattern,
-                        new Measurements(tapes, List.of(), List.of()),
+                        new Measurements(tapes, List.of(), List.of(), List.of()),
                         List.of(fresh))),
                 SETS));
     }
