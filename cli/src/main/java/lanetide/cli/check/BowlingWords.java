@@ -7,6 +7,7 @@ import java.util.Optional;
 import lanetide.cli.report.Figures;
 import lanetide.cli.scenario.entries.DrawnTraits;
 import lanetide.cli.scenario.entries.Trait;
+import lanetide.cli.scenario.reader.Policy;
 import lanetide.cli.words.CutWords;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Bowling;
@@ -38,6 +39,11 @@ final class BowlingWords {
     /** Who goes on from qualifying; empty where nobody is left out. */
     static Optional<String> cut(Event event) {
         return event.cut().map(cut -> "Cut: " + CutWords.rule(cut, event) + ".");
+    }
+
+    /** What those who go on bowl; empty where it ends with the cut. */
+    static Optional<String> finals(Policy policy) {
+        return policy.finals().map(finals -> CutWords.finals(finals) + ".");
     }
 
     private static Optional<String> handicap(Event event) {

@@ -38,6 +38,7 @@ public final class ScenarioSummary {
         BowlingWords.bowlers(event.bowling()).ifPresent(page::item);
         BowlingWords.scoring(event).ifPresent(page::item);
         BowlingWords.cut(event).ifPresent(page::item);
+        BowlingWords.finals(scenario.policy()).ifPresent(page::item);
         changes(event).ifPresent(page::item);
         incidents(event.incidents()).ifPresent(page::item);
         measured(scenario.measurements()).ifPresent(page::item);

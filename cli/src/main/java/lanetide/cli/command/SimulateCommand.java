@@ -175,7 +175,7 @@ public final class SimulateCommand implements Callable<Integer> {
         Progress progress = Progress.of(options.err(), "playings", playings.most(), options.quiet());
         try (SimulateLogs logs = SimulateLogs.open(shotFile, traceFile)) {
             PossibleEvents events =
-                    new PossibleEvents(scenario.event(), halfWidthPins == null ? sets.of(playings.most()) : 1);
+                    new PossibleEvents(scenario.withFinals(), halfWidthPins == null ? sets.of(playings.most()) : 1);
             WindowStudy windows = new WindowStudy(events);
             StudyResult study = EventStudy.run(
                     events, scenario.seed(), playings, threads, progress, logs.observers(), windows::watching);

@@ -57,7 +57,7 @@ final class Studies {
                 "playings",
                 replications,
                 told -> EventStudy.run(
-                        possible.amongFirst(sets.of(replications)),
+                        possible.with(scenario.withFinals()).amongFirst(sets.of(replications)),
                         scenario.seed(),
                         Playings.fixed(replications),
                         options.threads(),

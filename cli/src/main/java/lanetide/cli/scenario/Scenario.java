@@ -122,4 +122,13 @@ public record Scenario(
                 .map(Assumption::value)
                 .toList();
     }
+
+    /**
+     * The event with its finals, for those who play them.
+     *
+     * @return the event; itself if it has none
+     */
+    public Event withFinals() {
+        return event.withCut(event.cut().map(cut -> cut.with(policy.finals())));
+    }
 }

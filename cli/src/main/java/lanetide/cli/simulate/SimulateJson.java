@@ -19,6 +19,7 @@ import lanetide.squads.result.PaceKept;
 import lanetide.squads.result.SquadResult;
 import lanetide.squads.result.StyleWindow;
 import lanetide.squads.result.WaitCause;
+import lanetide.squads.study.CutStatistics;
 import lanetide.squads.study.Precision;
 import lanetide.squads.study.SquadStatistics;
 import lanetide.squads.study.StudyResult;
@@ -62,10 +63,27 @@ public final class SimulateJson {
         JsonAnswer.putAll(answer, "stops", study.first().stops(), SimulateJson::stop);
         lanes(answer.putArray("lanes"), study.first().lanes());
         JsonAnswer.putAll(answer, "lineMoves", study.moves(), SimulateJson::move);
+        study.cut().ifPresent(cut -> cut(answer.putObject("cut"), cut));
         oil(answer.putObject("oil"), study.first().oil());
         JsonAnswer.putAssumptions(answer, scenario.assumptions());
         JsonAnswer.putCautions(answer);
         return answer;
+    }
+
+    private static void cut(ObjectNode node, CutStatistics cut) {
+        JsonAnswer.put(node, "scorePins", cut.scorePins(), 2);
+        JsonAnswer.put(node, "scoreCi95", cut.scoreCi95(), SimulateJson::interval);
+        JsonAnswer.putAll(node, "seeds", cut.seeds(), (row, seed) -> {
+            row.put("seed", seed.seed());
+            JsonAnswer.put(row, "firstShare", seed.firstShare(), 4);
+            JsonAnswer.put(row, "firstCi95", seed.firstCi95(), (ends, found) -> {
+                JsonAnswer.put(ends, "low", found.low(), 4);
+                JsonAnswer.put(ends, "high", found.high(), 4);
+            });
+            JsonAnswer.put(row, "meanGame", seed.meanGame(), 2);
+        });
+        node.put(
+                "finalsEnd", cut.end().map(end -> TimeOfDay.write(end.meanMs())).orElse(null));
     }
 
     private static void squads(ArrayNode squads, StudyResult study) {

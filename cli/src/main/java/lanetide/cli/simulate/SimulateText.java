@@ -13,6 +13,7 @@ import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.cli.words.UnknownWords;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.squads.result.LaneStop;
+import lanetide.squads.study.CutStatistics;
 import lanetide.squads.study.SquadStatistics;
 import lanetide.squads.study.StudyResult;
 
@@ -55,6 +56,7 @@ public final class SimulateText {
         pace();
         stops();
         scores();
+        study.cut().ifPresent(this::cut);
         new LanesText(page, study, units, scenario.event()).add(choice);
         oil();
         Ending.add(page, scenario, scenario.assumptions());
@@ -114,6 +116,14 @@ public final class SimulateText {
                         precision.met() ? PrecisionWords.reached(precision) : PrecisionWords.notReached(precision)));
         if (study.replications() > 1) {
             page.paragraph(UnknownWords.intervals(study.sets(), scenario.event()));
+        }
+    }
+
+    private void cut(CutStatistics cut) {
+        page.heading("The cut" + (cut.seeds().isEmpty() ? "" : " and the finals"));
+        CutOutcome.sentences(cut, scenario.withFinals()).forEach(page::item);
+        if (!cut.seeds().isEmpty()) {
+            page.table(CutOutcome.seeds(cut), 1);
         }
     }
 

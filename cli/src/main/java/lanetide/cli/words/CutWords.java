@@ -1,9 +1,12 @@
 package lanetide.cli.words;
 
+import java.util.List;
 import lanetide.cli.scenario.key.Range;
+import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Counting;
 import lanetide.squads.model.Cut;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.Finals;
 import lanetide.squads.qualifying.People;
 
 /** The rule of a cut in words. */
@@ -24,6 +27,23 @@ public final class CutWords {
         return cut.places(people) + " of " + people + " people" + share + " go on, by their totals "
                 + (cut.withHandicap() ? "with" : "without") + " handicap; of those with the same total "
                 + ties(cut) + (isReentered(event) ? "; " + counting(cut) : "");
+    }
+
+    /**
+     * The finals.
+     *
+     * @param finals their plan
+     * @return one sentence, without its stop
+     */
+    public static String finals(Finals finals) {
+        int matches = finals.rounds().stream().mapToInt(List::size).sum();
+        return (finals.isRoundRobin()
+                        ? "Finals: everybody against everybody in "
+                                + finals.rounds().size() + " rounds, " + finals.bonusPins() + " pins for a won match"
+                        : "Finals: " + matches + (matches == 1 ? " match" : " matches") + " head to head in "
+                                + English.count(finals.rounds().size(), "round"))
+                + ", " + English.count(finals.games(), "game") + " a match, on the lanes as they are"
+                + (finals.conditioning() == Conditioning.NONE ? "" : " once oiled again");
     }
 
     private static String ties(Cut cut) {

@@ -67,7 +67,7 @@ class FaultyKeyTest {
             scoring:
               noTap: 9 pins
               handicap: {base: 200 pins, share: 90 %, averages: {scratch: 190 pins, league: 150 pins, own-level: 150 pins}}
-            cut: {places: 4, ties: last-game, handicap: left-out, counts: sum}
+            cut: {places: 4, ties: last-game, handicap: left-out, counts: sum, finals: {form: head-to-head, start: "22:00", oil: over, practice: 5 min, games: 2, matches: [[1-4, 2-3], [w1-w2]]}}
             laws: {friction: mixed-lubrication}
             fairness: {margin: 2 pins}
             costs: {pin: 0.1}

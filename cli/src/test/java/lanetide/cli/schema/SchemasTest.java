@@ -89,6 +89,8 @@ class SchemasTest {
                 "simulate one-pair.yaml --replications 2",
                 "simulate one-pair.yaml --until-halfwidth 5",
                 "simulate busy-day.yaml --replications 1",
+                "simulate small-open.yaml --replications 1",
+                "simulate small-open.yaml --replications 4",
                 "preview one-pair.yaml --replications 2 --bowler Anchor",
                 "rotate championship.yaml",
                 "rotate club-night.yaml",

@@ -171,6 +171,7 @@ class SimulateReportTest {
                 1,
                 1,
                 Optional.empty(),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 }

@@ -2,6 +2,7 @@ package lanetide.squads.fairness;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import lanetide.squads.model.Bowler;
@@ -58,8 +59,8 @@ final class Seats {
     }
 
     /**
-     * The event with a bowler in every seat; he plays with the seat's hand. Nothing fails and nobody rests: the
-     * schedule is judged, not the day.
+     * The event with a bowler in every seat; he plays with the seat's hand. Nothing fails, nobody rests and there are
+     * no finals: the schedule is judged, not the day.
      */
     Event seated(int[] bowlerAtSeat) {
         List<Squad> squads = new ArrayList<>();
@@ -76,6 +77,6 @@ final class Seats {
             }
             squads.add(squad.withoutArrangements().withGroups(groups));
         }
-        return event.withSquads(squads).withIncidents(Incidents.NONE);
+        return event.withSquads(squads).withIncidents(Incidents.NONE).withCut(Optional.empty());
     }
 }

@@ -1,5 +1,6 @@
 package lanetide.squads.model;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import lanetide.oilflow.Require;
@@ -12,8 +13,15 @@ import lanetide.oilflow.Require;
  * @param ties who goes first of those with the same total
  * @param withHandicap whether the handicap counts in every game
  * @param counting which games count for a person who is entered in several squads
+ * @param finals what those who go on bowl; empty if it ends with the cut
  */
-public record Cut(OptionalInt number, OptionalDouble share, TieRule ties, boolean withHandicap, Counting counting) {
+public record Cut(
+        OptionalInt number,
+        OptionalDouble share,
+        TieRule ties,
+        boolean withHandicap,
+        Counting counting,
+        Optional<Finals> finals) {
     /** Guards the rounding up of places against the last digit of a share such as 0.1. */
     private static final double ROUNDING = 1e-9;
 
@@ -33,6 +41,30 @@ public record Cut(OptionalInt number, OptionalDouble share, TieRule ties, boolea
             throw new IllegalArgumentException(
                     "share that makes the cut is " + part + ", but must be above 0 and" + " below 1");
         }
+    }
+
+    /**
+     * A cut without finals.
+     *
+     * @param number how many go on, at least 1; empty if it is a share
+     * @param share which share of those who are entered goes on, above 0 and below 1; empty if it is a number
+     * @param ties who goes first of those with the same total
+     * @param withHandicap whether the handicap counts in every game
+     * @param counting which games count for a person who is entered in several squads
+     * @throws IllegalArgumentException as above
+     */
+    public Cut(OptionalInt number, OptionalDouble share, TieRule ties, boolean withHandicap, Counting counting) {
+        this(number, share, ties, withHandicap, counting, Optional.empty());
+    }
+
+    /**
+     * The same cut with other finals.
+     *
+     * @param others what those who go on bowl; empty if it ends with the cut
+     * @return the cut
+     */
+    public Cut with(Optional<Finals> others) {
+        return new Cut(number, share, ties, withHandicap, counting, others);
     }
 
     /**

@@ -157,6 +157,11 @@ final class BowlerInPlay {
         scatter = StrictMath.exp(bowler.level().formShare() * luck.form().sample());
     }
 
+    /** His finished games (pins). */
+    List<Integer> scores() {
+        return List.copyOf(scores);
+    }
+
     /** What he did, for the results. */
     BowlerResult result(String group, int firstGame) {
         return new BowlerResult(bowler, group, firstGame, scores, sheets, agent.ballChanges());

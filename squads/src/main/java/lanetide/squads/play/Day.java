@@ -1,10 +1,12 @@
 package lanetide.squads.play;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import lanetide.des.Simulator;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.Levelling;
+import lanetide.squads.equipment.Physics;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
 import lanetide.squads.result.TimetableEntry;
@@ -72,5 +74,21 @@ record Day(
         return PairLanes.all(lanes).stream()
                 .sorted(Comparator.comparingInt(LaneInPlay::number))
                 .toList();
+    }
+
+    /** The same day, from now on without anybody who writes down or is shown what happens. */
+    Day unwatched(Physics physics) {
+        return new Day(
+                event,
+                simulator,
+                lanes,
+                levelling,
+                balls,
+                approaches,
+                faults,
+                director,
+                ShotObserver.NONE,
+                new LaneRecorder(LaneRecords.NONE, List.of(), physics, LaneObserver.NONE),
+                new ArrayList<>());
     }
 }

@@ -30,11 +30,12 @@ final class SquadGames implements PairGame.Watcher {
     private final Relocation relocation;
     private int groupsDone;
 
-    SquadGames(Day day, int index, List<GroupInPlay> groups, Stopwatch stopwatch, Runnable whenDone) {
+    SquadGames(
+            Day day, Squad squad, Rotation rotation, List<GroupInPlay> groups, Stopwatch stopwatch, Runnable whenDone) {
         this.day = day;
         this.simulator = day.simulator();
-        this.squad = day.event().squads().get(index);
-        this.rotation = day.event().plans().get(index).rotation();
+        this.squad = squad;
+        this.rotation = rotation;
         this.groups = groups;
         this.stopwatch = stopwatch;
         this.whenDone = whenDone;

@@ -25,15 +25,21 @@ final class SquadPlay {
     private long practiceStartMs;
     private int groupsPractised;
 
+    /** A squad of the event. */
     SquadPlay(Day day, int index, List<GroupInPlay> groups, WhenDone whenDone) {
+        this(day, day.event().squads().get(index), day.event().plans().get(index), groups, whenDone);
+    }
+
+    /** Any squad that can bowl on these lanes. */
+    SquadPlay(Day day, Squad squad, SquadPlan planned, List<GroupInPlay> groups, WhenDone whenDone) {
         this.day = day;
         this.simulator = day.simulator();
-        this.squad = day.event().squads().get(index);
-        this.planned = day.event().plans().get(index);
+        this.squad = squad;
+        this.planned = planned;
         this.groups = groups;
         this.whenDone = whenDone;
         this.reporter = new ShotReporter(day, squad.id());
-        this.games = new SquadGames(day, index, groups, stopwatch, this::finish);
+        this.games = new SquadGames(day, squad, planned.rotation(), groups, stopwatch, this::finish);
     }
 
     /**

@@ -2,6 +2,8 @@ package lanetide.squads.play;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.oilflow.line.Player;
 import lanetide.squads.equipment.Equipment;
@@ -10,11 +12,16 @@ import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.equipment.TypicalPlayer;
 import lanetide.squads.luck.Luck;
 import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Cut;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.Finals;
 import lanetide.squads.model.Squad;
+import lanetide.squads.qualifying.People;
+import lanetide.squads.qualifying.Qualifying;
 import lanetide.squads.result.BowlerResult;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.result.SquadResult;
+import org.apache.commons.rng.sampling.ListSampler;
 
 /**
  * Plays an event once: squads one after another on the same lanes, every ball on the film that the balls before it
@@ -24,10 +31,14 @@ import lanetide.squads.result.SquadResult;
  * plays one event once.
  */
 public final class TournamentSimulation {
+    /** What keys the luck of the finals; no squad may be called so. */
+    private static final String FINALS = "cut/finals";
+
     private final Setup setup;
     private final Day day;
     private final List<SquadResult> results = new ArrayList<>();
     private OilAccount oilOnBalls = OilAccount.EMPTY;
+    private Optional<FinalsPlay> finals = Optional.empty();
 
     /**
      * Prepares a playing.
@@ -73,6 +84,7 @@ public final class TournamentSimulation {
         }
         playSquad(0);
         day.simulator().run();
+        finals.ifPresent(over -> over.bowlers().forEach(bowler -> oilOnBalls = oilOnBalls.plus(bowler.account())));
         OilAccount oil = account();
         Rules.requireClosed(oil);
         return new EventResult(
@@ -81,11 +93,13 @@ public final class TournamentSimulation {
                 day.recorder().states(),
                 oil,
                 day.balls().thrown(),
-                day.faults().stops());
+                day.faults().stops(),
+                finals.map(FinalsPlay::result));
     }
 
     private void playSquad(int index) {
         if (index == setup.event().squads().size()) {
+            setup.event().cut().ifPresent(cut -> cut.finals().ifPresent(plan -> playFinals(cut, plan)));
             return;
         }
         Squad planned = setup.event().squads().get(index);
@@ -101,9 +115,35 @@ public final class TournamentSimulation {
         squad.begin();
     }
 
+    /** Whom no rule of the cut parts stand in an order drawn by lot. */
+    private void playFinals(Cut cut, Finals plan) {
+        People people = new People(setup.event());
+        List<Integer> lot =
+                new ArrayList<>(IntStream.range(0, people.count()).boxed().toList());
+        ListSampler.shuffle(setup.luck().lanes().stream(FINALS + "/lot"), lot);
+        List<Bowler> seeds = Qualifying.of(cut, people.asDrawn(results, cut).people()).order(lot).stream()
+                .limit(plan.seeds())
+                .map(person -> people.bowlers().get(person))
+                .toList();
+        int last = setup.event().squads().size() - 1;
+        FinalsPlay play = new FinalsPlay(
+                day.unwatched(setup.physics()),
+                plan,
+                cut.withHandicap(),
+                setup.event().plans().get(last).patterns(),
+                seeds,
+                bowler -> member(bowler, Member.Attendance.ALWAYS, FINALS, last));
+        finals = Optional.of(play);
+        play.begin();
+    }
+
     private Member member(Bowler bowler, Member.Attendance attendance, int squad) {
+        return member(bowler, attendance, setup.event().squads().get(squad).id(), squad);
+    }
+
+    private Member member(Bowler bowler, Member.Attendance attendance, String luckOf, int squad) {
         Event event = setup.event();
-        Luck his = setup.luck().of(event.squads().get(squad).id(), bowler);
+        Luck his = setup.luck().of(luckOf, bowler);
         Player player = StartingLines.player(bowler, event, setup.physics());
         BowlerInPlay inPlay = new BowlerInPlay(
                 bowler,

@@ -20,6 +20,7 @@ public final class People {
     private final Map<String, Integer> entryOf = new HashMap<>();
     private final Map<String, Integer> personOf = new HashMap<>();
     private final List<Integer> personOfEntry = new ArrayList<>();
+    private final List<Bowler> firstEntries = new ArrayList<>();
     private int count;
 
     /**
@@ -39,6 +40,9 @@ public final class People {
         entryOf.put(entry, personOfEntry.size());
         Integer known = bowler.person().map(personOf::get).orElse(null);
         int person = known == null ? count++ : known;
+        if (known == null) {
+            firstEntries.add(bowler.as(bowler.person().orElse(bowler.id()), bowler.hand()));
+        }
         bowler.person().ifPresent(name -> personOf.put(name, person));
         personOfEntry.add(person);
     }
@@ -61,6 +65,15 @@ public final class People {
      */
     public int count() {
         return count;
+    }
+
+    /**
+     * Everybody once, under his own name.
+     *
+     * @return the people as they are in their first squad, in their order
+     */
+    public List<Bowler> bowlers() {
+        return List.copyOf(firstEntries);
     }
 
     /**

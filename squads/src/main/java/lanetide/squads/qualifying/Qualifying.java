@@ -2,7 +2,6 @@ package lanetide.squads.qualifying;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lanetide.squads.model.Cut;
 import lanetide.squads.model.TieRule;
@@ -19,8 +18,7 @@ public final class Qualifying {
      *
      * @param cut the rule
      * @param people everybody who is entered
-     * @return the same, ready to be asked
-     * @throws IllegalArgumentException if there are not more people than places
+     * @return the same, ready to be asked; where there are no more people than places, all go on
      */
     public static Qualifying of(Cut cut, List<Entrant> people) {
         return new Qualifying(
@@ -31,11 +29,7 @@ public final class Qualifying {
         this.cut = cut;
         this.standings = standings;
         this.inOrder = standings.stream().sorted().toList();
-        this.places = cut.places(standings.size());
-        if (places >= standings.size()) {
-            throw new IllegalArgumentException("the cut has " + places + " places for " + standings.size()
-                    + " people, but must leave somebody out");
-        }
+        this.places = Math.min(cut.places(standings.size()), standings.size());
     }
 
     /**
@@ -66,14 +60,11 @@ public final class Qualifying {
     /**
      * The order in which people stand.
      *
-     * @return their places in the list of people, the best first; those whom no rule parts stay in the order of the
-     *     list
+     * @param lot a list of their places in the list of people, in the order in which those stand whom no rule parts
+     * @return the same, the best first
      */
-    public List<Integer> order() {
-        return IntStream.range(0, standings.size())
-                .boxed()
-                .sorted(Comparator.comparing(standings::get))
-                .toList();
+    public List<Integer> order(List<Integer> lot) {
+        return lot.stream().sorted(Comparator.comparing(standings::get)).toList();
     }
 
     /**

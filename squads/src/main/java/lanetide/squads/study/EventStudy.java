@@ -69,26 +69,27 @@ public final class EventStudy {
             IntConsumer onDone,
             Observers ofExample,
             IntFunction<Observers> ofOthers) {
+        Event event = events.event();
         Study study = new Study(Repeated.of(events, seed));
         if (events.sets() > 1) {
             if (playings.halfWidthPins().isPresent()) {
                 throw new IllegalArgumentException("a half-width is reached with the usual values alone");
             }
             EventResult example = new Study(Repeated.of(events.amongFirst(1), seed))
-                    .play(Part.first(1), 1, number -> whole(ofExample), done -> {})
+                    .play(Part.first(1), 1, number -> whole(event, ofExample), done -> {})
                     .get(0)
                     .whole()
                     .orElseThrow();
             List<Kept> kept = study.play(
                     Part.first(playings.most()),
                     threads,
-                    number -> new Watch<>(ofOthers.apply(number), LaneRecords.NONE, Kept::of),
+                    number -> new Watch<>(ofOthers.apply(number), LaneRecords.NONE, summary -> Kept.of(event, summary)),
                     onDone);
             return result(example, kept, events.sets(), Optional.empty());
         }
         IntFunction<Watch<Kept>> watches = number -> number == EXAMPLE
-                ? whole(ofExample.equals(Observers.NONE) ? ofOthers.apply(EXAMPLE) : ofExample)
-                : new Watch<>(ofOthers.apply(number), LaneRecords.NONE, Kept::of);
+                ? whole(event, ofExample.equals(Observers.NONE) ? ofOthers.apply(EXAMPLE) : ofExample)
+                : new Watch<>(ofOthers.apply(number), LaneRecords.NONE, summary -> Kept.of(event, summary));
         if (playings.halfWidthPins().isEmpty()) {
             return result(study.play(Part.first(playings.most()), threads, watches, onDone), Optional.empty());
         }
@@ -99,9 +100,11 @@ public final class EventStudy {
         return result(run.results(), Optional.of(precision));
     }
 
-    private static Watch<Kept> whole(Observers observers) {
+    private static Watch<Kept> whole(Event event, Observers observers) {
         return new Watch<>(
-                observers, LaneRecords.WINDOWS, summary -> Kept.of(summary).with(summary.result()));
+                observers,
+                LaneRecords.WINDOWS,
+                summary -> Kept.of(event, summary).with(summary.result()));
     }
 
     /**
@@ -109,16 +112,25 @@ public final class EventStudy {
      *
      * @param squads squad by squad
      * @param timetable what happened when
+     * @param cut what came of the cut and the finals
      * @param whole the whole playing, of the example alone
      */
-    private record Kept(List<SquadKept> squads, List<TimetableEntry> timetable, Optional<EventResult> whole) {
-        static Kept of(PlayingSummary summary) {
+    private record Kept(
+            List<SquadKept> squads,
+            List<TimetableEntry> timetable,
+            Optional<CutStatistics.Kept> cut,
+            Optional<EventResult> whole) {
+        static Kept of(Event event, PlayingSummary summary) {
             EventResult result = summary.result();
-            return new Kept(result.squads().stream().map(SquadKept::of).toList(), result.timetable(), Optional.empty());
+            return new Kept(
+                    result.squads().stream().map(SquadKept::of).toList(),
+                    result.timetable(),
+                    CutStatistics.Kept.of(event, result),
+                    Optional.empty());
         }
 
         Kept with(EventResult result) {
-            return new Kept(squads, timetable, Optional.of(result));
+            return new Kept(squads, timetable, cut, Optional.of(result));
         }
 
         /** The mean scores of the squads (pins a game). */
@@ -157,7 +169,14 @@ public final class EventStudy {
         List<TimetableStatistics> timetable = first.timetable().stream()
                 .map(entry -> statistics(entry, playings))
                 .toList();
-        return new StudyResult(first, squads, timetable, playings.size(), sets, precision, List.of());
+        return new StudyResult(
+                first, squads, timetable, playings.size(), sets, precision, List.of(), cut(playings, sets));
+    }
+
+    private static Optional<CutStatistics> cut(List<Kept> playings, int sets) {
+        List<CutStatistics.Kept> all =
+                playings.stream().flatMap(playing -> playing.cut().stream()).toList();
+        return all.isEmpty() ? Optional.empty() : Optional.of(CutStatistics.of(all, sets));
     }
 
     private static SquadStatistics statistics(String id, List<Kept> playings, int squad, int sets) {

@@ -14,6 +14,7 @@ import lanetide.squads.result.EventResult;
  * @param sets sets of values that the playings went through in turn; 1 if all were played with the usual values
  * @param precision how well scores are known, where playing went on until they should be; empty for a fixed number
  * @param moves how far lines go, over the sets; empty where that was not looked at
+ * @param cut what came of the cut and the finals; empty if the event has no cut
  */
 public record StudyResult(
         EventResult first,
@@ -22,7 +23,8 @@ public record StudyResult(
         int replications,
         int sets,
         Optional<Precision> precision,
-        List<WindowStudy.Move> moves) {
+        List<WindowStudy.Move> moves,
+        Optional<CutStatistics> cut) {
     /** Copies the lists. */
     public StudyResult {
         squads = List.copyOf(squads);
@@ -37,6 +39,6 @@ public record StudyResult(
      * @return the result
      */
     public StudyResult with(List<WindowStudy.Move> found) {
-        return new StudyResult(first, squads, timetable, replications, sets, precision, found);
+        return new StudyResult(first, squads, timetable, replications, sets, precision, found, cut);
     }
 }

@@ -14,6 +14,8 @@ import lanetide.oilflow.lane.Hand;
 import lanetide.squads.model.Event;
 import lanetide.squads.result.BowlerResult;
 import lanetide.squads.result.EventResult;
+import lanetide.squads.result.FinalsResult;
+import lanetide.squads.result.FinalsResult.Finalist;
 import lanetide.squads.result.LaneState;
 import lanetide.squads.result.LaneStop;
 import lanetide.squads.result.PaceKept;
@@ -32,7 +34,7 @@ import lanetide.squads.result.WaitCause;
  * the records inside. A bowler is his name alone: who he is stands in the event that the design gives for that number.
  */
 public final class SummaryFormat {
-    private static final String HEADER = "lanetide-playings 2";
+    private static final String HEADER = "lanetide-playings 3";
 
     private SummaryFormat() {}
 
@@ -105,6 +107,20 @@ public final class SummaryFormat {
             oil(result.oil());
             out.writeLong(result.shots());
             list(result.stops(), Writer::stop);
+            list(result.finals().stream().toList(), Writer::finals);
+        }
+
+        private void finals(FinalsResult finals) throws IOException {
+            out.writeLong(finals.endMs());
+            list(finals.finalists(), Writer::finalist);
+        }
+
+        private void finalist(Finalist finalist) throws IOException {
+            out.writeUTF(finalist.name());
+            out.writeInt(finalist.seed());
+            list(finalist.games(), (writer, game) -> writer.out.writeInt(game));
+            out.writeDouble(finalist.wins());
+            out.writeInt(finalist.place());
         }
 
         private void squad(SquadResult squad) throws IOException {
@@ -192,7 +208,16 @@ public final class SummaryFormat {
                     list(in, this::lane),
                     oil(),
                     in.readLong(),
-                    list(in, this::stop));
+                    list(in, this::stop),
+                    list(in, this::finals).stream().findFirst());
+        }
+
+        private FinalsResult finals() throws IOException {
+            return new FinalsResult(in.readLong(), list(in, this::finalist));
+        }
+
+        private Finalist finalist() throws IOException {
+            return new Finalist(in.readUTF(), in.readInt(), list(in, in::readInt), in.readDouble(), in.readInt());
         }
 
         private SquadResult squad() throws IOException {

@@ -96,13 +96,14 @@ class QualifyingTest {
     void theBestBlockOrTheSumOfAllCountsForWhoIsEnteredTwice() {
         Entrant twice = new Entrant(List.of(List.of(200, 190), List.of(180, 220)));
         List<Entrant> people = List.of(Entrant.of(205, 200), twice, Entrant.of(199, 200));
-        assertThat(Qualifying.of(cut(1, TieRule.LOT), people).order()).containsExactly(0, 1, 2);
+        assertThat(Qualifying.of(cut(1, TieRule.LOT), people).order(List.of(0, 1, 2)))
+                .containsExactly(0, 1, 2);
         Cut sum = new Cut(OptionalInt.of(1), OptionalDouble.empty(), TieRule.LOT, true, Counting.SUM);
-        assertThat(Qualifying.of(sum, people).order()).containsExactly(1, 0, 2);
+        assertThat(Qualifying.of(sum, people).order(List.of(0, 1, 2))).containsExactly(1, 0, 2);
         // With the first squad alone he has 390, behind both.
         assertThat(Qualifying.of(cut(1, TieRule.LOT), people)
                         .with(1, twice.only(0))
-                        .order())
+                        .order(List.of(0, 1, 2)))
                 .containsExactly(0, 2, 1);
     }
 
@@ -117,14 +118,22 @@ class QualifyingTest {
     @Test
     void whoHasNotBowledStandsLast() {
         List<Entrant> people = List.of(new Entrant(List.of()), Entrant.of(100), Entrant.of(90));
-        assertThat(Qualifying.of(cut(2, TieRule.LAST_GAME), people).order()).containsExactly(1, 2, 0);
+        assertThat(Qualifying.of(cut(2, TieRule.LAST_GAME), people).order(List.of(0, 1, 2)))
+                .containsExactly(1, 2, 0);
     }
 
     @Test
-    void aCutThatLeavesNobodyOutIsRefused() {
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> Qualifying.of(cut(6, TieRule.LOT), SIX))
-                .withMessage("the cut has 6 places for 6 people, but must leave somebody out");
+    void whereThereAreNoMorePeopleThanPlacesAllGoOn() {
+        for (int places : new int[] {6, 9}) {
+            Qualified all = qualified(places, TieRule.LOT, SIX);
+            assertThat(all.chances()).containsOnly(1.0);
+            assertThat(all.goingOn()).isEqualTo(6);
+            assertThat(all.scorePins()).isEqualTo(580);
+        }
+    }
+
+    @Test
+    void aCutWithoutPlacesIsRefused() {
         assertThatIllegalArgumentException().isThrownBy(() -> cut(0, TieRule.LOT));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Cut(OptionalInt.of(1), OptionalDouble.of(0.5), TieRule.LOT, true, Counting.BEST));

@@ -12,12 +12,19 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.IntFunction;
 import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.Counting;
+import lanetide.squads.model.Cut;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.FaultResponse;
+import lanetide.squads.model.Finals;
 import lanetide.squads.model.Incidents;
 import lanetide.squads.model.Stops;
+import lanetide.squads.model.TieRule;
 import lanetide.squads.play.Events;
 import lanetide.squads.play.LaneRecords;
 import lanetide.squads.play.Observers;
@@ -32,7 +39,14 @@ class StudyTest {
                     Events.squad("A", Events.START_MS, Conditioning.STRIP_AND_OIL, Events.groups(2, 2)),
                     Events.squad("B", Events.START_MS + 90 * Events.MINUTE_MS, Conditioning.NONE, Events.groups(2, 2)))
             .withIncidents(
-                    new Incidents(new Stops(30, 60_000, 0.5), Stops.NEVER, List.of(), 1, FaultResponse.WAIT, 300_000));
+                    new Incidents(new Stops(30, 60_000, 0.5), Stops.NEVER, List.of(), 1, FaultResponse.WAIT, 300_000))
+            .withCut(Optional.of(new Cut(
+                    OptionalInt.of(2),
+                    OptionalDouble.empty(),
+                    TieRule.LOT,
+                    true,
+                    Counting.BEST,
+                    Optional.of(new Finals(0, Conditioning.NONE, 0, 1, 30, Finals.roundRobin(2), true)))));
 
     private static final Study STUDY = new Study(Repeated.of(EVENT, 7));
 
@@ -62,6 +76,8 @@ class StudyTest {
         assertThat(written(read(bytes))).isEqualTo(bytes);
         assertThat(played)
                 .anySatisfy(summary -> assertThat(summary.result().stops()).isNotEmpty());
+        assertThat(played)
+                .allSatisfy(summary -> assertThat(summary.result().finals()).isPresent());
         assertThat(played.get(0).result().lanes())
                 .allSatisfy(lane -> assertThat(lane.windows()).isNotEmpty());
     }

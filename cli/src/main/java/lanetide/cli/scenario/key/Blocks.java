@@ -36,6 +36,7 @@ public final class Blocks {
             RuleKeys.SCORING,
             RuleKeys.HANDICAP,
             CutKeys.CUT,
+            CutKeys.OF_FINALS,
             RuleKeys.LAWS,
             RuleKeys.FAIRNESS,
             RuleKeys.COSTS,

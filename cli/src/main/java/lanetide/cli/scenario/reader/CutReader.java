@@ -19,8 +19,11 @@ final class CutReader {
     private CutReader() {}
 
     /** The cut; empty if there is none or, with notices, a wrong one. */
-    static Optional<Cut> read(Section scenario, List<SquadDraft> drafts, List<Squad> squads) {
-        return scenario.block(EventKeys.CUT).flatMap(section -> cut(section, drafts, squads));
+    static Optional<Cut> read(Section scenario, List<SquadDraft> drafts, List<Squad> squads, int pairs) {
+        return scenario.block(EventKeys.CUT)
+                .flatMap(section -> cut(section, drafts, squads)
+                        .map(cut -> cut.with(new FinalsReader(squads, squads.isEmpty() ? 0 : people(squads), pairs)
+                                .read(section, cut))));
     }
 
     private static Optional<Cut> cut(Section section, List<SquadDraft> drafts, List<Squad> squads) {

@@ -128,7 +128,8 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         Optional<RotationReader.Choice> choice = new RotationReader(lanes.lanes(), games, chosenSeed).read(scenario);
         Manned manned = squads(scenario, names, lanes, drafts, streams);
         Optional<Incidents> incidents = new IncidentsReader(lanes.centre()).read(scenario);
-        Optional<Cut> cut = CutReader.read(scenario, drafts, manned.squads());
+        Optional<Cut> cut = CutReader.read(
+                scenario, drafts, manned.squads(), lanes.lanes().rotationPairs().size());
         return new Parts(
                 names, lanes, pattern, bands, pace, laws, bowling, policy, choice, drafts, manned, incidents, cut);
     }
@@ -196,13 +197,13 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                         parts.laws().orElseThrow(),
                         parts.bowling().orElseThrow(),
                         parts.incidents().orElseThrow(),
-                        parts.cut()),
+                        parts.cut().map(cut -> cut.with(Optional.empty()))),
                 Measurements.NONE,
                 parts.choice().orElseThrow().design(),
                 chosenSeed,
                 parts.bands().orElseThrow(),
                 parts.names().unmodifiable(),
-                parts.policy().orElseThrow(),
+                parts.policy().orElseThrow().with(parts.cut().flatMap(Cut::finals)),
                 parts.manned().drawn());
     }
 

@@ -22,7 +22,11 @@ final class PolicyReader {
         Optional<Double> limit = fairness.flatMap(section -> section.find(RuleKeys.LIMIT));
         Optional<Costs> costs = scenario.blockOrUsual(EventKeys.COSTS).flatMap(PolicyReader::costs);
         return limit.flatMap(boards -> costs.map(known -> new Policy(
-                margin, boards, known, scenario.notices().assumptions().list())));
+                margin,
+                boards,
+                known,
+                Optional.empty(),
+                scenario.notices().assumptions().list())));
     }
 
     private static Optional<Costs> costs(Section section) {
