@@ -21,6 +21,7 @@ import tools.jackson.databind.node.ObjectNode;
 final class ScenarioSchema {
     private static final String NUMBER = "[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?";
     private static final String FILE = "^[A-Za-z0-9].*\\.[A-Za-z0-9]{1,5}$";
+    private static final String MATCH = "^[wWlL]?\\d{1,4}\\s*-\\s*[wWlL]?\\d{1,4}$";
     private static final String PAIR = "^\\d{1,6} ?- ?\\d{1,6}$";
 
     private ScenarioSchema() {}
@@ -71,6 +72,7 @@ final class ScenarioSchema {
                 case FILE -> pattern(FILE);
                 case LANES -> pattern("^\\d{1,6} to \\d{1,6}$");
                 case PAIRS -> list(pattern(PAIR));
+                case MATCHES -> list(list(pattern(MATCH)));
                 case TABLE -> list(list(text()));
             };
         }

@@ -76,7 +76,7 @@ public final class CutKeys {
     public static final Key<Void> MATCHES = OF_FINALS
             .key(
                     "matches",
-                    Structure.TABLE,
+                    Structure.MATCHES,
                     "one row a round; two seeds, or w and l with the number of an earlier match (head-to-head)")
             .optional("[1-4, 2-3], [w1-w2]", "none");
 

@@ -203,6 +203,8 @@ public sealed interface Form<T> {
         LANES("lane range"),
         /** Pairs of lanes. */
         PAIRS("list of pairs"),
+        /** Matches in rows, one row a round. */
+        MATCHES("list of lists of matches"),
         /** Pairs of lanes in rows. */
         TABLE("list of lists");
 
