@@ -27,7 +27,7 @@ public record BowlerModel(
         String bowler,
         List<String> where,
         String plays,
-        List<InShort> inShort,
+        List<PageModel.InShort> inShort,
         Table games,
         List<String> sentences,
         Optional<Why> why,
@@ -37,14 +37,6 @@ public record BowlerModel(
         String mark,
         String style,
         String answer) {
-    /**
-     * One answer in a line.
-     *
-     * @param question what it answers, in a word
-     * @param answer the answer
-     */
-    public record InShort(String question, String answer) {}
-
     /**
      * What wear does to his ball.
      *

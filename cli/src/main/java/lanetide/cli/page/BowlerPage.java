@@ -70,9 +70,9 @@ public final class BowlerPage {
                 where(),
                 words.plays(drawn),
                 List.of(
-                        new BowlerModel.InShort("Start", words.start()),
-                        new BowlerModel.InShort("Move", words.moves()),
-                        new BowlerModel.InShort("Ball", words.balls())),
+                        new PageModel.InShort("Start", words.start()),
+                        new PageModel.InShort("Move", words.moves()),
+                        new PageModel.InShort("Ball", words.balls())),
                 games(),
                 preview.games().stream().map(words::game).toList(),
                 why(),

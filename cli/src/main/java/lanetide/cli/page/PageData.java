@@ -8,6 +8,7 @@ import lanetide.cli.report.Figures;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.report.OilUnits;
 import lanetide.cli.scenario.Scenario;
+import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.cli.simulate.SquadLanes;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGeometry;
@@ -26,6 +27,9 @@ public final class PageData {
         ObjectNode data = JsonNodeFactory.instance.objectNode();
         film(data.putObject("film"), reel, scenario.event(), units);
         windows(data.putArray("windows"), SquadLanes.of(study.first().lanes()));
+        scenario.event()
+                .squads()
+                .forEach(squad -> data.withObject("/starts").put(squad.id(), TimeOfDay.write(squad.startMs())));
         rotations(data.putArray("rotations"), scenario.event());
         return data;
     }

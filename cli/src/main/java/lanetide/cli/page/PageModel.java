@@ -10,6 +10,7 @@ import lanetide.cli.report.Table;
  *
  * @param event what the event is called
  * @param subtitle what the page is, in one sentence
+ * @param inShort three answers in a line each: is it fair, when to oil again, what to expect late
  * @param verdict the answer in words, one thing a sentence
  * @param timetable when what happens
  * @param fairness whether the event is fair; empty if that was not studied
@@ -25,6 +26,7 @@ import lanetide.cli.report.Table;
 public record PageModel(
         String event,
         String subtitle,
+        List<InShort> inShort,
         List<String> verdict,
         Timetable timetable,
         Optional<Fairness> fairness,
@@ -39,10 +41,10 @@ public record PageModel(
     /**
      * When what happens.
      *
-     * @param table the timetable
+     * @param tables the timetable, one for each squad
      * @param notes how much it varies, one sentence a squad
      */
-    public record Timetable(Table table, List<String> notes) {}
+    public record Timetable(List<Table> tables, List<String> notes) {}
 
     /**
      * Whether the event is fair.
@@ -173,8 +175,17 @@ public record PageModel(
         }
     }
 
-    /** Copies the list. */
+    /**
+     * One answer in a line.
+     *
+     * @param question what it answers, in a word or two
+     * @param answer the answer
+     */
+    public record InShort(String question, String answer) {}
+
+    /** Copies the lists. */
     public PageModel {
+        inShort = List.copyOf(inShort);
         verdict = List.copyOf(verdict);
     }
 }

@@ -76,6 +76,7 @@ public final class ReportPage {
         return new PageModel(
                 scenario.event().name(),
                 subtitle(),
+                new InShort(answers, squads).lines(),
                 verdict(),
                 timetable(),
                 answers.fairness().map(fairness -> new FairnessSection(scenario, fairness).section()),
@@ -112,12 +113,22 @@ public final class ReportPage {
     }
 
     private PageModel.Timetable timetable() {
+        List<List<String>> all = StudyTables.timetable(study);
+        List<Table> tables = new ArrayList<>();
+        for (SquadStatistics squad : study.squads()) {
+            List<List<String>> rows = new ArrayList<>(List.of(all.get(0)));
+            all.stream().skip(1).filter(row -> row.get(0).equals(squad.squad())).forEach(rows::add);
+            tables.add(Table.of(
+                    "timetable-" + (tables.size() + 1),
+                    "Squad " + squad.squad()
+                            + (study.replications() == 1
+                                    ? ""
+                                    : ": means, and between which times in nine playings of ten"),
+                    rows.stream().map(row -> row.subList(1, row.size())).toList(),
+                    all.get(0).size() - 1));
+        }
         return new PageModel.Timetable(
-                Table.of(
-                        "timetable-table",
-                        "Timetable: means, and between which times in nine playings of ten",
-                        StudyTables.timetable(study),
-                        6),
+                tables,
                 study.replications() == 1
                         ? List.of()
                         : study.squads().stream().map(StudyTables::ends).toList());

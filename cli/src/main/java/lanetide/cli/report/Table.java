@@ -16,6 +16,7 @@ import java.util.stream.Stream;
  */
 public record Table(String id, String caption, List<String> head, List<List<String>> rows, int left) {
     private static final int SHORT = 14;
+    private static final int NARROW = 4;
 
     /**
      * Copies the lists and checks the rows.
@@ -40,6 +41,15 @@ public record Table(String id, String caption, List<String> head, List<List<Stri
      */
     public boolean isShort() {
         return rows.size() <= SHORT;
+    }
+
+    /**
+     * Whether it is too wide for a phone, on which every row then stands as a list.
+     *
+     * @return true for more than {@value #NARROW} columns
+     */
+    public boolean isWide() {
+        return head.size() > NARROW;
     }
 
     /** Rows of cells: a head, and below it a row for each thing. */

@@ -3,7 +3,9 @@ package lanetide.cli.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import lanetide.cli.preview.GameForecast;
 import lanetide.cli.preview.Place;
@@ -16,16 +18,33 @@ import lanetide.cli.scenario.entries.Trait;
 import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.Group;
+import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Squad;
+import lanetide.squads.result.TimetableEntry.Activity;
+import lanetide.squads.study.TimetableStatistics;
 
 /**
  * A card for every bowler: where he bowls, where he starts there with his own ball, how sure that is, and what to
  * expect.
  */
-record Cards(Event event, DrawnTraits drawn, Map<Seating, List<GameForecast>> starts) {
+record Cards(
+        Event event, DrawnTraits drawn, Map<Seating, List<GameForecast>> starts, List<TimetableStatistics> timetable) {
     private static final String CAPTION = "Boards from your own gutter; 4 of 5: there lie four starts of five";
     private static final String DRAWN =
             "What is marked as drawn was not in the entries. If you play otherwise, these boards are not yours.";
+
+    /** What a card takes besides its rows, and a row (mm), as measured in print. */
+    private static final double FRAME_MM = 44;
+
+    private static final double ROW_MM = 4.6;
+    private static final double GAP_MM = 4;
+
+    /** How high cards are made so that they fill a page (mm): some games and so much room for notes. */
+    static double heightMm(int games, double pageMm) {
+        double leastMm = FRAME_MM + ROW_MM * (games + 1) + GAP_MM;
+        return pageMm / Math.max(1, Math.floor(pageMm / leastMm)) - GAP_MM;
+    }
 
     List<SheetModel.Part> parts() {
         List<SheetModel.Part> cards = new ArrayList<>();
@@ -35,10 +54,11 @@ record Cards(Event event, DrawnTraits drawn, Map<Seating, List<GameForecast>> st
 
     private SheetModel.Part card(Seating seating, List<GameForecast> games, int number) {
         List<List<String>> rows = Table.rows(
-                List.of("Game", "Lanes", "Lay down", "4 of 5", "Arrows", "Exit"),
+                List.of("Game", "About", "Lanes", "Lay down", "4 of 5", "Arrows", "Exit"),
                 games,
                 game -> List.of(
                         String.valueOf(game.game()),
+                        about(seating.place(), game.game()),
                         game.pair().id(),
                         told(game, start -> board(start.laydownBoard())),
                         told(
@@ -49,14 +69,15 @@ record Cards(Event event, DrawnTraits drawn, Map<Seating, List<GameForecast>> st
                         told(game, start -> board(start.arrowsBoard())),
                         told(game, start -> boards(start.lowBoard(), start.highBoard()))));
         return new SheetModel.Part(
-                seating.bowler().id(), notes(seating, games), List.of(Table.of("card-" + number, CAPTION, rows, 2)));
+                seating.bowler().id(), notes(seating, games), List.of(Table.of("card-" + number, CAPTION, rows, 3)));
     }
 
     private List<String> notes(Seating seating, List<GameForecast> games) {
         String squad = event.squads().get(seating.place().squad()).id();
         Set<Trait> guessed = drawn.of(squad, seating.bowler().id());
         List<String> notes = new ArrayList<>();
-        notes.add(where(seating.place()));
+        notes.add(where(seating, squad));
+        mates(seating).ifPresent(notes::add);
         notes.add(expect(seating.bowler(), guessed, games));
         if (guessed.contains(Trait.HAND) || guessed.contains(Trait.STYLE) || guessed.contains(Trait.COVER)) {
             notes.add(DRAWN);
@@ -64,12 +85,43 @@ record Cards(Event event, DrawnTraits drawn, Map<Seating, List<GameForecast>> st
         return notes;
     }
 
-    private String where(Place place) {
-        Squad squad = event.squads().get(place.squad());
-        return "Squad " + squad.id() + ", group "
-                + squad.groups().get(place.group()).id() + ", practice from "
-                + TimeOfDay.write(squad.startMs()) + " on "
-                + place.pair(event, 0).id() + ".";
+    private String where(Seating seating, String squadId) {
+        Squad squad = event.squads().get(seating.place().squad());
+        Group group = squad.groups().get(seating.place().group());
+        LanePair pair = seating.place().pair(event, 0);
+        // The first half of a group, rounded up, starts on the left lane.
+        boolean left = 2 * group.bowlers().indexOf(seating.bowler()) < group.size();
+        return "Squad " + squad.id() + ", group " + group.id()
+                + drawn.team(squadId, seating.bowler().id())
+                        .map(team -> ", " + team)
+                        .orElse("")
+                + ". Practice from " + TimeOfDay.write(squad.startMs()) + " on " + pair.id() + "; you start on lane "
+                + (left ? pair.left() : pair.right()) + ".";
+    }
+
+    private Optional<String> mates(Seating seating) {
+        List<String> names =
+                event
+                        .squads()
+                        .get(seating.place().squad())
+                        .groups()
+                        .get(seating.place().group())
+                        .bowlers()
+                        .stream()
+                        .filter(mate -> !mate.equals(seating.bowler()))
+                        .map(Bowler::id)
+                        .toList();
+        return names.isEmpty() ? Optional.empty() : Optional.of("With " + String.join(", ", names) + ".");
+    }
+
+    /** When a game begins on the first of its pairs, mean over the playings, by the clock of its day. */
+    private String about(Place place, int game) {
+        String squad = event.squads().get(place.squad()).id();
+        return timetable.stream()
+                .filter(entry -> entry.squad().equals(squad) && entry.what() == Activity.GAME && entry.game() == game)
+                .map(entry -> TimeOfDay.write(entry.start().meanMs() % TimeUnit.DAYS.toMillis(1)))
+                .findFirst()
+                .orElse("-");
     }
 
     private static String told(GameForecast game, Function<GameForecast.Start, String> words) {

@@ -9,13 +9,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lanetide.cli.preview.GameForecast;
 import lanetide.cli.preview.Seating;
 import lanetide.cli.report.Cautions;
+import lanetide.cli.report.Figures;
 import lanetide.cli.report.ProgramFiles;
 import lanetide.cli.report.ProgramVersion;
 import lanetide.cli.scenario.Scenario;
+import lanetide.squads.model.Event;
 import lanetide.squads.study.StudyResult;
 
 /** All that is printed and handed out, by the name of its file. */
@@ -24,6 +27,9 @@ public final class Sheets {
     private static final String OILING = "oiling.html";
     private static final String CARDS = "cards.html";
     private static final String TABLE = "assignments.csv";
+    /** Margins of a page (12 mm each) and the head of its first one (mm). */
+    private static final double HEAD_MM = 42;
+
     private static final String CALENDAR = "calendar.ics";
 
     private final Scenario scenario;
@@ -64,17 +70,32 @@ public final class Sheets {
             Optional<LocalDate> firstDay) {
         Sheets sheets = new Sheets(scenario, paper);
         Map<String, String> files = new LinkedHashMap<>();
-        files.put(ASSIGNMENTS, sheets.html("sheet.jte", "Lane assignments", Assignments.parts(scenario.event())));
-        files.put(OILING, sheets.html("sheet.jte", "Oiling plan", new OilingPlan(scenario.event()).parts()));
+        Event event = scenario.event();
+        files.put(ASSIGNMENTS, sheets.html("sheet.jte", "Lane assignments", Assignments.parts(event), ""));
+        files.put(OILING, sheets.html("sheet.jte", "Oiling plan", new OilingPlan(event).parts(), ""));
         files.put(
                 CARDS,
-                sheets.html("cards.jte", "Cards", new Cards(scenario.event(), scenario.drawn(), starts).parts()));
+                sheets.html(
+                        "cards.jte",
+                        "Cards",
+                        new Cards(event, scenario.drawn(), starts, study.timetable()).parts(),
+                        sheets.cardHeight()));
         files.put(TABLE, AssignmentsCsv.write(scenario.event(), scenario.drawn()));
         firstDay.ifPresent(day -> files.put(CALENDAR, EventCalendar.write(scenario, study, day)));
         return files;
     }
 
-    private String html(String template, String title, List<SheetModel.Part> parts) {
+    /** How high a card is, as a style sheet has it: that of the squad with most games. */
+    private String cardHeight() {
+        Event event = scenario.event();
+        int games = IntStream.range(0, event.squads().size())
+                .map(event::games)
+                .max()
+                .orElseThrow();
+        return ":root { --card: " + Figures.fixed(Cards.heightMm(games, paper.heightMm() - HEAD_MM), 1) + "mm; }\n";
+    }
+
+    private String html(String template, String title, List<SheetModel.Part> parts, String style) {
         List<String> footer = new ArrayList<>(Cautions.ALL);
         scenario.changes().forEach(words -> footer.add("Changed on the day: " + words));
         footer.add("Lanetide " + ProgramVersion.text() + ", " + scenario.fileName() + ", seed " + scenario.seed()
@@ -85,7 +106,8 @@ public final class Sheets {
                 new SheetModel(
                         title,
                         scenario.event().name(),
-                        "@page { size: " + paper + "; } " + ProgramFiles.text("/lanetide/cli/sheets/sheet.css"),
+                        "@page { size: " + paper + "; } " + style
+                                + ProgramFiles.text("/lanetide/cli/sheets/sheet.css"),
                         parts,
                         footer),
                 html);

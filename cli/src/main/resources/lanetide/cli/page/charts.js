@@ -145,7 +145,7 @@ function windowsChart(place, kind, most) {
   const x = d3.scaleLinear().domain([-0.5, kind.points.length + names.length - 1.5]).range([margin.left, width - margin.right]);
   const y = d3.scaleLinear().domain([0, Math.ceil(most / 5) * 5]).range([height - margin.bottom, margin.top]);
   svg.append("g").attr("transform", `translate(${margin.left},0)`).call(d3.axisLeft(y).ticks(4));
-  svg.append("text").attr("x", 0).attr("y", 11).text("board");
+  svg.append("text").attr("x", 0).attr("y", 11).attr("font-size", "10px").text("board");
   const games = svg.append("g");
   squads.forEach(([squad, points], s) => {
     const known = point => point.low != null;
@@ -157,10 +157,11 @@ function windowsChart(place, kind, most) {
       .attr("text-anchor", "middle").attr("x", p => x(p.i)).attr("y", height - margin.bottom + 14).text(p => p.game);
     games.append("text").attr("x", (x(points[0].i) + x(points.at(-1).i)) / 2).attr("y", height - 4)
       .attr("text-anchor", "middle").text(shortened(`${squads.length > 3 ? "" : "games of "}${squad}`, 18));
-    if (s > 0) {
-      games.append("line").attr("class", "guide").attr("x1", x(points[0].i - 1)).attr("x2", x(points[0].i - 1))
-        .attr("y1", margin.top).attr("y2", height - margin.bottom);
-    }
+    // The start of a squad: its clock time stands where there is room, without the day where there is little.
+    games.append("line").attr("class", "guide").attr("x1", x(points[0].i)).attr("x2", x(points[0].i))
+      .attr("y1", margin.top).attr("y2", height - margin.bottom);
+    games.append("text").attr("x", x(points[0].i)).attr("y", 11).attr("text-anchor", s > 0 ? "middle" : "start")
+      .text(squads.length > 3 ? data.starts[squad].split(" ").at(-1) : data.starts[squad]);
   });
 }
 

@@ -21,6 +21,7 @@ final class PrintedPage {
     private final double heightPt;
     private final List<TextPosition> letters = new ArrayList<>();
     private final String text;
+    private final String firstPage;
     private final int pages;
 
     private PrintedPage(byte[] bytes, double widthPt, double heightPt) throws IOException {
@@ -36,6 +37,9 @@ final class PrintedPage {
                 }
             };
             text = stripper.getText(pdf).replaceAll("\\s+", "");
+            PDFTextStripper first = new PDFTextStripper();
+            first.setEndPage(1);
+            firstPage = first.getText(pdf).replaceAll("\\s+", "");
         }
     }
 
@@ -67,6 +71,10 @@ final class PrintedPage {
 
     void has(String words) {
         assertThat(text).contains(words.replaceAll("\\s+", ""));
+    }
+
+    void beginsWith(String words) {
+        assertThat(firstPage).contains(words.replaceAll("\\s+", ""));
     }
 
     void hasAllRows(Browser browser) {

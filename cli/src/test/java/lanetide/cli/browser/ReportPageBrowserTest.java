@@ -115,6 +115,7 @@ class ReportPageBrowserTest {
 
     @Test
     void theKeyboardAloneReachesAndWorksEverything() {
+        unfold();
         Set<String> reached = new HashSet<>();
         WebElement body = browser.find("body");
         body.sendKeys(Keys.TAB);
@@ -174,6 +175,17 @@ class ReportPageBrowserTest {
                 .isZero();
     }
 
+    @Test
+    void onAPhoneNoColumnIsCut() {
+        browser.size(Browser.PHONE, 800).show(page);
+        unfold();
+
+        assertThat(browser.run("return [...document.querySelectorAll('.scroll')]"
+                        + ".filter(s => s.scrollWidth > s.clientWidth).map(s => s.querySelector('table').id).join()"))
+                .isEqualTo("");
+        browser.picture("report-phone-unfolded");
+    }
+
     @ParameterizedTest
     @CsvSource({"light,360", "light,1280", "dark,360", "dark,1280"})
     void anAuditFindsNothing(String colours, int width) {
@@ -218,7 +230,12 @@ class ReportPageBrowserTest {
         PrintedPage printed = PrintedPage.of(browser, "report-" + paper, widthInches, heightInches);
 
         printed.keepsMargin(14);
+        unfold(); // what was folded on the screen was printed all the same
         printed.hasAllRows(browser);
+    }
+
+    private static void unfold() {
+        browser.run("document.querySelectorAll('details').forEach(d => d.open = true)");
     }
 
     private static String film() {

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import lanetide.cli.command.Program;
 import lanetide.cli.scenario.Scenarios;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -67,5 +69,39 @@ class SheetsBrowserTest {
         PrintedPage printed = PrintedPage.of(browser, sheet + "-" + paper, width, height);
         printed.keepsMargin(12);
         printed.hasAllRows(browser);
+    }
+
+    /** Two squads of sixteen groups: each squad on a page, from the first one, and six cards on each. */
+    @Test
+    void noPageIsLeftBlankAndNoFifthOfIt() throws IOException {
+        Path scenario = Files.writeString(folder.resolve("large.yaml"), """
+                name: Large
+                seed: 1
+                centre: {lanes: 1 to 32, surface: hard-synthetic}
+                pattern: {length: 40 ft, volume: 25 mL, ratio: 4:1}
+                games: 6
+                rotation: right
+                squads: [{id: A, start: "09:00", oil: fresh}, {id: B, start: "14:00", oil: fresh}]
+                field:
+                  perSquad: 48
+                  hands: {right: 100 %}
+                  styles: {stroker: 100 %}
+                  levels: {scratch: 100 %}
+                  covers: {medium-reactive: 100 %}
+                """);
+        Path into = folder.resolve("large");
+        Program.Outcome outcome =
+                Program.run("sheets", scenario, "--replications", 1, "--sets", "usual", "--into", into);
+        assertThat(outcome.exitCode()).as(outcome.err()).isZero();
+
+        browser.driver().get(into.resolve("assignments.html").toUri().toString());
+        PrintedPage assignments = PrintedPage.of(browser, "assignments-large", 8.27, 11.69);
+        assertThat(assignments.pages()).isEqualTo(2);
+        assignments.beginsWith("Lanes of each group, game by game");
+        assignments.beginsWith("16" + "A-46 \u00b7 A-47 \u00b7 A-48");
+
+        browser.driver().get(into.resolve("cards.html").toUri().toString());
+        PrintedPage cards = PrintedPage.of(browser, "cards-large", 8.27, 11.69);
+        assertThat(cards.pages()).isLessThanOrEqualTo(2 * 48 / 6 + 1);
     }
 }

@@ -118,10 +118,10 @@ class SheetsCommandTest {
             for (int game = 0; game < rows.size(); game++) {
                 JsonNode told = games.get(game);
                 List<String> cells = rows.get(game).select("td").eachText();
-                same(cells.get(1), told.get("laydownBoard"));
-                same(cells.get(3), told.get("arrowsBoard"));
-                same(cells.get(4).split("-", -1)[0], told.at("/exitWindow/low"));
-                same(cells.get(4).split("-", -1)[1], told.at("/exitWindow/high"));
+                same(cells.get(2), told.get("laydownBoard"));
+                same(cells.get(4), told.get("arrowsBoard"));
+                same(cells.get(5).split("-", -1)[0], told.at("/exitWindow/low"));
+                same(cells.get(5).split("-", -1)[1], told.at("/exitWindow/high"));
             }
         }
     }
@@ -153,7 +153,11 @@ class SheetsCommandTest {
         assertThat(sheet.select(".card")).hasSize(2);
         assertThat(sheet.select(".card h2").eachText()).containsExactly("Anchor", "Leadoff");
         assertThat(sheet.select("#card-1 tbody tr")).hasSize(6);
-        assertThat(sheet.select("#card-1 tbody tr").get(0).text()).matches("1 1-2 \\d+ \\d+-\\d+ \\d+ \\d+-\\d+");
+        assertThat(sheet.select("#card-1 tbody tr").get(0).text())
+                .matches("1 18:\\d\\d 1-2 \\d+ \\d+-\\d+ \\d+ \\d+-\\d+");
+        assertThat(sheet.select(".card").get(0).text())
+                .contains("Practice from 18:00 on 1-2; you start on lane 1.", "With Leadoff.");
+        assertThat(sheet.select(".card").get(1).text()).contains("you start on lane 2.", "With Anchor.");
         assertThat(sheet.text()).contains("not a lane inspection and not a ruling");
     }
 

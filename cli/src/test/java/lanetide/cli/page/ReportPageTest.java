@@ -183,6 +183,41 @@ class ReportPageTest {
     }
 
     @Test
+    void thePageOpensWithThreeAnswersInALineEachAndThenThePictureOfTheDay() {
+        assertThat(page.select("#verdict dt").eachText()).containsExactly("Is it fair?", "Oil again?", "Late?");
+        List<String> answers = page.select("#verdict dd").eachText();
+        assertThat(answers.get(0))
+                .startsWithIgnoringCase(fairnessJson.get("verdict").asString());
+        assertThat(answers.get(1)).startsWith("Oil all lanes again after ");
+        assertThat(answers.get(2)).startsWith("When squad B leaves, lines leave the oil ");
+        assertThat(answers).allSatisfy(answer -> assertThat(answer).hasSizeLessThan(170));
+        assertThat(page.select("#verdict > *").eachAttr("class")).startsWith("answers", "caution");
+        assertThat(page.select("#verdict figure").attr("data-name")).isEqualTo("windows");
+        assertThat(JsonMapper.shared()
+                        .readTree(page.selectFirst("#data").data())
+                        .at("/starts/B")
+                        .asString())
+                .isEqualTo("21:00");
+    }
+
+    /** Long tables are folded; each wide one can stand as lists on a phone, every cell with the head of its column. */
+    @Test
+    void longTablesAreFoldedAndWideOnesKnowTheirHeads() {
+        for (Element table : page.select("table[id]:not(#lane-numbers)")) {
+            int rows = table.select("tbody tr").size();
+            assertThat(table.closest("details") != null).as(table.id()).isEqualTo(rows > 14);
+            List<String> heads = table.select("thead tr > *").eachText();
+            if (heads.size() > 4) {
+                for (Element row : table.select("tbody tr")) {
+                    assertThat(row.select("td").eachAttr("data-head"))
+                            .as(table.id())
+                            .isEqualTo(heads.subList(1, heads.size()));
+                }
+            }
+        }
+    }
+
+    @Test
     void theShortAnswerStaysShort() {
         assertThat(page.select("#verdict li")).hasSizeBetween(5, 10);
     }
@@ -222,14 +257,24 @@ class ReportPageTest {
 
     @Test
     void everyTimeIsThatOfTheAnswer() {
-        List<List<String>> rows = rows("timetable-table");
-        assertThat(rows).hasSize(json.get("timetable").size());
-        for (int i = 0; i < rows.size(); i++) {
-            JsonNode entry = json.get("timetable").get(i);
-            assertThat(rows.get(i).get(0)).isEqualTo(entry.get("squad").asString());
-            assertThat(rows.get(i).get(2)).isEqualTo(entry.get("start").asString());
-            assertThat(rows.get(i).get(4)).isEqualTo(entry.get("end").asString());
+        int told = 0;
+        for (int squad = 0; squad < json.get("squads").size(); squad++) {
+            String id = json.get("squads").get(squad).get("id").asString();
+            List<JsonNode> entries = json.get("timetable")
+                    .valueStream()
+                    .filter(entry -> entry.get("squad").asString().equals(id))
+                    .toList();
+            List<List<String>> rows = rows("timetable-" + (squad + 1));
+            assertThat(rows).hasSameSizeAs(entries);
+            for (int i = 0; i < rows.size(); i++) {
+                assertThat(rows.get(i).get(1))
+                        .isEqualTo(entries.get(i).get("start").asString());
+                assertThat(rows.get(i).get(3))
+                        .isEqualTo(entries.get(i).get("end").asString());
+            }
+            told += rows.size();
         }
+        assertThat(told).isEqualTo(json.get("timetable").size());
     }
 
     @Test

@@ -4,17 +4,19 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
- * What of the bowlers was drawn by shares or told by averages because the entries do not say it. Answers must not show
- * it as known.
+ * What of the bowlers was drawn by shares or told by averages because the entries do not say it, which answers must not
+ * show as known; and what the entries say that only people want to know.
  *
  * @param bowlers how many bowlers the entries list; 0 if there is no list
  * @param byAverage how many of them have their level by their average
  * @param drawn what was drawn of whom; bowlers of whom everything is listed are left out
+ * @param teams the teams of those who name one
  */
-public record DrawnTraits(int bowlers, int byAverage, Map<Who, Set<Trait>> drawn) {
+public record DrawnTraits(int bowlers, int byAverage, Map<Who, Set<Trait>> drawn, Map<Who, String> teams) {
     /** How the names of assumptions begin that tell it. */
     public static final String ASSUMED = "entries.";
 
@@ -29,9 +31,37 @@ public record DrawnTraits(int bowlers, int byAverage, Map<Who, Set<Trait>> drawn
      */
     public record Who(String squad, String bowler) {}
 
-    /** Copies the map. */
+    /** Copies the maps. */
     public DrawnTraits {
         drawn = Collections.unmodifiableMap(new LinkedHashMap<>(drawn));
+        teams = Collections.unmodifiableMap(new LinkedHashMap<>(teams));
+    }
+
+    /**
+     * The same where nobody names a team.
+     *
+     * @param bowlers as above
+     * @param byAverage as above
+     * @param drawn as above
+     */
+    public DrawnTraits(int bowlers, int byAverage, Map<Who, Set<Trait>> drawn) {
+        this(bowlers, byAverage, drawn, Map.of());
+    }
+
+    /** The same with teams. */
+    DrawnTraits with(Map<Who, String> named) {
+        return new DrawnTraits(bowlers, byAverage, drawn, named);
+    }
+
+    /**
+     * The team of one bowler.
+     *
+     * @param squad his squad's id
+     * @param bowler his name
+     * @return empty if the entries name none
+     */
+    public Optional<String> team(String squad, String bowler) {
+        return Optional.ofNullable(teams.get(new Who(squad, bowler)));
     }
 
     /**

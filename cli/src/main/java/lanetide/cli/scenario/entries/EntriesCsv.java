@@ -50,13 +50,14 @@ record EntriesCsv(Notices notices, ColumnTitles titles, boolean drawsLevels, boo
             Map.entry("tempo", List.of("tempo")),
             Map.entry(AVERAGE, List.of("average", "averagepins", "avg")),
             Map.entry(SQUAD, List.of("squad", "squadid", "shift")),
-            Map.entry("group", List.of("group", "groupnumber"))));
+            Map.entry("group", List.of("group", "groupnumber")),
+            Map.entry("team", List.of("team", "teamname"))));
 
     private static final String READ =
-            "name, hand, style, level, cover, spare cover, second cover, tempo, average, squad and" + " group";
+            "name, hand, style, level, cover, spare cover, second cover, tempo, average, squad, group" + " and team";
     private static final String ALL =
             "name, average (or level) and, where there are several squads, squad, and may name"
-                    + " hand, style, cover, spare cover, second cover, tempo and group (a title of your own is told under"
+                    + " hand, style, cover, spare cover, second cover, tempo, group and team (a title of your own is told under"
                     + " `columns` of `entries`)";
 
     /** Columns that hold names of the trade, which lists write with capitals and spaces. */

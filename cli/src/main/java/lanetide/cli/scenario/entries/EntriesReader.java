@@ -31,6 +31,7 @@ public final class EntriesReader {
     private final NamedFiles files;
     private final Map<String, List<Entry>> bySquad = new LinkedHashMap<>();
     private final Map<String, Integer> averages = new HashMap<>();
+    private final Map<DrawnTraits.Who, String> teams = new LinkedHashMap<>();
     private boolean faulty;
 
     private EntriesReader(BowlerReader bowlers, Blanks blanks, LevelLimits limits, NamedFiles files) {
@@ -63,7 +64,7 @@ public final class EntriesReader {
 
     /** What of the listed bowlers is not known. */
     public DrawnTraits drawn() {
-        return blanks.drawnTraits();
+        return blanks.drawnTraits().with(teams);
     }
 
     /** One line of the list. */
@@ -196,6 +197,9 @@ public final class EntriesReader {
         Optional<Bowler> bowler = bowlers.listed(section, squad.or(() -> written(section)), average);
         Optional<Integer> group = section.within(BowlerKeys.GROUP, Range.between(1, Math.max(1, pairs)));
         bowler.ifPresent(known -> average.ifPresent(pins -> averages.put(known.id(), pins)));
+        Optional<String> team = section.find(BowlerKeys.TEAM);
+        bowler.ifPresent(known ->
+                squad.ifPresent(id -> team.ifPresent(name -> teams.put(new DrawnTraits.Who(id, known.id()), name))));
         if (!section.notices().hasErrors()) {
             bowler.ifPresent(known -> squad.ifPresent(
                     id -> bySquad.computeIfAbsent(id, key -> new ArrayList<>()).add(new Entry(known, group, section))));

@@ -92,6 +92,9 @@ public final class BowlerKeys {
                     "group", Form.whole(1, CentreKeys.MAX_LANE / 2), "who shares a pair, by starting pair")
             .optional("1", "the list fills the pairs");
 
+    public static final Key<String> TEAM = ENTRY.key("team", new Text(false), "the bowler's team, told on his card")
+            .optional("Rooks", "none");
+
     /** A change of who bowls. */
     public static final Block CHANGE = new Block("changes");
 
