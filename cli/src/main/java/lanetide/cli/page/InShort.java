@@ -103,8 +103,14 @@ final class InShort {
     }
 
     private static String lines(String leastKind, double least, String mostKind, double most) {
-        return "lines leave the oil " + Figures.signed(least, 1) + " (" + leastKind + ")"
-                + (leastKind.equals(mostKind) ? "" : " to " + Figures.signed(most, 1) + " (" + mostKind + ")")
-                + " boards further in than on the fresh pattern.";
+        return leastKind.equals(mostKind)
+                ? "the line of " + leastKind + " leaves the oil " + further(least) + " than on the fresh pattern."
+                : "lines leave the oil from " + further(least) + " than on the fresh pattern (" + leastKind + ") to "
+                        + further(most) + " (" + mostKind + ").";
+    }
+
+    private static String further(double boards) {
+        String size = Figures.fixed(Math.abs(boards), 1);
+        return size + (size.equals("1.0") ? " board" : " boards") + " further " + (boards < 0 ? "out" : "in");
     }
 }

@@ -30,7 +30,7 @@ import lanetide.squads.study.TimetableStatistics;
  */
 record Cards(
         Event event, DrawnTraits drawn, Map<Seating, List<GameForecast>> starts, List<TimetableStatistics> timetable) {
-    private static final String CAPTION = "Boards from your own gutter; 4 of 5: there lie four starts of five";
+    private static final String CAPTION = "Boards from your own gutter; 4 of 5 starts lie between";
     private static final String DRAWN =
             "What is marked as drawn was not in the entries. If you play otherwise, these boards are not yours.";
 

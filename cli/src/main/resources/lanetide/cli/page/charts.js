@@ -160,7 +160,7 @@ function windowsChart(place, kind, most) {
     // The start of a squad: its clock time stands where there is room, without the day where there is little.
     games.append("line").attr("class", "guide").attr("x1", x(points[0].i)).attr("x2", x(points[0].i))
       .attr("y1", margin.top).attr("y2", height - margin.bottom);
-    games.append("text").attr("x", x(points[0].i)).attr("y", 11).attr("text-anchor", s > 0 ? "middle" : "start")
+    games.append("text").attr("x", x(points[0].i) + (s > 0 ? 0 : 6)).attr("y", 11).attr("text-anchor", s > 0 ? "middle" : "start")
       .text(squads.length > 3 ? data.starts[squad].split(" ").at(-1) : data.starts[squad]);
   });
 }
