@@ -35,6 +35,8 @@ class BowlerPageBrowserTest {
                 "C-20",
                 "--replications",
                 2,
+                "--sets",
+                "usual",
                 "--format",
                 "html",
                 "-o",

@@ -83,7 +83,7 @@ class SheetsBrowserTest {
                 rotation: right
                 squads: [{id: A, start: "09:00", oil: fresh}, {id: B, start: "14:00", oil: fresh}]
                 field:
-                  perSquad: 48
+                  perSquad: 32
                   hands: {right: 100 %}
                   styles: {stroker: 100 %}
                   levels: {scratch: 100 %}
@@ -98,10 +98,10 @@ class SheetsBrowserTest {
         PrintedPage assignments = PrintedPage.of(browser, "assignments-large", 8.27, 11.69);
         assertThat(assignments.pages()).isEqualTo(2);
         assignments.beginsWith("Lanes of each group, game by game");
-        assignments.beginsWith("16" + "A-46 \u00b7 A-47 \u00b7 A-48");
+        assignments.beginsWith("16" + "A-31 \u00b7 A-32");
 
         browser.driver().get(into.resolve("cards.html").toUri().toString());
         PrintedPage cards = PrintedPage.of(browser, "cards-large", 8.27, 11.69);
-        assertThat(cards.pages()).isLessThanOrEqualTo(2 * 48 / 6 + 1);
+        assertThat(cards.pages()).isLessThanOrEqualTo(2 * 32 / 6 + 2);
     }
 }
