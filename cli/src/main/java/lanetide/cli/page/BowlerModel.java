@@ -2,6 +2,7 @@ package lanetide.cli.page;
 
 import java.util.List;
 import java.util.Optional;
+import lanetide.cli.report.PagePolicy;
 import lanetide.cli.report.Table;
 
 /**
@@ -53,6 +54,11 @@ public record BowlerModel(
      * @param lanes what it means where they lead
      */
     public record Shots(List<String> lines, List<String> lanes) {}
+
+    /** What the page may do in a browser. */
+    public String policy() {
+        return PagePolicy.of(List.of(style), List.of());
+    }
 
     /** Copies the lists. */
     public BowlerModel {

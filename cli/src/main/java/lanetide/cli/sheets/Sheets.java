@@ -106,8 +106,7 @@ public final class Sheets {
                 new SheetModel(
                         title,
                         scenario.event().name(),
-                        "@page { size: " + paper + "; } " + style
-                                + ProgramFiles.text("/lanetide/cli/sheets/sheet.css"),
+                        "@page { size: " + paper + "; } " + style + ProgramFiles.text("/lanetide/cli/sheets/sheet.css"),
                         parts,
                         footer),
                 html);
