@@ -79,7 +79,7 @@ final class ClockStudy {
         for (int s = 0; s < squads; s++) {
             planned.add(Fixtures.squad(
                     String.valueOf((char) ('A' + s)),
-                    Events.START_MS + s * (100 + random.nextInt(100)) * Events.MINUTE_MS,
+                    Events.START_MS + s * (100L + random.nextInt(100)) * Events.MINUTE_MS,
                     s == 0 || random.nextBoolean() ? Conditioning.STRIP_AND_OIL : Conditioning.NONE,
                     random.nextInt(16) * Events.MINUTE_MS,
                     groups(groups, random)));
