@@ -60,7 +60,7 @@ class ClockTest {
     @ParameterizedTest
     @CsvSource({"2, 1", "2, 3", "4, 2"})
     void theClockTakesLongerThanStrikesAlone(int bowlers, int games) {
-        assertThat(playMs(bowlers, games)).isGreaterThan(games * bowlers * 208_000L);
+        assertThat(playMs(bowlers, games)).isGreaterThan((long) games * bowlers * 208_000L);
     }
 
     @Test
