@@ -213,7 +213,7 @@ public final class Lanetide {
     /** The scenario that a command was given first; empty if it takes none. */
     private static Optional<Path> scenario(CommandLine command) {
         return command.getCommandSpec().positionalParameters().stream()
-                .map(parameter -> (Object) parameter.getValue())
+                .<Object>map(parameter -> parameter.getValue())
                 .filter(Path.class::isInstance)
                 .map(Path.class::cast)
                 .findFirst();
