@@ -60,8 +60,8 @@ public record Finals(
      *     worse one has
      */
     public Finals {
-        Require.inRange(startMs, "start of finals (ms)", 0, Long.MAX_VALUE);
-        Require.inRange(practiceMs, "practice of finals (ms)", 0, Long.MAX_VALUE);
+        Require.inRange((double) startMs, "start of finals (ms)", 0, Double.MAX_VALUE);
+        Require.inRange((double) practiceMs, "practice of finals (ms)", 0, Double.MAX_VALUE);
         Require.inRange(games, "games of a match", 1, Integer.MAX_VALUE);
         Require.inRange(bonusPins, "bonus for a match", 0, ScoreCard.PERFECT);
         rounds = rounds.stream().map(List::copyOf).toList();
