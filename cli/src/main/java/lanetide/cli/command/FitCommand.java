@@ -23,6 +23,7 @@ import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.centre.CentreFile;
 import lanetide.cli.scenario.centre.PatternMark;
 import lanetide.oilflow.unknown.ValueSet;
+import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.fit.Fit;
 import lanetide.squads.fit.FitDay;
 import lanetide.squads.fit.FitPlan;
@@ -30,6 +31,8 @@ import lanetide.squads.fit.FitResult;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Findings;
 import lanetide.squads.play.Observers;
+import lanetide.squads.recondition.ReoilPlan;
+import lanetide.squads.recondition.ReoilStudy;
 import lanetide.squads.study.EventStudy;
 import lanetide.squads.study.Playings;
 import lanetide.squads.study.PossibleEvents;
@@ -65,6 +68,9 @@ import picocli.CommandLine.Option;
 public final class FitCommand implements Callable<Integer> {
     /** How often the event is played with and without the fit. */
     private static final int PLAYINGS = 40;
+
+    /** How often lanes are played down with and without it to find when to oil again. */
+    private static final int OILINGS = 12;
 
     @Mixin
     private CommonOptions options;
@@ -149,29 +155,41 @@ public final class FitCommand implements Callable<Integer> {
         Event event = scenario.event();
         Findings fitted = new Findings(
                 result.sets(), event.onFreshOil(scenario.measurements().tapes()), List.of());
+        ReoilPlan oiling = new ReoilPlan(
+                scenario.seed(),
+                OILINGS,
+                ReoilPlan.DEFAULT_GAMES,
+                scenario.policy().marginPins().orElse(FairnessPlan.DEFAULT_MARGIN_PINS),
+                scenario.policy().limitBoards(),
+                scenario.policy().costs());
+        int each = PLAYINGS + ReoilStudy.playings(oiling);
         return options.progressing(
                 "playings with and without the fit",
-                2 * PLAYINGS,
-                told -> new FitChanges(
-                        played(event.in(event.centre().with(Findings.NONE)), scenario.seed(), told),
-                        played(
-                                event.in(event.centre().with(fitted)),
-                                scenario.seed(),
-                                done -> told.accept(PLAYINGS + done))));
+                2 * each,
+                done -> new FitChanges(
+                        told(event.in(event.centre().with(Findings.NONE)), oiling, done),
+                        told(event.in(event.centre().with(fitted)), oiling, more -> done.accept(each + more))));
     }
 
-    private StudyResult played(Event event, long seed, IntConsumer told) {
+    private FitChanges.Told told(Event event, ReoilPlan oiling, IntConsumer done) {
         PossibleEvents events = new PossibleEvents(event, ValueSets.inStudy(PLAYINGS));
         WindowStudy windows = new WindowStudy(events);
-        return EventStudy.run(
+        StudyResult played = EventStudy.run(
                         events,
-                        seed,
+                        oiling.seed(),
                         Playings.fixed(PLAYINGS),
                         options.threads(),
-                        told,
+                        done,
                         Observers.NONE,
                         windows::watching)
                 .with(windows.moves());
+        return new FitChanges.Told(
+                played,
+                ReoilStudy.run(
+                        events.amongFirst(ValueSets.inStudy(OILINGS)),
+                        oiling,
+                        options.threads(),
+                        more -> done.accept(PLAYINGS + more)));
     }
 
     private CentreFile file(FitAnswer answer) {

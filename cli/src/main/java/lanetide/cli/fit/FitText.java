@@ -76,6 +76,7 @@ public final class FitText {
         verdict();
         fresh();
         kinds();
+        new TapeDrawings(words, result.checks()).add(page);
         farthest();
         learnt();
         answer.changes().ifPresent(this::changes);
@@ -281,8 +282,8 @@ public final class FitText {
     private void changes(FitChanges changes) {
         page.heading("What that changes for " + answer.scenario().event().name());
         page.table(Table.rows(List.of("", "Before", "After"), changes.all(), FitChanges.Change::row), 1);
-        page.paragraph("Played " + changes.after().replications()
-                + " times each; intervals, 95 % for scores and 90 % for lines, hold the luck of play and what is not known."
+        page.paragraph("Played " + changes.after().study().replications()
+                + " times each; intervals, 95 % for scores and 90 % for the rest, hold the luck of play and what is not known."
                 + " Boards count how far in a line has gone. Other commands tell more, with the centre file named in the"
                 + " scenario.");
     }

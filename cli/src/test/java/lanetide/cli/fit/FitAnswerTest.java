@@ -1,6 +1,7 @@
 package lanetide.cli.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -9,6 +10,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lanetide.cli.report.Cautions;
 import lanetide.squads.fit.Explanation;
@@ -64,9 +66,37 @@ class FitAnswerTest {
                         "tapes after play",
                         "balls at the pins",
                         "lines in practice",
-                        "scores by game");
+                        "scores by game",
+                        "ends of games");
         assertThat(json.get("days").get(0).toString())
-                .contains("\"scenario\":\"small.yaml\"", "\"tapes\":6,\"balls\":2,\"scores\":4");
+                .contains("\"scenario\":\"small.yaml\"", "\"tapes\":6,\"balls\":2,\"scores\":4,\"ends\":2");
+    }
+
+    /** Lane 1 has too much oil in the heads, so a tape there is drawn beyond what was expected. */
+    @Test
+    void everyTapeIsDrawnOnceWithWhatWasExpectedOfIt() {
+        List<String> drawn = text.lines()
+                .filter(line -> line.contains(" board "))
+                .filter(line -> line.chars().filter(c -> c == '|').count() == 2)
+                .toList();
+        List<JsonNode> tapes = readings()
+                .filter(one -> one.get("kind").asString().startsWith("tapes"))
+                .toList();
+
+        assertThat(drawn).hasSameSizeAs(tapes);
+        for (JsonNode tape : tapes) {
+            double read = tape.get("read").asDouble();
+            double mean = tape.get("expected").get("mean").asDouble();
+            double half = NINE_IN_TEN * tape.get("expected").get("deviation").asDouble();
+            String sign = Math.abs(read - mean) <= half ? "o" : "X";
+            String bar = String.format(Locale.ROOT, "| %5.1f", read);
+            assertThat(drawn)
+                    .anySatisfy(line -> assertThat(line)
+                            .endsWith(bar)
+                            .contains(sign)
+                            .doesNotContain(sign.equals("o") ? "X" : "o |"));
+        }
+        assertThat(drawn).anySatisfy(line -> assertThat(line).contains("8 ft").contains("38.0"));
     }
 
     @Test
@@ -129,25 +159,40 @@ class FitAnswerTest {
 
     @Test
     void whatItChangesIsToldBeforeAndAfter() {
-        json.get("changes")
-                .forEach(change -> assertThat(text.lines())
-                        .anySatisfy(line -> assertThat(line.strip().replaceAll(" +", " "))
-                                .isEqualTo(change.get("what").asString() + " " + beside(change.get("before")) + " "
-                                        + beside(change.get("after")))));
-        assertThat(json.get("changes").get(0).get("what").asString()).isEqualTo("squad A scores (pins)");
-        assertThat(json.get("changes")).hasSizeGreaterThan(1);
+        for (JsonNode change : json.get("changes")) {
+            String what = change.get("what").asString();
+            String line = text.lines()
+                    .filter(each -> each.strip().startsWith(what))
+                    .findFirst()
+                    .orElseThrow();
+            List<Double> told = Pattern.compile("-?\\d+(\\.\\d)?")
+                    .matcher(line.substring(line.indexOf(what) + what.length()))
+                    .results()
+                    .map(number -> Double.parseDouble(number.group()))
+                    .toList();
+            double digit = change.get("unit").asString().equals("games") ? 1 : 0.1;
+            List<Double> exact = Stream.of(change.get("before"), change.get("after"))
+                    .flatMap(FitAnswerTest::numbers)
+                    .toList();
+
+            assertThat(told).hasSameSizeAs(exact);
+            for (int i = 0; i < told.size(); i++) {
+                assertThat(told.get(i)).isCloseTo(exact.get(i), within(digit / 2 + 0.001));
+            }
+        }
+        assertThat(json.get("changes"))
+                .extracting(one -> one.get("what").asString())
+                .contains("squad A scores (pins)", "oil again after (games on a pair)");
     }
 
-    private static String beside(JsonNode said) {
+    private static Stream<Double> numbers(JsonNode said) {
         JsonNode ends = said.get("interval");
-        return String.format(Locale.ROOT, "%.1f", said.get("mean").asDouble())
-                + (ends.isNull()
-                        ? ""
-                        : String.format(
-                                Locale.ROOT,
-                                " (%.1f to %.1f)",
-                                ends.get("low").asDouble(),
-                                ends.get("high").asDouble()));
+        return ends.isNull()
+                ? Stream.of(said.get("mean").asDouble())
+                : Stream.of(
+                        said.get("mean").asDouble(),
+                        ends.get("low").asDouble(),
+                        ends.get("high").asDouble());
     }
 
     @Test

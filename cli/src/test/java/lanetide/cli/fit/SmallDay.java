@@ -12,9 +12,12 @@ import lanetide.cli.scenario.ScenarioReader;
 import lanetide.squads.fit.Fit;
 import lanetide.squads.fit.FitDay;
 import lanetide.squads.fit.FitPlan;
+import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Findings;
 import lanetide.squads.play.Observers;
+import lanetide.squads.recondition.ReoilPlan;
+import lanetide.squads.recondition.ReoilStudy;
 import lanetide.squads.study.EventStudy;
 import lanetide.squads.study.Playings;
 import lanetide.squads.study.PossibleEvents;
@@ -39,7 +42,7 @@ public final class SmallDay {
             entries:
               - {id: Anchor, hand: right, style: stroker, level: league, cover: urethane}
               - {id: Leadoff, hand: right, style: stroker, level: league, cover: urethane}
-            measured: [tapes.csv, balls.csv, scores.csv]
+            measured: [tapes.csv, balls.csv, scores.csv, ends.csv]
             """;
 
     /** Its tapes: lane 1 has too much oil in the heads. */
@@ -67,6 +70,12 @@ public final class SmallDay {
             2,Leadoff,148
             """;
 
+    private static final String ENDS = """
+            game,ended
+            1,18:11
+            2,18:22
+            """;
+
     /** The fewest sets that a fit takes. */
     private static final int SETS = 20;
 
@@ -77,6 +86,7 @@ public final class SmallDay {
         Files.writeString(folder.resolve("tapes.csv"), TAPES);
         Files.writeString(folder.resolve("balls.csv"), BALLS);
         Files.writeString(folder.resolve("scores.csv"), SCORES);
+        Files.writeString(folder.resolve("ends.csv"), ENDS);
         return Files.writeString(folder.resolve("small.yaml"), SCENARIO);
     }
 
@@ -115,10 +125,13 @@ public final class SmallDay {
                         played(event), played(event.in(event.centre().with(known))))));
     }
 
-    private static StudyResult played(Event event) {
+    private static FitChanges.Told played(Event event) {
         PossibleEvents events = new PossibleEvents(event, 2);
         WindowStudy windows = new WindowStudy(events);
-        return EventStudy.run(events, 1, Playings.fixed(4), 1, done -> {}, Observers.NONE, windows::watching)
+        StudyResult study = EventStudy.run(
+                        events, 1, Playings.fixed(4), 1, done -> {}, Observers.NONE, windows::watching)
                 .with(windows.moves());
+        ReoilPlan plan = new ReoilPlan(1, 4, 6, 2, 1.5, Costs.USUAL);
+        return new FitChanges.Told(study, ReoilStudy.run(events, plan, 1, done -> {}));
     }
 }
