@@ -95,6 +95,7 @@ class FaultyKeyTest {
             entries:
               - {id: Anchor, hand: right, style: stroker, level: league, cover: urethane}
               - {id: Leadoff, hand: left, style: tweener, level: scratch, cover: plastic}
+            draw: {hands: even, styles: free, averages: even, seed: 5}
             """;
 
     private static final String IN_A_TABLE = Scenarios.SOUND

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import lanetide.cli.scenario.key.BowlerKeys;
 import lanetide.cli.scenario.key.ByName;
@@ -19,6 +20,7 @@ import lanetide.cli.scenario.value.NamedFiles;
 import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.Value;
 import lanetide.des.random.RandomStreams;
+import lanetide.squads.draw.GroupDraw;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.FieldMix;
 import lanetide.squads.model.Group;
@@ -32,9 +34,12 @@ public final class EntriesReader {
     private final Map<String, List<Entry>> bySquad = new LinkedHashMap<>();
     private final Map<String, Integer> averages = new HashMap<>();
     private final Map<DrawnTraits.Who, String> teams = new LinkedHashMap<>();
+    private final Optional<EntryDraw> draw;
     private boolean faulty;
 
-    private EntriesReader(BowlerReader bowlers, Blanks blanks, LevelLimits limits, NamedFiles files) {
+    private EntriesReader(
+            BowlerReader bowlers, Blanks blanks, LevelLimits limits, NamedFiles files, Optional<EntryDraw> draw) {
+        this.draw = draw;
         this.bowlers = bowlers;
         this.blanks = blanks;
         this.limits = limits;
@@ -54,7 +59,12 @@ public final class EntriesReader {
         Optional<Section> field = scenario.has(EventKeys.ENTRIES) ? scenario.block(EventKeys.FIELD) : Optional.empty();
         LevelLimits limits = LevelLimits.read(scenario, names);
         Blanks blanks = new Blanks(fields.besideEntries(field), streams);
-        return new EntriesReader(new BowlerReader(names, fields, limits, blanks), blanks, limits, files);
+        return new EntriesReader(
+                new BowlerReader(names, fields, limits, blanks),
+                blanks,
+                limits,
+                files,
+                EntryDraw.read(scenario, streams));
     }
 
     /** Reads bowlers who are not listed; none may have the name of another. */
@@ -148,6 +158,9 @@ public final class EntriesReader {
         List<Entry> entries = bySquad.get(squad);
         long numbered =
                 entries.stream().filter(entry -> entry.group().isPresent()).count();
+        if (draw.isPresent()) {
+            return drawn(squad, entries, pairs);
+        }
         if (numbered == 0) {
             List<Bowler> bowlers = entries.stream().map(Entry::bowler).toList();
             return Optional.of(FieldMix.spread(bowlers, Math.min(pairs, bowlers.size())));
@@ -160,6 +173,31 @@ public final class EntriesReader {
             return Optional.empty();
         }
         return byNumber(entries);
+    }
+
+    /** A draw has no use for groups that are listed. */
+    private Optional<List<Group>> drawn(String squad, List<Entry> entries, int pairs) {
+        Optional<Entry> numbered =
+                entries.stream().filter(entry -> entry.group().isPresent()).findFirst();
+        if (numbered.isPresent()) {
+            numbered.get()
+                    .section()
+                    .refuse(
+                            BowlerKeys.GROUP,
+                            NoticeCode.CONFLICTING_KEYS,
+                            ", but `draw` asks the lot for groups. Remove the groups of the entries, or `draw`.");
+            return Optional.empty();
+        }
+        List<GroupDraw.Entry> listed = entries.stream()
+                .map(entry -> new GroupDraw.Entry(
+                        entry.bowler(), average(entry.bowler().id())))
+                .toList();
+        return draw.map(lot -> lot.groups(squad, listed, Math.min(pairs, listed.size())));
+    }
+
+    private OptionalInt average(String bowler) {
+        Integer pins = averages.get(bowler);
+        return pins == null ? OptionalInt.empty() : OptionalInt.of(pins);
     }
 
     private Optional<List<Group>> byNumber(List<Entry> entries) {

@@ -25,6 +25,7 @@ public final class Blocks {
             BowlerKeys.ENTRY,
             EntryListKeys.TABLE,
             EntryListKeys.COLUMN,
+            DrawKeys.DRAW,
             BowlerKeys.CHANGE,
             BowlerKeys.SUBSTITUTE,
             IncidentKeys.INCIDENTS,

@@ -18,7 +18,7 @@ public final class EventKeys {
     /** Most games a squad bowls. */
     public static final int MAX_GAMES = 100;
 
-    private static final Quantity<Long> SEEDS =
+    static final Quantity<Long> SEEDS =
             new Quantity<>(Measure.NUMBER, "whole number", Range.between(0, MAX_SEED), true, number -> (long) number);
     private static final Quantity<Long> PRACTICES = Form.time("min", Sources.HOUR_MS * 2);
 
@@ -52,6 +52,9 @@ public final class EventKeys {
     public static final Key<Void> ENTRIES = SCENARIO.key(
                     "entries", Structure.LIST_OR_FILE, "the bowlers one by one, or a CSV table of them")
             .optional("a list", "field");
+    public static final Key<Void> DRAW = SCENARIO.key(
+                    "draw", Structure.BLOCK, "entries without groups are drawn into them by lot, within rules")
+            .optional("{hands: even, styles: even}", "groups are filled in the order of the list");
     public static final Key<Void> CHANGES = SCENARIO.key(
                     "changes", Structure.LIST, "who does not bowl as listed: absent, late or replaced")
             .optional("- {bowler: A-07, from: 3}", "none");

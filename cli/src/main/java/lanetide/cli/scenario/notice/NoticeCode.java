@@ -178,6 +178,8 @@ public enum NoticeCode {
     SQUADS_IN_LIST(Severity.INFO),
     /** Bowlers who are listed in more than one squad. */
     BOWLS_AGAIN(Severity.INFO),
+    /** A squad whose groups were drawn by lot, and how even they came out. */
+    DRAWN_BY_LOT(Severity.INFO),
     /** A column of a table that is not read. */
     COLUMN_IGNORED(Severity.INFO),
     /** A scenario's own values under a shipped name. */
