@@ -24,7 +24,10 @@ public final class ReoilWords {
     private static String same(ReoilResult result, Interval.Flat flat) {
         return flat.from() == flat.to()
                 ? ""
-                : "From " + flat.from() + " to " + flat.to() + " games cost the same within "
+                : "From " + flat.from() + " to " + flat.to()
+                        + " games cannot be told apart: none is shown to cost over "
+                        + Figures.fixed(100 * Interval.SAME_SHARE, 0)
+                        + " % more, and on the mean they cost the same within "
                         + Figures.fixed(flat.withinCost(), 2) + " "
                         + result.plan().costs().currency() + " a game. ";
     }

@@ -29,15 +29,16 @@ public record Interval(
         boolean beyond,
         OptionalDouble costPerGame,
         OptionalDouble controlBoards) {
-    /** What costs at most so much more than the least counts as the same (share of the least, assumption). */
+    /** What is not shown to cost so much more than the least counts as the same (share of the least, assumption). */
     public static final double SAME_SHARE = 0.02;
 
     /**
-     * Games that cost about the same.
+     * Games that cost about the same: of oiling all lanes at once those that playings do not show to cost more than
+     * {@link #SAME_SHARE} more, of other policies those that cost at most so much more on the mean.
      *
      * @param from fewest games
      * @param to most games
-     * @param withinCost by how much a game costs more at most, in the user's currency
+     * @param withinCost by how much a game costs more at most on the mean, in the user's currency
      */
     public record Flat(int from, int to, double withinCost) {}
 }

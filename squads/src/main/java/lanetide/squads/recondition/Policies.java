@@ -45,6 +45,11 @@ final class Policies {
         return of(curve(playings).spreadPins(), playings);
     }
 
+    /** What oiling all lanes at once costs on the mean over the sets. */
+    Optimum cost(List<BlockPlaying> playings) {
+        return CyclePolicy.growingLoss(allAtOnce(), loss(curve(playings).spreadPins()));
+    }
+
     /** What is best under each set, by set. */
     List<Map<Basis, Best>> bySet(AgeCurve curve, List<BlockPlaying> playings) {
         return IntStream.range(0, curve.sets())

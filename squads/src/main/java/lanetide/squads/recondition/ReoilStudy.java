@@ -105,11 +105,14 @@ public final class ReoilStudy {
         Map<Basis, double[]> resampled = new EnumMap<>(Basis.class);
         best.keySet().forEach(basis -> resampled.put(basis, new double[RESAMPLES]));
         UniformRandomProvider stream = new RandomStreams(plan.seed()).stream("reoil/bootstrap");
+        List<List<Double>> costs = new ArrayList<>();
         for (int i = 0; i < RESAMPLES; i++) {
             int sample = i;
-            policies.of(redrawn(playings, stream))
-                    .forEach((basis, found) -> resampled.get(basis)[sample] = found.games());
+            List<BlockPlaying> redrawn = redrawn(playings, stream);
+            policies.of(redrawn).forEach((basis, found) -> resampled.get(basis)[sample] = found.games());
+            costs.add(policies.cost(redrawn).rates());
         }
+        Interval.Flat same = policies.cost(playings).notShownToCostMore(costs, Interval.SAME_SHARE);
         List<Map<Basis, Policies.Best>> bySet = policies.bySet(ages, playings);
         List<Interval> intervals = new ArrayList<>();
         best.forEach((basis, found) -> {
@@ -128,7 +131,7 @@ public final class ReoilStudy {
                     truth[1],
                     luck[0],
                     luck[1],
-                    found.flat(),
+                    basis == Basis.COST ? Optional.of(same) : found.flat(),
                     found.games() >= plan.games(),
                     found.costPerGame(),
                     found.controlBoards()));
