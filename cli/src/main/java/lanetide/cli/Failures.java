@@ -10,7 +10,7 @@ import lanetide.cli.output.CommandFailure;
 import lanetide.cli.output.ExitCode;
 import lanetide.cli.report.ProgramVersion;
 import lanetide.cli.scenario.notice.Notices;
-import lanetide.squads.play.BrokenRuleException;
+import lanetide.squads.result.BrokenRuleException;
 import picocli.CommandLine;
 
 /** Turns every failure into one plain sentence and an exit code. */

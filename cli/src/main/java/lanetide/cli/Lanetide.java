@@ -38,7 +38,7 @@ import lanetide.cli.output.Terminal;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.ProgramVersion;
 import lanetide.cli.sheets.Paper;
-import lanetide.squads.play.BrokenRuleException;
+import lanetide.squads.result.BrokenRuleException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import lanetide.cli.command.Program;
 import lanetide.cli.output.ExitCode;
 import lanetide.cli.scenario.Scenarios;
-import lanetide.squads.play.BrokenRuleException;
+import lanetide.squads.result.BrokenRuleException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -19,6 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 class FileNamesTest {
     private static final Path ONE_PAIR = Scenarios.FOLDER.resolve("one-pair.yaml");
 
+    private static final Path LAUNCHER = Path.of("src", "main", "sh", "lanetide");
+
     @TempDir
     private Path folder;
 
@@ -124,5 +126,17 @@ class FileNamesTest {
         assertThat(outcome.exitCode()).as(outcome.err()).isEqualTo(ExitCode.CANNOT_RUN);
         assertThat(outcome.err()).contains("cannot be the name of a file here", "LC_ALL=C.UTF-8");
         assertThat(outcome.err()).doesNotContain("java", "Exception");
+    }
+
+    /** Not run here: what a Windows shell would stumble over, and that both launchers know the same quick commands. */
+    @Test
+    void theOneForWindowsHasItsLineEndsAndTheSameQuickCommands() throws IOException {
+        String batch = Files.readString(LAUNCHER.resolveSibling("lanetide.bat"));
+        String quick = Files.readString(LAUNCHER)
+                .replaceAll("(?s).*case \\$\\{1:-\\} in\\s+(check [^)]*) \\| -\\*\\).*", "$1")
+                .replace(" | ", " ");
+
+        assertThat(batch.replace("\r\n", "")).doesNotContain("\n", "\r");
+        assertThat(batch).isASCII().contains("in (" + quick + ") do", "-jar \"%~dp0lanetide.jar\" %*", "exit /b");
     }
 }

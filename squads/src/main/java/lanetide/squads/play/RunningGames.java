@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import lanetide.squads.result.BrokenRuleException;
 
 /** The games of a squad that are going on, and where each of them counts. */
 final class RunningGames {
@@ -35,7 +36,7 @@ final class RunningGames {
 
     /** Lets players play what they have still to play of a game. */
     void play(List<BowlerInGame> players, PairLanes lanes, Place place) {
-        Rules.requireFree(lanes, places.keySet());
+        requireFree(lanes);
         PairGame game = new PairGame(day, lanes, stopwatch, watcher);
         places.put(game, place);
         for (BowlerInGame player : players) {
@@ -43,6 +44,18 @@ final class RunningGames {
             player.member().goesTo(lanes);
         }
         game.play(players);
+    }
+
+    /**
+     * Holds that a pair has one game at a time.
+     *
+     * @throws BrokenRuleException if another one is going on there
+     */
+    void requireFree(PairLanes lanes) {
+        if (places.keySet().stream().anyMatch(game -> game.lanes().equals(lanes))) {
+            throw new BrokenRuleException("two groups play on lanes "
+                    + lanes.left().number() + " and " + lanes.right().number() + " at one time");
+        }
     }
 
     /** Writes down what a game has made of its lanes. */

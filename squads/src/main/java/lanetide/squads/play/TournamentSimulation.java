@@ -19,7 +19,9 @@ import lanetide.squads.model.Squad;
 import lanetide.squads.qualifying.People;
 import lanetide.squads.qualifying.Qualifying;
 import lanetide.squads.result.BowlerResult;
+import lanetide.squads.result.BrokenRuleException;
 import lanetide.squads.result.EventResult;
+import lanetide.squads.result.Rules;
 import lanetide.squads.result.SquadResult;
 import org.apache.commons.rng.sampling.ListSampler;
 

@@ -7,9 +7,9 @@ import java.util.function.IntFunction;
 import lanetide.des.Replications;
 import lanetide.des.StoppedRun;
 import lanetide.des.StoppingRule;
-import lanetide.squads.play.BrokenRuleException;
 import lanetide.squads.play.Setup;
 import lanetide.squads.play.TournamentSimulation;
+import lanetide.squads.result.BrokenRuleException;
 import lanetide.squads.result.EventResult;
 
 /**

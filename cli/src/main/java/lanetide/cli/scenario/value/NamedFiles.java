@@ -51,18 +51,7 @@ public final class NamedFiles {
         if (name.isEmpty()) {
             return Optional.empty();
         }
-        if (!NAME.matcher(name.get()).matches()) {
-            value.refuse(
-                    NoticeCode.BAD_TEXT,
-                    "; it must be the name of a file in the scenario's own folder: letters, digits, spaces, - and _, with"
-                            + " its ending." + value.advice());
-            return Optional.empty();
-        }
-        if (ReservedNames.isReserved(name.get())) {
-            value.refuse(
-                    NoticeCode.BAD_TEXT,
-                    ", which is the name of a device on Windows; a scenario must be readable everywhere. Rename the"
-                            + " file.");
+        if (!isName(name.get(), value)) {
             return Optional.empty();
         }
         Path file = scenario.resolveSibling(name.get());
@@ -86,5 +75,23 @@ public final class NamedFiles {
                             + " folder.");
             return Optional.empty();
         }
+    }
+
+    private static boolean isName(String name, Value value) {
+        if (!NAME.matcher(name).matches()) {
+            value.refuse(
+                    NoticeCode.BAD_TEXT,
+                    "; it must be the name of a file in the scenario's own folder: letters, digits, spaces, - and _, with"
+                            + " its ending." + value.advice());
+            return false;
+        }
+        if (ReservedNames.isReserved(name)) {
+            value.refuse(
+                    NoticeCode.BAD_TEXT,
+                    ", which is the name of a device on Windows; a scenario must be readable everywhere. Rename the"
+                            + " file.");
+            return false;
+        }
+        return true;
     }
 }

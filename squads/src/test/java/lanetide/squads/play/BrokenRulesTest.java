@@ -8,12 +8,14 @@ import lanetide.oilflow.film.OilAccount;
 import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.model.Event;
 import lanetide.squads.result.BowlerResult;
+import lanetide.squads.result.BrokenRuleException;
 import lanetide.squads.result.PaceKept;
+import lanetide.squads.result.Rules;
 import lanetide.squads.result.SquadResult;
 import org.junit.jupiter.api.Test;
 
 /** What never may happen stops a playing. */
-class RulesTest {
+class BrokenRulesTest {
     @Test
     void oilThatIsNowhereIsABreach() {
         assertThatCode(() -> Rules.requireClosed(new OilAccount(100, 60, 10, 10, 10, 10)))

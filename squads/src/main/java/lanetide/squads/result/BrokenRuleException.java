@@ -1,4 +1,4 @@
-package lanetide.squads.play;
+package lanetide.squads.result;
 
 /**
  * A playing in which something happened that never may: oil that is nowhere, a score that no game has, two games on a
