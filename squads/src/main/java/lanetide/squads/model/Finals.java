@@ -96,22 +96,16 @@ public record Finals(
                         : taken.contains(side)
                                 || now.stream().filter(side::equals).count() > 1;
                 if (again || (side.from() != From.SEED && side.number() > before) || side.number() < 1) {
-                    throw new IllegalArgumentException(
-                            words(side) + " cannot bowl in round " + (rounds.indexOf(round) + 1)
-                                    + "; name winners and losers of earlier rounds, and everybody once");
+                    throw new IllegalArgumentException((side.from() == From.SEED
+                                    ? "seed "
+                                    : side.from() == From.WINNER ? "the winner of match " : "the loser of match ")
+                            + side.number() + " cannot bowl in round " + (rounds.indexOf(round) + 1)
+                            + "; name winners and losers of earlier rounds, and everybody once");
                 }
             }
             taken.addAll(now);
             before += round.size();
         }
-    }
-
-    private static String words(Side side) {
-        return switch (side.from()) {
-            case SEED -> "seed " + side.number();
-            case WINNER -> "the winner of match " + side.number();
-            case LOSER -> "the loser of match " + side.number();
-        };
     }
 
     /**
