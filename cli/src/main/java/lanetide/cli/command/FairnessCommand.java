@@ -19,6 +19,7 @@ import lanetide.cli.options.OptionCheck;
 import lanetide.cli.options.SetsOption;
 import lanetide.cli.output.CommandFailure;
 import lanetide.cli.output.ExitCode;
+import lanetide.cli.page.ProtestPage;
 import lanetide.cli.rotate.LateChanges;
 import lanetide.cli.rotate.RotationNote;
 import lanetide.cli.scenario.Reading;
@@ -41,6 +42,8 @@ import picocli.CommandLine.Option;
         header = "Tells whether the schedule is fair, and to whom it is not",
         description = {
             "Tells by how many pins a game a squad, a starting pair, a hand or a style is better off, how sure that is, what goes with it, and what would mend it. Bowlers change seats from playing to playing and keep their luck, so that their skill cancels. The schedule is judged, not the day: the scenario's breaks, changes and incidents are left out.",
+            "",
+            "As a page (--format html) it prints on one or two sheets, to hand out where somebody protests: the verdict, why, how sure it is, and which rule decides instead.",
             "",
             HelpText.WHERE
         },
@@ -146,6 +149,7 @@ public final class FairnessCommand implements Callable<Integer> {
                     remedies(studies, lost, result),
                     measure(studies, result),
                     late,
+                    isTable() ? List.of() : studies.wear(result),
                     inParts && planned.event().cut().isPresent());
             Reading judged = options.doubting(
                     ScoreDoubts.told(reading.with(scenario), Map.of("all bowlers", result.meanScore())));
@@ -160,9 +164,14 @@ public final class FairnessCommand implements Callable<Integer> {
         return late.change().event().squads().size() > late.planned().squads().size();
     }
 
+    /** A table of advantages has no place for what goes with them. */
+    private boolean isTable() {
+        return !options.page() && options.format() == Format.CSV;
+    }
+
     /** What the changes do; a table of effects has no place for it. */
     private Optional<FairnessComparison> withPlanned(Scenario planned, Scenario changed, FairnessResult result) {
-        return options.format() == Format.CSV
+        return isTable()
                 ? Optional.empty()
                 : FairnessComparison.withPlanned(
                         planned.event(), changed.event(), result, event -> study(new Studies(options, planned, sets)));
@@ -193,9 +202,7 @@ public final class FairnessCommand implements Callable<Integer> {
     }
 
     private List<Remedy> remedies(Studies studies, Set<Integer> lost, FairnessResult result) {
-        return remedies == 0 || stillLanes || options.format() == Format.CSV
-                ? List.of()
-                : studies.remedies(result, lost, remedies);
+        return remedies == 0 || stillLanes || isTable() ? List.of() : studies.remedies(result, lost, remedies);
     }
 
     private void requirePlayings(Scenario scenario) {
@@ -208,6 +215,9 @@ public final class FairnessCommand implements Callable<Integer> {
 
     private String render(Reading reading, Scenario scenario, FairnessAnswer answer) {
         boolean ownMargin = margin != null || scenario.policy().marginPins().isPresent();
+        if (options.page()) {
+            return ProtestPage.write(reading, answer);
+        }
         return switch (options.format()) {
             case TEXT -> FairnessText.write(scenario, answer, ownMargin);
             case JSON -> FairnessJson.write(reading, answer, scenario.event());

@@ -194,6 +194,7 @@ public final class ReportCommand implements Callable<Integer> {
                 remedies(studies, result),
                 measuring.isWanted() ? studies.whatToMeasure(result) : Optional.empty(),
                 Optional.empty(),
+                studies.wear(result),
                 false);
     }
 

@@ -25,6 +25,7 @@ import lanetide.squads.study.EventStudy;
 import lanetide.squads.study.Playings;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.StudyResult;
+import lanetide.squads.study.WearStudy;
 import lanetide.squads.study.WindowStudy;
 import lanetide.squads.unknown.ValueSets;
 
@@ -81,6 +82,17 @@ final class Studies {
     /** The event under the sets of values that so many playings with changed seats go through. */
     private PossibleEvents possible(int playings) {
         return possible.amongFirst(sets.of(playings / FairnessStudy.playingsOfRound(scenario.event())));
+    }
+
+    /** Looks what each stretch of the worn lanes does to squads and styles; on lanes that never change, nothing. */
+    List<WearStudy.Wear> wear(FairnessResult result) {
+        PossibleEvents events = possible(result.playings());
+        return result.plan().lanesChange()
+                ? options.progressing(
+                        "playings of wear",
+                        events.sets(),
+                        told -> WearStudy.run(events, scenario.seed(), options.threads(), told))
+                : List.of();
     }
 
     /** Plays the event with bowlers who never move, and with bowlers who see the oil. */

@@ -11,7 +11,7 @@ import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.FairnessResult;
 
 /** In words what a verdict owes to how bowlers are reckoned to follow the lanes. */
-final class BoundsWords {
+public final class BoundsWords {
     private BoundsWords() {}
 
     static String explanation(Bounds bounds, int sets) {
@@ -25,7 +25,7 @@ final class BoundsWords {
     }
 
     /** What turns round between the bounds, or that nothing does. */
-    static List<String> sentences(FairnessResult result, Bounds bounds) {
+    public static List<String> sentences(FairnessResult result, Bounds bounds) {
         return turns(result, bounds)
                 ? turning(result, bounds).map(effect -> turned(effect, bounds)).toList()
                 : List.of("Between them no squad and no style is shown to change sides.");

@@ -7,6 +7,7 @@ import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.measure.WhatToMeasure;
+import lanetide.squads.study.WearStudy;
 
 /**
  * All that {@code fairness} found.
@@ -16,6 +17,7 @@ import lanetide.squads.measure.WhatToMeasure;
  * @param remedies changes that could mend it; empty if none were tried
  * @param measure what the least sure advantage hangs on and what would narrow it; empty if that was not asked for
  * @param late what late changes do to the event as planned; empty without any
+ * @param wear what each stretch of the worn lanes does to squads and styles; empty where that was not looked at
  * @param withoutCut whether the cut is left out, because late changes let a squad go on in two parts
  */
 public record FairnessAnswer(
@@ -24,6 +26,7 @@ public record FairnessAnswer(
         List<Remedy> remedies,
         Optional<WhatToMeasure> measure,
         Optional<FairnessComparison> late,
+        List<WearStudy.Wear> wear,
         boolean withoutCut) {
     /**
      * What a study alone found.
@@ -32,11 +35,13 @@ public record FairnessAnswer(
      * @return the answer
      */
     public static FairnessAnswer of(FairnessResult result) {
-        return new FairnessAnswer(result, Optional.empty(), List.of(), Optional.empty(), Optional.empty(), false);
+        return new FairnessAnswer(
+                result, Optional.empty(), List.of(), Optional.empty(), Optional.empty(), List.of(), false);
     }
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public FairnessAnswer {
+        wear = List.copyOf(wear);
         remedies = List.copyOf(remedies);
     }
 }

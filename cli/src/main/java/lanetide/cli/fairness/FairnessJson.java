@@ -2,10 +2,13 @@ package lanetide.cli.fairness;
 
 import java.util.List;
 import java.util.Optional;
+import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.rotate.StructureJson;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
+import lanetide.cli.words.WearWords;
+import lanetide.oilflow.film.ByStretch;
 import lanetide.squads.fairness.Bounds;
 import lanetide.squads.fairness.Effect;
 import lanetide.squads.fairness.Evenness;
@@ -15,6 +18,7 @@ import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.SpreadGain;
 import lanetide.squads.measure.WhatToMeasure;
 import lanetide.squads.model.Event;
+import lanetide.squads.study.WearStudy;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What {@code fairness} answers, for programs. */
@@ -62,11 +66,27 @@ public final class FairnessJson {
                 "reasons",
                 result.reasons(),
                 (node, reason) -> node.put("code", reason.code()).put("text", ReasonWords.of(reason)));
+        JsonAnswer.putAll(answer, "wear", found.wear(), FairnessJson::wear);
         JsonAnswer.putAll(answer, "remedies", found.remedies(), FairnessJson::remedy);
         measure(answer, found.measure());
         JsonAnswer.putAssumptions(answer, scenario.assumptions());
         JsonAnswer.putCautions(answer);
         return answer;
+    }
+
+    private static void wear(ObjectNode node, WearStudy.Wear wear) {
+        node.put("squad", wear.squad());
+        node.put("style", wear.style());
+        node.put("hand", ConstantName.of(wear.hand()));
+        ByStretch boards = wear.boards().inTenths();
+        WearWords.FIELDS.forEach((field, part) -> JsonAnswer.put(node, field, part.applyAsDouble(boards), 1));
+        ByStretch strikes = wear.strikes().inTenths();
+        WearWords.FIELDS.forEach((field, part) ->
+                JsonAnswer.put(node, field.replace("Boards", "Strikes"), part.applyAsDouble(strikes), 1));
+        JsonAnswer.put(node, "allStrikesCi90", wear.allStrikesCi90(), (ends, interval) -> {
+            JsonAnswer.put(ends, "low", interval.low(), 1);
+            JsonAnswer.put(ends, "high", interval.high(), 1);
+        });
     }
 
     private static void effect(ObjectNode node, Effect effect, FairnessAnswer found) {

@@ -66,6 +66,14 @@ public final class FairnessText {
             page.heading("What goes with it");
             result.reasons().forEach(reason -> page.item(ReasonWords.of(reason)));
         }
+        if (!answer.wear().isEmpty()) {
+            page.heading(WearTable.HEADING);
+            page.item(WearTable.CAPTION + ":");
+            page.table(WearTable.strikes(answer.wear()), 2);
+            page.item(WearTable.BOARDS_CAPTION + ":");
+            page.table(WearTable.boards(answer.wear()), 2);
+            page.paragraph(WearTable.NOTE);
+        }
         if (!answer.remedies().isEmpty()) {
             remedies();
         }

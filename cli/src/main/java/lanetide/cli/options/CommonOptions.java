@@ -32,7 +32,7 @@ import picocli.CommandLine.Spec;
 /** The scenario and the options that every command has. */
 public final class CommonOptions {
     /** The commands whose answer may be a page. */
-    private static final Set<String> WITH_PAGES = Set.of("preview");
+    private static final Set<String> WITH_PAGES = Set.of("preview", "fairness");
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec command;
@@ -48,7 +48,7 @@ public final class CommonOptions {
             paramLabel = "FORM",
             defaultValue = "text",
             description =
-                    "Form of the answer: text, json or csv; of preview also html, a page for a browser (default: text).")
+                    "Form of the answer: text, json or csv; of preview and fairness also html, a page for a browser (default: text).")
     private Form form;
 
     @Option(
@@ -97,7 +97,7 @@ public final class CommonOptions {
     public Format format() {
         return form.format()
                 .orElseThrow(() -> CommandFailure.wrongUse(
-                        command.name() + " writes no page; leave --format out, or see preview and report."));
+                        command.name() + " writes no page; leave --format out, or see preview, fairness and report."));
     }
 
     /** Whether a page for a browser is asked for, which few commands write; the others refuse it in {@link #format}. */

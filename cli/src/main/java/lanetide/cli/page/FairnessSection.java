@@ -12,6 +12,7 @@ import lanetide.cli.fairness.MeasureWords;
 import lanetide.cli.fairness.ReasonWords;
 import lanetide.cli.fairness.RemedyTable;
 import lanetide.cli.fairness.RemedyWords;
+import lanetide.cli.fairness.WearTable;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Table;
 import lanetide.cli.scenario.Scenario;
@@ -24,6 +25,7 @@ import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.Verdict;
 import lanetide.squads.measure.WhatToMeasure;
 import lanetide.squads.qualifying.CutChances;
+import lanetide.squads.study.WearStudy;
 
 /** Whether the event is fair, and to whom not. */
 final class FairnessSection {
@@ -34,6 +36,7 @@ final class FairnessSection {
     private final FairnessResult result;
     private final List<Remedy> remedies;
     private final Optional<WhatToMeasure> measure;
+    private final List<WearStudy.Wear> wear;
     private final String currency;
 
     FairnessSection(Scenario scenario, FairnessAnswer answer) {
@@ -41,6 +44,7 @@ final class FairnessSection {
         this.result = answer.result();
         this.remedies = answer.remedies();
         this.measure = answer.measure();
+        this.wear = answer.wear();
         this.currency = scenario.policy().costs().currency();
     }
 
@@ -60,7 +64,8 @@ final class FairnessSection {
                 hangsOn(),
                 settles(),
                 evenness(),
-                result.reasons().stream().map(ReasonWords::of).toList(),
+                reasons(),
+                wearTables(),
                 tables,
                 remedies.isEmpty()
                         ? Optional.empty()
@@ -82,6 +87,20 @@ final class FairnessSection {
                 new ArrayList<>(result.evenness().map(EffectWords::evenness).orElse(List.of()));
         result.cut().ifPresent(cut -> sentences.addAll(CutTables.sentences(cut, scenario.event())));
         return sentences;
+    }
+
+    private List<Table> wearTables() {
+        return wear.isEmpty()
+                ? List.of()
+                : List.of(
+                        Table.of("wear-strikes", WearTable.CAPTION, WearTable.strikes(wear), 2),
+                        Table.of("wear-boards", WearTable.BOARDS_CAPTION, WearTable.boards(wear), 2));
+    }
+
+    private List<String> reasons() {
+        List<String> reasons = new ArrayList<>(WearTable.sentences(wear));
+        result.reasons().stream().map(ReasonWords::of).forEach(reasons::add);
+        return reasons;
     }
 
     private List<String> sureness() {

@@ -56,6 +56,7 @@ public record PageModel(
      * @param settles measurements that would narrow it; empty if that was not asked for
      * @param evenness how evenly it is spread over the groups; empty for a single one
      * @param reasons facts that go with it
+     * @param wear what each stretch of the worn lanes does to styles; none where that was not looked at
      * @param effects all advantages, a table for each kind
      * @param remedies what would mend it; empty if nothing was tried
      */
@@ -67,6 +68,7 @@ public record PageModel(
             List<String> settles,
             List<String> evenness,
             List<String> reasons,
+            List<Table> wear,
             List<Table> effects,
             Optional<Table> remedies) {}
 

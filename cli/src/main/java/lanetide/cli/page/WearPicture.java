@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import lanetide.cli.report.Figures;
 import lanetide.cli.words.WearWords;
-import lanetide.oilflow.line.WearShift;
+import lanetide.oilflow.film.ByStretch;
 
 /**
  * Draws what wear does to a ball: a row of bars for each game, what sends the ball higher to the right of nought, what
@@ -14,7 +14,7 @@ import lanetide.oilflow.line.WearShift;
  *
  * @param shifts what wear does, by what stands before the row
  */
-record WearPicture(Map<String, WearShift> shifts) {
+record WearPicture(Map<String, ByStretch> shifts) {
     private static final int WIDTH = 360;
     private static final int LABEL = 64;
     /** What the bars may take, less half a number at either end. */
@@ -29,7 +29,7 @@ record WearPicture(Map<String, WearShift> shifts) {
 
     private static final List<String> COLUMNS =
             List.copyOf(WearWords.COLUMNS.keySet()).subList(1, 5);
-    private static final List<ToDoubleFunction<WearShift>> PARTS =
+    private static final List<ToDoubleFunction<ByStretch>> PARTS =
             List.copyOf(WearWords.COLUMNS.values()).subList(1, 5);
 
     String svg() {
@@ -40,7 +40,7 @@ record WearPicture(Map<String, WearShift> shifts) {
         legend(svg);
         axis(svg, height);
         int row = 0;
-        for (Map.Entry<String, WearShift> shift : shifts.entrySet()) {
+        for (Map.Entry<String, ByStretch> shift : shifts.entrySet()) {
             row(svg, shift.getKey(), shift.getValue(), LEGEND + ROW * row++);
         }
         return svg.append("</svg>").toString();
@@ -71,7 +71,7 @@ record WearPicture(Map<String, WearShift> shifts) {
         text(svg, at(most), foot + 28, "end", "high");
     }
 
-    private void row(StringBuilder svg, String label, WearShift shift, int top) {
+    private void row(StringBuilder svg, String label, ByStretch shift, int top) {
         text(svg, "0", top + BAR, "start", label);
         double high = 0;
         double light = 0;
@@ -85,7 +85,7 @@ record WearPicture(Map<String, WearShift> shifts) {
                     + Figures.fixed(Math.abs(boards) * perBoard(), 1) + "\" height=\"" + BAR + "\"/>");
         }
         bars.forEach(svg::append);
-        diamond(svg, Double.parseDouble(at(shift.allBoards())), top + 4 + BAR / 2);
+        diamond(svg, Double.parseDouble(at(shift.all())), top + 4 + BAR / 2);
     }
 
     /** The longest row of bars to one side (boards), at least one board. */
@@ -95,7 +95,7 @@ record WearPicture(Map<String, WearShift> shifts) {
                 .reduce(1, Math::max);
     }
 
-    private static double sum(WearShift shift, int side) {
+    private static double sum(ByStretch shift, int side) {
         return PARTS.stream()
                 .mapToDouble(part -> Math.max(0, side * part.applyAsDouble(shift)))
                 .sum();

@@ -2,9 +2,9 @@ package lanetide.cli.preview;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lanetide.oilflow.film.ByStretch;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.LineQuality;
-import lanetide.oilflow.line.WearShift;
 import lanetide.squads.model.LanePair;
 
 /**
@@ -27,7 +27,7 @@ public record GameForecast(
         double foundShare,
         OptionalDouble moveBoards,
         Optional<BallChange> change,
-        Optional<WearShift> why) {
+        Optional<ByStretch> why) {
     /**
      * The line he starts with; boards are counted from his own gutter.
      *

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lanetide.cli.lines.Kind;
 import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.film.ByStretch;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.line.BallChange;
@@ -13,7 +14,6 @@ import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineAdvisor;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.Player;
-import lanetide.oilflow.line.WearShift;
 import lanetide.oilflow.motion.Contact;
 import lanetide.oilflow.pocket.PinCarry;
 
@@ -69,7 +69,7 @@ final class LaneReading {
     }
 
     /** A lane, read in full: how good the line is too, and with an advisor whether another ball would help more. */
-    private PreviewStudy.Met told(OilFilm film, Optional<LineAdvisor> advisor, Optional<WearShift> why) {
+    private PreviewStudy.Met told(OilFilm film, Optional<LineAdvisor> advisor, Optional<ByStretch> why) {
         Optional<ExitWindow> window = window(film);
         return new PreviewStudy.Met(
                 window.map(found -> shared.told(kind, found)),
@@ -80,12 +80,10 @@ final class LaneReading {
                 why);
     }
 
-    private Optional<WearShift> why(MetFilms.LaneMet lane) {
+    private Optional<ByStretch> why(MetFilms.LaneMet lane) {
         return shared.freshLine(kind)
-                .map(line -> WearShift.of(
-                        finder,
-                        player,
-                        line,
+                .map(line -> ByStretch.of(
+                        film -> finder.arrivalBoard(player, film, line),
                         lane.film(),
                         lane.laid(),
                         pattern().lengthM()));

@@ -10,11 +10,11 @@ import java.util.stream.Stream;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.ball.Coverstock;
+import lanetide.oilflow.film.ByStretch;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.ExitWindow;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineQuality;
-import lanetide.oilflow.line.WearShift;
 import lanetide.squads.model.Event;
 import lanetide.squads.play.Observers;
 import lanetide.squads.study.Part;
@@ -115,7 +115,7 @@ public final class PreviewStudy {
             Optional<LineQuality> quality,
             Optional<BallChange> change,
             boolean compared,
-            Optional<WearShift> why) {}
+            Optional<ByStretch> why) {}
 
     /**
      * A shot on a line of one game, on lanes as they are before another.

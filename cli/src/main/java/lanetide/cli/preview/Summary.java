@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import lanetide.oilflow.film.ByStretch;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.ExitWindow;
 import lanetide.oilflow.line.LineQuality;
-import lanetide.oilflow.line.WearShift;
 import lanetide.squads.model.Event;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 
@@ -102,12 +102,12 @@ record Summary(Event event, Place place) {
     }
 
     /** The mean over the lanes, to tenths of a board. */
-    private static Optional<WearShift> why(List<PreviewStudy.Met> met) {
-        List<WearShift> shifts =
+    private static Optional<ByStretch> why(List<PreviewStudy.Met> met) {
+        List<ByStretch> shifts =
                 met.stream().flatMap(lane -> lane.why().stream()).toList();
         return shifts.isEmpty()
                 ? Optional.empty()
-                : Optional.of(WearShift.mean(shifts).inTenths());
+                : Optional.of(ByStretch.mean(shifts).inTenths());
     }
 
     private static <T> double percentile(double share, List<T> all, ToDoubleFunction<T> value) {

@@ -4,15 +4,15 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import lanetide.oilflow.line.WearShift;
+import lanetide.oilflow.film.ByStretch;
 
 /** What wear does to a ball, as people are told. */
 public final class WearWords {
     /** The parts of a shift, by the fields of answers. */
-    public static final Map<String, ToDoubleFunction<WearShift>> FIELDS = fields();
+    public static final Map<String, ToDoubleFunction<ByStretch>> FIELDS = fields();
 
     /** The same by the heads of columns. */
-    public static final Map<String, ToDoubleFunction<WearShift>> COLUMNS = columns();
+    public static final Map<String, ToDoubleFunction<ByStretch>> COLUMNS = columns();
 
     /** What the columns say. */
     public static final String NOTE =
@@ -28,23 +28,23 @@ public final class WearWords {
 
     private WearWords() {}
 
-    private static Map<String, ToDoubleFunction<WearShift>> fields() {
-        Map<String, ToDoubleFunction<WearShift>> fields = new LinkedHashMap<>();
-        fields.put("allBoards", WearShift::allBoards);
-        fields.put("headsBoards", WearShift::headsBoards);
-        fields.put("midLaneBoards", WearShift::midLaneBoards);
-        fields.put("pastEndBoards", WearShift::pastEndBoards);
-        fields.put("togetherBoards", WearShift::togetherBoards);
+    private static Map<String, ToDoubleFunction<ByStretch>> fields() {
+        Map<String, ToDoubleFunction<ByStretch>> fields = new LinkedHashMap<>();
+        fields.put("allBoards", ByStretch::all);
+        fields.put("headsBoards", ByStretch::heads);
+        fields.put("midLaneBoards", ByStretch::midLane);
+        fields.put("pastEndBoards", ByStretch::pastEnd);
+        fields.put("togetherBoards", ByStretch::together);
         return Collections.unmodifiableMap(fields);
     }
 
-    private static Map<String, ToDoubleFunction<WearShift>> columns() {
-        Map<String, ToDoubleFunction<WearShift>> columns = new LinkedHashMap<>();
-        columns.put("All", WearShift::allBoards);
-        columns.put("Heads", WearShift::headsBoards);
-        columns.put("Mid-lane", WearShift::midLaneBoards);
-        columns.put("Past end", WearShift::pastEndBoards);
-        columns.put("Together", WearShift::togetherBoards);
+    private static Map<String, ToDoubleFunction<ByStretch>> columns() {
+        Map<String, ToDoubleFunction<ByStretch>> columns = new LinkedHashMap<>();
+        columns.put("All", ByStretch::all);
+        columns.put("Heads", ByStretch::heads);
+        columns.put("Mid-lane", ByStretch::midLane);
+        columns.put("Past end", ByStretch::pastEnd);
+        columns.put("Together", ByStretch::together);
         return Collections.unmodifiableMap(columns);
     }
 
@@ -55,31 +55,31 @@ public final class WearWords {
      * @param smoother whether there is a smoother ball to change to
      * @return a sentence
      */
-    public static String advice(WearShift shift, boolean smoother) {
+    public static String advice(ByStretch shift, boolean smoother) {
         String dry = dry(shift);
-        boolean wet = shift.pastEndBoards() <= -NOTICED_BOARDS;
+        boolean wet = shift.pastEnd() <= -NOTICED_BOARDS;
         if (!dry.isEmpty() && wet) {
             return dry + ", wet late: less angle, "
                     + (smoother ? "a smoother ball." : "and you bring no smoother ball to help.");
         }
         if (!dry.isEmpty()) {
-            return shift.allBoards() >= NOTICED_BOARDS
+            return shift.all() >= NOTICED_BOARDS
                     ? dry + ": the ball turns sooner, so play further in than on the fresh pattern."
                     : dry + AS_BEFORE;
         }
         if (wet) {
-            return shift.allBoards() <= -NOTICED_BOARDS
+            return shift.all() <= -NOTICED_BOARDS
                     ? "Wet late: the ball comes back less, so play straighter and further out than on the fresh pattern."
                     : "Wet late" + AS_BEFORE;
         }
-        return Math.abs(shift.allBoards()) < NOTICED_BOARDS
+        return Math.abs(shift.all()) < NOTICED_BOARDS
                 ? "Near enough as it was laid: start as on the fresh pattern."
                 : "No stretch alone explains it; believe your ball.";
     }
 
-    private static String dry(WearShift shift) {
-        boolean heads = shift.headsBoards() >= NOTICED_BOARDS;
-        boolean midLane = shift.midLaneBoards() >= NOTICED_BOARDS;
+    private static String dry(ByStretch shift) {
+        boolean heads = shift.heads() >= NOTICED_BOARDS;
+        boolean midLane = shift.midLane() >= NOTICED_BOARDS;
         if (heads) {
             return midLane ? "Dry early and in the middle" : "Dry early";
         }

@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import lanetide.cli.scenario.Scenarios;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,6 +42,26 @@ class FairnessCommandTest {
     private static Program.Outcome bounded(int rounds, Object... options) {
         List<Object> words = List.of("fairness", scenario, "--replications", 18, "--remedies", 12, "--bounds", rounds);
         return Program.runWith(words, options);
+    }
+
+    @Test
+    void thePageForAProtestHasTheVerdictHowSureItIsWhyAndWhoDecidesInstead() {
+        Program.Outcome outcome = fairness("--format", "html", "--remedies", 0);
+        Document page = Jsoup.parse(outcome.out());
+        JsonNode answer = json.answer();
+
+        assertThat(outcome.exitCode()).isZero();
+        assertThat(page.select("h2").eachText())
+                .containsExactly("The verdict of the model", "Which rule decides instead", "How sure it is", "Why");
+        assertThat(page.select("#verdict").text())
+                .contains(answer.get("verdict").asString());
+        assertThat(page.select("#decides li").eachText())
+                .hasSize(5)
+                .anyMatch(rule -> rule.startsWith("First the event's own published rules"))
+                .anyMatch(rule -> rule.contains("governing body"));
+        assertThat(page.select("#wear-strikes tbody tr")).hasSameSizeAs(answer.get("wear"));
+        assertThat(page.text()).contains("These are estimates of a model, not a lane inspection and not a ruling.");
+        assertThat(page.select("script, img, iframe")).isEmpty();
     }
 
     /** Without a move nobody follows the lanes at all; the bounds have the luck of the study's first rounds. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -36,6 +37,7 @@ import lanetide.squads.study.EventStudy;
 import lanetide.squads.study.Playings;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.StudyResult;
+import lanetide.squads.study.WearStudy;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -90,8 +92,9 @@ class ReportPageTest {
                 reading.scenario().orElseThrow().policy().costs(),
                 1,
                 done -> {});
-        FairnessAnswer answer =
-                new FairnessAnswer(fairness, Optional.empty(), remedies, Optional.of(MEASURE), Optional.empty(), false);
+        List<WearStudy.Wear> wear = WearStudy.run(new PossibleEvents(event, 1), 1, 1, done -> {});
+        FairnessAnswer answer = new FairnessAnswer(
+                fairness, Optional.empty(), remedies, Optional.of(MEASURE), Optional.empty(), wear, false);
         fairnessJson = JsonMapper.shared().readTree(JsonAnswer.write(FairnessJson.tree(reading, answer)));
         reoilJson = JsonMapper.shared().readTree(ReoilJson.write(reading, reoil));
         PageAnswers answers = new PageAnswers(study, Optional.of(answer), Optional.of(reoil));
@@ -164,6 +167,30 @@ class ReportPageTest {
             same(row.get(3).split(" to ", -1)[1], effect.get("ci90").get("high"));
             assertThat(row.get(4)).isEqualTo(effect.get("verdict").asString());
         }
+    }
+
+    @Test
+    void whatWearDoesToStylesIsThatOfTheAnswerOfFairnessAndItsPartsMakeTheWhole() {
+        JsonNode wear = fairnessJson.get("wear");
+        assertThat(wear.size()).isPositive();
+        for (String unit : List.of("Strikes", "Boards")) {
+            List<List<String>> rows = rows("wear-" + unit.toLowerCase(Locale.ROOT));
+            assertThat(rows).hasSameSizeAs(wear);
+            for (int i = 0; i < rows.size(); i++) {
+                assertThat(rows.get(i).get(0))
+                        .isEqualTo(wear.get(i).get("squad").asString());
+                double sum = 0;
+                List<String> parts = List.of("all", "heads", "midLane", "pastEnd", "together");
+                for (int part = 0; part < parts.size(); part++) {
+                    double told = wear.get(i).get(parts.get(part) + unit).asDouble();
+                    assertThat(Double.parseDouble(rows.get(i).get(part + 2))).isEqualTo(told);
+                    sum += part == 0 ? -told : told;
+                }
+                assertThat(sum).isCloseTo(0, within(1e-9));
+            }
+        }
+        assertThat(page.select("#fairness p").eachText())
+                .anyMatch(text -> text.startsWith("Squad B: ") && text.contains(" strikes in 100 for "));
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import lanetide.oilflow.film.ByStretch;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.Stretch;
@@ -13,12 +14,11 @@ import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.Player;
-import lanetide.oilflow.line.WearShift;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-class WearShiftTest {
+class ByStretchTest {
     private static final double END_M = 40 * FOOT_M;
 
     private final LineFinder finder = Lanes.finder();
@@ -30,7 +30,7 @@ class WearShiftTest {
 
     @Test
     void aLaneAsItWasLaidShiftsNothing() {
-        assertThat(shift(laid)).isEqualTo(new WearShift(0, 0, 0, 0));
+        assertThat(shift(laid)).isEqualTo(new ByStretch(0, 0, 0, 0));
     }
 
     /** Wear of one stretch alone is all due to it, and nothing is left over. */
@@ -38,11 +38,11 @@ class WearShiftTest {
     @EnumSource(Stretch.class)
     void wearOfOneStretchIsDueToThatStretchAlone(Stretch stretch) {
         // The worn stretch on a fresh lane: the fresh lane's other stretches are "worn" into it.
-        WearShift shift = shift(stretch.madeFresh(laid, worn, END_M));
+        ByStretch shift = shift(stretch.madeFresh(laid, worn, END_M));
 
-        assertThat(shift.allBoards()).isNotZero();
-        assertThat(part(shift, stretch)).isEqualTo(shift.allBoards());
-        assertThat(shift.togetherBoards()).isZero();
+        assertThat(shift.all()).isNotZero();
+        assertThat(part(shift, stretch)).isEqualTo(shift.all());
+        assertThat(shift.together()).isZero();
     }
 
     @Test
@@ -60,13 +60,13 @@ class WearShiftTest {
      */
     @Test
     void dryInFrontSendsTheBallHighAndWetBehindSendsItLight() {
-        WearShift shift = shift(worn);
+        ByStretch shift = shift(worn);
 
-        assertThat(shift.headsBoards()).isPositive();
-        assertThat(shift.midLaneBoards()).isPositive();
-        assertThat(shift.pastEndBoards()).isNegative();
-        assertThat(shift.headsBoards() + shift.midLaneBoards() + shift.pastEndBoards() + shift.togetherBoards())
-                .isCloseTo(shift.allBoards(), within(1e-12));
+        assertThat(shift.heads()).isPositive();
+        assertThat(shift.midLane()).isPositive();
+        assertThat(shift.pastEnd()).isNegative();
+        assertThat(shift.heads() + shift.midLane() + shift.pastEnd() + shift.together())
+                .isCloseTo(shift.all(), within(1e-12));
     }
 
     @Test
@@ -74,31 +74,32 @@ class WearShiftTest {
         Player left = new Player(player.style(), player.spread(), Hand.LEFT, player.contact());
         OilFilm even = Lanes.fresh(Lanes.pattern(40, 18, 3));
 
-        assertThat(WearShift.of(finder, left, line, even, laid, END_M)).isEqualTo(shift(even));
+        assertThat(ByStretch.of(film -> finder.arrivalBoard(left, film, line), even, laid, END_M))
+                .isEqualTo(shift(even));
     }
 
     @Test
     void roundedPartsStillMakeTheRoundedWhole() {
-        WearShift mean = WearShift.mean(List.of(shift(worn), new WearShift(0.26, 0.14, 0.14, -0.14)));
-        WearShift told = mean.inTenths();
+        ByStretch mean = ByStretch.mean(List.of(shift(worn), new ByStretch(0.26, 0.14, 0.14, -0.14)));
+        ByStretch told = mean.inTenths();
 
-        assertThat(mean.allBoards()).isCloseTo((shift(worn).allBoards() + 0.26) / 2, within(1e-12));
-        assertThat(told.allBoards()).isCloseTo(mean.allBoards(), within(0.05));
-        assertThat(told.headsBoards() + told.midLaneBoards() + told.pastEndBoards() + told.togetherBoards())
-                .isCloseTo(told.allBoards(), within(1e-12));
-        assertThat(10 * told.togetherBoards()).isCloseTo(Math.rint(10 * told.togetherBoards()), within(1e-9));
-        assertThatThrownBy(() -> WearShift.mean(List.of())).isInstanceOf(IllegalArgumentException.class);
+        assertThat(mean.all()).isCloseTo((shift(worn).all() + 0.26) / 2, within(1e-12));
+        assertThat(told.all()).isCloseTo(mean.all(), within(0.05));
+        assertThat(told.heads() + told.midLane() + told.pastEnd() + told.together())
+                .isCloseTo(told.all(), within(1e-12));
+        assertThat(10 * told.together()).isCloseTo(Math.rint(10 * told.together()), within(1e-9));
+        assertThatThrownBy(() -> ByStretch.mean(List.of())).isInstanceOf(IllegalArgumentException.class);
     }
 
-    private WearShift shift(OilFilm film) {
-        return WearShift.of(finder, player, line, film, laid, END_M);
+    private ByStretch shift(OilFilm film) {
+        return ByStretch.of(worn -> finder.arrivalBoard(player, worn, line), film, laid, END_M);
     }
 
-    private static double part(WearShift shift, Stretch stretch) {
+    private static double part(ByStretch shift, Stretch stretch) {
         return switch (stretch) {
-            case HEADS -> shift.headsBoards();
-            case MID_LANE -> shift.midLaneBoards();
-            case PAST_END -> shift.pastEndBoards();
+            case HEADS -> shift.heads();
+            case MID_LANE -> shift.midLane();
+            case PAST_END -> shift.pastEnd();
         };
     }
 }

@@ -1,0 +1,43 @@
+package lanetide.cli.page;
+
+import java.util.List;
+import lanetide.cli.report.PagePolicy;
+import lanetide.cli.report.Table;
+
+/**
+ * All that the page for a protest shows, in the order of the page.
+ *
+ * @param event what the event is called
+ * @param verdict the verdict, with its margin
+ * @param unfair to whom it is not fair, by how much
+ * @param why what goes with it
+ * @param tables what each stretch of the worn lanes does to styles
+ * @param sureness how sure it is, with what makes it doubtful first
+ * @param decides which rule decides instead
+ * @param mark what the page was made from
+ * @param style the style sheet
+ */
+public record ProtestModel(
+        String event,
+        String verdict,
+        List<String> unfair,
+        List<String> why,
+        List<Table> tables,
+        List<String> sureness,
+        List<String> decides,
+        String mark,
+        String style) {
+    /** What the page may do in a browser. */
+    public String policy() {
+        return PagePolicy.of(List.of(style), List.of());
+    }
+
+    /** Copies the lists. */
+    public ProtestModel {
+        unfair = List.copyOf(unfair);
+        why = List.copyOf(why);
+        tables = List.copyOf(tables);
+        sureness = List.copyOf(sureness);
+        decides = List.copyOf(decides);
+    }
+}

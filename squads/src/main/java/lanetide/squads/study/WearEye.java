@@ -1,0 +1,102 @@
+package lanetide.squads.study;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lanetide.oilflow.film.ByStretch;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.line.Line;
+import lanetide.oilflow.line.LineFinder;
+import lanetide.oilflow.line.Player;
+import lanetide.oilflow.motion.RowMarch;
+import lanetide.squads.equipment.TypicalPlayer;
+import lanetide.squads.play.LaneMoment;
+import lanetide.squads.play.LaneObserver;
+import lanetide.squads.result.TypicalLine;
+
+/** Looks at some lanes of one playing before every game: what each stretch of them does to all kinds of bowlers. */
+final class WearEye implements LaneObserver {
+    private static final double HUNDRED_BALLS = 100;
+
+    private final Playable playable;
+    private final List<Integer> lanes;
+    private final List<TypicalPlayer> kinds;
+    private final LineFinder finder;
+    private final double lengthM;
+    private final Map<Integer, OilFilm> laid = new HashMap<>();
+    private final Map<Key, List<Seen>> seen = new HashMap<>();
+
+    private record Key(String squad, int kind) {}
+
+    /**
+     * What wear does to a kind of bowler.
+     *
+     * @param boards at the pins, on his line of the fresh pattern (boards)
+     * @param strikes of 100 first balls, after moving
+     */
+    record Seen(ByStretch boards, ByStretch strikes) {}
+
+    WearEye(Playable playable, List<Integer> lanes) {
+        this.playable = playable;
+        this.lanes = lanes;
+        this.kinds = TypicalPlayer.of(playable.event(), playable.physics(), playable.lines());
+        this.finder = new LineFinder(
+                new RowMarch(playable.physics().grid()), playable.physics().carry());
+        this.lengthM = playable.event().pattern().lengthM();
+    }
+
+    List<TypicalPlayer> kinds() {
+        return kinds;
+    }
+
+    @Override
+    public void onLane(LaneMoment at, OilFilm film, List<TypicalLine> lines) {
+        if (!lanes.contains(at.lane())) {
+            return;
+        }
+        if (at.gamesOnOil() == 0) {
+            laid.put(at.lane(), film.copy());
+        }
+        if (at.afterGame() < games(at.squad())) {
+            OilFilm asLaid = laid.get(at.lane());
+            for (int kind = 0; kind < kinds.size(); kind++) {
+                seen.computeIfAbsent(new Key(at.squad(), kind), key -> new ArrayList<>())
+                        .add(seen(kinds.get(kind), film, asLaid));
+            }
+        }
+    }
+
+    /** Games of a squad: what it leaves after the last one is met by nobody of it. */
+    private int games(String squad) {
+        for (int s = 0; s < playable.event().squads().size(); s++) {
+            if (playable.event().squads().get(s).id().equals(squad)) {
+                return playable.event().games(s);
+            }
+        }
+        throw new IllegalArgumentException("no squad " + squad);
+    }
+
+    private Seen seen(TypicalPlayer kind, OilFilm film, OilFilm asLaid) {
+        Player player = kind.player();
+        return new Seen(
+                ByStretch.of(lane -> finder.arrivalBoard(player, lane, kind.start()), film, asLaid, lengthM),
+                ByStretch.of(lane -> HUNDRED_BALLS * strikeShare(player, lane, kind.start()), film, asLaid, lengthM));
+    }
+
+    /** On the line that is moved to; on the old one where no move meets the pocket. */
+    private double strikeShare(Player player, OilFilm film, Line start) {
+        return finder.quality(
+                        player, film, finder.moveToPocket(player, film, start).orElse(start))
+                .strikeShare();
+    }
+
+    /** Mean over the lanes and the games of a squad; empty if it met none of the lanes. */
+    Optional<Seen> seen(String squad, int kind) {
+        return Optional.ofNullable(seen.get(new Key(squad, kind)))
+                .map(all -> new Seen(
+                        ByStretch.mean(all.stream().map(Seen::boards).toList()),
+                        ByStretch.mean(all.stream().map(Seen::strikes).toList())));
+    }
+}

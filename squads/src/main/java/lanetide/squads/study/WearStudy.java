@@ -1,0 +1,108 @@
+package lanetide.squads.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntConsumer;
+import lanetide.des.stats.ConfidenceInterval;
+import lanetide.des.stats.NestedMean;
+import lanetide.oilflow.film.ByStretch;
+import lanetide.oilflow.lane.Hand;
+import lanetide.squads.equipment.TypicalPlayer;
+import lanetide.squads.model.Squad;
+import lanetide.squads.play.Observers;
+import lanetide.squads.unknown.ValueSets;
+
+/**
+ * What each stretch of the worn lanes does to each style in each squad, whatever is true of what is not known: to where
+ * a good shot on the line of the fresh pattern meets the pins, and to how often the line that is moved to strikes. It
+ * watches one playing under each set of values and looks at a left and a right lane before every game.
+ */
+public final class WearStudy {
+    private static final int MOST_LANES = 2;
+    private static final double LEVEL = 0.9;
+
+    private final PossibleEvents events;
+    /** One for each playing, in their order. */
+    private final List<WearEye> eyes;
+
+    private WearStudy(PossibleEvents events, List<WearEye> eyes) {
+        this.events = events;
+        this.eyes = eyes;
+    }
+
+    /**
+     * What wear does to a style in a squad, mean over its games, the lanes and the sets.
+     *
+     * @param squad the squad
+     * @param style the style
+     * @param hand its delivery side
+     * @param boards at the pins, on the line of the fresh pattern, stretch by stretch (boards)
+     * @param strikes how many more of 100 first balls strike, after moving, than on the lanes as they were laid,
+     *     stretch by stretch; where no move meets the pocket nobody moves
+     * @param allStrikesCi90 interval of all of {@code strikes} for what is true, with the luck of one playing; empty
+     *     where one playing was watched
+     */
+    public record Wear(
+            String squad,
+            String style,
+            Hand hand,
+            ByStretch boards,
+            ByStretch strikes,
+            Optional<ConfidenceInterval> allStrikesCi90) {}
+
+    /**
+     * Plays an event once under each set of values.
+     *
+     * @param events the event under its sets
+     * @param seed master seed of all chance
+     * @param threads threads to play on, at least 1
+     * @param onDone told the number of playings done so far
+     * @return by squad, then by style and hand; a squad that met none of the lanes looked at is left out
+     * @throws IllegalArgumentException if {@code threads < 1}
+     */
+    public static List<Wear> run(PossibleEvents events, long seed, int threads, IntConsumer onDone) {
+        List<WearEye> eyes = new Study(Repeated.of(events, seed))
+                .play(
+                        Part.first(events.sets()),
+                        threads,
+                        number -> {
+                            WearEye eye = new WearEye(
+                                    events.under(ValueSets.ofRound(number, events.sets())),
+                                    events.event().centre().lanesToLookAt(MOST_LANES));
+                            return Watch.by(Observers.of(eye), summary -> eye);
+                        },
+                        onDone);
+        return new WearStudy(events, eyes).found();
+    }
+
+    private List<Wear> found() {
+        List<Wear> found = new ArrayList<>();
+        List<TypicalPlayer> kinds = eyes.get(0).kinds();
+        for (Squad squad : events.event().squads()) {
+            for (int kind = 0; kind < kinds.size(); kind++) {
+                wear(squad.id(), kinds.get(kind), kind).ifPresent(found::add);
+            }
+        }
+        return found;
+    }
+
+    private Optional<Wear> wear(String squad, TypicalPlayer typical, int kind) {
+        List<WearEye.Seen> seen =
+                eyes.stream().flatMap(eye -> eye.seen(squad, kind).stream()).toList();
+        if (seen.isEmpty()) {
+            return Optional.empty();
+        }
+        double[] strikes = seen.stream().mapToDouble(one -> one.strikes().all()).toArray();
+        return Optional.of(new Wear(
+                squad,
+                typical.style(),
+                typical.hand(),
+                ByStretch.mean(seen.stream().map(WearEye.Seen::boards).toList()),
+                ByStretch.mean(seen.stream().map(WearEye.Seen::strikes).toList()),
+                strikes.length < 2
+                        ? Optional.empty()
+                        : Optional.of(
+                                NestedMean.of(strikes, strikes.length).truth().interval(LEVEL))));
+    }
+}
