@@ -31,6 +31,9 @@ import lanetide.squads.unknown.ValueSets;
 
 /** Studies of a scenario that several commands make; each tells how far it is. */
 final class Studies {
+    /** So many sets of values as a study of so many rounds goes through tell what wear does. */
+    private static final int ROUNDS_FOR_WEAR = 12;
+
     private final CommonOptions options;
     private final Scenario scenario;
     private final SetsOption sets;
@@ -86,7 +89,7 @@ final class Studies {
 
     /** Looks what each stretch of the worn lanes does to squads and styles; on lanes that never change, nothing. */
     List<WearStudy.Wear> wear(FairnessResult result) {
-        PossibleEvents events = possible(result.playings());
+        PossibleEvents events = possible.amongFirst(sets.of(ROUNDS_FOR_WEAR));
         return result.plan().lanesChange()
                 ? options.progressing(
                         "playings of wear",

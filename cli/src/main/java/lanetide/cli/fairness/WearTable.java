@@ -30,7 +30,7 @@ public final class WearTable {
     public static final String NOTE =
             "Heads: how much of it goes if the first 15 ft alone are made fresh; mid-lane: the same from there to the end of"
                     + " the pattern; past end: without the oil carried there. Together is the rest, which no stretch does"
-                    + " alone. Means over a left and a right lane before every game of the squad.";
+                    + " alone. Means over a left and a right lane before the squad's first and last game.";
 
     private WearTable() {}
 

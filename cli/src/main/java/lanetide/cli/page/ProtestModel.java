@@ -2,7 +2,6 @@ package lanetide.cli.page;
 
 import java.util.List;
 import lanetide.cli.report.PagePolicy;
-import lanetide.cli.report.Table;
 
 /**
  * All that the page for a protest shows, in the order of the page.
@@ -10,8 +9,7 @@ import lanetide.cli.report.Table;
  * @param event what the event is called
  * @param verdict the verdict, with its margin
  * @param unfair to whom it is not fair, by how much
- * @param why what goes with it
- * @param tables what each stretch of the worn lanes does to styles
+ * @param why what goes with it, and through what styles gain or lose
  * @param sureness how sure it is, with what makes it doubtful first
  * @param decides which rule decides instead
  * @param mark what the page was made from
@@ -22,7 +20,6 @@ public record ProtestModel(
         String verdict,
         List<String> unfair,
         List<String> why,
-        List<Table> tables,
         List<String> sureness,
         List<String> decides,
         String mark,
@@ -36,7 +33,6 @@ public record ProtestModel(
     public ProtestModel {
         unfair = List.copyOf(unfair);
         why = List.copyOf(why);
-        tables = List.copyOf(tables);
         sureness = List.copyOf(sureness);
         decides = List.copyOf(decides);
     }

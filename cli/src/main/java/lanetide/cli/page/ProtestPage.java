@@ -53,14 +53,14 @@ public final class ProtestPage {
                                 found.verdict(),
                                 found.unfair(),
                                 found.reasons(),
-                                found.wear(),
                                 sureness,
                                 DECIDES,
                                 "Lanetide " + ProgramVersion.text() + ", " + scenario.fileName() + ", seed "
                                         + scenario.seed() + ", "
                                         + answer.result().playings() + " playings, scenario "
                                         + scenario.sha256().substring(0, 16) + ".",
-                                ProgramFiles.text("/lanetide/cli/page/page.css")),
+                                ProgramFiles.text("/lanetide/cli/page/page.css")
+                                        + ProgramFiles.text("/lanetide/cli/page/protest.css")),
                         html);
         return html.toString();
     }

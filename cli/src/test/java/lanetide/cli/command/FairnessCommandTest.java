@@ -46,7 +46,7 @@ class FairnessCommandTest {
 
     @Test
     void thePageForAProtestHasTheVerdictHowSureItIsWhyAndWhoDecidesInstead() {
-        Program.Outcome outcome = fairness("--format", "html", "--remedies", 0);
+        Program.Outcome outcome = fairness("--format", "html");
         Document page = Jsoup.parse(outcome.out());
         JsonNode answer = json.answer();
 
@@ -59,7 +59,10 @@ class FairnessCommandTest {
                 .hasSize(5)
                 .anyMatch(rule -> rule.startsWith("First the event's own published rules"))
                 .anyMatch(rule -> rule.contains("governing body"));
-        assertThat(page.select("#wear-strikes tbody tr")).hasSameSizeAs(answer.get("wear"));
+        assertThat(answer.get("wear").size()).isPositive();
+        assertThat(page.select("li").eachText())
+                .anyMatch(text -> text.startsWith("Squad A: ") && text.contains(" strikes in 100 for "))
+                .anyMatch(text -> text.startsWith("Squad B: ") && text.contains(" strikes in 100 for "));
         assertThat(page.text()).contains("These are estimates of a model, not a lane inspection and not a ruling.");
         assertThat(page.select("script, img, iframe")).isEmpty();
     }

@@ -16,7 +16,10 @@ import lanetide.squads.play.LaneMoment;
 import lanetide.squads.play.LaneObserver;
 import lanetide.squads.result.TypicalLine;
 
-/** Looks at some lanes of one playing before every game: what each stretch of them does to all kinds of bowlers. */
+/**
+ * Looks at some lanes of one playing as every squad meets them before its first and before its last game: what each
+ * stretch of them does to all kinds of bowlers.
+ */
 final class WearEye implements LaneObserver {
     private static final double HUNDRED_BALLS = 100;
 
@@ -59,7 +62,7 @@ final class WearEye implements LaneObserver {
         if (at.gamesOnOil() == 0) {
             laid.put(at.lane(), film.copy());
         }
-        if (at.afterGame() < games(at.squad())) {
+        if (at.afterGame() == 0 || at.afterGame() == games(at.squad()) - 1) {
             OilFilm asLaid = laid.get(at.lane());
             for (int kind = 0; kind < kinds.size(); kind++) {
                 seen.computeIfAbsent(new Key(at.squad(), kind), key -> new ArrayList<>())
@@ -68,7 +71,7 @@ final class WearEye implements LaneObserver {
         }
     }
 
-    /** Games of a squad: what it leaves after the last one is met by nobody of it. */
+    /** Games of a squad. */
     private int games(String squad) {
         for (int s = 0; s < playable.event().squads().size(); s++) {
             if (playable.event().squads().get(s).id().equals(squad)) {
@@ -87,12 +90,12 @@ final class WearEye implements LaneObserver {
 
     /** On the line that is moved to; on the old one where no move meets the pocket. */
     private double strikeShare(Player player, OilFilm film, Line start) {
-        return finder.quality(
+        return finder.fineQuality(
                         player, film, finder.moveToPocket(player, film, start).orElse(start))
                 .strikeShare();
     }
 
-    /** Mean over the lanes and the games of a squad; empty if it met none of the lanes. */
+    /** Mean over the lanes and the two games of a squad; empty if it met none of the lanes. */
     Optional<Seen> seen(String squad, int kind) {
         return Optional.ofNullable(seen.get(new Key(squad, kind)))
                 .map(all -> new Seen(

@@ -16,7 +16,8 @@ import lanetide.squads.unknown.ValueSets;
 /**
  * What each stretch of the worn lanes does to each style in each squad, whatever is true of what is not known: to where
  * a good shot on the line of the fresh pattern meets the pins, and to how often the line that is moved to strikes. It
- * watches one playing under each set of values and looks at a left and a right lane before every game.
+ * watches one playing under each set of values and looks at a left and a right lane before the first and the last game
+ * of every squad.
  */
 public final class WearStudy {
     private static final int MOST_LANES = 2;
@@ -32,7 +33,7 @@ public final class WearStudy {
     }
 
     /**
-     * What wear does to a style in a squad, mean over its games, the lanes and the sets.
+     * What wear does to a style in a squad, mean over its first and last game, the lanes and the sets.
      *
      * @param squad the squad
      * @param style the style
