@@ -11,6 +11,7 @@ import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.play.Events;
 import lanetide.squads.study.WearStudy.Wear;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 class WearStudyTest {
@@ -21,7 +22,12 @@ class WearStudyTest {
             Events.bowler("c", Hand.LEFT, "stroker", Events.level("league"), "medium-reactive"),
             Events.bowler("d", Hand.RIGHT, "tweener", Events.level("scratch"), "medium-reactive"));
 
-    private static final List<Wear> ON_OLD_OIL = wear(Conditioning.NONE, SETS, 2);
+    private static List<Wear> onOldOil;
+
+    @BeforeAll
+    static void look() {
+        onOldOil = wear(Conditioning.NONE, SETS, 2);
+    }
 
     private static List<Wear> wear(Conditioning beforeSecond, int sets, int threads) {
         Event event = Events.event(
@@ -34,7 +40,7 @@ class WearStudyTest {
 
     @Test
     void aLateSquadOnOldOilHasMoreWearThanTheOneBeforeAndOnFreshOilAsMuch() {
-        List<Wear> old = ON_OLD_OIL;
+        List<Wear> old = onOldOil;
         assertThat(old).extracting(Wear::squad).containsExactly("A", "A", "B", "B");
         assertThat(old).extracting(Wear::hand).containsExactly(Hand.LEFT, Hand.RIGHT, Hand.LEFT, Hand.RIGHT);
         ByStretch first = old.get(1).boards();
@@ -48,7 +54,7 @@ class WearStudyTest {
 
     @Test
     void thePartsMakeTheWholeAndTheIntervalHoldsTheMean() {
-        for (Wear one : ON_OLD_OIL) {
+        for (Wear one : onOldOil) {
             for (ByStretch parts : List.of(one.boards(), one.strikes())) {
                 assertThat(parts.heads() + parts.midLane() + parts.pastEnd() + parts.together())
                         .isCloseTo(parts.all(), within(1e-9));
@@ -62,7 +68,7 @@ class WearStudyTest {
 
     @Test
     void itDoesNotHangOnTheThreadsAndOnePlayingHasNoInterval() {
-        assertThat(wear(Conditioning.NONE, SETS, 1)).isEqualTo(ON_OLD_OIL);
+        assertThat(wear(Conditioning.NONE, SETS, 1)).isEqualTo(onOldOil);
         assertThat(wear(Conditioning.NONE, 1, 1))
                 .allSatisfy(one -> assertThat(one.allStrikesCi90()).isEmpty());
     }
