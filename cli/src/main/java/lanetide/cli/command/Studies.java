@@ -17,7 +17,6 @@ import lanetide.squads.measure.MeasurementStudy;
 import lanetide.squads.measure.WhatToMeasure;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Findings;
-import lanetide.squads.play.Observers;
 import lanetide.squads.recondition.ReoilPlan;
 import lanetide.squads.recondition.ReoilResult;
 import lanetide.squads.recondition.ReoilStudy;
@@ -28,6 +27,7 @@ import lanetide.squads.study.StudyResult;
 import lanetide.squads.study.WearStudy;
 import lanetide.squads.study.WindowStudy;
 import lanetide.squads.unknown.ValueSets;
+import lanetide.squads.watch.Observers;
 
 /** Studies of a scenario that several commands make; each tells how far it is. */
 final class Studies {

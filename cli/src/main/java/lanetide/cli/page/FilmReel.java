@@ -10,9 +10,9 @@ import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.Delivery;
 import lanetide.oilflow.motion.RowMarch;
-import lanetide.squads.play.LaneMoment;
-import lanetide.squads.play.LaneObserver;
 import lanetide.squads.result.TypicalLine;
+import lanetide.squads.watch.LaneMoment;
+import lanetide.squads.watch.LaneObserver;
 
 /**
  * Keeps what the picture of a lane needs: the film by board and foot, and the way of a ball on the best line of each

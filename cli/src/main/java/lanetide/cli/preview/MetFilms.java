@@ -9,9 +9,9 @@ import java.util.Set;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
-import lanetide.squads.play.LaneMoment;
-import lanetide.squads.play.LaneObserver;
 import lanetide.squads.result.TypicalLine;
+import lanetide.squads.watch.LaneMoment;
+import lanetide.squads.watch.LaneObserver;
 
 /**
  * Keeps the films that a group finds on its pair before each of its games, both lanes; before the first game as before

@@ -16,12 +16,12 @@ import lanetide.oilflow.line.ExitWindow;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineQuality;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.Observers;
 import lanetide.squads.study.Part;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Repeated;
 import lanetide.squads.study.Study;
 import lanetide.squads.study.Watch;
+import lanetide.squads.watch.Observers;
 
 /** Plays an event many times and asks in each what a bowler would start with on the lanes he meets. */
 public final class PreviewStudy {

@@ -11,9 +11,9 @@ import lanetide.cli.lines.Kind;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
-import lanetide.squads.play.LaneMoment;
-import lanetide.squads.play.LaneObserver;
 import lanetide.squads.result.TypicalLine;
+import lanetide.squads.watch.LaneMoment;
+import lanetide.squads.watch.LaneObserver;
 
 /** Reads every lane in one playing as the next bowlers find it, for each kind among them. */
 final class StartsMet implements LaneObserver {

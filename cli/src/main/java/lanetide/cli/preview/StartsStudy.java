@@ -10,8 +10,8 @@ import java.util.stream.IntStream;
 import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.Observers;
 import lanetide.squads.unknown.ValueSets;
+import lanetide.squads.watch.Observers;
 
 /**
  * Asks in the first playings of a study what every bowler would start with on the lanes he meets, with his own ball.

@@ -9,8 +9,8 @@ import lanetide.cli.report.Figures;
 import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.pocket.Rack;
-import lanetide.squads.play.ShotObserver;
 import lanetide.squads.result.ShotBowled;
+import lanetide.squads.watch.ShotObserver;
 
 /** Every ball as a row of a table (RFC 4180, UTF-8, lines end in CR LF), written as it is bowled. */
 public final class ShotCsv implements ShotObserver {

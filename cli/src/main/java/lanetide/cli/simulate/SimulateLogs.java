@@ -7,9 +7,9 @@ import lanetide.cli.output.AnswerStream;
 import lanetide.cli.output.CommandFailure;
 import lanetide.des.TraceListener;
 import lanetide.des.TraceWriter;
-import lanetide.squads.play.LaneObserver;
-import lanetide.squads.play.Observers;
-import lanetide.squads.play.ShotObserver;
+import lanetide.squads.watch.LaneObserver;
+import lanetide.squads.watch.Observers;
+import lanetide.squads.watch.ShotObserver;
 
 /** The files that grow while the first playing goes on: they come to their places together, when all of it is done. */
 public final class SimulateLogs implements AutoCloseable {

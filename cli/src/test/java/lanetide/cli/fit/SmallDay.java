@@ -15,7 +15,6 @@ import lanetide.squads.fit.FitPlan;
 import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Findings;
-import lanetide.squads.play.Observers;
 import lanetide.squads.recondition.ReoilPlan;
 import lanetide.squads.recondition.ReoilStudy;
 import lanetide.squads.study.EventStudy;
@@ -24,6 +23,7 @@ import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.StudyResult;
 import lanetide.squads.study.WindowStudy;
 import lanetide.squads.unknown.ValueSets;
+import lanetide.squads.watch.Observers;
 
 /** A day with a reading or two of every kind, small enough to be fitted in a test. */
 public final class SmallDay {

@@ -14,10 +14,10 @@ import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
-import lanetide.squads.play.Observers;
 import lanetide.squads.play.Setup;
 import lanetide.squads.play.TournamentSimulation;
 import lanetide.squads.result.LaneState;
+import lanetide.squads.watch.Observers;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 

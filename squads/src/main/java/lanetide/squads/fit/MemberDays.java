@@ -7,12 +7,12 @@ import java.util.function.Function;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.unknown.ValueSet;
 import lanetide.squads.luck.LuckSource;
-import lanetide.squads.play.Observers;
 import lanetide.squads.play.Setup;
 import lanetide.squads.study.Design;
 import lanetide.squads.study.Playable;
 import lanetide.squads.study.Playing;
 import lanetide.squads.study.Watch;
+import lanetide.squads.watch.Observers;
 
 /**
  * Members of an ensemble that play some days, each day a few times. All days of one time of a member have one luck;

@@ -19,12 +19,12 @@ import lanetide.squads.measured.GameEnded;
 import lanetide.squads.measured.TapeTaken;
 import lanetide.squads.measured.When;
 import lanetide.squads.model.Bowler;
-import lanetide.squads.play.LaneMoment;
-import lanetide.squads.play.LaneObserver;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.result.TimetableEntry;
 import lanetide.squads.result.TypicalLine;
 import lanetide.squads.study.Playable;
+import lanetide.squads.watch.LaneMoment;
+import lanetide.squads.watch.LaneObserver;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 
 /** Reads in one playing what was measured on the day: on that lane, after those balls. */

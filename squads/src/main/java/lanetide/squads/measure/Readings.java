@@ -7,14 +7,14 @@ import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Squad;
-import lanetide.squads.play.LaneMoment;
-import lanetide.squads.play.LaneObserver;
-import lanetide.squads.play.Observers;
-import lanetide.squads.play.ShotObserver;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.result.ShotBowled;
 import lanetide.squads.result.SquadResult;
 import lanetide.squads.result.TypicalLine;
+import lanetide.squads.watch.LaneMoment;
+import lanetide.squads.watch.LaneObserver;
+import lanetide.squads.watch.Observers;
+import lanetide.squads.watch.ShotObserver;
 
 /** Measures in one playing what could be measured at an event. */
 final class Readings implements LaneObserver, ShotObserver {

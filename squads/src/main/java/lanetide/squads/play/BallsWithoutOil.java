@@ -4,6 +4,7 @@ import java.util.function.BiFunction;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.pocket.Rack;
 import lanetide.squads.model.Level;
+import lanetide.squads.model.PinsWithoutOil;
 import lanetide.squads.result.ThrownBall;
 import org.apache.commons.rng.UniformRandomProvider;
 

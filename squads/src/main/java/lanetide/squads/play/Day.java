@@ -10,6 +10,9 @@ import lanetide.squads.equipment.Physics;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
 import lanetide.squads.result.TimetableEntry;
+import lanetide.squads.watch.LaneObserver;
+import lanetide.squads.watch.LaneRecords;
+import lanetide.squads.watch.ShotObserver;
 
 /**
  * What all squads of a playing share.

@@ -18,6 +18,9 @@ import lanetide.squads.equipment.TypicalPlayer;
 import lanetide.squads.result.LaneState;
 import lanetide.squads.result.StyleWindow;
 import lanetide.squads.result.TypicalLine;
+import lanetide.squads.watch.LaneMoment;
+import lanetide.squads.watch.LaneObserver;
+import lanetide.squads.watch.LaneRecords;
 
 /** Writes down what lanes have become, as far as that is asked for, and shows them to who watches. */
 final class LaneRecorder {

@@ -6,6 +6,8 @@ import lanetide.squads.equipment.Physics;
 import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Event;
+import lanetide.squads.watch.LaneRecords;
+import lanetide.squads.watch.Observers;
 
 /**
  * What a single playing of an event takes. Its luck, its agents and its clock serve that playing alone.

@@ -2,6 +2,7 @@ package lanetide.squads.play;
 
 import lanetide.oilflow.pocket.Rack;
 import lanetide.squads.result.ShotBowled;
+import lanetide.squads.watch.ShotObserver;
 
 /** Tells an observer of a squad's balls. */
 record ShotReporter(Day day, String squad) {

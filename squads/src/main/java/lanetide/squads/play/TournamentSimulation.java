@@ -23,6 +23,8 @@ import lanetide.squads.result.BrokenRuleException;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.result.Rules;
 import lanetide.squads.result.SquadResult;
+import lanetide.squads.watch.LaneRecords;
+import lanetide.squads.watch.Observers;
 import org.apache.commons.rng.sampling.ListSampler;
 
 /**

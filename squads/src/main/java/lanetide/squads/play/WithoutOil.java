@@ -15,6 +15,9 @@ import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.luck.LuckSource;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Level;
+import lanetide.squads.model.PinsWithoutOil;
+import lanetide.squads.watch.LaneRecords;
+import lanetide.squads.watch.Observers;
 
 /**
  * What playings of an event for its times alone share. They take a small part of the time of others: no ball meets oil,

@@ -10,7 +10,6 @@ import lanetide.des.random.RandomStreams;
 import lanetide.squads.equipment.TypicalPlayer;
 import lanetide.squads.fairness.UnchangingLanes;
 import lanetide.squads.luck.LuckSource;
-import lanetide.squads.play.Observers;
 import lanetide.squads.play.Setup;
 import lanetide.squads.result.BowlerResult;
 import lanetide.squads.study.Design;
@@ -21,6 +20,7 @@ import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Study;
 import lanetide.squads.study.Watch;
 import lanetide.squads.unknown.ValueSets;
+import lanetide.squads.watch.Observers;
 
 /** Plays a long block many times, each time also with the same luck on lanes that do not change. */
 final class BlockStudy implements Design {

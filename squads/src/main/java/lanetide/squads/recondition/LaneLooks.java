@@ -14,9 +14,9 @@ import lanetide.oilflow.motion.RowMarch;
 import lanetide.squads.equipment.Physics;
 import lanetide.squads.equipment.TypicalPlayer;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.LaneMoment;
-import lanetide.squads.play.LaneObserver;
 import lanetide.squads.result.TypicalLine;
+import lanetide.squads.watch.LaneMoment;
+import lanetide.squads.watch.LaneObserver;
 
 /** Looks at some lanes after every game: where the windows of all typical players are, how wide, and how good. */
 final class LaneLooks implements LaneObserver {

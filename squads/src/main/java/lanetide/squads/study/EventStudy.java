@@ -11,12 +11,12 @@ import lanetide.des.StoppingRule;
 import lanetide.des.stats.NestedMean;
 import lanetide.des.stats.Tally;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.LaneRecords;
-import lanetide.squads.play.Observers;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.result.PaceKept;
 import lanetide.squads.result.SquadResult;
 import lanetide.squads.result.TimetableEntry;
+import lanetide.squads.watch.LaneRecords;
+import lanetide.squads.watch.Observers;
 
 /**
  * What many playings of an event with independent luck say together, under sets of values in turn, with one of them

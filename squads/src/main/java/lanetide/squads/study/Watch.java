@@ -1,8 +1,8 @@
 package lanetide.squads.study;
 
 import java.util.function.Function;
-import lanetide.squads.play.LaneRecords;
-import lanetide.squads.play.Observers;
+import lanetide.squads.watch.LaneRecords;
+import lanetide.squads.watch.Observers;
 
 /**
  * How one playing of a study is watched, and what is kept of it. Only what is kept stays in memory. One object serves

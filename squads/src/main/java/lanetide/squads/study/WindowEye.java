@@ -12,10 +12,10 @@ import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.motion.RowMarch;
 import lanetide.squads.equipment.TypicalPlayer;
-import lanetide.squads.play.LaneMoment;
-import lanetide.squads.play.LaneObserver;
 import lanetide.squads.result.TypicalLine;
 import lanetide.squads.study.WindowStudy.Moment;
+import lanetide.squads.watch.LaneMoment;
+import lanetide.squads.watch.LaneObserver;
 
 /** Looks at some lanes at some moments of one playing: how far the lines of all kinds of bowlers have gone. */
 final class WindowEye implements LaneObserver {

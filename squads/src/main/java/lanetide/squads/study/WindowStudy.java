@@ -12,7 +12,7 @@ import lanetide.des.stats.NestedMean;
 import lanetide.oilflow.lane.Hand;
 import lanetide.squads.equipment.TypicalPlayer;
 import lanetide.squads.model.Event;
-import lanetide.squads.play.Observers;
+import lanetide.squads.watch.Observers;
 
 /**
  * How far lines have gone since the fresh pattern when a squad comes and when it leaves, whatever is true of what is

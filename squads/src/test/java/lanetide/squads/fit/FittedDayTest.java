@@ -17,13 +17,13 @@ import lanetide.squads.measured.TapeTaken;
 import lanetide.squads.measured.When;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Findings;
-import lanetide.squads.play.LaneRecords;
-import lanetide.squads.play.Observers;
 import lanetide.squads.play.TournamentSimulation;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.study.Playable;
 import lanetide.squads.unknown.PlayModel;
 import lanetide.squads.unknown.ValueSets;
+import lanetide.squads.watch.LaneRecords;
+import lanetide.squads.watch.Observers;
 import org.junit.jupiter.api.Test;
 
 class FittedDayTest {

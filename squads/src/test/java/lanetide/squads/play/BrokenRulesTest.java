@@ -12,6 +12,8 @@ import lanetide.squads.result.BrokenRuleException;
 import lanetide.squads.result.PaceKept;
 import lanetide.squads.result.Rules;
 import lanetide.squads.result.SquadResult;
+import lanetide.squads.watch.LaneRecords;
+import lanetide.squads.watch.Observers;
 import org.junit.jupiter.api.Test;
 
 /** What never may happen stops a playing. */

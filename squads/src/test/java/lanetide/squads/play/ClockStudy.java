@@ -25,6 +25,7 @@ import lanetide.squads.study.EventStudy;
 import lanetide.squads.study.Playings;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.StudyResult;
+import lanetide.squads.watch.Observers;
 
 /** How far the day's clock without oil is from the mean of forty playings with it, over events drawn by a seed. */
 final class ClockStudy {

@@ -15,6 +15,7 @@ import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.PaceOfPlay;
+import lanetide.squads.model.PinsWithoutOil;
 import lanetide.squads.study.DayClock;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;

@@ -33,6 +33,7 @@ import lanetide.squads.result.EventResult;
 import lanetide.squads.result.SquadResult;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.Explicit;
+import lanetide.squads.watch.LaneRecords;
 
 /** Small events for tests. Everything a test does not care about is the usual. */
 public final class Events {

@@ -16,6 +16,7 @@ import lanetide.squads.play.FollowingTest.Look;
 import lanetide.squads.study.Playable;
 import lanetide.squads.unknown.PlayModel;
 import lanetide.squads.unknown.ValueSets;
+import lanetide.squads.watch.ShotObserver;
 
 /**
  * What share of the way from never moving to knowing all bowlers of a level go under the shipped sets of values: how

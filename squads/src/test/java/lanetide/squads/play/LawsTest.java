@@ -18,6 +18,8 @@ import lanetide.squads.model.Laws;
 import lanetide.squads.result.ShotBowled;
 import lanetide.squads.study.EventStudy;
 import lanetide.squads.study.StudyResult;
+import lanetide.squads.watch.LaneObserver;
+import lanetide.squads.watch.Observers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

@@ -21,6 +21,8 @@ import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Repeated;
 import lanetide.squads.study.Study;
 import lanetide.squads.study.Watch;
+import lanetide.squads.watch.LaneObserver;
+import lanetide.squads.watch.Observers;
 
 /**
  * How often bowlers of a level strike, leave one pin and clear what they left, on patterns of some lengths and ratios:

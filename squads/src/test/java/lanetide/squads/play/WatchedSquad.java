@@ -23,6 +23,9 @@ import lanetide.squads.model.Squad;
 import lanetide.squads.result.PaceKept;
 import lanetide.squads.result.TimetableEntry;
 import lanetide.squads.score.TenpinScore;
+import lanetide.squads.watch.LaneObserver;
+import lanetide.squads.watch.LaneRecords;
+import lanetide.squads.watch.ShotObserver;
 
 /**
  * Plays an event's first squad one event of the simulator at a time and notes, from the outside, whose ball and which

@@ -26,8 +26,8 @@ import lanetide.squads.model.Incidents;
 import lanetide.squads.model.Stops;
 import lanetide.squads.model.TieRule;
 import lanetide.squads.play.Events;
-import lanetide.squads.play.LaneRecords;
-import lanetide.squads.play.Observers;
+import lanetide.squads.watch.LaneRecords;
+import lanetide.squads.watch.Observers;
 import org.junit.jupiter.api.Test;
 
 /** Numbered playings: what one gives depends on its number alone, and can be written and read back exactly. */

@@ -10,8 +10,8 @@ import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.play.Events;
-import lanetide.squads.play.Observers;
 import lanetide.squads.study.WindowStudy.Move;
+import lanetide.squads.watch.Observers;
 import org.junit.jupiter.api.Test;
 
 class WindowStudyTest {

@@ -18,9 +18,6 @@ import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.play.Events;
-import lanetide.squads.play.LaneMoment;
-import lanetide.squads.play.LaneObserver;
-import lanetide.squads.play.Observers;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.result.TypicalLine;
 import lanetide.squads.rotation.Rotation;
@@ -30,6 +27,9 @@ import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Repeated;
 import lanetide.squads.study.Study;
 import lanetide.squads.study.Watch;
+import lanetide.squads.watch.LaneMoment;
+import lanetide.squads.watch.LaneObserver;
+import lanetide.squads.watch.Observers;
 
 /** One pair, two squads of the same four kinds of bowlers on one oiling, four games each; and what is asked of it. */
 final class SmallEvent {

@@ -1,4 +1,4 @@
-package lanetide.squads.play;
+package lanetide.squads.model;
 
 import java.util.Arrays;
 import java.util.TreeMap;
@@ -6,8 +6,6 @@ import java.util.stream.DoubleStream;
 import lanetide.oilflow.catalogue.DataFile;
 import lanetide.oilflow.film.PatternMeasures;
 import lanetide.oilflow.lane.LaneGeometry;
-import lanetide.squads.model.Level;
-import lanetide.squads.model.Levels;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 
 /**
@@ -15,7 +13,7 @@ import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
  * ratio of the pattern: what many playings with oil said, for playings without it. Between these by straight lines,
  * beyond them as at the nearest.
  */
-final class PinsWithoutOil {
+public final class PinsWithoutOil {
     private static final double[] FEET = {36, 40, 44};
     private static final double[] LOG_RATIOS =
             DoubleStream.of(1.5, 3, 6, 10).map(StrictMath::log).toArray();
@@ -23,7 +21,8 @@ final class PinsWithoutOil {
     private final TreeMap<Double, String> levels = new TreeMap<>();
     private final DataFile file = new DataFile(PinsWithoutOil.class, "pins-without-oil.properties");
 
-    PinsWithoutOil() {
+    /** Reads the data file that ships with the program. */
+    public PinsWithoutOil() {
         Levels.shipped().forEach((id, level) -> levels.put(level.spread().laydownM(), id));
     }
 
@@ -34,10 +33,16 @@ final class PinsWithoutOil {
      * @param ones balls that leave one pin, of those that are no strikes, 0 to 1
      * @param cleared balls at what was left that leave nothing, 0 to 1
      */
-    record Shares(double strikes, double ones, double cleared) {}
+    public record Shares(double strikes, double ones, double cleared) {}
 
-    /** Of bowlers of a level on a pattern as it was measured. */
-    Shares of(Level level, PatternMeasures pattern) {
+    /**
+     * How often bowlers of a level do.
+     *
+     * @param level the level
+     * @param pattern the pattern, as it was measured
+     * @return their shares
+     */
+    public Shares of(Level level, PatternMeasures pattern) {
         return new Shares(
                 share(level, pattern, "strikes"), share(level, pattern, "ones"), share(level, pattern, "cleared"));
     }

@@ -1,4 +1,4 @@
-package lanetide.squads.play;
+package lanetide.squads.watch;
 
 /** What is written down of the lanes of a playing, as each squad finds them and after each game. */
 public enum LaneRecords {

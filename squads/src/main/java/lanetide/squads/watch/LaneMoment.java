@@ -1,4 +1,4 @@
-package lanetide.squads.play;
+package lanetide.squads.watch;
 
 /**
  * A lane at a time when it is looked at.

@@ -1,4 +1,4 @@
-package lanetide.squads.play;
+package lanetide.squads.watch;
 
 import java.util.List;
 import lanetide.oilflow.film.OilFilm;
