@@ -12,9 +12,9 @@ import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.Player;
 import lanetide.oilflow.motion.RowMarch;
 import lanetide.squads.equipment.TypicalPlayer;
-import lanetide.squads.play.LaneMoment;
-import lanetide.squads.play.LaneObserver;
 import lanetide.squads.result.TypicalLine;
+import lanetide.squads.watch.LaneMoment;
+import lanetide.squads.watch.LaneObserver;
 
 /**
  * Looks at some lanes of one playing as every squad meets them before its first and before its last game: what each

@@ -10,8 +10,8 @@ import lanetide.oilflow.film.ByStretch;
 import lanetide.oilflow.lane.Hand;
 import lanetide.squads.equipment.TypicalPlayer;
 import lanetide.squads.model.Squad;
-import lanetide.squads.play.Observers;
 import lanetide.squads.unknown.ValueSets;
+import lanetide.squads.watch.Observers;
 
 /**
  * What each stretch of the worn lanes does to each style in each squad, whatever is true of what is not known: to where
