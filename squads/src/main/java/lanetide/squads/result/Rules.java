@@ -36,16 +36,16 @@ public final class Rules {
     public static void requirePossible(SquadResult squad, int games) {
         Set<String> bowled = new HashSet<>();
         for (BowlerResult bowler : squad.bowlers()) {
-            String who = bowler.bowler().id() + " of squad " + squad.squad();
+            String whoLabel = bowler.bowler().id() + " of squad " + squad.squad();
             if (!bowled.add(bowler.bowler().id())) {
-                throw new BrokenRuleException(who + " bowled in two places");
+                throw new BrokenRuleException(whoLabel + " bowled in two places");
             }
             if (bowler.firstGame() + bowler.scores().size() > games) {
-                throw new BrokenRuleException(who + " bowled more than the " + games + " games there are");
+                throw new BrokenRuleException(whoLabel + " bowled more than the " + games + " games there are");
             }
             for (int score : bowler.scores()) {
                 if (score < 0 || score > PERFECT_GAME) {
-                    throw new BrokenRuleException(who + " scored " + score + ", which no game has");
+                    throw new BrokenRuleException(whoLabel + " scored " + score + ", which no game has");
                 }
             }
         }

@@ -77,8 +77,9 @@ public record Study(Design design) {
         try {
             return new TournamentSimulation(setup).play();
         } catch (BrokenRuleException e) {
-            throw e.in("playing " + playing.number() + ", luck " + playing.luck() + ", set of values " + playing.set()
-                    + ", seating " + playing.seating());
+            String label = "playing " + playing.number() + ", luck " + playing.luck();
+            String setLabel = ", set of values " + playing.set() + ", seating " + playing.seating();
+            throw e.in(label + setLabel);
         }
     }
 }

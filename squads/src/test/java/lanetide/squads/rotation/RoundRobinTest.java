@@ -7,11 +7,12 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import lanetide.squads.fixture.ReadmeRow;
 import lanetide.squads.rotation.RoundRobin.Meeting;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class RoundRobinTest {
@@ -33,9 +34,17 @@ class RoundRobinTest {
     }
 
     /** K. G. Russell's index (Biometrika 67, 1980) of the circle method, rounds taken cyclically; by exact count. */
-    @ParameterizedTest
-    @CsvSource({"4, 12", "6, 60", "8, 196"})
-    void itsCarryOverIndexIsThatOfTheCircleMethod(int size, int index) {
+    @Test
+    void itsCarryOverIndexIsThatOfTheCircleMethod() {
+        String told = IntStream.of(4, 6, 8)
+                .mapToObj(size -> String.valueOf(index(size)))
+                .collect(Collectors.joining(", "));
+
+        assertThat(told).isEqualTo("12, 60, 196");
+        ReadmeRow.says("circle method, rounds cyclically, n = 4, 6, 8: carry-over index", told);
+    }
+
+    private static long index(int size) {
         List<List<Integer>> opponents = new ArrayList<>();
         for (List<Meeting> round : RoundRobin.rounds(size)) {
             opponents.add(IntStream.range(0, size)
@@ -44,8 +53,7 @@ class RoundRobinTest {
                     .toList());
         }
         opponents.add(opponents.get(0));
-
-        assertThat(CarryOver.of(Tables.ofGames(size, opponents)).index()).isEqualTo(index);
+        return CarryOver.of(Tables.ofGames(size, opponents)).index();
     }
 
     private static int opponent(List<Meeting> round, int player) {
@@ -57,9 +65,17 @@ class RoundRobinTest {
     }
 
     /** Most visits of one player to one pair of lanes; on two pairs somebody must be on one of them three times. */
-    @ParameterizedTest
-    @CsvSource({"4, 3", "6, 2", "8, 3", "10, 3", "12, 3", "16, 3"})
-    void thePairsOfLanesAreSharedNearlyEvenly(int size, int most) {
+    @Test
+    void thePairsOfLanesAreSharedNearlyEvenly() {
+        String told = IntStream.of(4, 6, 8, 10, 12, 16)
+                .mapToObj(size -> String.valueOf(mostVisits(size)))
+                .collect(Collectors.joining(", "));
+
+        assertThat(told).isEqualTo("3, 2, 3, 3, 3, 3");
+        ReadmeRow.says("most visits of one bowler to one pair of lanes, n = 4, 6, 8, 10, 12, 16", told);
+    }
+
+    private static int mostVisits(int size) {
         int[][] visits = new int[size][size / 2];
         for (List<Meeting> round : RoundRobin.rounds(size)) {
             for (int pair = 0; pair < round.size(); pair++) {
@@ -67,11 +83,10 @@ class RoundRobinTest {
                 visits[round.get(pair).second()][pair]++;
             }
         }
-        assertThat(IntStream.range(0, size)
-                        .flatMap(player -> IntStream.of(visits[player]))
-                        .max())
-                .as("%d", size)
-                .hasValue(most);
+        return IntStream.range(0, size)
+                .flatMap(player -> IntStream.of(visits[player]))
+                .max()
+                .orElseThrow();
     }
 
     @Test
