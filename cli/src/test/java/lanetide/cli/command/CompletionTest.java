@@ -47,7 +47,7 @@ class CompletionTest {
         "simulate --repl, --replications",
         "simulate --s, --seed --sets --shot-log",
         "new --no, --no-color",
-        "simulate --format '', text json csv",
+        "simulate --format '', text json csv html",
         "check scenarios/one-pair.yaml --units m, metric",
         "sheets --paper l, letter",
         "rotate --design ba, balanced",

@@ -76,7 +76,7 @@ class FitCommandTest {
         assertThat(after.exitCode()).as(after.err()).isZero();
         assertThat(unwrapped(after.out()))
                 .contains(
-                        "centre.fitted: 200 sets of values that published facts and what was measured here leave (12 readings")
+                        "centre.fitted: 200 sets of values that published facts and what was measured here leave (14 readings")
                 .contains("sets of values that published facts and what was measured here do not rule out");
         assertThat(scores(after)).isNotEqualTo(scores(before));
         assertThat(unwrapped(before.out()))
