@@ -223,7 +223,7 @@ class ScenarioReaderTest {
                 .containsExactly("pattern.length is `20 m`; it must be from 6 m to 17.7 m. Typical: 36 ft to 44 ft.");
         assertThat(messages("23 mL", "70000 uL"))
                 .containsExactly(
-                        "pattern.volume is `70000 uL`; it must be above 0 uL and at most 60000 uL. Typical: 20 mL to 30 mL.");
+                        "pattern.volume is `70000 uL`; it must be from 100 uL to 60000 uL. Typical: 20 mL to 30 mL.");
     }
 
     @ParameterizedTest
