@@ -4,8 +4,10 @@ import java.util.regex.Pattern;
 
 /** Text that a spreadsheet must not take for a formula or a date. */
 final class SafeCell {
-    /** With these a formula begins (OWASP, CSV Injection). */
-    /** Some spreadsheets take the full-width signs of East Asian keyboards for the plain ones. */
+    /**
+     * With these a formula begins (OWASP, CSV Injection); some spreadsheets take the full-width signs of East Asian
+     * keyboards for the plain ones.
+     */
     private static final String OPENERS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
 
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
