@@ -57,7 +57,7 @@ import picocli.CommandLine.Option;
         },
         footer = {
             "  lanetide fairness scenarios/club-night.yaml",
-            "  lanetide fairness scenarios/club-night.yaml --margin 3 --fail-if-unfair",
+            "  lanetide fairness scenarios/club-night.yaml --fail-if-unfair",
             "  lanetide fairness scenarios/club-final.yaml --without 3-4 -o fair.txt"
         })
 public final class FairnessCommand implements Callable<Integer> {

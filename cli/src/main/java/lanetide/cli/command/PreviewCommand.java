@@ -39,7 +39,7 @@ import picocli.CommandLine.Option;
             HelpText.INTERRUPTED
         },
         footer = {
-            "  lanetide preview scenarios/one-pair.yaml --bowler Anchor --format html",
+            "  lanetide preview scenarios/one-pair.yaml --pair 1-2 --format html",
             "  lanetide preview scenarios/one-pair.yaml --bowler Leadoff",
             "  lanetide preview scenarios/club-night.yaml --pair 3-4 --style power",
             "  lanetide preview scenarios/championship.yaml --squad C --pair 7-8"
