@@ -119,14 +119,15 @@ class ReportPageBrowserTest {
         Set<String> reached = new HashSet<>();
         WebElement body = browser.find("body");
         body.sendKeys(Keys.TAB);
-        long all = (long) browser.run("return document.querySelectorAll('a,button,select,input,.scroll').length");
+        long all =
+                (long) browser.run("return document.querySelectorAll('a,button,select,input,summary,.scroll').length");
         for (int i = 0; i < all + 5; i++) {
             reached.add((String) browser.run(
                     "const a = document.activeElement;" + " a.dataset.reached = 'yes'; return a.tagName + a.id"));
             browser.driver().switchTo().activeElement().sendKeys(Keys.TAB);
         }
 
-        assertThat((Long) browser.run("return [...document.querySelectorAll('a,button,select,input,.scroll')]"
+        assertThat((Long) browser.run("return [...document.querySelectorAll('a,button,select,input,summary,.scroll')]"
                         + ".filter(e => e.dataset.reached !== 'yes').length"))
                 .isZero();
         assertThat(reached).contains("INPUTtime", "BUTTONplay", "SELECTlane-choice", "SELECTgroup-choice");

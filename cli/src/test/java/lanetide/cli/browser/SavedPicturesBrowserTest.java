@@ -12,6 +12,7 @@ import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import lanetide.cli.scenario.Scenarios;
@@ -123,9 +124,16 @@ class SavedPicturesBrowserTest {
 
     /**
      * Of the dots that are not paper on the page, the share that looks otherwise in the picture; letters may lie a dot
-     * aside.
+     * aside, and the whole figure a dot up or down, since on a page it may begin between two dots.
      */
     private static double differing(BufferedImage picture, BufferedImage seen) {
+        return IntStream.rangeClosed(-1, 1)
+                .mapToDouble(down -> differing(picture, seen, down))
+                .min()
+                .orElseThrow();
+    }
+
+    private static double differing(BufferedImage picture, BufferedImage seen, int down) {
         int paper = picture.getRGB(2, 2);
         int height = Math.min(seen.getHeight(), picture.getHeight() - (2 * EDGE + HEAD) * SHARPNESS);
         int drawn = 0;
@@ -134,9 +142,10 @@ class SavedPicturesBrowserTest {
             for (int x = 0; x < seen.getWidth(); x++) {
                 if (unlike(seen.getRGB(x, y), paper)) {
                     drawn++;
-                    other += near(picture, x + EDGE * SHARPNESS, y + (EDGE + HEAD) * SHARPNESS, seen.getRGB(x, y))
-                            ? 0
-                            : 1;
+                    other +=
+                            near(picture, x + EDGE * SHARPNESS, y + down + (EDGE + HEAD) * SHARPNESS, seen.getRGB(x, y))
+                                    ? 0
+                                    : 1;
                 }
             }
         }
