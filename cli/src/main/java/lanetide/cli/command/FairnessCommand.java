@@ -57,8 +57,7 @@ import picocli.CommandLine.Option;
         },
         footer = {
             "  lanetide fairness scenarios/club-night.yaml",
-            "  lanetide fairness scenarios/club-night.yaml --fail-if-unfair",
-            "  lanetide fairness scenarios/club-final.yaml --without 3-4 -o fair.txt"
+            "  lanetide fairness scenarios/club-night.yaml --fail-if-unfair"
         })
 public final class FairnessCommand implements Callable<Integer> {
     private static final int MAX_REPLICATIONS = 1_000_000;

@@ -108,8 +108,8 @@ class FuzzTest {
     @Test
     @Tag("slow")
     void tenTimesAsManyAreCheckedAndPlayed() throws IOException {
-        check(SEED + 1, 800);
-        play(SEED + 1, 20);
+        check(SEED + 1, 400);
+        play(SEED + 1, 10);
     }
 
     private void check(long seed, int scenarios) throws IOException {
