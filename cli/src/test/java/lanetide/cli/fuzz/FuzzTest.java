@@ -107,7 +107,7 @@ class FuzzTest {
 
     @Test
     @Tag("slow")
-    void tenTimesAsManyAreCheckedAndPlayed() throws IOException {
+    void fiveTimesAsManyAreCheckedAndPlayed() throws IOException {
         check(SEED + 1, 400);
         play(SEED + 1, 10);
     }
