@@ -23,7 +23,6 @@ import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.centre.CentreFile;
 import lanetide.cli.scenario.centre.PatternMark;
 import lanetide.oilflow.unknown.ValueSet;
-import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.fit.Fit;
 import lanetide.squads.fit.FitDay;
 import lanetide.squads.fit.FitPlan;
@@ -155,13 +154,7 @@ public final class FitCommand implements Callable<Integer> {
         Event event = scenario.event();
         Findings fitted = new Findings(
                 result.sets(), event.onFreshOil(scenario.measurements().tapes()), List.of());
-        ReoilPlan oiling = new ReoilPlan(
-                scenario.seed(),
-                OILINGS,
-                ReoilPlan.DEFAULT_GAMES,
-                scenario.policy().marginPins().orElse(FairnessPlan.DEFAULT_MARGIN_PINS),
-                scenario.policy().limitBoards(),
-                scenario.policy().costs());
+        ReoilPlan oiling = Studies.reoilPlan(scenario, OILINGS, ReoilPlan.DEFAULT_GAMES);
         int each = PLAYINGS + ReoilStudy.playings(oiling);
         return options.progressing(
                 "playings with and without the fit",

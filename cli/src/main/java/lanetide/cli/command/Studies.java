@@ -53,7 +53,22 @@ final class Studies {
 
     /** The margin that the scenario sets, or the usual one (pins a game). */
     double marginPins() {
+        return marginPins(scenario);
+    }
+
+    private static double marginPins(Scenario scenario) {
         return scenario.policy().marginPins().orElse(FairnessPlan.DEFAULT_MARGIN_PINS);
+    }
+
+    /** How a scenario's lanes are played down. */
+    static ReoilPlan reoilPlan(Scenario scenario, int replications, int games) {
+        return new ReoilPlan(
+                scenario.seed(),
+                replications,
+                games,
+                marginPins(scenario),
+                scenario.policy().limitBoards(),
+                scenario.policy().costs());
     }
 
     StudyResult event(int replications, Observers ofExample, IntFunction<Observers> ofOthers) {
@@ -130,13 +145,7 @@ final class Studies {
     }
 
     ReoilResult reoil(String what, int replications, int games) {
-        ReoilPlan plan = new ReoilPlan(
-                scenario.seed(),
-                replications,
-                games,
-                marginPins(),
-                scenario.policy().limitBoards(),
-                scenario.policy().costs());
+        ReoilPlan plan = reoilPlan(scenario, replications, games);
         return options.progressing(
                 what,
                 ReoilStudy.playings(plan),

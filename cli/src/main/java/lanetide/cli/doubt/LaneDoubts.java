@@ -12,7 +12,6 @@ import lanetide.cli.report.Figures;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.notice.Notice;
 import lanetide.cli.scenario.notice.NoticeCode;
-import lanetide.cli.scenario.notice.Place;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.ball.PlayingStyle;
 import lanetide.oilflow.film.OilFilm;
@@ -62,13 +61,13 @@ public final class LaneDoubts {
 
     private List<Notice> find(String file) {
         List<Notice> doubts = new ArrayList<>();
-        thickFilm().ifPresent(message -> doubts.add(notice(NoticeCode.FILM_BEYOND_FRICTION, file, message)));
-        withoutLine().ifPresent(message -> doubts.add(notice(NoticeCode.NO_LINE_TO_POCKET, file, message)));
+        thickFilm()
+                .ifPresent(message ->
+                        doubts.add(Notice.atStart(NoticeCode.FILM_BEYOND_FRICTION, file, "pattern", "", message)));
+        withoutLine()
+                .ifPresent(message ->
+                        doubts.add(Notice.atStart(NoticeCode.NO_LINE_TO_POCKET, file, "pattern", "", message)));
         return doubts;
-    }
-
-    private static Notice notice(NoticeCode code, String file, String message) {
-        return new Notice(code, file, Place.START.line(), Place.START.column(), "pattern", "", "", message);
     }
 
     private Optional<String> thickFilm() {

@@ -8,7 +8,6 @@ import lanetide.cli.report.Figures;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.notice.Notice;
 import lanetide.cli.scenario.notice.NoticeCode;
-import lanetide.cli.scenario.notice.Place;
 import lanetide.squads.study.SquadStatistics;
 import lanetide.squads.study.StudyResult;
 
@@ -64,14 +63,7 @@ public final class ScoreDoubts {
                 + Figures.fixed(LOWEST_PINS, 0) + " to " + Figures.fixed(HIGHEST_PINS, 0)
                 + " is believed. The lanes are not as lanes are, or the bowlers not as bowlers are: check pattern, oil before"
                 + " each squad, styles and levels.";
-        return new Notice(
-                NoticeCode.MEANS_UNHEARD_OF,
-                reading.scenario().orElseThrow().file(),
-                Place.START.line(),
-                Place.START.column(),
-                "squads",
-                "",
-                "",
-                message);
+        return Notice.atStart(
+                NoticeCode.MEANS_UNHEARD_OF, reading.scenario().orElseThrow().file(), "squads", "", message);
     }
 }

@@ -7,7 +7,6 @@ import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.notice.Notice;
 import lanetide.cli.scenario.notice.NoticeCode;
-import lanetide.cli.scenario.notice.Place;
 import lanetide.squads.fairness.FairnessStudy;
 import lanetide.squads.fit.FitDay;
 
@@ -62,14 +61,11 @@ public final class Unanswered {
     }
 
     private static Notice remark(Scenario scenario, String command, String why) {
-        return new Notice(
+        return Notice.atStart(
                 NoticeCode.COMMAND_WITHOUT_ANSWER,
                 scenario.file(),
-                Place.START.line(),
-                Place.START.column(),
                 "",
                 command,
-                "",
                 "`lanetide " + command + "` has no answer. " + why);
     }
 }

@@ -22,9 +22,6 @@ import org.apache.commons.math3.stat.inference.BinomialTest;
 
 /** What {@code fit} answers, for people: does the model agree, what does not belong, what was learnt. */
 public final class FitText {
-    /** A reading within so many deviations is said to agree: nine in ten do if all is right. */
-    private static final double AGREES = 1.645;
-
     /** The share that does, and the one from which on it is called good, and then fair. */
     private static final double NINE_IN_TEN = 0.9;
 
@@ -87,7 +84,7 @@ public final class FitText {
 
     private void verdict() {
         int agree = (int) result.checks().stream()
-                .filter(check -> Math.abs(check.missBefore()) <= AGREES)
+                .filter(check -> FitWords.agrees(check.missBefore()))
                 .count();
         int all = result.checks().size();
         page.line(agree + " of " + English.count(all, "reading")
@@ -163,7 +160,7 @@ public final class FitText {
                 kind,
                 String.valueOf(checks.size()),
                 String.valueOf(checks.stream()
-                        .filter(check -> Math.abs(check.missBefore()) <= AGREES)
+                        .filter(check -> FitWords.agrees(check.missBefore()))
                         .count()),
                 Figures.fixed(
                         rootMeanSquare(checks.stream()
@@ -209,7 +206,7 @@ public final class FitText {
     }
 
     private static String said(FitResult.Said said) {
-        return Figures.fixed(said.mean(), 1) + " +- " + Figures.fixed(AGREES * said.deviation(), 1);
+        return Figures.fixed(said.mean(), 1) + " +- " + Figures.fixed(FitWords.NINE_IN_TEN * said.deviation(), 1);
     }
 
     private void learnt() {

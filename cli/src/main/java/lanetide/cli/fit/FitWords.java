@@ -15,10 +15,18 @@ final class FitWords {
     /** From so many deviations on a lane is said to have more or less than its sheet says. */
     private static final double SHOWN = 2;
 
+    /** Readings within so many deviations are said to agree: nine in ten do if all is right. */
+    static final double NINE_IN_TEN = 1.645;
+
     private final boolean metric;
 
     FitWords(boolean metric) {
         this.metric = metric;
+    }
+
+    /** Whether a reading agrees that is so many deviations off. */
+    static boolean agrees(double miss) {
+        return Math.abs(miss) <= NINE_IN_TEN;
     }
 
     /** A reading and where it was taken. */

@@ -27,7 +27,6 @@ record TapeDrawings(FitWords words, List<FitResult.Check> checks) {
     private static final int MOST = 4;
 
     private static final int WIDTH = 60;
-    private static final double NINE_IN_TEN = 1.645;
 
     /** A lane at a time. */
     private record Look(int lane, When when) {}
@@ -35,15 +34,11 @@ record TapeDrawings(FitWords words, List<FitResult.Check> checks) {
     /** A tape and what was expected of it. */
     private record Row(TapeTaken tape, FitResult.Said expected, double miss) {
         double low() {
-            return Math.max(0, expected.mean() - NINE_IN_TEN * expected.deviation());
+            return Math.max(0, expected.mean() - FitWords.NINE_IN_TEN * expected.deviation());
         }
 
         double high() {
-            return Math.max(0, expected.mean() + NINE_IN_TEN * expected.deviation());
-        }
-
-        boolean isExpected() {
-            return tape.units() >= low() && tape.units() <= high();
+            return Math.max(0, expected.mean() + FitWords.NINE_IN_TEN * expected.deviation());
         }
     }
 
@@ -116,7 +111,7 @@ record TapeDrawings(FitWords words, List<FitResult.Check> checks) {
         for (int at = place(row.low(), most); at <= place(row.high(), most); at++) {
             bar.setCharAt(at, '-');
         }
-        bar.setCharAt(place(row.tape().units(), most), row.isExpected() ? 'o' : 'X');
+        bar.setCharAt(place(row.tape().units(), most), FitWords.agrees(row.miss()) ? 'o' : 'X');
         return bar.toString();
     }
 

@@ -20,8 +20,8 @@ import lanetide.cli.preview.PreviewWords;
 import lanetide.cli.report.Cautions;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.JsonAnswer;
+import lanetide.cli.report.MadeFrom;
 import lanetide.cli.report.ProgramFiles;
-import lanetide.cli.report.ProgramVersion;
 import lanetide.cli.report.Table;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
@@ -80,9 +80,7 @@ public final class BowlerPage {
                 Stream.concat(scenario.doubts().stream(), words.sureness(scenario.event()).stream())
                         .toList(),
                 Cautions.ALL,
-                "Lanetide " + ProgramVersion.text() + ", " + scenario.fileName() + ", seed " + scenario.seed() + ", "
-                        + preview.replications() + " playings, scenario "
-                        + scenario.sha256().substring(0, 16) + ".",
+                MadeFrom.of(scenario, preview.replications()),
                 ProgramFiles.text("/lanetide/cli/page/page.css") + ProgramFiles.text("/lanetide/cli/page/bowler.css"),
                 JsonAnswer.inPage(PreviewJson.tree(reading, preview, drawn)));
     }

@@ -8,8 +8,8 @@ import java.util.List;
 import lanetide.cli.fairness.BoundsWords;
 import lanetide.cli.fairness.FairnessAnswer;
 import lanetide.cli.report.Cautions;
+import lanetide.cli.report.MadeFrom;
 import lanetide.cli.report.ProgramFiles;
-import lanetide.cli.report.ProgramVersion;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 
@@ -55,10 +55,7 @@ public final class ProtestPage {
                                 found.reasons(),
                                 sureness,
                                 DECIDES,
-                                "Lanetide " + ProgramVersion.text() + ", " + scenario.fileName() + ", seed "
-                                        + scenario.seed() + ", "
-                                        + answer.result().playings() + " playings, scenario "
-                                        + scenario.sha256().substring(0, 16) + ".",
+                                MadeFrom.of(scenario, answer.result().playings()),
                                 ProgramFiles.text("/lanetide/cli/page/page.css")
                                         + ProgramFiles.text("/lanetide/cli/page/protest.css")),
                         html);

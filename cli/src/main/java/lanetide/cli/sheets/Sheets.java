@@ -15,8 +15,8 @@ import lanetide.cli.preview.GameForecast;
 import lanetide.cli.preview.Seating;
 import lanetide.cli.report.Cautions;
 import lanetide.cli.report.Figures;
+import lanetide.cli.report.MadeFrom;
 import lanetide.cli.report.ProgramFiles;
-import lanetide.cli.report.ProgramVersion;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.model.Event;
 import lanetide.squads.study.StudyResult;
@@ -98,8 +98,7 @@ public final class Sheets {
     private String html(String template, String title, List<SheetModel.Part> parts, String style) {
         List<String> footer = new ArrayList<>(Cautions.ALL);
         scenario.changes().forEach(words -> footer.add("Changed on the day: " + words));
-        footer.add("Lanetide " + ProgramVersion.text() + ", " + scenario.fileName() + ", seed " + scenario.seed()
-                + ", scenario " + scenario.sha256().substring(0, 16) + ".");
+        footer.add(MadeFrom.of(scenario));
         StringOutput html = new StringOutput();
         engine.render(
                 template,

@@ -22,6 +22,18 @@ public record ConfidenceInterval(double low, double high, double level) {
         }
     }
 
+    /**
+     * The part of it that is possible where no value lies beyond some limits.
+     *
+     * @param least smallest value there is
+     * @param most largest value there is, at least {@code least}
+     * @return the interval, with ends that lie beyond a limit at that limit
+     */
+    public ConfidenceInterval within(double least, double most) {
+        return new ConfidenceInterval(
+                Math.min(most, Math.max(least, low)), Math.max(least, Math.min(most, high)), level);
+    }
+
     /** Half the distance from the lower to the upper end. */
     public double halfWidth() {
         return (high - low) / 2;

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import lanetide.des.stats.ConfidenceInterval;
 import lanetide.des.stats.NestedMean;
 import lanetide.oilflow.lane.Hand;
 import lanetide.squads.model.Bowler;
@@ -189,10 +188,6 @@ final class CutEstimates {
     private CutChances.Found chance(double[] byRound) {
         CutChances.Found found = found(byRound);
         return new CutChances.Found(
-                found.value(), withinOne(found.ci90()), withinOne(found.luck90()), found.signShare());
-    }
-
-    private static ConfidenceInterval withinOne(ConfidenceInterval interval) {
-        return new ConfidenceInterval(Math.max(0, interval.low()), Math.min(1, interval.high()), LEVEL);
+                found.value(), found.ci90().within(0, 1), found.luck90().within(0, 1), found.signShare());
     }
 }

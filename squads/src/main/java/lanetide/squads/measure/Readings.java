@@ -89,21 +89,12 @@ final class Readings implements LaneObserver, ShotObserver {
             if (wanted.get(i) instanceof Measurement.Tape tape
                     && tape.lane() == moment.lane()
                     && tape.squad().equals(moment.squad())
-                    && moment.afterGame() == games(tape.squad())) {
+                    && moment.afterGame() == event.games(tape.squad())) {
                 sums[i] = film.meanOnBoardUm(tape.board(), tape.distanceM() - TAPE_M, tape.distanceM() + TAPE_M)
                         / OilFilm.UNIT_UM;
                 counts[i] = 1;
             }
         }
-    }
-
-    private int games(String squad) {
-        for (int s = 0; s < event.squads().size(); s++) {
-            if (event.squads().get(s).id().equals(squad)) {
-                return event.games(s);
-            }
-        }
-        throw new IllegalArgumentException("no squad " + squad);
     }
 
     @Override
@@ -113,7 +104,7 @@ final class Readings implements LaneObserver, ShotObserver {
                     && counts[i] < SHOTS
                     && shot.ball() == 1
                     && shot.squad().equals(laydown.squad())
-                    && shot.game() == games(laydown.squad())
+                    && shot.game() == event.games(laydown.squad())
                     && shot.bowler().style().id().equals(laydown.style())) {
                 sums[i] += shot.path().thrown().laydownBoard();
                 counts[i]++;

@@ -278,6 +278,22 @@ public record Event(
     }
 
     /**
+     * Games of a squad.
+     *
+     * @param squad its name
+     * @return games every group of it plays
+     * @throws IllegalArgumentException if there is no such squad
+     */
+    public int games(String squad) {
+        for (int s = 0; s < squads.size(); s++) {
+            if (squads.get(s).id().equals(squad)) {
+                return games(s);
+            }
+        }
+        throw new IllegalArgumentException("no squad " + squad);
+    }
+
+    /**
      * What is laid on a lane if it is oiled before a squad.
      *
      * @param squad the squad's place in {@link #squads()}

@@ -33,8 +33,13 @@ final class Policies {
                 .orElseThrow();
     }
 
-    /** A best interval without its own uncertainty. */
-    record Best(double games, OptionalDouble costPerGame, Optional<Interval.Flat> flat, OptionalDouble controlBoards) {}
+    /** A best interval without its own uncertainty, and for a cycle what the other lengths cost. */
+    record Best(double games, OptionalDouble costPerGame, Optional<Optimum> cycle, OptionalDouble controlBoards) {
+        /** What costs about the same on the mean; empty where the basis knows no cycle. */
+        Optional<Interval.Flat> flat() {
+            return cycle.map(optimum -> optimum.flat(Interval.SAME_SHARE));
+        }
+    }
 
     AgeCurve curve(List<BlockPlaying> playings) {
         return new AgeCurve(playings, plan.games(), styles, sets);
@@ -43,11 +48,6 @@ final class Policies {
     /** What is best on the mean over the sets. */
     Map<Basis, Best> of(List<BlockPlaying> playings) {
         return of(curve(playings).spreadPins(), playings);
-    }
-
-    /** What oiling all lanes at once costs on the mean over the sets. */
-    Optimum cost(List<BlockPlaying> playings) {
-        return CyclePolicy.growingLoss(allAtOnce(), loss(curve(playings).spreadPins()));
     }
 
     /** What is best under each set, by set. */
@@ -112,7 +112,7 @@ final class Policies {
         return new Best(
                 optimum.games(),
                 OptionalDouble.of(optimum.costPerGame()),
-                Optional.of(optimum.flat(Interval.SAME_SHARE)),
+                Optional.of(optimum),
                 OptionalDouble.empty());
     }
 

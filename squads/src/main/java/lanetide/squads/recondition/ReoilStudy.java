@@ -108,11 +108,11 @@ public final class ReoilStudy {
         List<List<Double>> costs = new ArrayList<>();
         for (int i = 0; i < RESAMPLES; i++) {
             int sample = i;
-            List<BlockPlaying> redrawn = redrawn(playings, stream);
-            policies.of(redrawn).forEach((basis, found) -> resampled.get(basis)[sample] = found.games());
-            costs.add(policies.cost(redrawn).rates());
+            Map<Basis, Policies.Best> redrawn = policies.of(redrawn(playings, stream));
+            redrawn.forEach((basis, found) -> resampled.get(basis)[sample] = found.games());
+            costs.add(redrawn.get(Basis.COST).cycle().orElseThrow().rates());
         }
-        Interval.Flat same = policies.cost(playings).notShownToCostMore(costs, Interval.SAME_SHARE);
+        Interval.Flat same = best.get(Basis.COST).cycle().orElseThrow().notShownToCostMore(costs, Interval.SAME_SHARE);
         List<Map<Basis, Policies.Best>> bySet = policies.bySet(ages, playings);
         List<Interval> intervals = new ArrayList<>();
         best.forEach((basis, found) -> {

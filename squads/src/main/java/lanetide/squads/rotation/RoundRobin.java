@@ -41,8 +41,13 @@ public final class RoundRobin {
             }
             rounds.add(meetings);
         }
-        while (rounds.stream().filter(round -> isMadeEven(round, visits)).count() > 0) {
-            // Every exchange makes the sum of squared visits smaller, so that this ends.
+        // Every exchange makes the sum of squared visits smaller, so that this ends.
+        boolean changed = true;
+        while (changed) {
+            changed = false;
+            for (List<Meeting> round : rounds) {
+                changed |= isMadeEven(round, visits);
+            }
         }
         return rounds.stream().map(List::copyOf).toList();
     }

@@ -85,12 +85,7 @@ public record CutStatistics(
                 seed,
                 one -> one.games().stream().mapToInt(game -> game).average().orElseThrow());
         return new OfSeed(
-                seed + 1,
-                mean(first, sets),
-                interval(first, sets)
-                        .map(found ->
-                                new ConfidenceInterval(Math.max(0, found.low()), Math.min(1, found.high()), LEVEL)),
-                mean(games, sets));
+                seed + 1, mean(first, sets), interval(first, sets).map(found -> found.within(0, 1)), mean(games, sets));
     }
 
     private static double[] each(List<FinalsResult> finals, int seed, ToDoubleFunction<Finalist> of) {

@@ -62,23 +62,13 @@ final class WearEye implements LaneObserver {
         if (at.gamesOnOil() == 0) {
             laid.put(at.lane(), film.copy());
         }
-        if (at.afterGame() == 0 || at.afterGame() == games(at.squad()) - 1) {
+        if (at.afterGame() == 0 || at.afterGame() == playable.event().games(at.squad()) - 1) {
             OilFilm asLaid = laid.get(at.lane());
             for (int kind = 0; kind < kinds.size(); kind++) {
                 seen.computeIfAbsent(new Key(at.squad(), kind), key -> new ArrayList<>())
                         .add(seen(kinds.get(kind), film, asLaid));
             }
         }
-    }
-
-    /** Games of a squad. */
-    private int games(String squad) {
-        for (int s = 0; s < playable.event().squads().size(); s++) {
-            if (playable.event().squads().get(s).id().equals(squad)) {
-                return playable.event().games(s);
-            }
-        }
-        throw new IllegalArgumentException("no squad " + squad);
     }
 
     private Seen seen(TypicalPlayer kind, OilFilm film, OilFilm asLaid) {

@@ -1,11 +1,7 @@
 package lanetide.cli.scenario.measured;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Form;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.CsvTable;
@@ -16,22 +12,17 @@ import lanetide.squads.measured.GameEnded;
 final class GamesEnded {
     private static final long LONGEST_MS = 12 * 3_600_000L;
 
-    private final List<GameEnded> ends = new ArrayList<>();
-    private final Map<Game, String> placeOf = new HashMap<>();
-
     /** A game of a squad. */
-    private record Game(String squad, int game) {}
-
-    GamesEnded(List<GameEnded> before) {
-        before.forEach(this::add);
+    private record Game(String squad, int game) {
+        static Game of(GameEnded end) {
+            return new Game(end.squad(), end.game());
+        }
     }
 
-    private Optional<String> add(GameEnded end) {
-        String earlier = placeOf.putIfAbsent(new Game(end.squad(), end.game()), end.place());
-        if (earlier == null) {
-            ends.add(end);
-        }
-        return Optional.ofNullable(earlier);
+    private final Once<GameEnded> ends;
+
+    GamesEnded(List<GameEnded> before) {
+        ends = new Once<>(Game::of, GameEnded::place, before);
     }
 
     void read(Rows rows) {
@@ -40,8 +31,7 @@ final class GamesEnded {
 
     private void read(Rows rows, CsvTable.Row row) {
         Optional<Integer> squad = rows.squad(row);
-        Optional<Integer> game = rows.bare(row, Column.GAME, "(game)? ?")
-                .read(Form.whole(1, squad.map(rows.names()::games).orElse(EventKeys.MAX_GAMES)));
+        Optional<Integer> game = rows.game(row, squad);
         Optional<Long> ended = rows.read(row, Column.ENDED, new Form.Clock());
         if (squad.isEmpty() || game.isEmpty() || ended.isEmpty()) {
             return;
@@ -62,13 +52,14 @@ final class GamesEnded {
                 endedMs,
                 GameEnded.USUAL_ERROR_MS,
                 rows.table().place(row));
-        add(end).ifPresent(earlier -> value.refuse(
-                NoticeCode.READING_TWICE,
-                ", but " + earlier + " says when game " + end.game() + " of squad " + end.squad()
-                        + " was done; there must be one. Remove one of the two."));
+        ends.add(end)
+                .ifPresent(earlier -> value.refuse(
+                        NoticeCode.READING_TWICE,
+                        ", but " + earlier + " says when game " + end.game() + " of squad " + end.squad()
+                                + " was done; there must be one. Remove one of the two."));
     }
 
     List<GameEnded> all() {
-        return ends;
+        return ends.all();
     }
 }

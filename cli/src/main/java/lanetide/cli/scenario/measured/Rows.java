@@ -49,6 +49,12 @@ record Rows(MeasuredTable table, EventNames names) {
         return squad.flatMap(known -> names.bowler(table.value(row, Column.BOWLER), known));
     }
 
+    /** A game of the squad, from 1. */
+    Optional<Integer> game(CsvTable.Row row, Optional<Integer> squad) {
+        int games = squad.map(names::games).orElse(EventKeys.MAX_GAMES);
+        return bare(row, Column.GAME, "(game)? ?").read(Form.whole(1, games));
+    }
+
     /** When a lane was as measured, if squad and lane are known. */
     Optional<When> when(CsvTable.Row row, Optional<Integer> squad, Optional<Integer> lane) {
         if (squad.isEmpty() || lane.isEmpty()) {

@@ -1,11 +1,7 @@
 package lanetide.cli.scenario.measured;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Form;
 import lanetide.cli.scenario.key.Measure;
 import lanetide.cli.scenario.notice.NoticeCode;
@@ -17,11 +13,10 @@ import lanetide.squads.score.ScoreCard;
 final class ScoresMade {
     private static final Form<Integer> PINS = Form.count(Measure.PINS, "pins", 0, ScoreCard.PERFECT);
 
-    private final List<ScoreMade> scores = new ArrayList<>();
-    private final Map<Turn, String> placeOf = new HashMap<>();
+    private final Once<ScoreMade> scores;
 
     ScoresMade(List<ScoreMade> before) {
-        before.forEach(this::add);
+        scores = new Once<>(Turn::of, ScoreMade::place, before);
     }
 
     /** A bowler's game. */
@@ -31,22 +26,13 @@ final class ScoresMade {
         }
     }
 
-    /** Adds a score; returns where the same bowler has one of the same game already, if he has. */
-    private Optional<String> add(ScoreMade score) {
-        String earlier = placeOf.putIfAbsent(Turn.of(score), score.place());
-        if (earlier == null) {
-            scores.add(score);
-        }
-        return Optional.ofNullable(earlier);
-    }
-
     void read(Rows rows) {
         rows.table().rows().forEach(row -> read(rows, row));
     }
 
     private void read(Rows rows, CsvTable.Row row) {
         Optional<Integer> squad = rows.squad(row);
-        Optional<Integer> game = game(rows, row, squad);
+        Optional<Integer> game = rows.game(row, squad);
         Optional<String> bowler = rows.bowler(row, squad);
         Optional<Integer> pins = rows.read(row, Column.SCORE, PINS);
         if (game.isPresent() && bowler.isPresent() && pins.isPresent()) {
@@ -56,13 +42,8 @@ final class ScoresMade {
                     bowler.get(),
                     pins.get(),
                     rows.table().place(row));
-            add(score).ifPresent(earlier -> twice(rows, row, score, earlier));
+            scores.add(score).ifPresent(earlier -> twice(rows, row, score, earlier));
         }
-    }
-
-    private static Optional<Integer> game(Rows rows, CsvTable.Row row, Optional<Integer> squad) {
-        int games = squad.map(rows.names()::games).orElse(EventKeys.MAX_GAMES);
-        return rows.bare(row, Column.GAME, "(game)? ?").read(Form.whole(1, games));
     }
 
     private static void twice(Rows rows, CsvTable.Row row, ScoreMade score, String earlier) {
@@ -75,6 +56,6 @@ final class ScoresMade {
     }
 
     List<ScoreMade> all() {
-        return scores;
+        return scores.all();
     }
 }

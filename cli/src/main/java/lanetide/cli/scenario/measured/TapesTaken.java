@@ -1,9 +1,6 @@
 package lanetide.cli.scenario.measured;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import lanetide.cli.scenario.key.Form;
 import lanetide.cli.scenario.key.Measure;
@@ -22,11 +19,10 @@ final class TapesTaken {
     private static final Form<Double> FILM = Form.quantity(Measure.FILM, UNITS, PatternKeys.FILM.range());
     private static final Form<Double> ERROR = Form.quantity(Measure.FILM, UNITS, Range.above(0, 20));
 
-    private final List<TapeTaken> tapes = new ArrayList<>();
-    private final Map<Spot, String> placeOf = new HashMap<>();
+    private final Once<TapeTaken> tapes;
 
     TapesTaken(List<TapeTaken> before) {
-        before.forEach(this::add);
+        tapes = new Once<>(Spot::of, TapeTaken::place, before);
     }
 
     /** Where and when a tape was taken, distances told apart to the millimetre. */
@@ -34,15 +30,6 @@ final class TapesTaken {
         static Spot of(TapeTaken tape) {
             return new Spot(tape.lane(), tape.when(), Math.round(tape.distanceM() * MM), tape.board());
         }
-    }
-
-    /** Adds a reading; returns where the same place was read before, if it was. */
-    private Optional<String> add(TapeTaken tape) {
-        String earlier = placeOf.putIfAbsent(Spot.of(tape), tape.place());
-        if (earlier == null) {
-            tapes.add(tape);
-        }
-        return Optional.ofNullable(earlier);
     }
 
     void read(Rows rows) {
@@ -65,7 +52,7 @@ final class TapesTaken {
                     units.get(),
                     error.get(),
                     rows.table().place(row));
-            add(tape).ifPresent(earlier -> twice(rows, row, tape, earlier));
+            tapes.add(tape).ifPresent(earlier -> twice(rows, row, tape, earlier));
         }
     }
 
@@ -80,6 +67,6 @@ final class TapesTaken {
     }
 
     List<TapeTaken> all() {
-        return tapes;
+        return tapes.all();
     }
 }

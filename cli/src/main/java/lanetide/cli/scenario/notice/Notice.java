@@ -15,6 +15,20 @@ package lanetide.cli.scenario.notice;
 public record Notice(
         NoticeCode code, String file, int line, int column, String field, String value, String limit, String message) {
     /**
+     * A notice about a whole scenario, which stands at its start.
+     *
+     * @param code what kind of notice
+     * @param file the scenario's name as it was given
+     * @param field what of it the notice is about; empty for all of it
+     * @param value what it names; empty if nothing
+     * @param message one or two sentences
+     * @return the notice
+     */
+    public static Notice atStart(NoticeCode code, String file, String field, String value, String message) {
+        return new Notice(code, file, Place.START.line(), Place.START.column(), field, value, "", message);
+    }
+
+    /**
      * How much it matters.
      *
      * @return the severity of its code

@@ -1,7 +1,9 @@
 package lanetide.cli.scenario.reader;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.TimeOfDay;
@@ -43,11 +45,16 @@ record ClockCheck(Event event, long seed, List<SquadDraft> drafts, Optional<Clos
         if (!isNeeded()) {
             return;
         }
-        DayClock clock = DayClock.of(event, seed);
-        LateStart.waiting(event, new LanesReady(seed)).starts().forEach(start -> late(start, clock));
+        LanesReady ready = new LanesReady(seed);
+        DayClock clock = ready.clock(event);
+        Map<String, Change.Start> late = LateStart.waiting(event, ready).starts().stream()
+                .collect(Collectors.toMap(Change.Start::squad, start -> start));
         for (int i = 0; i < drafts.size(); i++) {
             Squad squad = event.squads().get(i);
             long endMs = clock.squads().get(i).end().meanMs();
+            if (late.containsKey(squad.id())) {
+                late(i, late.get(squad.id()), clock);
+            }
             checkBreaks(squad, drafts.get(i), endMs);
             checkArrivals(squad, drafts.get(i), endMs);
             checkClosing(squad, endMs);
@@ -77,8 +84,7 @@ record ClockCheck(Event event, long seed, List<SquadDraft> drafts, Optional<Clos
         return next.startMs() < surelyMs + MachinePlan.of(event, next).durationMs();
     }
 
-    private void late(Change.Start start, DayClock clock) {
-        int at = place(start.squad());
+    private void late(int at, Change.Start start, DayClock clock) {
         Squad before = event.squads().get(at - 1);
         drafts.get(at)
                 .section()
@@ -92,14 +98,6 @@ record ClockCheck(Event event, long seed, List<SquadDraft> drafts, Optional<Clos
                                 + ": the squad would start late. Start at " + TimeOfDay.write(start.nowMs())
                                 + " or later, or give squad " + before.id()
                                 + " fewer bowlers a pair, fewer games or a shorter break.");
-    }
-
-    private int place(String squad) {
-        int at = 0;
-        while (!event.squads().get(at).id().equals(squad)) {
-            at++;
-        }
-        return at;
     }
 
     /** The games without the breaks, so that a break is measured against what it interrupts. */
