@@ -1,5 +1,6 @@
 package lanetide.cli.command;
 
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.OptionCheck;
@@ -9,6 +10,7 @@ import lanetide.cli.reoil.ReoilJson;
 import lanetide.cli.reoil.ReoilText;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
+import lanetide.squads.recondition.OilingSchedules;
 import lanetide.squads.recondition.ReoilPlan;
 import lanetide.squads.recondition.ReoilResult;
 import picocli.CommandLine.Command;
@@ -58,19 +60,36 @@ public final class ReoilCommand implements Callable<Integer> {
             description = "Oldest oil looked at, in games that a pair has seen, from 2 to 100 (default: 24).")
     private int games;
 
+    @Option(
+            names = "--oilings",
+            paramLabel = "N",
+            description =
+                    "Also tells before which squads to oil if lanes are oiled once, twice, ... N times in the event, from 1 to 100, and which squad pays for it. The event is played from each of its squads on, so this takes longer (default: not looked at).")
+    private Integer oilings;
+
     @Override
     public Integer call() {
         OptionCheck.requireRange(
                 "--replications", replications, ReoilPlan.MIN_REPLICATIONS, ReoilPlan.MAX_REPLICATIONS);
         OptionCheck.requireRange("--games", games, 2, ReoilPlan.MAX_GAMES);
-        return options.answer((reading, scenario) ->
-                render(reading, scenario, new Studies(options, scenario, sets).reoil("playings", replications, games)));
+        if (oilings != null) {
+            OptionCheck.requireRange("--oilings", oilings, 1, OilingSchedules.MAX_OILINGS);
+        }
+        return options.answer((reading, scenario) -> {
+            Studies studies = new Studies(options, scenario, sets);
+            ReoilResult result = studies.reoil("playings", replications, games);
+            return render(
+                    reading,
+                    scenario,
+                    result,
+                    Optional.ofNullable(oilings).map(most -> studies.schedules(replications, most)));
+        });
     }
 
-    private String render(Reading reading, Scenario scenario, ReoilResult result) {
+    private String render(Reading reading, Scenario scenario, ReoilResult result, Optional<OilingSchedules> schedules) {
         return switch (options.format()) {
-            case TEXT -> ReoilText.write(scenario, result);
-            case JSON -> ReoilJson.write(reading, result);
+            case TEXT -> ReoilText.write(scenario, result, schedules);
+            case JSON -> ReoilJson.write(reading, result, schedules);
             case CSV -> ReoilCsv.write(result.curve());
         };
     }

@@ -17,9 +17,11 @@ import lanetide.squads.measure.MeasurementStudy;
 import lanetide.squads.measure.WhatToMeasure;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Findings;
+import lanetide.squads.recondition.OilingSchedules;
 import lanetide.squads.recondition.ReoilPlan;
 import lanetide.squads.recondition.ReoilResult;
 import lanetide.squads.recondition.ReoilStudy;
+import lanetide.squads.recondition.ScheduleStudy;
 import lanetide.squads.study.EventStudy;
 import lanetide.squads.study.Playings;
 import lanetide.squads.study.PossibleEvents;
@@ -150,6 +152,19 @@ final class Studies {
                 what,
                 ReoilStudy.playings(plan),
                 told -> ReoilStudy.run(onAnyDay().amongFirst(sets.of(replications)), plan, options.threads(), told));
+    }
+
+    /** How often and before which squads to oil. */
+    OilingSchedules schedules(int replications, int oilings) {
+        return options.progressing(
+                "playings of squads",
+                ScheduleStudy.playings(scenario.event(), replications),
+                told -> ScheduleStudy.run(
+                        onAnyDay().amongFirst(sets.of(replications)),
+                        reoilPlan(scenario, replications, ReoilPlan.DEFAULT_GAMES),
+                        oilings,
+                        options.threads(),
+                        told));
     }
 
     /** The event on lanes of which nothing was read while it went on: what is played down is no day of its own. */

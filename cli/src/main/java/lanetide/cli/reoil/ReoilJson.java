@@ -1,14 +1,17 @@
 package lanetide.cli.reoil;
 
+import java.util.Optional;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
+import lanetide.squads.model.Event;
 import lanetide.squads.recondition.Basis;
 import lanetide.squads.recondition.CurvePoint;
 import lanetide.squads.recondition.EventOiling;
 import lanetide.squads.recondition.Interval;
 import lanetide.squads.recondition.LeastRegret;
 import lanetide.squads.recondition.OilOver;
+import lanetide.squads.recondition.OilingSchedules;
 import lanetide.squads.recondition.ReoilResult;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -21,10 +24,14 @@ public final class ReoilJson {
      *
      * @param reading the scenario as it was read, without errors
      * @param result what came of the study
+     * @param schedules how often and before which squads to oil, if asked for
      * @return the JSON text
      */
-    public static String write(Reading reading, ReoilResult result) {
-        return JsonAnswer.write(tree(reading, result));
+    public static String write(Reading reading, ReoilResult result, Optional<OilingSchedules> schedules) {
+        ObjectNode answer = tree(reading, result);
+        Event event = reading.scenario().orElseThrow().event();
+        schedules.ifPresent(found -> new ScheduleJson(event).write(answer.putObject("schedules"), found));
+        return JsonAnswer.write(answer);
     }
 
     /** The answer, to stand in something larger. */

@@ -2,6 +2,7 @@ package lanetide.cli.reoil;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import lanetide.cli.report.Ending;
 import lanetide.cli.report.Figures;
@@ -14,6 +15,7 @@ import lanetide.squads.recondition.CurvePoint;
 import lanetide.squads.recondition.EventOiling;
 import lanetide.squads.recondition.Interval;
 import lanetide.squads.recondition.OilOver;
+import lanetide.squads.recondition.OilingSchedules;
 import lanetide.squads.recondition.ReoilResult;
 
 /**
@@ -22,12 +24,14 @@ import lanetide.squads.recondition.ReoilResult;
 public final class ReoilText {
     private final Scenario scenario;
     private final ReoilResult result;
+    private final Optional<OilingSchedules> schedules;
     private final String currency;
     private final Page page = new Page();
 
-    private ReoilText(Scenario scenario, ReoilResult result) {
+    private ReoilText(Scenario scenario, ReoilResult result, Optional<OilingSchedules> schedules) {
         this.scenario = scenario;
         this.result = result;
+        this.schedules = schedules;
         this.currency = result.plan().costs().currency();
     }
 
@@ -36,10 +40,11 @@ public final class ReoilText {
      *
      * @param scenario what was studied
      * @param result what came of it
+     * @param schedules how often and before which squads to oil, if asked for
      * @return the page
      */
-    public static String write(Scenario scenario, ReoilResult result) {
-        return new ReoilText(scenario, result).write();
+    public static String write(Scenario scenario, ReoilResult result, Optional<OilingSchedules> schedules) {
+        return new ReoilText(scenario, result, schedules).write();
     }
 
     private String write() {
@@ -47,6 +52,7 @@ public final class ReoilText {
         recommendation();
         intervals();
         event();
+        schedules.ifPresent(found -> new ScheduleSection(scenario.event(), found, currency).on(page));
         oilOver(result.oilOver());
         curve();
         method();
@@ -73,7 +79,7 @@ public final class ReoilText {
     }
 
     private void event() {
-        if (scenario.event().squads().size() < 2) {
+        if (scenario.event().squads().size() < 2 || schedules.isPresent()) {
             return;
         }
         page.heading("This event");

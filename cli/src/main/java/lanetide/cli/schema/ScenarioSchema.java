@@ -91,7 +91,7 @@ final class ScenarioSchema {
     private static ObjectNode blockUnder(Block around, Key<?> key) {
         Block block = Blocks.under(around, key).orElseThrow();
         ObjectNode reference = reference(block);
-        if (!Blocks.isNamed(block)) {
+        if (!Blocks.isNamed(around, key)) {
             return reference;
         }
         ObjectNode schema = type("object");

@@ -90,12 +90,52 @@ class ReoilCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"--replications, 3, 4", "--games, 1, 2", "--games, 101, 2"})
+    @CsvSource({"--replications, 3, 4", "--games, 1, 2", "--games, 101, 2", "--oilings, 0, 1", "--oilings, 101, 1"})
     void aCountOutsideItsLimitsIsWrongUse(String option, int value, int least) {
         Program.Outcome outcome = Program.run("reoil", ONE_PAIR, option, value);
 
         assertThat(outcome.exitCode()).isEqualTo(2);
         assertThat(outcome.err())
                 .contains(option + " is " + value + "; it must be a whole number from " + least + " to ");
+    }
+
+    /** Two squads on one pair: the one oiling that must be, and one between them. */
+    @Test
+    void oilingsAreToldByNumberWithWhatEachSavesInTextAndJsonAlike() throws Exception {
+        Path week = Files.writeString(
+                folder.resolve("week.yaml"),
+                Files.readString(Scenarios.FOLDER.resolve("centre-week.yaml"))
+                        .replace("lanes: 1 to 8", "lanes: 1 to 2")
+                        .replaceAll("perSquad: \\d+", "perSquad: 4")
+                        .replace("bowlers: 12", "bowlers: 3")
+                        .replaceAll("(?m)^.*id: (Thu|Fri|Sat|Sun) .*\n", "")
+                        .replace("games: 3\npractice", "games: 1\npractice"));
+        List<Object> command = List.of("reoil", week, "--replications", 4, "--games", 2, "--oilings", 3);
+
+        Program.Outcome outcome = Program.runWith(command, "--format", "json");
+        JsonNode schedules = outcome.answer().get("schedules");
+        String text = Program.runWith(command).out().replaceAll("\\s+", " ");
+
+        assertThat(outcome.err()).isEmpty();
+        assertThat(schedules.get("byOilings")).hasSize(3);
+        for (int oilings = 1; oilings <= 3; oilings++) {
+            JsonNode schedule = schedules.get("byOilings").get(oilings - 1);
+            assertThat(schedule.get("squads")).hasSize(oilings);
+            assertThat(schedule.get("squads").get(0).asString()).isEqualTo("Mon league");
+            assertThat(schedule.get("paybacks")).hasSize(oilings - 1);
+            double cost = schedule.get("cost").asDouble();
+            assertThat(schedule.get("oilingCost").asDouble()
+                            + schedule.get("scoresCost").asDouble())
+                    .isCloseTo(cost, org.assertj.core.api.Assertions.within(0.011));
+            assertThat(cost)
+                    .isBetween(
+                            schedule.get("low").asDouble(), schedule.get("high").asDouble());
+            assertThat(text).contains(String.format(java.util.Locale.ROOT, "%.2f", cost));
+        }
+        int best = schedules.get("oilings").asInt();
+        assertThat(text)
+                .contains("It costs least to oil all lanes "
+                        + List.of("once", "twice", "3 times").get(best - 1))
+                .contains("As planned, before Mon league, Tue league and Wed sport");
     }
 }

@@ -96,7 +96,7 @@ class ReportPageTest {
         FairnessAnswer answer = new FairnessAnswer(
                 fairness, Optional.empty(), remedies, Optional.of(MEASURE), Optional.empty(), wear, false);
         fairnessJson = JsonMapper.shared().readTree(JsonAnswer.write(FairnessJson.tree(reading, answer)));
-        reoilJson = JsonMapper.shared().readTree(ReoilJson.write(reading, reoil));
+        reoilJson = JsonMapper.shared().readTree(ReoilJson.write(reading, reoil, Optional.empty()));
         PageAnswers answers = new PageAnswers(study, Optional.of(answer), Optional.of(reoil));
         page = Jsoup.parse(ReportPage.write(reading, answers, reel, false, List.of()));
         json = JsonMapper.shared().readTree(SimulateJson.write(reading, study));

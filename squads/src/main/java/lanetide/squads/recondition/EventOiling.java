@@ -1,6 +1,5 @@
 package lanetide.squads.recondition;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -16,7 +15,7 @@ public record EventOiling(List<Integer> squads, double costPerPair) {
     }
 
     /**
-     * The cheapest choice. Found by dynamic programming over the squads, which looks at every choice.
+     * The cheapest choice.
      *
      * @param gamesOfSquad games of each squad on a pair
      * @param lossByGame loss in the first, second, ... game on the oil; the last goes on for older oil
@@ -24,34 +23,18 @@ public record EventOiling(List<Integer> squads, double costPerPair) {
      * @return the choice
      */
     static EventOiling best(List<Integer> gamesOfSquad, double[] lossByGame, double oiling) {
-        int count = gamesOfSquad.size();
-        double[] least = new double[count + 1];
-        int[] from = new int[count + 1];
-        for (int end = 1; end <= count; end++) {
-            least[end] = Double.POSITIVE_INFINITY;
-            for (int start = 0; start < end; start++) {
-                double cost = least[start] + oiling + loss(gamesOfSquad.subList(start, end), lossByGame);
-                if (cost < least[end]) {
-                    least[end] = cost;
-                    from[end] = start;
-                }
-            }
-        }
-        List<Integer> squads = new ArrayList<>();
-        for (int end = count; end > 0; end = from[end]) {
-            squads.add(0, from[end]);
-        }
-        return new EventOiling(squads, least[count]);
+        List<Integer> squads = Stretches.cheapest(gamesOfSquad.size(), cost(gamesOfSquad, lossByGame, oiling));
+        return of(squads, gamesOfSquad, lossByGame, oiling);
     }
 
     /** The cost of a choice that is given. */
     static EventOiling of(List<Integer> squads, List<Integer> gamesOfSquad, double[] lossByGame, double oiling) {
-        double cost = 0;
-        for (int i = 0; i < squads.size(); i++) {
-            int end = i + 1 < squads.size() ? squads.get(i + 1) : gamesOfSquad.size();
-            cost += oiling + loss(gamesOfSquad.subList(squads.get(i), end), lossByGame);
-        }
-        return new EventOiling(squads, cost);
+        return new EventOiling(
+                squads, Stretches.sum(squads, gamesOfSquad.size(), cost(gamesOfSquad, lossByGame, oiling)));
+    }
+
+    private static Stretches.Cost cost(List<Integer> gamesOfSquad, double[] lossByGame, double oiling) {
+        return (start, end) -> oiling + loss(gamesOfSquad.subList(start, end), lossByGame);
     }
 
     private static double loss(List<Integer> games, double[] lossByGame) {

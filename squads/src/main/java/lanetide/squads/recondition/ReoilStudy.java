@@ -18,9 +18,6 @@ import org.apache.commons.rng.UniformRandomProvider;
 
 /** Plays an event on and on without oiling, and works out from the curves when oiling pays. */
 public final class ReoilStudy {
-    private static final int RESAMPLES = 200;
-    private static final double LOW = 0.05;
-    private static final double HIGH = 0.95;
     private static final double MS_PER_MINUTE = 60_000;
 
     private final PossibleEvents events;
@@ -103,12 +100,12 @@ public final class ReoilStudy {
     private List<Interval> intervals(Policies policies, AgeCurve ages, List<BlockPlaying> playings) {
         Map<Basis, Policies.Best> best = policies.of(playings);
         Map<Basis, double[]> resampled = new EnumMap<>(Basis.class);
-        best.keySet().forEach(basis -> resampled.put(basis, new double[RESAMPLES]));
+        best.keySet().forEach(basis -> resampled.put(basis, new double[Redrawing.TIMES]));
         UniformRandomProvider stream = new RandomStreams(plan.seed()).stream("reoil/bootstrap");
         List<List<Double>> costs = new ArrayList<>();
-        for (int i = 0; i < RESAMPLES; i++) {
+        for (int i = 0; i < Redrawing.TIMES; i++) {
             int sample = i;
-            Map<Basis, Policies.Best> redrawn = policies.of(redrawn(playings, stream));
+            Map<Basis, Policies.Best> redrawn = policies.of(Redrawing.of(playings, sets, stream));
             redrawn.forEach((basis, found) -> resampled.get(basis)[sample] = found.games());
             costs.add(redrawn.get(Basis.COST).cycle().orElseThrow().rates());
         }
@@ -116,10 +113,10 @@ public final class ReoilStudy {
         List<Map<Basis, Policies.Best>> bySet = policies.bySet(ages, playings);
         List<Interval> intervals = new ArrayList<>();
         best.forEach((basis, found) -> {
-            double[] luck = interval(resampled.get(basis), found.games());
+            double[] luck = Redrawing.interval(resampled.get(basis), found.games());
             double[] truth = sets == 1
                     ? luck
-                    : interval(
+                    : Redrawing.interval(
                             bySet.stream()
                                     .mapToDouble(ofSet -> ofSet.get(basis).games())
                                     .toArray(),
@@ -137,35 +134,6 @@ public final class ReoilStudy {
                     found.controlBoards()));
         });
         return intervals;
-    }
-
-    /** Nine in ten of some values, and the estimate. */
-    private static double[] interval(double[] values, double estimate) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        int last = sorted.length - 1;
-        return new double[] {
-            Math.min(estimate, sorted[(int) Math.floor(LOW * last)]),
-            Math.max(estimate, sorted[(int) Math.ceil(HIGH * last)])
-        };
-    }
-
-    /** As many playings drawn again with replacement; where they went through sets, whole sets are drawn. */
-    private List<BlockPlaying> redrawn(List<BlockPlaying> playings, UniformRandomProvider stream) {
-        if (sets == 1) {
-            return IntStream.range(0, playings.size())
-                    .mapToObj(r -> playings.get(stream.nextInt(playings.size())))
-                    .toList();
-        }
-        int[] drawnSets =
-                IntStream.range(0, sets).map(draw -> stream.nextInt(sets)).toArray();
-        List<BlockPlaying> drawn = new ArrayList<>();
-        for (int from = 0; from + sets <= playings.size(); from += sets) {
-            for (int set : drawnSets) {
-                drawn.add(playings.get(from + set));
-            }
-        }
-        return drawn;
     }
 
     private List<CurvePoint> curve(AgeCurve ages, List<BlockPlaying> playings, double[] loss, double oiling) {

@@ -1,11 +1,14 @@
 package lanetide.cli.scenario.key;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** All blocks of a scenario, in the order in which they are told. */
 public final class Blocks {
     private static final String NAMED = ".NAME";
+    /** Blocks that also stand elsewhere, each by its name, under a key that is called otherwise. */
+    private static final Map<String, String> BY_NAME = Map.of("fields", "field");
 
     /** Every block; the documents are checked against these. */
     public static final List<Block> ALL = List.of(
@@ -58,7 +61,7 @@ public final class Blocks {
      */
     public static Optional<Block> under(Block block, Key<?> key) {
         String path = block.path(key);
-        return at(path).or(() -> at(path + NAMED)).or(() -> at(key.name()));
+        return at(path).or(() -> at(path + NAMED)).or(() -> at(BY_NAME.getOrDefault(key.name(), key.name())));
     }
 
     /**
@@ -78,11 +81,12 @@ public final class Blocks {
     /**
      * Whether the block under a key is one of many, each by its name.
      *
-     * @param block a block
-     * @return true if any name may stand above its keys
+     * @param block the block in which the key stands
+     * @param key a key of it
+     * @return true if any name may stand above the keys of the block under it
      */
-    public static boolean isNamed(Block block) {
-        return block.path().endsWith(NAMED);
+    public static boolean isNamed(Block block, Key<?> key) {
+        return at(block.path(key) + NAMED).isPresent() || BY_NAME.containsKey(block.path(key));
     }
 
     /**

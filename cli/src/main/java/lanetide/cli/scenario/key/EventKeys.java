@@ -49,6 +49,9 @@ public final class EventKeys {
                     Structure.BLOCK,
                     "the bowlers of every squad by shares; beside entries, what these do not say")
             .optional("a block", "entries, or each squad's own");
+    public static final Key<Void> FIELDS = SCENARIO.key(
+                    "fields", Structure.BLOCK, "fields of bowlers by name, for squads to be drawn from")
+            .optional("a block for each name", "none");
     public static final Key<Void> ENTRIES = SCENARIO.key(
                     "entries", Structure.LIST_OR_FILE, "the bowlers one by one, or a CSV table of them")
             .optional("a list", "field");
@@ -105,8 +108,9 @@ public final class EventKeys {
     public static final Key<Integer> SQUAD_BOWLERS = SQUAD.key(
                     "bowlers", Form.whole(1, BowlerKeys.MAX_BOWLERS), "of this squad, in place of perSquad")
             .optional("4 to 6 a pair", "perSquad");
-    public static final Key<Void> SQUAD_FIELD =
-            SQUAD.key("field", Structure.BLOCK, "this squad's own field").optional("a block", "the event's");
+    public static final Key<Void> SQUAD_FIELD = SQUAD.key(
+                    "field", Structure.NAME_OR_BLOCK, "this squad's own field, or the name of one of fields")
+            .optional("open-play, or a block", "the event's");
     public static final Key<Void> BREAKS = SQUAD.key("breaks", Structure.LIST, "when its groups rest")
             .optional("- {after: 3, length: 15 min}", "none");
     public static final Key<Integer> SQUAD_MACHINES = SQUAD.key(

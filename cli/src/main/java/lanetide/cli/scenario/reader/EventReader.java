@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.stream.Collectors;
 import lanetide.cli.scenario.entries.DrawnTraits;
 import lanetide.cli.scenario.entries.EntriesReader;
 import lanetide.cli.scenario.entries.FieldReader;
+import lanetide.cli.scenario.entries.NamedFields;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Names;
 import lanetide.cli.scenario.key.RuleKeys;
@@ -142,9 +144,13 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
             Section scenario, Names names, CentreReader.Found lanes, List<SquadDraft> drafts, RandomStreams streams) {
         FieldReader fields = new FieldReader(names);
         EntriesReader entries = EntriesReader.of(scenario, names, streams, files);
+        NamedFields named = NamedFields.read(
+                scenario,
+                fields,
+                drafts.stream().flatMap(draft -> draft.fieldName().stream()).collect(Collectors.toSet()));
         int pairs = lanes.lanes().rotationPairs().size();
         List<Optional<SquadFiller.Filled>> filled =
-                new SquadFiller(fields, entries).fill(scenario, drafts, pairs, streams);
+                new SquadFiller(fields, named, entries).fill(scenario, drafts, pairs, streams);
         List<Optional<List<Group>>> groups = new HandicapReader(names.levels())
                 .give(
                         scenario,

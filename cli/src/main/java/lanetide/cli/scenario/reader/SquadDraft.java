@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.value.Section;
+import lanetide.cli.scenario.value.Value;
 import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Group;
@@ -33,6 +34,11 @@ record SquadDraft(
 
     boolean hasOwnField() {
         return section.has(EventKeys.SQUAD_FIELD);
+    }
+
+    /** The name of its field, if it is one of those that the scenario names. */
+    Optional<String> fieldName() {
+        return section.value(EventKeys.SQUAD_FIELD).filter(Value::isScalar).map(Value::plain);
     }
 
     /** The squad with its bowlers and what is arranged; empty if something of it is wrong. */

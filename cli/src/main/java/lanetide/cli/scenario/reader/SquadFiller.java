@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lanetide.cli.scenario.entries.EntriesReader;
 import lanetide.cli.scenario.entries.FieldReader;
+import lanetide.cli.scenario.entries.NamedFields;
 import lanetide.cli.scenario.key.BowlerKeys;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.notice.NoticeCode;
@@ -15,7 +16,7 @@ import lanetide.squads.model.FieldMix;
 import lanetide.squads.model.Group;
 
 /** Finds every squad's bowlers, from its own field, the event's field or the entry list, and checks that they fit. */
-record SquadFiller(FieldReader fields, EntriesReader entries) {
+record SquadFiller(FieldReader fields, NamedFields named, EntriesReader entries) {
     /**
      * Bowlers of a squad.
      *
@@ -86,7 +87,7 @@ record SquadFiller(FieldReader fields, EntriesReader entries) {
     /** Nothing that a squad says of its bowlers may go unheard. */
     private void refuseConflicts(SquadDraft squad, Section scenario) {
         Optional<Value> bowlers = squad.section().value(EventKeys.SQUAD_BOWLERS);
-        if (squad.hasOwnField()) {
+        if (squad.hasOwnField() && squad.fieldName().isEmpty()) {
             bowlers.ifPresent(
                     value -> value.refuse(
                             NoticeCode.CONFLICTING_KEYS,
@@ -109,7 +110,12 @@ record SquadFiller(FieldReader fields, EntriesReader entries) {
     }
 
     private Optional<FieldMix> own(SquadDraft squad) {
-        return squad.section().block(EventKeys.SQUAD_FIELD).flatMap(fields::read);
+        Section section = squad.section();
+        return squad.fieldName().isPresent()
+                ? section.value(EventKeys.SQUAD_FIELD)
+                        .flatMap(named::of)
+                        .map(mix -> sized(mix, section.find(EventKeys.SQUAD_BOWLERS)))
+                : section.block(EventKeys.SQUAD_FIELD).flatMap(fields::read);
     }
 
     private static FieldMix sized(FieldMix mix, Optional<Integer> bowlers) {
@@ -121,7 +127,8 @@ record SquadFiller(FieldReader fields, EntriesReader entries) {
         if (mix.bowlers() > pairs * GroupNotices.MAX_ON_A_PAIR) {
             squad.section()
                     .value(EventKeys.SQUAD_BOWLERS)
-                    .or(() -> field.flatMap(value -> value.child(BowlerKeys.PER_SQUAD)))
+                    .or(() ->
+                            field.map(value -> value.child(BowlerKeys.PER_SQUAD).orElse(value)))
                     .ifPresent(value -> GroupNotices.tooMany(value, squad, mix.bowlers(), pairs));
             return Optional.empty();
         }
