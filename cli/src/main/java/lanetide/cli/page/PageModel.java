@@ -87,8 +87,9 @@ public record PageModel(
      * @param squads mean and interval by squad
      * @param byGame means by squad and game
      * @param note what the interval covers
+     * @param teams how teams stand; empty if everybody bowls for himself
      */
-    public record Scores(Table squads, Table byGame, String note) {}
+    public record Scores(Table squads, Table byGame, String note, Optional<Table> teams) {}
 
     /**
      * The lane from above.

@@ -24,6 +24,7 @@ import lanetide.cli.simulate.LaneTables;
 import lanetide.cli.simulate.SimulateJson;
 import lanetide.cli.simulate.SquadLanes;
 import lanetide.cli.simulate.StudyTables;
+import lanetide.cli.simulate.TeamTables;
 import lanetide.cli.simulate.WindowMoves;
 import lanetide.cli.words.UnknownWords;
 import lanetide.squads.study.SquadStatistics;
@@ -144,7 +145,14 @@ public final class ReportPage {
                 Table.of("scores-by-game", "Pins, mean over all bowlers, game by game", scoresByGame(), 1),
                 study.replications() > 1
                         ? UnknownWords.intervals(study.sets(), scenario.event())
-                        : "One playing tells nothing of the luck of play; ask for more with --replications.");
+                        : "One playing tells nothing of the luck of play; ask for more with --replications.",
+                study.teams().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(Table.of(
+                                "teams",
+                                TeamTables.HEADING + ". " + TeamTables.rule(scenario.event()),
+                                TeamTables.standing(study, Integer.MAX_VALUE),
+                                1)));
     }
 
     private List<List<String>> scoresByGame() {

@@ -11,6 +11,7 @@ import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.squads.change.Change;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Sessions;
+import lanetide.squads.qualifying.Teams;
 import lanetide.squads.rotation.RotationReport;
 import lanetide.squads.rotation.check.WearExposure;
 
@@ -38,6 +39,7 @@ final class ChangeWords {
         absent(change);
         dissolved(change);
         moved(change);
+        parted(change);
         visits(change);
         split(change);
         before();
@@ -56,9 +58,14 @@ final class ChangeWords {
                 : change.moved().size() == 1
                         ? "1 bowler changes groups"
                         : change.moved().size() + " bowlers change groups";
-        return change.visits().size() + " of " + visits + " planned visits go to another pair, and " + moved
-                + ": the least "
-                + (changes.isLeast() ? "that will do" : "that keep groups from coming back, game by game") + ".";
+        String all = change.visits().size() + " of " + visits + " planned visits go to another pair, and " + moved;
+        boolean together = !change.moved().isEmpty()
+                && !new Teams(changes.planned()).names().isEmpty();
+        return together
+                ? all + ", partners together where a pair has room for them."
+                : all + ": the least "
+                        + (changes.isLeast() ? "that will do" : "that keep groups from coming back, game by game")
+                        + ".";
     }
 
     private static long visits(Event event) {
@@ -98,6 +105,12 @@ final class ChangeWords {
                     .add(mover.bowler() + " to group " + mover.to());
         }
         byGroup.forEach((from, ways) -> sentences.add(from + String.join(", ", ways) + "."));
+    }
+
+    private void parted(Change change) {
+        bySquad(change.parted(), Change.Parted::squad, Change.Parted::partners)
+                .forEach((squad, names) -> sentences.add("Squad " + squad + ": no pair has room for all of "
+                        + String.join(", ", names) + ", so that these partners are parted."));
     }
 
     /** One sentence a group; squads in which the same holds are told together. */

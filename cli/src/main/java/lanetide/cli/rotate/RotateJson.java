@@ -71,6 +71,13 @@ public final class RotateJson {
                 "absentBowlers",
                 late.change().absent(),
                 (entry, bowler) -> entry.put("squad", bowler.squad()).put("bowler", bowler.bowler()));
+        if (!late.change().parted().isEmpty()) {
+            JsonAnswer.putAll(
+                    node,
+                    "partedPartners",
+                    late.change().parted(),
+                    (entry, parted) -> entry.put("squad", parted.squad()).put("partners", parted.partners()));
+        }
         JsonAnswer.putAll(node, "starts", late.change().starts(), (entry, start) -> {
             entry.put("squad", start.squad());
             entry.put("plannedStart", TimeOfDay.write(start.plannedMs()));

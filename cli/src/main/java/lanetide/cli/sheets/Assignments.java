@@ -1,10 +1,12 @@
 package lanetide.cli.sheets;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lanetide.cli.report.Table;
 import lanetide.cli.scenario.value.TimeOfDay;
+import lanetide.squads.draw.Partners;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
@@ -55,6 +57,14 @@ final class Assignments {
                 List.of("Group", "Bowlers"),
                 squad.groups(),
                 group -> List.of(
-                        group.id(), group.bowlers().stream().map(Bowler::id).collect(Collectors.joining(" \u00b7 "))));
+                        group.id(),
+                        Partners.together(group.bowlers(), Function.identity()).stream()
+                                .map(Assignments::names)
+                                .collect(Collectors.joining(" \u00b7 "))));
+    }
+
+    private static String names(List<Bowler> together) {
+        String names = together.stream().map(Bowler::id).collect(Collectors.joining(" & "));
+        return together.get(0).partners().map(team -> names + " (" + team + ")").orElse(names);
     }
 }

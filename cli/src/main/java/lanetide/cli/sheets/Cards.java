@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import lanetide.cli.preview.GameForecast;
 import lanetide.cli.preview.Place;
 import lanetide.cli.preview.Seating;
@@ -77,6 +78,7 @@ record Cards(
         Set<Trait> guessed = drawn.of(squad, seating.bowler().id());
         List<String> notes = new ArrayList<>();
         notes.add(where(seating, squad));
+        partners(seating).ifPresent(notes::add);
         mates(seating).ifPresent(notes::add);
         notes.add(expect(seating.bowler(), guessed, games));
         if (guessed.contains(Trait.HAND) || guessed.contains(Trait.STYLE) || guessed.contains(Trait.COVER)) {
@@ -112,6 +114,18 @@ record Cards(
                         .map(Bowler::id)
                         .toList();
         return names.isEmpty() ? Optional.empty() : Optional.of("With " + String.join(", ", names) + ".");
+    }
+
+    /** With whom his pins are added. */
+    private Optional<String> partners(Seating seating) {
+        return seating.bowler().partners().map(name -> {
+            String others = event.squads().get(seating.place().squad()).everybody().stream()
+                    .filter(other -> other.partners().equals(seating.bowler().partners()))
+                    .filter(other -> !other.equals(seating.bowler()))
+                    .map(Bowler::id)
+                    .collect(Collectors.joining(", "));
+            return "Your partners as " + name + ": " + (others.isEmpty() ? "none" : others) + ".";
+        });
     }
 
     /** When a game begins on the first of its pairs, mean over the playings, by the clock of its day. */

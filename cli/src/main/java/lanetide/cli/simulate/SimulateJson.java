@@ -23,6 +23,7 @@ import lanetide.squads.study.CutStatistics;
 import lanetide.squads.study.Precision;
 import lanetide.squads.study.SquadStatistics;
 import lanetide.squads.study.StudyResult;
+import lanetide.squads.study.TeamStatistics;
 import lanetide.squads.study.TimeSpread;
 import lanetide.squads.study.TimetableStatistics;
 import lanetide.squads.study.WindowStudy;
@@ -64,6 +65,9 @@ public final class SimulateJson {
         lanes(answer.putArray("lanes"), study.first().lanes());
         JsonAnswer.putAll(answer, "lineMoves", study.moves(), SimulateJson::move);
         study.cut().ifPresent(cut -> cut(answer.putObject("cut"), cut));
+        if (!study.teams().isEmpty()) {
+            JsonAnswer.putAll(answer, "teams", study.teams(), SimulateJson::team);
+        }
         oil(answer.putObject("oil"), study.first().oil());
         JsonAnswer.putAssumptions(answer, scenario.assumptions());
         JsonAnswer.putCautions(answer);
@@ -76,14 +80,26 @@ public final class SimulateJson {
         JsonAnswer.putAll(node, "seeds", cut.seeds(), (row, seed) -> {
             row.put("seed", seed.seed());
             JsonAnswer.put(row, "firstShare", seed.firstShare(), 4);
-            JsonAnswer.put(row, "firstCi95", seed.firstCi95(), (ends, found) -> {
-                JsonAnswer.put(ends, "low", found.low(), 4);
-                JsonAnswer.put(ends, "high", found.high(), 4);
-            });
+            JsonAnswer.put(row, "firstCi95", seed.firstCi95(), SimulateJson::share);
             JsonAnswer.put(row, "meanGame", seed.meanGame(), 2);
         });
         node.put(
                 "finalsEnd", cut.end().map(end -> TimeOfDay.write(end.meanMs())).orElse(null));
+    }
+
+    private static void team(ObjectNode node, TeamStatistics team) {
+        node.put("name", team.name());
+        node.put("bowlers", team.bowlers());
+        JsonAnswer.put(node, "totalPins", team.totalPins(), 2);
+        JsonAnswer.put(node, "totalCi95", team.totalCi95(), SimulateJson::interval);
+        JsonAnswer.put(node, "place", team.place(), 2);
+        JsonAnswer.put(node, "firstShare", team.firstShare(), 4);
+        JsonAnswer.put(node, "firstCi95", team.firstCi95(), SimulateJson::share);
+    }
+
+    private static void share(ObjectNode ends, ConfidenceInterval found) {
+        JsonAnswer.put(ends, "low", found.low(), 4);
+        JsonAnswer.put(ends, "high", found.high(), 4);
     }
 
     private static void squads(ArrayNode squads, StudyResult study) {
@@ -112,6 +128,7 @@ public final class SimulateJson {
     private static void result(ObjectNode node, BowlerResult bowler) {
         node.put("id", bowler.bowler().id());
         node.put("group", bowler.group());
+        bowler.bowler().partners().ifPresent(name -> node.put("partners", name));
         node.put("level", bowler.bowler().level().id());
         node.put("handicapPins", bowler.bowler().handicapPins());
         bowler.scores().forEach(node.putArray("scores")::add);

@@ -22,6 +22,9 @@ public final class SimulateText {
     /** Stops of lanes that a page lists. */
     private static final int MAX_STOPS = 20;
 
+    /** Teams that a page lists. */
+    private static final int MAX_TEAMS = 20;
+
     private final Scenario scenario;
     private final StudyResult study;
     private final LaneChoice choice;
@@ -57,6 +60,7 @@ public final class SimulateText {
         stops();
         scores();
         study.cut().ifPresent(this::cut);
+        teams();
         new LanesText(page, study, units, scenario.event()).add(choice);
         oil();
         Ending.add(page, scenario, scenario.assumptions());
@@ -124,6 +128,18 @@ public final class SimulateText {
         CutOutcome.sentences(cut, scenario.withFinals()).forEach(page::item);
         if (!cut.seeds().isEmpty()) {
             page.table(CutOutcome.seeds(cut), 1);
+        }
+    }
+
+    private void teams() {
+        if (study.teams().isEmpty()) {
+            return;
+        }
+        page.heading(TeamTables.HEADING);
+        page.paragraph(TeamTables.rule(scenario.event()));
+        page.table(TeamTables.standing(study, MAX_TEAMS), 1);
+        if (study.teams().size() > MAX_TEAMS) {
+            page.paragraph("And " + (study.teams().size() - MAX_TEAMS) + " more; --format json lists them all.");
         }
     }
 

@@ -309,6 +309,43 @@ class EntryListTest {
     }
 
     @Test
+    void partnersAreFilledIntoGroupsTogetherAndDoubtfulOnesAreTold() throws IOException {
+        Reading reading = read(
+                HEAD + "entries: {file: list.csv, columns: {partners: Team}}\n",
+                "Name,Average,Team\nA1,190,Foxes\nB1,190,Hares\nA2,190,Foxes\nB2,190,Hares\nB3,190,Hares\nC,190,\nD,190,Voles\n");
+
+        assertThat(squads(reading).get(0).groups())
+                .extracting(group -> group.bowlers().stream().map(Bowler::id).toList())
+                .containsExactly(List.of("B1", "B2", "B3"), List.of("A1", "A2"), List.of("C"), List.of("D"));
+        assertThat(reading.notices())
+                .extracting(Notice::code, Notice::value)
+                .containsExactlyInAnyOrder(
+                        tuple(NoticeCode.GROUPS_UNEVEN, "A"),
+                        tuple(NoticeCode.PARTNER_ALONE, "Voles"),
+                        tuple(NoticeCode.TEAMS_UNEVEN, ""));
+    }
+
+    @Test
+    void partnersWhoAreListedInTwoGroupsAreToldSo() throws IOException {
+        Reading reading = read(HEAD + LIST, "Name,Average,Partners,Group\nA1,190,Foxes,1\nA2,190,Foxes,2\n");
+
+        assertThat(reading.notices())
+                .filteredOn(notice -> notice.code() == NoticeCode.PARTNERS_APART)
+                .singleElement()
+                .satisfies(notice -> assertThat(notice.message()).contains("listed in groups 1 and 2"));
+        assertThat(reading.scenario()).isPresent();
+    }
+
+    @Test
+    void partnersMayAllBowlAgainInAnotherSquad() throws IOException {
+        assertThat(read(
+                                TWO_SQUADS + LIST,
+                                "Name,Average,Squad,Partners\nA1,190,A,Foxes\nA2,190,A,Foxes\nA1,190,B,Foxes\nA2,190,B,Foxes\n")
+                        .count(Severity.ERROR))
+                .isZero();
+    }
+
+    @Test
     void theFractionOfAnAverageIsDroppedForTheHandicapToo() throws IOException {
         Reading reading = read(
                 HEAD + LIST + "scoring: {handicap: {base: 220 pins, share: 100 %}}\n", "Name,Average\nAnchor,187.9\n");

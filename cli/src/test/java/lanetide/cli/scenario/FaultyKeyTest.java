@@ -93,8 +93,8 @@ class FaultyKeyTest {
 
     private static final String LISTED = Scenarios.SOUND.substring(0, Scenarios.SOUND.indexOf("field:")) + """
             entries:
-              - {id: Anchor, hand: right, style: stroker, level: league, cover: urethane}
-              - {id: Leadoff, hand: left, style: tweener, level: scratch, cover: plastic}
+              - {id: Anchor, hand: right, style: stroker, level: league, cover: urethane, partners: Foxes}
+              - {id: Leadoff, hand: left, style: tweener, level: scratch, cover: plastic, partners: Foxes}
             draw: {hands: even, styles: free, averages: even, seed: 5}
             """;
 
@@ -104,7 +104,7 @@ class FaultyKeyTest {
             + """
             entries:
               file: club-final.csv
-              columns: {name: Name, cover: Ball}
+              columns: {name: Name, cover: Ball, partners: Level}
             field:
               styles: {stroker: 50 %, tweener: 50 %}
               slow: 10 %

@@ -172,6 +172,7 @@ class SimulateReportTest {
                 1,
                 Optional.empty(),
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 }

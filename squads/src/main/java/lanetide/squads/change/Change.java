@@ -13,6 +13,7 @@ import lanetide.squads.model.Event;
  * @param dissolved groups that no longer exist
  * @param absent bowlers who stay away
  * @param starts squads that start at another time
+ * @param parted partners who bowl in different groups now, as no group had room for all of them
  */
 public record Change(
         Event event,
@@ -20,7 +21,8 @@ public record Change(
         List<Mover> moved,
         List<Dissolved> dissolved,
         List<Absent> absent,
-        List<Start> starts) {
+        List<Start> starts,
+        List<Parted> parted) {
     /** Copies the lists. */
     public Change {
         visits = List.copyOf(visits);
@@ -28,6 +30,37 @@ public record Change(
         dissolved = List.copyOf(dissolved);
         absent = List.copyOf(absent);
         starts = List.copyOf(starts);
+        parted = List.copyOf(parted);
+    }
+
+    /**
+     * A change in which no partners are parted.
+     *
+     * @param event the event as it is to be played now
+     * @param visits groups that bowl elsewhere than planned
+     * @param moved bowlers who bowl with another group
+     * @param dissolved groups that no longer exist
+     * @param absent bowlers who stay away
+     * @param starts squads that start at another time
+     */
+    public Change(
+            Event event,
+            List<Visit> visits,
+            List<Mover> moved,
+            List<Dissolved> dissolved,
+            List<Absent> absent,
+            List<Start> starts) {
+        this(event, visits, moved, dissolved, absent, starts, List.of());
+    }
+
+    /**
+     * The same change in which partners are parted.
+     *
+     * @param partners who they are
+     * @return the change
+     */
+    Change parting(List<Parted> partners) {
+        return new Change(event, visits, moved, dissolved, absent, starts, partners);
     }
 
     /**
@@ -78,6 +111,14 @@ public record Change(
     public record Absent(String squad, String bowler) {}
 
     /**
+     * Partners who do not bowl together any more.
+     *
+     * @param squad the squad's name
+     * @param partners what they are called together
+     */
+    public record Parted(String squad, String partners) {}
+
+    /**
      * A squad that starts at another time.
      *
      * @param squad the squad's name
@@ -99,7 +140,8 @@ public record Change(
                 joined(moved, next.moved()),
                 joined(dissolved, next.dissolved()),
                 joined(absent, next.absent()),
-                joined(starts, next.starts()));
+                joined(starts, next.starts()),
+                joined(parted, next.parted()));
     }
 
     private static <T> List<T> joined(List<T> first, List<T> second) {

@@ -41,11 +41,11 @@ public final class NoShows {
             throw new ImpossibleRotationException(
                     "number of bowlers left in squad " + planned.id(), 0, "at least 1", "Leave the squad out.");
         }
-        List<Integer> keep = largest(there, Math.min(bowlers, there.size()));
+        List<Integer> keep = largest(there, Math.min(together(there), there.size()));
         List<String> names = planned.groups().stream().map(Group::id).toList();
         Regrouping.Result result = Regrouping.even(planned.id(), there, names, keep);
         Rotation rotation = Plans.ofGroups(event.rotations().get(squad), keep);
-        return new Change(
+        Change change = new Change(
                 Plans.replaced(event, squad, List.of(planned.withGroups(result.groups())), List.of(rotation)),
                 List.of(),
                 result.moved(),
@@ -55,6 +55,14 @@ public final class NoShows {
                         .map(name -> new Change.Absent(planned.id(), name))
                         .toList(),
                 List.of());
+        return change.parting(result.parted());
+    }
+
+    /** How many single bowlers and partners there are, none of whom can be parted to fill a group. */
+    private static int together(List<List<Bowler>> groups) {
+        return groups.stream()
+                .mapToInt(group -> PartnersRegrouping.together(group).size())
+                .sum();
     }
 
     /**

@@ -90,7 +90,7 @@ public final class PairLoss {
         Rotation now = RotationRepair.without(kept, lost, fromGame, leftLanes, priority);
         List<Change.Visit> visits = visits(squad, keep, kept, now);
         boolean split = fromGame > 0 && keep.size() < planned.groups();
-        return new Change(
+        Change change = new Change(
                 split
                         ? split(at, groups.groups(), now, fromGame)
                         : Plans.replaced(event, at, List.of(squad.withGroups(groups.groups())), List.of(now)),
@@ -99,6 +99,7 @@ public final class PairLoss {
                 Plans.dissolved(squad, keep),
                 List.of(),
                 List.of());
+        return change.parting(groups.parted());
     }
 
     private Event split(int at, List<Group> groups, Rotation now, int fromGame) {
@@ -134,7 +135,7 @@ public final class PairLoss {
     /** Nobody is moved while every group can go on. */
     private static Regrouping.Result regroup(Squad squad, List<Integer> keep) {
         if (keep.size() == squad.groups().size()) {
-            return new Regrouping.Result(squad.groups(), List.of());
+            return new Regrouping.Result(squad.groups(), List.of(), List.of());
         }
         List<List<Bowler>> bowlers = squad.groups().stream().map(Group::bowlers).toList();
         List<String> names = squad.groups().stream().map(Group::id).toList();

@@ -14,8 +14,8 @@ import lanetide.squads.model.Group;
 final class Regrouping {
     private Regrouping() {}
 
-    /** The groups after the change, in their order, and who has moved. */
-    record Result(List<Group> groups, List<Change.Mover> moved) {}
+    /** The groups after the change, in their order, who has moved, and partners who were parted. */
+    record Result(List<Group> groups, List<Change.Mover> moved, List<Change.Parted> parted) {}
 
     /**
      * Evens out.
@@ -27,6 +27,9 @@ final class Regrouping {
      * @return the groups that go on
      */
     static Result even(String squad, List<List<Bowler>> groups, List<String> names, List<Integer> keep) {
+        if (PartnersRegrouping.isNeeded(groups)) {
+            return new PartnersRegrouping(squad, groups, names, keep).even();
+        }
         int[] targets = targets(groups, keep);
         List<List<Bowler>> now = new ArrayList<>();
         List<Leaver> leavers = new ArrayList<>();
@@ -59,7 +62,8 @@ final class Regrouping {
                 keep.stream()
                         .map(group -> new Group(names.get(group), now.get(group)))
                         .toList(),
-                moved);
+                moved,
+                List.of());
     }
 
     private record Leaver(Bowler bowler, int group) {}

@@ -14,6 +14,7 @@ import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Squad;
+import lanetide.squads.qualifying.Teams;
 import lanetide.squads.rotation.ImpossibleRotationException;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.Counter;
@@ -120,8 +121,14 @@ final class Changes {
         return Optional.of(event.withSquads(squads));
     }
 
-    /** Deals the bowlers of each squad to its groups to and fro, in the order of hand and rev rate. */
+    /**
+     * Deals the bowlers of each squad to its groups to and fro, in the order of hand and rev rate. Where partners stay
+     * together, groups stay as they are.
+     */
     private static Event reseeded(Event event) {
+        if (!new Teams(event).names().isEmpty()) {
+            return event;
+        }
         List<Squad> squads = new ArrayList<>();
         for (Squad squad : event.squads()) {
             List<Bowler> bowlers = squad.groups().stream()

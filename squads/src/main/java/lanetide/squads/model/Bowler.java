@@ -21,6 +21,8 @@ import lanetide.squads.score.ScoreCard;
  * @param handicapPins pins added to each of his games, 0 to 300
  * @param person the name of the person if he is entered in several squads, where he may be called otherwise; empty for
  *     somebody who is entered once
+ * @param partners the name of the doubles, trio or team with whom he bowls: they share a pair, and their pins are
+ *     added; empty for somebody who bowls for himself
  */
 public record Bowler(
         String id,
@@ -32,7 +34,8 @@ public record Bowler(
         double tempo,
         Optional<Coverstock> secondCover,
         int handicapPins,
-        Optional<String> person) {
+        Optional<String> person,
+        Optional<String> partners) {
     /** The tempo of a bowler of whom nothing else is known. */
     public static final double DEFAULT_TEMPO = 1;
 
@@ -49,7 +52,7 @@ public record Bowler(
     }
 
     /**
-     * A bowler who is entered once.
+     * A bowler who is entered once and bowls for himself.
      *
      * @param id name, alone in the squad
      * @param hand delivery side
@@ -72,7 +75,18 @@ public record Bowler(
             double tempo,
             Optional<Coverstock> secondCover,
             int handicapPins) {
-        this(id, hand, style, level, cover, spareCover, tempo, secondCover, handicapPins, Optional.empty());
+        this(
+                id,
+                hand,
+                style,
+                level,
+                cover,
+                spareCover,
+                tempo,
+                secondCover,
+                handicapPins,
+                Optional.empty(),
+                Optional.empty());
     }
 
     /**
@@ -83,7 +97,17 @@ public record Bowler(
      */
     public Bowler ofPerson(String name) {
         return new Bowler(
-                id, hand, style, level, cover, spareCover, tempo, secondCover, handicapPins, Optional.of(name));
+                id,
+                hand,
+                style,
+                level,
+                cover,
+                spareCover,
+                tempo,
+                secondCover,
+                handicapPins,
+                Optional.of(name),
+                partners);
     }
 
     /**
@@ -94,7 +118,8 @@ public record Bowler(
      * @return the bowler
      */
     public Bowler as(String name, Hand side) {
-        return new Bowler(name, side, style, level, cover, spareCover, tempo, secondCover, handicapPins, person);
+        return new Bowler(
+                name, side, style, level, cover, spareCover, tempo, secondCover, handicapPins, person, partners);
     }
 
     /**
@@ -104,6 +129,16 @@ public record Bowler(
      * @return the bowler
      */
     public Bowler withHandicap(int pins) {
-        return new Bowler(id, hand, style, level, cover, spareCover, tempo, secondCover, pins, person);
+        return new Bowler(id, hand, style, level, cover, spareCover, tempo, secondCover, pins, person, partners);
+    }
+
+    /**
+     * The same bowler with partners.
+     *
+     * @param name what they are called together
+     * @return the bowler
+     */
+    public Bowler with(Optional<String> name) {
+        return new Bowler(id, hand, style, level, cover, spareCover, tempo, secondCover, handicapPins, person, name);
     }
 }

@@ -11,6 +11,8 @@ import lanetide.des.StoppingRule;
 import lanetide.des.stats.NestedMean;
 import lanetide.des.stats.Tally;
 import lanetide.squads.model.Event;
+import lanetide.squads.qualifying.Teams;
+import lanetide.squads.qualifying.TeamsPlayed;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.result.PaceKept;
 import lanetide.squads.result.SquadResult;
@@ -85,19 +87,19 @@ public final class EventStudy {
                     threads,
                     number -> new Watch<>(ofOthers.apply(number), LaneRecords.NONE, summary -> Kept.of(event, summary)),
                     onDone);
-            return result(example, kept, events.sets(), Optional.empty());
+            return result(event, example, kept, events.sets(), Optional.empty());
         }
         IntFunction<Watch<Kept>> watches = number -> number == EXAMPLE
                 ? whole(event, ofExample.equals(Observers.NONE) ? ofOthers.apply(EXAMPLE) : ofExample)
                 : new Watch<>(ofOthers.apply(number), LaneRecords.NONE, summary -> Kept.of(event, summary));
         if (playings.halfWidthPins().isEmpty()) {
-            return result(study.play(Part.first(playings.most()), threads, watches, onDone), Optional.empty());
+            return result(event, study.play(Part.first(playings.most()), threads, watches, onDone), Optional.empty());
         }
         double wantedPins = playings.halfWidthPins().getAsDouble();
         StoppingRule rule = new StoppingRule(wantedPins, LEVEL, Playings.MIN_UNTIL, playings.most());
         StoppedRun<Kept> run = study.playUntil(rule, threads, watches, Kept::meanScores, onDone);
         Precision precision = new Precision(wantedPins, run.halfWidth(), run.isNarrowEnough(), run.projected());
-        return result(run.results(), Optional.of(precision));
+        return result(event, run.results(), Optional.of(precision));
     }
 
     private static Watch<Kept> whole(Event event, Observers observers) {
@@ -113,12 +115,14 @@ public final class EventStudy {
      * @param squads squad by squad
      * @param timetable what happened when
      * @param cut what came of the cut and the finals
+     * @param teams how teams stand
      * @param whole the whole playing, of the example alone
      */
     private record Kept(
             List<SquadKept> squads,
             List<TimetableEntry> timetable,
             Optional<CutStatistics.Kept> cut,
+            TeamsPlayed teams,
             Optional<EventResult> whole) {
         static Kept of(Event event, PlayingSummary summary) {
             EventResult result = summary.result();
@@ -126,11 +130,12 @@ public final class EventStudy {
                     result.squads().stream().map(SquadKept::of).toList(),
                     result.timetable(),
                     CutStatistics.Kept.of(event, result),
+                    new Teams(event).standing(result.squads()),
                     Optional.empty());
         }
 
         Kept with(EventResult result) {
-            return new Kept(squads, timetable, cut, Optional.of(result));
+            return new Kept(squads, timetable, cut, teams, Optional.of(result));
         }
 
         /** The mean scores of the squads (pins a game). */
@@ -157,11 +162,12 @@ public final class EventStudy {
         }
     }
 
-    private static StudyResult result(List<Kept> playings, Optional<Precision> precision) {
-        return result(playings.get(EXAMPLE).whole().orElseThrow(), playings, 1, precision);
+    private static StudyResult result(Event event, List<Kept> playings, Optional<Precision> precision) {
+        return result(event, playings.get(EXAMPLE).whole().orElseThrow(), playings, 1, precision);
     }
 
-    private static StudyResult result(EventResult first, List<Kept> playings, int sets, Optional<Precision> precision) {
+    private static StudyResult result(
+            Event event, EventResult first, List<Kept> playings, int sets, Optional<Precision> precision) {
         List<SquadStatistics> squads = new ArrayList<>();
         for (int s = 0; s < first.squads().size(); s++) {
             squads.add(statistics(first.squads().get(s).squad(), playings, s, sets));
@@ -170,7 +176,15 @@ public final class EventStudy {
                 .map(entry -> statistics(entry, playings))
                 .toList();
         return new StudyResult(
-                first, squads, timetable, playings.size(), sets, precision, List.of(), cut(playings, sets));
+                first,
+                squads,
+                timetable,
+                playings.size(),
+                sets,
+                precision,
+                List.of(),
+                cut(playings, sets),
+                TeamStatistics.of(event, playings.stream().map(Kept::teams).toList(), sets));
     }
 
     private static Optional<CutStatistics> cut(List<Kept> playings, int sets) {

@@ -15,6 +15,7 @@ import lanetide.squads.result.EventResult;
  * @param precision how well scores are known, where playing went on until they should be; empty for a fixed number
  * @param moves how far lines go, over the sets; empty where that was not looked at
  * @param cut what came of the cut and the finals; empty if the event has no cut
+ * @param teams how teams stand, in the order in which the event has them; none if everybody bowls for himself
  */
 public record StudyResult(
         EventResult first,
@@ -24,12 +25,14 @@ public record StudyResult(
         int sets,
         Optional<Precision> precision,
         List<WindowStudy.Move> moves,
-        Optional<CutStatistics> cut) {
+        Optional<CutStatistics> cut,
+        List<TeamStatistics> teams) {
     /** Copies the lists. */
     public StudyResult {
         squads = List.copyOf(squads);
         timetable = List.copyOf(timetable);
         moves = List.copyOf(moves);
+        teams = List.copyOf(teams);
     }
 
     /**
@@ -39,6 +42,6 @@ public record StudyResult(
      * @return the result
      */
     public StudyResult with(List<WindowStudy.Move> found) {
-        return new StudyResult(first, squads, timetable, replications, sets, precision, found, cut);
+        return new StudyResult(first, squads, timetable, replications, sets, precision, found, cut, teams);
     }
 }

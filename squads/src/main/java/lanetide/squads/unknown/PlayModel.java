@@ -143,7 +143,8 @@ public final class PlayModel {
                 own.tempo(),
                 own.secondCover().map(oil::of),
                 own.handicapPins(),
-                own.person());
+                own.person(),
+                own.partners());
     }
 
     private SquadPlan plan(SquadPlan plan) {

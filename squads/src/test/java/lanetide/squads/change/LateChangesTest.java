@@ -7,9 +7,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.IntSummaryStatistics;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -373,6 +376,81 @@ class LateChangesTest {
     }
 
     /** Squads S0, S1, ... at 8, 14, 20 o'clock of groups 1, 2, ... of bowlers such as 0-1-1. */
+    /** Partners of a number, in the order of the groups' bowlers. */
+    private static Event inTeams(Event event, int size) {
+        return event.withSquads(event.squads().stream()
+                .map(squad -> squad.withGroups(squad.groups().stream()
+                        .map(group -> new Group(
+                                group.id(),
+                                IntStream.range(0, group.size())
+                                        .mapToObj(i -> group.bowlers()
+                                                .get(i)
+                                                .with(Optional.of(squad.id() + "/" + group.id() + "/" + i / size)))
+                                        .toList()))
+                        .toList()))
+                .toList());
+    }
+
+    private static void assertTogether(Squad squad) {
+        Map<String, Set<String>> groupsOf = new TreeMap<>();
+        squad.groups()
+                .forEach(group -> group.bowlers()
+                        .forEach(bowler -> groupsOf.computeIfAbsent(
+                                        bowler.partners().orElseThrow(), name -> new TreeSet<>())
+                                .add(group.id())));
+        assertThat(groupsOf.values()).allSatisfy(groups -> assertThat(groups).hasSize(1));
+    }
+
+    @Test
+    void partnersOfADissolvedGroupGoTogetherToTheEmptiestGroups() {
+        Event event = inTeams(event(new Ring(1, 1).plan(5, 5, 3), 1, 4, 4, 4, 4, 4), 2);
+
+        Change change = PairLoss.of(event, Set.of(0), 0, 0, Priority.FEW_CHANGES);
+
+        Squad squad = change.event().squads().get(0);
+        assertTogether(squad);
+        assertThat(change.parted()).isEmpty();
+        assertThat(sizes(squad)).containsExactlyInAnyOrder(6, 6, 4, 4);
+        assertThat(change.moved()).hasSize(4);
+        assertThat(squad.everybody()).hasSize(20);
+    }
+
+    /** Three pairs hold thirty bowlers, but of ten trios only nine whole ones. */
+    @Test
+    void onlyPartnersForWhomNoGroupHasRoomAreParted() {
+        Event event = inTeams(event(new Ring(1, 1).plan(5, 5, 3), 1, 6, 6, 6, 6, 6), 3);
+
+        Change change = PairLoss.of(event, Set.of(0, 1), 0, 0, Priority.FEW_CHANGES);
+
+        assertThat(change.parted()).hasSize(1);
+        assertThat(sizes(change.event().squads().get(0))).containsExactly(10, 10, 10);
+    }
+
+    @Test
+    void whoIsLeftOfATeamStaysTogetherAndNobodyMovesForOneBowler() {
+        Event event = inTeams(event(new Ring(1, 1).plan(4, 4, 3), 1, 4, 4, 4, 4), 2);
+
+        Change one = NoShows.of(event, 0, Set.of("0-1-1"));
+        assertThat(one.moved()).isEmpty();
+        assertThat(sizes(one.event().squads().get(0))).containsExactly(3, 4, 4, 4);
+
+        Change group = NoShows.of(event, 0, Set.of("0-1-1", "0-1-2", "0-1-3", "0-1-4"));
+        assertTogether(group.event().squads().get(0));
+        assertThat(sizes(group.event().squads().get(0))).containsExactly(2, 4, 4, 2);
+        assertThat(group.moved()).hasSize(2);
+    }
+
+    @Test
+    void whereThereAreFewerTeamsThanGroupsAGroupIsDissolvedAndNoTeam() {
+        Event event = inTeams(event(new Ring(1, 1).plan(3, 3, 3), 1, 5, 5, 5), 5);
+
+        Change change = NoShows.of(event, 0, Set.of("0-1-1", "0-1-2", "0-1-3", "0-1-4", "0-1-5"));
+
+        assertThat(sizes(change.event().squads().get(0))).containsExactly(5, 5);
+        assertThat(change.dissolved()).containsExactly(new Change.Dissolved("S0", "1"));
+        assertThat(change.moved()).isEmpty();
+    }
+
     private static Event event(Rotation rotation, int squads, int... sizes) {
         Centre centre = Fixtures.centre(rotation.pairs(), Fixtures.machines(1, 45_000, 45_000));
         List<Squad> all = new ArrayList<>();

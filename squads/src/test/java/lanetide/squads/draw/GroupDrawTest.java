@@ -12,7 +12,6 @@ import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.lane.Hand;
 import lanetide.squads.draw.GroupDraw.Entry;
-import lanetide.squads.draw.GroupDraw.Rule;
 import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Levels;
 import org.junit.jupiter.api.Test;

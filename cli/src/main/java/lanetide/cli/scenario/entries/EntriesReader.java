@@ -21,8 +21,8 @@ import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.Value;
 import lanetide.des.random.RandomStreams;
 import lanetide.squads.draw.GroupDraw;
+import lanetide.squads.draw.Partners;
 import lanetide.squads.model.Bowler;
-import lanetide.squads.model.FieldMix;
 import lanetide.squads.model.Group;
 
 /** Reads bowlers listed one by one. */
@@ -78,7 +78,7 @@ public final class EntriesReader {
     }
 
     /** One line of the list. */
-    private record Entry(Bowler bowler, Optional<Integer> group, Section section) {
+    record Entry(Bowler bowler, Optional<Integer> group, Section section) {
         /** The same as one of several of a person, if he is listed in several squads. */
         Entry of(Map<String, String> people) {
             String person = people.get(bowler.id());
@@ -98,6 +98,7 @@ public final class EntriesReader {
         sections.forEach(section -> entry(section, squads, pairs, named));
         Map<String, String> people = bowlers.people();
         bySquad.values().forEach(entries -> entries.replaceAll(one -> one.of(people)));
+        PartnersCheck.check(bySquad);
         faulty = read.isEmpty() || list.notices().hasErrors();
         list.value(EventKeys.ENTRIES).ifPresent(bowlers::tellWhoBowlsAgain);
         blanks.tell(limits, scenario.notices().assumptions());
@@ -163,7 +164,7 @@ public final class EntriesReader {
         }
         if (numbered == 0) {
             List<Bowler> bowlers = entries.stream().map(Entry::bowler).toList();
-            return Optional.of(FieldMix.spread(bowlers, Math.min(pairs, bowlers.size())));
+            return Optional.of(Partners.filled(bowlers, pairs));
         }
         if (numbered < entries.size()) {
             entries.stream()
@@ -234,13 +235,14 @@ public final class EntriesReader {
         Optional<String> squad = squad(section, squads, named);
         Optional<Bowler> bowler = bowlers.listed(section, squad.or(() -> written(section)), average);
         Optional<Integer> group = section.within(BowlerKeys.GROUP, Range.between(1, Math.max(1, pairs)));
+        Optional<String> partners = section.find(BowlerKeys.PARTNERS);
         bowler.ifPresent(known -> average.ifPresent(pins -> averages.put(known.id(), pins)));
         Optional<String> team = section.find(BowlerKeys.TEAM);
         bowler.ifPresent(known ->
                 squad.ifPresent(id -> team.ifPresent(name -> teams.put(new DrawnTraits.Who(id, known.id()), name))));
         if (!section.notices().hasErrors()) {
-            bowler.ifPresent(known -> squad.ifPresent(
-                    id -> bySquad.computeIfAbsent(id, key -> new ArrayList<>()).add(new Entry(known, group, section))));
+            bowler.ifPresent(known -> squad.ifPresent(id -> bySquad.computeIfAbsent(id, key -> new ArrayList<>())
+                    .add(new Entry(known.with(partners), group, section))));
         }
     }
 

@@ -14,7 +14,7 @@ import lanetide.cli.scenario.value.Section;
 import lanetide.des.random.RandomStreams;
 import lanetide.squads.draw.GroupDraw;
 import lanetide.squads.draw.GroupDraw.Entry;
-import lanetide.squads.draw.GroupDraw.Rule;
+import lanetide.squads.draw.Rule;
 import lanetide.squads.model.Group;
 
 /**

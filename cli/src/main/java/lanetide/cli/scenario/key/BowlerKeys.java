@@ -95,6 +95,12 @@ public final class BowlerKeys {
     public static final Key<String> TEAM = ENTRY.key("team", new Text(false), "the bowler's team, told on his card")
             .optional("Rooks", "none");
 
+    public static final Key<String> PARTNERS = ENTRY.key(
+                    "partners",
+                    new Text(false),
+                    "name of the doubles, trio or team: who has the same bowls on one pair, and their pins are added")
+            .optional("Foxes", "bowls for himself");
+
     /** A change of who bowls. */
     public static final Block CHANGE = new Block("changes");
 

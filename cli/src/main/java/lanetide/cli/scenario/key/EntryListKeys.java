@@ -33,6 +33,7 @@ public final class EntryListKeys {
     public static final Key<String> AVERAGE = column("average", "Avg");
     public static final Key<String> SQUAD = column("squad", "Squad");
     public static final Key<String> GROUP = column("group", "Group");
+    public static final Key<String> PARTNERS = column("partners", "Doubles");
 
     private EntryListKeys() {}
 
@@ -51,7 +52,8 @@ public final class EntryListKeys {
                 TEMPO,
                 AVERAGE,
                 SQUAD,
-                GROUP);
+                GROUP,
+                PARTNERS);
     }
 
     private static Key<String> column(String name, String title) {

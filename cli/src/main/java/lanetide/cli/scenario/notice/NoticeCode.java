@@ -108,6 +108,8 @@ public enum NoticeCode {
     SQUAD_WITHOUT_BOWLERS(Severity.ERROR),
     /** A group number that is skipped. */
     GROUP_MISSING(Severity.ERROR),
+    /** Partners who are listed in different squads. */
+    PARTNERS_IN_SQUADS(Severity.ERROR),
     /** Squads that are not listed in order of start. */
     SQUADS_OUT_OF_ORDER(Severity.ERROR),
     /** A squad that starts before the one before it can possibly be done. */
@@ -150,6 +152,10 @@ public enum NoticeCode {
     ROTATION_REPEATS_PAIRS(Severity.WARNING),
     /** Pairs on which nobody bowls. */
     PAIRS_EMPTY(Severity.WARNING),
+    /** Partners who are listed in different groups. */
+    PARTNERS_APART(Severity.WARNING),
+    /** A bowler with partners of whom none is listed. */
+    PARTNER_ALONE(Severity.WARNING),
     /** A cut over squads that play different numbers of games. */
     CUT_GAMES_DIFFER(Severity.WARNING),
     /** Shares that miss 100 % by rounding and are scaled. */
@@ -172,6 +178,8 @@ public enum NoticeCode {
     COMMAND_WITHOUT_ANSWER(Severity.INFO),
     /** A group takes over pairs from one and the same group only. */
     ROTATION_SAME_PREDECESSOR(Severity.INFO),
+    /** Partners of different numbers, whose totals do not compare. */
+    TEAMS_UNEVEN(Severity.INFO),
     /** Groups that are not all of one size. */
     GROUPS_UNEVEN(Severity.INFO),
     /** The squads that entries name, where the scenario has none. */
