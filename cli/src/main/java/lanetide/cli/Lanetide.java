@@ -20,6 +20,7 @@ import lanetide.cli.command.FairnessCommand;
 import lanetide.cli.command.FitCommand;
 import lanetide.cli.command.HelpText;
 import lanetide.cli.command.LinesCommand;
+import lanetide.cli.command.MergeCommand;
 import lanetide.cli.command.NewCommand;
 import lanetide.cli.command.PatternCommand;
 import lanetide.cli.command.PreviewCommand;
@@ -39,6 +40,7 @@ import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.ProgramVersion;
 import lanetide.cli.sheets.Paper;
 import lanetide.squads.result.BrokenRuleException;
+import lanetide.squads.study.Share;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -91,6 +93,7 @@ public final class Lanetide {
             FairnessCommand.class,
             FitCommand.class,
             LinesCommand.class,
+            MergeCommand.class,
             NewCommand.class,
             PatternCommand.class,
             PreviewCommand.class,
@@ -193,6 +196,7 @@ public final class Lanetide {
         line.registerConverter(Integer.class, text -> whole(text, Integer::valueOf));
         line.registerConverter(int.class, text -> whole(text, Integer::valueOf));
         line.registerConverter(Path.class, Lanetide::path);
+        line.registerConverter(Share.class, Lanetide::share);
         line.registerConverter(Double.class, text -> number(text, Double::valueOf, "a number"));
         CautionsSection.addTo(line);
         return line;
@@ -208,6 +212,18 @@ public final class Lanetide {
                             + " language settings do not allow. Rename the file, or where letters are missing set"
                             + " LC_ALL=C.UTF-8");
         }
+    }
+
+    private static Share share(String text) {
+        try {
+            String[] numbers = text.split("/", -1);
+            if (numbers.length == 2) {
+                return new Share(Integer.parseInt(numbers[0]), Integer.parseInt(numbers[1]));
+            }
+        } catch (IllegalArgumentException e) {
+            // As below.
+        }
+        throw new CommandLine.TypeConversionException("`" + text + "` must be one of so many, such as 3/8");
     }
 
     /** The scenario that a command was given first; empty if it takes none. */

@@ -12,12 +12,14 @@ import lanetide.cli.compare.CompareText;
 import lanetide.cli.doubt.ScoreDoubts;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.OptionCheck;
+import lanetide.cli.options.ResumeOptions;
 import lanetide.cli.options.SetsOption;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.fairness.Compared;
 import lanetide.squads.fairness.Difference;
 import lanetide.squads.fairness.EventComparison;
+import lanetide.squads.study.Execution;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -51,6 +53,9 @@ public final class CompareCommand implements Callable<Integer> {
     @Mixin
     private SetsOption sets;
 
+    @Mixin
+    private ResumeOptions resuming;
+
     @Parameters(
             index = "1",
             paramLabel = "OTHER",
@@ -67,10 +72,12 @@ public final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         OptionCheck.requireReplications(replications, 2);
-        int threads = options.threads();
+        resuming.check(options);
         return options.answer((reading, scenario) -> {
-            Scenario second = options.other(other, OptionalLong.of(scenario.seed()));
-            List<Difference> differences = compare(scenario, second, threads);
+            Reading against = options.other(other, OptionalLong.of(scenario.seed()));
+            Scenario second = against.scenario().orElseThrow();
+            List<Difference> differences = resuming.playing(
+                    options, List.of(reading, against), execution -> compare(scenario, second, execution));
             Reading judged = options.doubting(ScoreDoubts.told(reading, means(differences)));
             return render(judged, judged.scenario().orElseThrow(), second, differences);
         });
@@ -87,7 +94,7 @@ public final class CompareCommand implements Callable<Integer> {
         return means;
     }
 
-    private List<Difference> compare(Scenario first, Scenario second, int threads) {
+    private List<Difference> compare(Scenario first, Scenario second, Execution execution) {
         return options.progressing(
                 "playings",
                 2 * replications,
@@ -97,7 +104,7 @@ public final class CompareCommand implements Callable<Integer> {
                         sets.of(replications),
                         first.seed(),
                         replications,
-                        threads,
+                        execution,
                         progress));
     }
 

@@ -16,6 +16,7 @@ import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.Format;
 import lanetide.cli.options.MeasureOption;
 import lanetide.cli.options.OptionCheck;
+import lanetide.cli.options.ResumeOptions;
 import lanetide.cli.options.SetsOption;
 import lanetide.cli.output.CommandFailure;
 import lanetide.cli.output.ExitCode;
@@ -32,6 +33,7 @@ import lanetide.squads.fairness.FairnessStudy;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.Verdict;
 import lanetide.squads.measure.WhatToMeasure;
+import lanetide.squads.study.Execution;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -68,6 +70,9 @@ public final class FairnessCommand implements Callable<Integer> {
 
     @Mixin
     private SetsOption sets;
+
+    @Mixin
+    private ResumeOptions resuming;
 
     @Mixin
     private ChangeOptions changeOptions;
@@ -126,41 +131,47 @@ public final class FairnessCommand implements Callable<Integer> {
         if (bounds != 0) {
             OptionCheck.requireRange("--bounds", bounds, Bounds.MIN_ROUNDS, MAX_BOUNDS);
         }
+        resuming.check(options);
         int exitCode = options.answer((reading, planned) -> {
             RotationNote note =
                     RotationNote.of(planned.design(), planned.event().centre());
             Optional<LateChanges> changes = changeOptions.apply(planned.event(), note, planned.seed());
-            boolean inParts =
-                    changes.filter(FairnessCommand::aSquadGoesOnInTwoParts).isPresent();
             Scenario scenario = changes.map(late -> late.change().event())
-                    .map(event -> inParts ? event.withCut(Optional.empty()) : event)
+                    .map(event -> goesOnInTwoParts(changes) ? event.withCut(Optional.empty()) : event)
                     .map(planned::with)
                     .orElse(planned);
-            Studies studies = new Studies(options, scenario, sets);
-            FairnessResult result = study(studies);
-            verdict = result.verdict();
-            Optional<FairnessComparison> late =
-                    changes.isPresent() ? withPlanned(planned, scenario, result) : Optional.empty();
-            Set<Integer> lost = changes.map(LateChanges::lost).orElse(Set.of());
-            FairnessAnswer answer = new FairnessAnswer(
-                    result,
-                    bounds(studies, result),
-                    remedies(studies, lost, result),
-                    measure(studies, result),
-                    late,
-                    isTable() ? List.of() : studies.wear(result),
-                    inParts && planned.event().cut().isPresent());
-            Reading judged = options.doubting(
-                    ScoreDoubts.told(reading.with(scenario), Map.of("all bowlers", result.meanScore())));
+            FairnessAnswer answer = resuming.playing(
+                    options, List.of(reading), execution -> answer(planned, scenario, changes, execution));
+            Reading judged = options.doubting(ScoreDoubts.told(
+                    reading.with(scenario),
+                    Map.of("all bowlers", answer.result().meanScore())));
             return render(judged, judged.scenario().orElseThrow(), answer);
         });
         boolean fails = failIfUnfair && verdict == Verdict.UNFAIR;
         return exitCode == ExitCode.DONE && fails ? ExitCode.CONDITION_FAILS : exitCode;
     }
 
-    /** Then totals by squad are no totals of people. */
-    private static boolean aSquadGoesOnInTwoParts(LateChanges late) {
-        return late.change().event().squads().size() > late.planned().squads().size();
+    private FairnessAnswer answer(
+            Scenario planned, Scenario scenario, Optional<LateChanges> changes, Execution execution) {
+        Studies studies = new Studies(options, scenario, sets, execution);
+        FairnessResult result = study(studies);
+        verdict = result.verdict();
+        Studies asPlanned = new Studies(options, planned, sets, execution.step("as-planned"));
+        return new FairnessAnswer(
+                result,
+                bounds(studies, result),
+                remedies(studies, changes.map(LateChanges::lost).orElse(Set.of()), result),
+                measure(studies, result),
+                changes.isPresent() ? withPlanned(asPlanned, scenario, result) : Optional.empty(),
+                isTable() ? List.of() : studies.wear(result),
+                goesOnInTwoParts(changes) && planned.event().cut().isPresent());
+    }
+
+    /** Whether a squad does: then totals by squad are no totals of people. */
+    private static boolean goesOnInTwoParts(Optional<LateChanges> changes) {
+        return changes.filter(late -> late.change().event().squads().size()
+                        > late.planned().squads().size())
+                .isPresent();
     }
 
     /** A table of advantages has no place for what goes with them. */
@@ -169,11 +180,11 @@ public final class FairnessCommand implements Callable<Integer> {
     }
 
     /** What the changes do; a table of effects has no place for it. */
-    private Optional<FairnessComparison> withPlanned(Scenario planned, Scenario changed, FairnessResult result) {
+    private Optional<FairnessComparison> withPlanned(Studies planned, Scenario changed, FairnessResult result) {
         return isTable()
                 ? Optional.empty()
                 : FairnessComparison.withPlanned(
-                        planned.event(), changed.event(), result, event -> study(new Studies(options, planned, sets)));
+                        planned.scenario().event(), changed.event(), result, event -> study(planned));
     }
 
     private void requireMargin() {

@@ -32,10 +32,10 @@ import lanetide.squads.model.Findings;
 import lanetide.squads.recondition.ReoilPlan;
 import lanetide.squads.recondition.ReoilStudy;
 import lanetide.squads.study.EventStudy;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.Playings;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.StudyResult;
-import lanetide.squads.study.WindowStudy;
 import lanetide.squads.unknown.ValueSets;
 import lanetide.squads.watch.Observers;
 import picocli.CommandLine.Command;
@@ -108,7 +108,8 @@ public final class FitCommand implements Callable<Integer> {
     /** All days in an order of their own, so that the order in which they are named changes nothing. */
     private List<Scenario> days(Scenario first) {
         List<Scenario> days = new ArrayList<>(List.of(first));
-        others.forEach(other -> days.add(options.other(other, options.seed())));
+        others.forEach(other ->
+                days.add(options.other(other, options.seed()).scenario().orElseThrow()));
         days.forEach(FitCommand::requireMeasured);
         for (int day = 1; day < days.size(); day++) {
             requireOther(days.get(day), days.subList(0, day));
@@ -166,22 +167,15 @@ public final class FitCommand implements Callable<Integer> {
 
     private FitChanges.Told told(Event event, ReoilPlan oiling, IntConsumer done) {
         PossibleEvents events = new PossibleEvents(event, ValueSets.inStudy(PLAYINGS));
-        WindowStudy windows = new WindowStudy(events);
-        StudyResult played = EventStudy.run(
-                        events,
-                        oiling.seed(),
-                        Playings.fixed(PLAYINGS),
-                        options.threads(),
-                        done,
-                        Observers.NONE,
-                        windows::watching)
-                .with(windows.moves());
+        Execution execution = Execution.on(options.threads());
+        StudyResult played =
+                EventStudy.run(events, oiling.seed(), Playings.fixed(PLAYINGS), execution, done, Observers.NONE);
         return new FitChanges.Told(
                 played,
                 ReoilStudy.run(
                         events.amongFirst(ValueSets.inStudy(OILINGS)),
                         oiling,
-                        options.threads(),
+                        execution,
                         more -> done.accept(PLAYINGS + more)));
     }
 

@@ -1,9 +1,11 @@
 package lanetide.cli.command;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.OptionCheck;
+import lanetide.cli.options.ResumeOptions;
 import lanetide.cli.options.SetsOption;
 import lanetide.cli.reoil.ReoilCsv;
 import lanetide.cli.reoil.ReoilJson;
@@ -45,6 +47,9 @@ public final class ReoilCommand implements Callable<Integer> {
     @Mixin
     private SetsOption sets;
 
+    @Mixin
+    private ResumeOptions resuming;
+
     @Option(
             names = "--replications",
             paramLabel = "N",
@@ -75,15 +80,16 @@ public final class ReoilCommand implements Callable<Integer> {
         if (oilings != null) {
             OptionCheck.requireRange("--oilings", oilings, 1, OilingSchedules.MAX_OILINGS);
         }
-        return options.answer((reading, scenario) -> {
-            Studies studies = new Studies(options, scenario, sets);
+        resuming.check(options);
+        return options.answer((reading, scenario) -> resuming.playing(options, List.of(reading), execution -> {
+            Studies studies = new Studies(options, scenario, sets, execution);
             ReoilResult result = studies.reoil("playings", replications, games);
             return render(
                     reading,
                     scenario,
                     result,
                     Optional.ofNullable(oilings).map(most -> studies.schedules(replications, most)));
-        });
+        }));
     }
 
     private String render(Reading reading, Scenario scenario, ReoilResult result, Optional<OilingSchedules> schedules) {

@@ -14,6 +14,7 @@ import lanetide.cli.options.Format;
 import lanetide.cli.options.MeasureOption;
 import lanetide.cli.options.MeasuredOption;
 import lanetide.cli.options.OptionCheck;
+import lanetide.cli.options.ResumeOptions;
 import lanetide.cli.options.SetsOption;
 import lanetide.cli.output.AnswerFolder;
 import lanetide.cli.output.CommandFailure;
@@ -65,6 +66,9 @@ public final class ReportCommand implements Callable<Integer> {
 
     @Mixin
     private SetsOption sets;
+
+    @Mixin
+    private ResumeOptions resuming;
 
     @Mixin
     private MeasuredOption measured;
@@ -129,14 +133,15 @@ public final class ReportCommand implements Callable<Integer> {
         if (bowlers != null && options.out().isEmpty()) {
             throw CommandFailure.wrongUse("--bowlers needs --out: the page leads to files that lie beside it.");
         }
+        resuming.check(options);
         return options.answer((found, ignored) -> {
             Reading reading = new OnTheDay(options, measured, changes).corrected(found);
             Scenario scenario = reading.scenario().orElseThrow();
             if (bowlers == null) {
-                return page(reading, scenario, List.of());
+                return played(reading, scenario, List.of());
             }
             AnswerFolder folder = options.folder(bowlers, BowlerPages.names(scenario.event()), found);
-            String page = page(
+            String page = played(
                     reading,
                     scenario,
                     BowlerPages.links(scenario.event(), options.out().orElseThrow(), bowlers));
@@ -162,10 +167,16 @@ public final class ReportCommand implements Callable<Integer> {
                         .toList());
     }
 
-    private String page(Reading reading, Scenario scenario, List<PageModel.SquadLinks> links) {
-        Studies studies = new Studies(options, scenario, sets);
+    private String played(Reading reading, Scenario scenario, List<PageModel.SquadLinks> links) {
+        return resuming.playing(
+                options,
+                List.of(reading),
+                execution -> page(reading, new Studies(options, scenario, sets, execution), links));
+    }
+
+    private String page(Reading reading, Studies studies, List<PageModel.SquadLinks> links) {
         FilmReel reel = new FilmReel();
-        StudyResult study = studies.eventWithWindows(replications, Observers.of(reel));
+        StudyResult study = studies.event(replications, Observers.of(reel));
         Optional<FairnessAnswer> fair = fairness(studies).map(result -> answer(studies, result));
         Optional<ReoilResult> oiling = reoil == 0
                 ? Optional.empty()

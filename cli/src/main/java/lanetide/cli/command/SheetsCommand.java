@@ -20,8 +20,9 @@ import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.sheets.Paper;
 import lanetide.cli.sheets.Sheets;
+import lanetide.squads.study.EventStudy;
+import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.StudyResult;
-import lanetide.squads.watch.Observers;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -115,7 +116,16 @@ public final class SheetsCommand implements Callable<Integer> {
     private Map<String, String> write(Reading reading, Scenario scenario) {
         StartsStudy starts =
                 new StartsStudy(scenario, Math.min(replications, PLAYINGS_FOR_CARDS), sets.of(replications));
-        StudyResult study = new Studies(options, scenario, sets).event(replications, Observers.NONE, starts::observers);
+        StudyResult study = options.progressing(
+                "playings",
+                replications,
+                told -> EventStudy.watched(
+                        new PossibleEvents(scenario.withFinals(), sets.of(replications)),
+                        scenario.seed(),
+                        replications,
+                        options.threads(),
+                        told,
+                        starts::observers));
         options.doubting(ScoreDoubts.told(reading, study));
         return Sheets.write(scenario, study, starts.forecasts(), paper, Optional.ofNullable(firstDay));
     }

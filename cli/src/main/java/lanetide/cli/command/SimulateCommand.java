@@ -2,6 +2,7 @@ package lanetide.cli.command;
 
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -12,6 +13,7 @@ import lanetide.cli.options.ChangeOptions;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.MeasuredOption;
 import lanetide.cli.options.OptionCheck;
+import lanetide.cli.options.ResumeOptions;
 import lanetide.cli.options.SetsOption;
 import lanetide.cli.output.AnswerFile;
 import lanetide.cli.output.AnswerStream;
@@ -27,11 +29,11 @@ import lanetide.cli.simulate.SimulateJson;
 import lanetide.cli.simulate.SimulateLogs;
 import lanetide.cli.simulate.SimulateText;
 import lanetide.squads.study.EventStudy;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.Playings;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Precision;
 import lanetide.squads.study.StudyResult;
-import lanetide.squads.study.WindowStudy;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -60,7 +62,8 @@ import picocli.CommandLine.Option;
             "  lanetide simulate scenarios/club-night.yaml --until-halfwidth 0.5",
             "  lanetide simulate scenarios/club-night.yaml --format json -o all.json",
             "  lanetide simulate scenarios/club-night.yaml --format csv -o lanes.csv",
-            "  lanetide simulate scenarios/one-pair.yaml --shot-log shots.csv"
+            "  lanetide simulate scenarios/one-pair.yaml --shot-log shots.csv",
+            "  lanetide simulate scenarios/one-pair.yaml --resume playings.txt"
         })
 public final class SimulateCommand implements Callable<Integer> {
     private static final int DEFAULT_REPLICATIONS = 40;
@@ -72,6 +75,9 @@ public final class SimulateCommand implements Callable<Integer> {
 
     @Mixin
     private SetsOption sets;
+
+    @Mixin
+    private ResumeOptions resuming;
 
     @Mixin
     private MeasuredOption measured;
@@ -119,7 +125,7 @@ public final class SimulateCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Playings playings = playings();
-        int threads = options.threads();
+        resuming.check(options);
         Optional<AnswerFile> shotFile = options.file("--shot-log", shotLog);
         Optional<AnswerFile> traceFile = options.file("--trace", trace);
         AtomicBoolean met = new AtomicBoolean(true);
@@ -127,7 +133,8 @@ public final class SimulateCommand implements Callable<Integer> {
             Reading reading = new OnTheDay(options, measured, changes).corrected(found);
             Scenario scenario = reading.scenario().orElseThrow();
             LaneChoice choice = choice(scenario);
-            StudyResult study = play(scenario, playings, threads, shotFile, traceFile);
+            StudyResult study = resuming.playing(
+                    options, List.of(reading), execution -> play(scenario, playings, execution, shotFile, traceFile));
             met.set(study.precision().map(Precision::met).orElse(true));
             study.precision().filter(precision -> !precision.met()).ifPresent(this::tellNotReached);
             Reading judged = options.doubting(ScoreDoubts.told(reading, study));
@@ -141,6 +148,10 @@ public final class SimulateCommand implements Callable<Integer> {
             int number = replications == null ? DEFAULT_REPLICATIONS : replications;
             OptionCheck.requireReplications(number, 1);
             return Playings.fixed(number);
+        }
+        if (resuming.inParts()) {
+            throw CommandFailure.wrongUse("--part has no share of --until-halfwidth, whose number of playings hangs on"
+                    + " what they give; give --replications.");
         }
         int most = replications == null ? DEFAULT_CAP : replications;
         OptionCheck.requireReplications(most, Playings.MIN_UNTIL);
@@ -169,18 +180,17 @@ public final class SimulateCommand implements Callable<Integer> {
     private StudyResult play(
             Scenario scenario,
             Playings playings,
-            int threads,
+            Execution execution,
             Optional<AnswerFile> shotFile,
             Optional<AnswerFile> traceFile) {
         Progress progress = Progress.of(options.err(), "playings", playings.most(), options.quiet());
         try (SimulateLogs logs = SimulateLogs.open(shotFile, traceFile)) {
             PossibleEvents events =
                     new PossibleEvents(scenario.withFinals(), halfWidthPins == null ? sets.of(playings.most()) : 1);
-            WindowStudy windows = new WindowStudy(events);
-            StudyResult study = EventStudy.run(
-                    events, scenario.seed(), playings, threads, progress, logs.observers(), windows::watching);
+            StudyResult study =
+                    EventStudy.run(events, scenario.seed(), playings, execution, progress, logs.observers());
             logs.commit();
-            return study.with(windows.moves());
+            return study;
         } catch (UncheckedIOException e) {
             throw AnswerStream.trouble(e);
         } finally {

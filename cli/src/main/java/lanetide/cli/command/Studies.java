@@ -3,7 +3,6 @@ package lanetide.cli.command;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.IntFunction;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.SetsOption;
 import lanetide.cli.scenario.Scenario;
@@ -23,11 +22,11 @@ import lanetide.squads.recondition.ReoilResult;
 import lanetide.squads.recondition.ReoilStudy;
 import lanetide.squads.recondition.ScheduleStudy;
 import lanetide.squads.study.EventStudy;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.Playings;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.StudyResult;
 import lanetide.squads.study.WearStudy;
-import lanetide.squads.study.WindowStudy;
 import lanetide.squads.unknown.ValueSets;
 import lanetide.squads.watch.Observers;
 
@@ -39,13 +38,15 @@ final class Studies {
     private final CommonOptions options;
     private final Scenario scenario;
     private final SetsOption sets;
+    private final Execution execution;
     /** Under as many sets as any study goes through, so that what one has worked out serves the others. */
     private final PossibleEvents possible;
 
-    Studies(CommonOptions options, Scenario scenario, SetsOption sets) {
+    Studies(CommonOptions options, Scenario scenario, SetsOption sets, Execution execution) {
         this.options = options;
         this.scenario = scenario;
         this.sets = sets;
+        this.execution = execution;
         this.possible = new PossibleEvents(scenario.event(), ValueSets.MOST_IN_A_STUDY);
     }
 
@@ -73,7 +74,7 @@ final class Studies {
                 scenario.policy().costs());
     }
 
-    StudyResult event(int replications, Observers ofExample, IntFunction<Observers> ofOthers) {
+    StudyResult event(int replications, Observers ofExample) {
         return options.progressing(
                 "playings",
                 replications,
@@ -81,22 +82,15 @@ final class Studies {
                         possible.with(scenario.withFinals()).amongFirst(sets.of(replications)),
                         scenario.seed(),
                         Playings.fixed(replications),
-                        options.threads(),
+                        execution.step("event"),
                         told,
-                        ofExample,
-                        ofOthers));
-    }
-
-    /** The same, watched by one who looks how far lines go. */
-    StudyResult eventWithWindows(int replications, Observers ofExample) {
-        WindowStudy windows = new WindowStudy(possible.amongFirst(sets.of(replications)));
-        return event(replications, ofExample, windows::watching).with(windows.moves());
+                        ofExample));
     }
 
     FairnessResult fairness(String what, int playings, double marginPins, boolean lanesChange) {
         FairnessPlan plan = new FairnessPlan(scenario.seed(), playings, marginPins, lanesChange);
         return options.progressing(
-                what, playings, told -> FairnessStudy.run(possible(playings), plan, options.threads(), told));
+                what, playings, told -> FairnessStudy.run(possible(playings), plan, execution.step("fairness"), told));
     }
 
     /** The event under the sets of values that so many playings with changed seats go through. */
@@ -111,7 +105,7 @@ final class Studies {
                 ? options.progressing(
                         "playings of wear",
                         events.sets(),
-                        told -> WearStudy.run(events, scenario.seed(), options.threads(), told))
+                        told -> WearStudy.run(events, scenario.seed(), execution.step("wear"), told))
                 : List.of();
     }
 
@@ -120,7 +114,7 @@ final class Studies {
         return options.progressing(
                 "playings of bounds",
                 Bounds.playings(possible(result.playings()), rounds),
-                told -> Bounds.of(possible(result.playings()), result.plan(), rounds, options.threads(), told));
+                told -> Bounds.of(possible(result.playings()), result.plan(), rounds, execution.step("bounds"), told));
     }
 
     /** Plays the event under all sets of values, to tell what its least sure advantage hangs on. */
@@ -128,7 +122,7 @@ final class Studies {
         return options.progressing(
                 "playings of measuring",
                 MeasurementStudy.playings(scenario.event()),
-                told -> MeasurementStudy.run(scenario.event(), result, options.threads(), told));
+                told -> MeasurementStudy.run(scenario.event(), result, execution.step("measuring"), told));
     }
 
     /** Plays the event with each change that could mend it; none of them sends a group to a lost pair. */
@@ -142,7 +136,7 @@ final class Studies {
                         result,
                         playings,
                         scenario.policy().costs(),
-                        options.threads(),
+                        execution.step("changes"),
                         told));
     }
 
@@ -151,7 +145,8 @@ final class Studies {
         return options.progressing(
                 what,
                 ReoilStudy.playings(plan),
-                told -> ReoilStudy.run(onAnyDay().amongFirst(sets.of(replications)), plan, options.threads(), told));
+                told -> ReoilStudy.run(
+                        onAnyDay().amongFirst(sets.of(replications)), plan, execution.step("oiling"), told));
     }
 
     /** How often and before which squads to oil. */
@@ -163,7 +158,7 @@ final class Studies {
                         onAnyDay().amongFirst(sets.of(replications)),
                         reoilPlan(scenario, replications, ReoilPlan.DEFAULT_GAMES),
                         oilings,
-                        options.threads(),
+                        execution.step("schedules"),
                         told));
     }
 

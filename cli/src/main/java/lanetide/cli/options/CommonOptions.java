@@ -159,11 +159,13 @@ public final class CommonOptions {
     }
 
     /** Reads a second scenario, with a seed in place of its own if there is one, and tells what was found in it. */
-    public Scenario other(Path file, OptionalLong seedInstead) {
+    public Reading other(Path file, OptionalLong seedInstead) {
         Reading reading = LaneDoubts.told(ScenarioFile.read(file, seedInstead, outputs));
         tellOf(file, reading);
-        return reading.scenario()
-                .orElseThrow(() -> CommandFailure.wrongUse("The scenario " + file + " has errors; see above."));
+        if (reading.scenario().isEmpty()) {
+            throw CommandFailure.wrongUse("The scenario " + file + " has errors; see above.");
+        }
+        return reading;
     }
 
     /** Tells on standard error what was found in a scenario: errors and warnings; remarks are for check. */

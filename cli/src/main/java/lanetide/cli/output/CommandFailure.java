@@ -19,10 +19,19 @@ public final class CommandFailure extends RuntimeException {
         return new CommandFailure(ExitCode.FILE_TROUBLE, message);
     }
 
+    /** A run of one share has done what it should, and others must follow before there is an answer. */
+    public static CommandFailure nothingYet(String message) {
+        return new CommandFailure(ExitCode.DONE, message);
+    }
+
+    public static CommandFailure interrupted(String message) {
+        return new CommandFailure(ExitCode.INTERRUPTED, message);
+    }
+
     /**
      * What to tell the shell.
      *
-     * @return 2 or 3
+     * @return one of {@link ExitCode}
      */
     public int exitCode() {
         return exitCode;

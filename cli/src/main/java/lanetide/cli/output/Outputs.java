@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import lanetide.cli.scenario.Reading;
 
 /**
@@ -47,14 +48,30 @@ public final class Outputs {
      * @throws CommandFailure if a file to be written is one of them
      */
     public void keep(Reading reading) {
-        List<Path> inputs = reading.inputs();
+        Path scenario = reading.inputs().get(0);
+        keep(reading.inputs(), input -> input.equals(scenario) ? "the scenario " + input : readFor(input));
+    }
+
+    /**
+     * Keeps other files from being written over.
+     *
+     * @param inputs what is read
+     * @throws CommandFailure if a file to be written is one of them
+     */
+    public void keep(List<Path> inputs) {
+        keep(inputs, Outputs::readFor);
+    }
+
+    private static String readFor(Path input) {
+        return input + ", which is read for it";
+    }
+
+    private void keep(List<Path> inputs, Function<Path, String> words) {
         for (Path output : files.values()) {
             for (Path input : inputs) {
                 if (Files.isRegularFile(input) && isSame(output, input)) {
-                    boolean isScenario = input.equals(inputs.get(0));
-                    throw CommandFailure.wrongUse("The answer would replace "
-                            + (isScenario ? "the scenario " + input : input + ", which is read for it")
-                            + "; name another file.");
+                    throw CommandFailure.wrongUse(
+                            "The answer would replace " + words.apply(input) + "; name another file.");
                 }
             }
         }

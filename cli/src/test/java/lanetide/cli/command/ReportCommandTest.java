@@ -25,6 +25,7 @@ import lanetide.squads.model.Event;
 import lanetide.squads.recondition.ReoilPlan;
 import lanetide.squads.recondition.ReoilStudy;
 import lanetide.squads.study.EventStudy;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.Playings;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.watch.Observers;
@@ -86,10 +87,9 @@ class ReportCommandTest {
                         new PossibleEvents(event, 1),
                         1,
                         Playings.fixed(1),
-                        1,
+                        Execution.on(1),
                         done -> {},
-                        Observers.of(reel),
-                        number -> Observers.NONE),
+                        Observers.of(reel)),
                 Optional.of(FairnessAnswer.of(FairnessStudy.run(
                         event, new FairnessPlan(1, FairnessStudy.fewestPlayings(event), 2, true), 2, done -> {}))),
                 Optional.of(ReoilStudy.run(

@@ -18,10 +18,10 @@ import lanetide.squads.model.Findings;
 import lanetide.squads.recondition.ReoilPlan;
 import lanetide.squads.recondition.ReoilStudy;
 import lanetide.squads.study.EventStudy;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.Playings;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.StudyResult;
-import lanetide.squads.study.WindowStudy;
 import lanetide.squads.unknown.ValueSets;
 import lanetide.squads.watch.Observers;
 
@@ -127,11 +127,9 @@ public final class SmallDay {
 
     private static FitChanges.Told played(Event event) {
         PossibleEvents events = new PossibleEvents(event, 2);
-        WindowStudy windows = new WindowStudy(events);
-        StudyResult study = EventStudy.run(
-                        events, 1, Playings.fixed(4), 1, done -> {}, Observers.NONE, windows::watching)
-                .with(windows.moves());
+        Execution execution = Execution.on(1);
+        StudyResult study = EventStudy.run(events, 1, Playings.fixed(4), execution, done -> {}, Observers.NONE);
         ReoilPlan plan = new ReoilPlan(1, 4, 6, 2, 1.5, Costs.USUAL);
-        return new FitChanges.Told(study, ReoilStudy.run(events, plan, 1, done -> {}));
+        return new FitChanges.Told(study, ReoilStudy.run(events, plan, execution, done -> {}));
     }
 }

@@ -33,6 +33,7 @@ import lanetide.squads.recondition.ReoilPlan;
 import lanetide.squads.recondition.ReoilResult;
 import lanetide.squads.recondition.ReoilStudy;
 import lanetide.squads.study.EventStudy;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.Playings;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.StudyResult;
@@ -90,9 +91,9 @@ class ReportPageTest {
                 fairness,
                 FairnessStudy.fewestPlayings(event),
                 reading.scenario().orElseThrow().policy().costs(),
-                1,
+                Execution.on(1),
                 done -> {});
-        List<WearStudy.Wear> wear = WearStudy.run(new PossibleEvents(event, 1), 1, 1, done -> {});
+        List<WearStudy.Wear> wear = WearStudy.run(new PossibleEvents(event, 1), 1, Execution.on(1), done -> {});
         FairnessAnswer answer = new FairnessAnswer(
                 fairness, Optional.empty(), remedies, Optional.of(MEASURE), Optional.empty(), wear, false);
         fairnessJson = JsonMapper.shared().readTree(JsonAnswer.write(FairnessJson.tree(reading, answer)));
@@ -129,10 +130,9 @@ class ReportPageTest {
                 new PossibleEvents(scenario.event(), 1),
                 scenario.seed(),
                 Playings.fixed(replications),
-                1,
+                Execution.on(1),
                 done -> {},
-                Observers.of(reel),
-                number -> Observers.NONE);
+                Observers.of(reel));
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.stream.Stream;
 import lanetide.squads.model.Knowledge;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.PossibleEvents;
 
 /**
@@ -35,25 +36,26 @@ public record Bounds(int rounds, List<Effect> ifNobodyMoves, List<Effect> ifAllK
      * @param events the event under its sets of values
      * @param plan how it is studied; its number of playings does not matter
      * @param rounds rounds of each, at least {@link #MIN_ROUNDS}
-     * @param threads threads to play on, at least 1
+     * @param execution how, as the next studies of its run
      * @param onDone told the number of playings done so far, of {@link #playings}
      * @return the bounds; they do not depend on the number of threads
-     * @throws IllegalArgumentException if {@code rounds < 2} or {@code threads < 1}, or the event has a single bowler
+     * @throws IllegalArgumentException if {@code rounds < 2}, or the event has a single bowler
      */
-    public static Bounds of(PossibleEvents events, FairnessPlan plan, int rounds, int threads, IntConsumer onDone) {
+    public static Bounds of(
+            PossibleEvents events, FairnessPlan plan, int rounds, Execution execution, IntConsumer onDone) {
         int each = rounds * FairnessStudy.playingsOfRound(events.event());
         FairnessPlan few = plan.playing(each);
         return new Bounds(
                 rounds,
-                effects(events, Knowledge.NOTHING, few, threads, onDone),
-                effects(events, Knowledge.EVERYTHING, few, threads, done -> onDone.accept(each + done)),
+                effects(events, Knowledge.NOTHING, few, execution, onDone),
+                effects(events, Knowledge.EVERYTHING, few, execution, done -> onDone.accept(each + done)),
                 events.sets() == 1
                         ? List.of()
                         : effects(
                                 events.amongFirst(1),
                                 events.event().bowling().knowledge(),
                                 few,
-                                threads,
+                                execution,
                                 done -> onDone.accept(2 * each + done)));
     }
 
@@ -69,8 +71,8 @@ public record Bounds(int rounds, List<Effect> ifNobodyMoves, List<Effect> ifAllK
     }
 
     private static List<Effect> effects(
-            PossibleEvents events, Knowledge knowledge, FairnessPlan plan, int threads, IntConsumer onDone) {
-        return FairnessStudy.play(events.with(events.event().withKnowledge(knowledge)), plan, threads, onDone)
+            PossibleEvents events, Knowledge knowledge, FairnessPlan plan, Execution execution, IntConsumer onDone) {
+        return FairnessStudy.play(events.with(events.event().withKnowledge(knowledge)), plan, execution, onDone)
                 .result()
                 .effects();
     }

@@ -20,6 +20,7 @@ import lanetide.squads.result.BowlerResult;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.result.LaneState;
 import lanetide.squads.result.SquadResult;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.Part;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Repeated;
@@ -49,10 +50,10 @@ public final class EventComparison {
      * @param threads threads to play on, at least 1
      * @param onDone told the number of playings done so far
      * @return what was compared, always in the same order
-     * @throws IllegalArgumentException if {@code replications < 2} or {@code threads < 1}
+     * @throws IllegalArgumentException if {@code replications < 2}
      */
     public static List<Difference> run(Event a, Event b, long seed, int replications, int threads, IntConsumer onDone) {
-        return run(a, b, 1, seed, replications, threads, onDone);
+        return run(a, b, 1, seed, replications, Execution.on(threads), onDone);
     }
 
     /**
@@ -63,24 +64,24 @@ public final class EventComparison {
      * @param sets number of sets, at least 1; with 1 all values are as usual
      * @param seed master seed of all chance
      * @param replications how often each is played, at least 2
-     * @param threads threads to play on, at least 1
+     * @param execution how, as the next studies of its run
      * @param onDone told the number of playings done so far, of both together
      * @return what was compared, always in the same order
      * @throws IllegalArgumentException as above
      */
     public static List<Difference> run(
-            Event a, Event b, int sets, long seed, int replications, int threads, IntConsumer onDone) {
+            Event a, Event b, int sets, long seed, int replications, Execution execution, IntConsumer onDone) {
         if (replications < MIN_REPLICATIONS) {
             throw new IllegalArgumentException("replications is " + replications + ", but must be at least 2");
         }
         List<Quantity> quantities = quantities(a, b);
-        List<double[]> first = play(new PossibleEvents(a, sets), seed, quantities, replications, threads, onDone);
+        List<double[]> first = play(new PossibleEvents(a, sets), seed, quantities, replications, execution, onDone);
         List<double[]> second = play(
                 new PossibleEvents(b, sets),
                 seed,
                 quantities,
                 replications,
-                threads,
+                execution,
                 done -> onDone.accept(replications + done));
         return judged(quantities, sets, first, second);
     }
@@ -91,13 +92,14 @@ public final class EventComparison {
             long seed,
             List<Quantity> quantities,
             int replications,
-            int threads,
+            Execution execution,
             IntConsumer onDone) {
         Repeated repeated = new Repeated(events, new RandomStreams(seed), LuckSource::byFrameInSquads);
         return new Study(repeated)
                 .play(
                         Part.first(replications),
-                        threads,
+                        execution,
+                        double[].class,
                         number -> Watch.ofFilms(summary -> quantities.stream()
                                 .mapToDouble(quantity -> quantity.value().applyAsDouble(summary.result()))
                                 .toArray()),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.IntConsumer;
 import lanetide.squads.model.Event;
 import lanetide.squads.result.EventResult;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.Part;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Study;
@@ -55,10 +56,10 @@ public final class FairnessStudy {
      * @param onDone told the number of playings done so far
      * @return what every class of seats and bowlers gains
      * @throws IllegalArgumentException if the event has a single bowler, the plan allows fewer than
-     *     {@link #fewestPlayings}, or {@code threads < 1}
+     *     {@link #fewestPlayings},
      */
     public static FairnessResult run(Event event, FairnessPlan plan, int threads, IntConsumer onDone) {
-        return run(new PossibleEvents(event, 1), plan, threads, onDone);
+        return run(new PossibleEvents(event, 1), plan, Execution.on(threads), onDone);
     }
 
     /**
@@ -66,33 +67,32 @@ public final class FairnessStudy {
      *
      * @param events the event under its sets
      * @param plan how it is studied
-     * @param threads threads to play on, at least 1
+     * @param execution how, as the next studies of its run
      * @param onDone told the number of playings done so far
      * @return what every class of seats and bowlers gains
      * @throws IllegalArgumentException as above
      */
-    public static FairnessResult run(PossibleEvents events, FairnessPlan plan, int threads, IntConsumer onDone) {
+    public static FairnessResult run(
+            PossibleEvents events, FairnessPlan plan, Execution execution, IntConsumer onDone) {
         Event event = events.event();
         if (!plan.lanesChange()) {
             return play(
                             new PossibleEvents(UnchangingLanes.withoutPractice(event), events.sets()),
                             plan,
-                            threads,
+                            execution,
                             onDone)
                     .result();
         }
-        RoundsPlayed played = play(events, plan, threads, onDone);
-        FairnessResult result = played.result();
+        FairnessResult result = play(events, plan, execution, onDone).result();
         // What goes with it is told of one playing with the usual values, like every example.
-        EventResult example = events.sets() == 1 ? played.asDrawn() : asDrawn(events.amongFirst(1), plan);
-        GroupWear wear = new GroupWear(event, example);
+        GroupWear wear = new GroupWear(event, asDrawn(events.amongFirst(1), plan));
         return result.because(Reasons.of(event, result.effects(), result.estimates(), wear));
     }
 
     /** The same without reasons. */
-    static RoundsPlayed play(PossibleEvents events, FairnessPlan plan, int threads, IntConsumer onDone) {
+    static RoundsPlayed play(PossibleEvents events, FairnessPlan plan, Execution execution, IntConsumer onDone) {
         RoundsPlayed played = new RoundsPlayed(events, plan);
-        played.playTo(plan.playings() / playingsOfRound(events.event()), threads, onDone);
+        played.playTo(plan.playings() / playingsOfRound(events.event()), execution, onDone);
         return played;
     }
 

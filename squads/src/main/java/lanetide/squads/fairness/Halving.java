@@ -18,6 +18,9 @@ record Halving(List<Stage> stages) {
     /** Rounds of the first stage at least: with fewer nothing is known of their luck. */
     static final int FEWEST = 3;
 
+    /** Rounds of the last stage at least: a difference has no interval with fewer. */
+    private static final int FEWEST_AT_LAST = 2;
+
     /**
      * Part of the way.
      *
@@ -49,7 +52,7 @@ record Halving(List<Stage> stages) {
         for (int stage = 0; stage < left.size(); stage++) {
             boolean isLast = stage == left.size() - 1;
             int share = rounds + Math.max(1, together / left.get(stage));
-            rounds = Math.min(most, Math.max(isLast ? last : FEWEST, share));
+            rounds = Math.min(most, Math.max(isLast ? Math.max(FEWEST_AT_LAST, last) : FEWEST, share));
             stages.add(new Stage(left.get(stage), rounds));
         }
         return new Halving(stages);

@@ -16,6 +16,7 @@ import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Squad;
 import lanetide.squads.result.EventResult;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.PossibleEvents;
 
 /**
@@ -69,7 +70,7 @@ public final class RemedyStudy {
      * @param asItIs a study of it
      * @param playings playings of each change if all got the same
      * @param costs what oiling costs
-     * @param threads threads to play on, at least 1
+     * @param execution how, as the next studies of its run
      * @param onDone told the number of playings done so far
      * @return the event as it is, then the changes, those that were played most first, of these those that leave the
      *     least spread; empty for a single group
@@ -80,22 +81,22 @@ public final class RemedyStudy {
             FairnessResult asItIs,
             int playings,
             Costs costs,
-            int threads,
+            Execution execution,
             IntConsumer onDone) {
         return asItIs.evenness().isEmpty()
                 ? List.of()
                 : new RemedyStudy(events, asItIs, costs)
-                        .run(new Changes(events.event(), lost).list(), playings, threads, onDone);
+                        .run(new Changes(events.event(), lost).list(), playings, execution, onDone);
     }
 
     /** A change and the rounds in which it was tried. */
     private record Trial(Changes.Change change, RoundsPlayed rounds) {}
 
-    private List<Remedy> run(List<Changes.Change> changes, int playings, int threads, IntConsumer onDone) {
+    private List<Remedy> run(List<Changes.Change> changes, int playings, Execution execution, IntConsumer onDone) {
         List<Remedy> remedies = new ArrayList<>(List.of(asItIs()));
         if (!changes.isEmpty()) {
             Halving halving = halving(event, changes.size(), asItIs, playings);
-            remedies.addAll(tried(changes, halving, threads, onDone));
+            remedies.addAll(tried(changes, halving, execution, onDone));
         }
         Optional<Remedy> least = leastRegret(remedies);
         return remedies.stream()
@@ -124,7 +125,7 @@ public final class RemedyStudy {
     }
 
     /** All changes, those that went furthest first. */
-    private List<Remedy> tried(List<Changes.Change> changes, Halving halving, int threads, IntConsumer onDone) {
+    private List<Remedy> tried(List<Changes.Change> changes, Halving halving, Execution execution, IntConsumer onDone) {
         List<Trial> left = changes.stream()
                 .map(change -> new Trial(change, new RoundsPlayed(change.under(events), asItIs.plan())))
                 .toList();
@@ -133,7 +134,7 @@ public final class RemedyStudy {
         for (int s = 0; s < halving.stages().size(); s++) {
             for (Trial trial : left) {
                 int before = done - trial.rounds().playings();
-                trial.rounds().playTo(halving.stages().get(s).rounds(), threads, now -> onDone.accept(before + now));
+                trial.rounds().playTo(halving.stages().get(s).rounds(), execution, now -> onDone.accept(before + now));
                 done = before + trial.rounds().playings();
             }
             boolean last = s == halving.stages().size() - 1;
@@ -165,7 +166,7 @@ public final class RemedyStudy {
                 spreadPins() - gainPins,
                 gainPins,
                 comparison.gain().map(gain -> gain.times(scale)),
-                extraMinutes(trial.rounds().asDrawn()),
+                extraMinutes(trial.rounds().endsAsDrawnMs()),
                 oiling(trial.change().event()) - oiling(event),
                 false,
                 false);
@@ -210,10 +211,10 @@ public final class RemedyStudy {
         return spreadInTheseRounds > 0 ? spreadPins() / spreadInTheseRounds : 1;
     }
 
-    private double extraMinutes(EventResult changed) {
+    private double extraMinutes(List<Long> changedMs) {
         double latest = Double.NEGATIVE_INFINITY;
         for (int s = 0; s < drawn.squads().size(); s++) {
-            long later = changed.squads().get(s).endMs() - drawn.squads().get(s).endMs();
+            long later = changedMs.get(s) - drawn.squads().get(s).endMs();
             latest = Math.max(latest, later / MS_PER_MINUTE);
         }
         return latest;

@@ -6,7 +6,10 @@ import java.util.Optional;
 import java.util.function.IntConsumer;
 import lanetide.squads.qualifying.CutPlayed;
 import lanetide.squads.result.EventResult;
+import lanetide.squads.result.SquadResult;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.Part;
+import lanetide.squads.study.PlayingSummary;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Study;
 import lanetide.squads.study.Watch;
@@ -19,7 +22,7 @@ final class RoundsPlayed {
     private final SeatedPlayings playings;
     private final List<double[]> scores = new ArrayList<>();
     private final List<CutPlayed> cuts = new ArrayList<>();
-    private Optional<EventResult> asDrawn = Optional.empty();
+    private List<Long> endsAsDrawnMs = List.of();
 
     /** No round yet, of as many as a plan allows. */
     RoundsPlayed(PossibleEvents events, FairnessPlan plan) {
@@ -29,38 +32,38 @@ final class RoundsPlayed {
         this.playings = new SeatedPlayings(events, rounds);
     }
 
-    /** What is kept of a playing: mean scores by bowler, what the cut does, and all of one. */
+    /** What is kept of a playing: mean scores by bowler, what the cut does, and when squads end (ms). */
     @SuppressWarnings("ArrayRecordComponent") // never compared
-    private record Kept(double[] scores, Optional<CutPlayed> cut, Optional<EventResult> whole) {}
+    private record Kept(double[] scores, Optional<CutPlayed> cut, List<Long> endsMs) {}
 
     int playings() {
         return scores.size();
     }
 
     /** Plays until there are so many rounds; {@code onDone} is told the playings done by this call. */
-    void playTo(int wanted, int threads, IntConsumer onDone) {
+    void playTo(int wanted, Execution execution, IntConsumer onDone) {
         if (rounds.playings(wanted) <= scores.size()) {
             return;
         }
-        int drawn = rounds.firstAsDrawn();
         Part part = new Part(scores.size(), rounds.playings(wanted));
-        List<Kept> kept = new Study(playings)
-                .play(
-                        part,
-                        threads,
-                        number -> number == drawn
-                                ? Watch.ofFilms(summary -> kept(summary.result(), Optional.of(summary.result())))
-                                : Watch.ofPlay(summary -> kept(summary.result(), Optional.empty())),
-                        onDone);
+        List<Kept> kept =
+                new Study(playings).play(part, execution, Kept.class, number -> Watch.ofPlay(this::kept), onDone);
+        int drawn = rounds.firstAsDrawn();
+        if (part.from() <= drawn && drawn < part.to()) {
+            endsAsDrawnMs = kept.get(drawn - part.from()).endsMs();
+        }
         for (Kept one : kept) {
             scores.add(one.scores());
             one.cut().ifPresent(cuts::add);
-            one.whole().ifPresent(whole -> asDrawn = Optional.of(whole));
         }
     }
 
-    private Kept kept(EventResult result, Optional<EventResult> whole) {
-        return new Kept(playings.scores(result), playings.cut(result), whole);
+    private Kept kept(PlayingSummary summary) {
+        EventResult result = summary.result();
+        return new Kept(
+                playings.scores(result),
+                playings.cut(result),
+                result.squads().stream().map(SquadResult::endMs).toList());
     }
 
     /** The advantages; at least two rounds must have been played. */
@@ -74,8 +77,8 @@ final class RoundsPlayed {
         return cuts.isEmpty() ? result : result.with(new CutEstimates(events.event(), rounds, cuts).chances());
     }
 
-    /** The first playing in which everybody sits where he is drawn; at least one round must have been played. */
-    EventResult asDrawn() {
-        return asDrawn.orElseThrow();
+    /** When squads end where everybody sits where he is drawn (ms); at least one round must have been played. */
+    List<Long> endsAsDrawnMs() {
+        return endsAsDrawnMs;
     }
 }

@@ -14,6 +14,7 @@ import lanetide.squads.fairness.FairnessPlan;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.FairnessStudy;
 import lanetide.squads.model.Event;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.Part;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.Repeated;
@@ -51,26 +52,27 @@ public final class MeasurementStudy {
      *
      * @param event the event
      * @param result a study of its fairness over sets of values
-     * @param threads threads to play on, at least 1
+     * @param execution how, as the next studies of its run
      * @param onDone told the number of playings done so far
      * @return what it hangs on; empty if the event has neither two squads nor two styles
      */
-    public static Optional<WhatToMeasure> run(Event event, FairnessResult result, int threads, IntConsumer onDone) {
-        return result.leastSure().map(least -> run(event, result.plan(), least, threads, onDone));
+    public static Optional<WhatToMeasure> run(
+            Event event, FairnessResult result, Execution execution, IntConsumer onDone) {
+        return result.leastSure().map(least -> run(event, result.plan(), least, execution, onDone));
     }
 
     private static WhatToMeasure run(
-            Event event, FairnessPlan plan, FairnessResult.LeastSure least, int threads, IntConsumer onDone) {
+            Event event, FairnessPlan plan, FairnessResult.LeastSure least, Execution execution, IntConsumer onDone) {
         List<ValueSet> values = ValueSets.of(event);
         int sets = values.size();
         PossibleEvents events = new PossibleEvents(event, sets);
         int rounds = sets * FairnessStudy.playingsOfRound(event);
-        double[] answers =
-                FairnessStudy.run(events, plan.playing(rounds), threads, onDone).byRound(least.kind(), least.id());
+        double[] answers = FairnessStudy.run(events, plan.playing(rounds), execution, onDone)
+                .byRound(least.kind(), least.id());
         Narrowing narrowing = new Narrowing(answers, least.luckVariance());
         List<Measurement> candidates = Readings.candidates(event);
         List<double[]> readings =
-                readings(events, candidates, plan.seed(), threads, done -> onDone.accept(rounds + done));
+                readings(events, candidates, plan.seed(), execution, done -> onDone.accept(rounds + done));
         return new WhatToMeasure(
                 least.kind(),
                 least.id(),
@@ -84,12 +86,13 @@ public final class MeasurementStudy {
 
     /** Readings under each set, with luck that the answers have not met. */
     private static List<double[]> readings(
-            PossibleEvents events, List<Measurement> candidates, long seed, int threads, IntConsumer onDone) {
+            PossibleEvents events, List<Measurement> candidates, long seed, Execution execution, IntConsumer onDone) {
         int sets = events.sets();
         return new Study(Repeated.of(events, seed))
                 .play(
                         new Part(sets, 2 * sets),
-                        threads,
+                        execution,
+                        double[].class,
                         number -> {
                             Readings paper = Readings.of(events.event(), candidates);
                             return Watch.by(paper.observers(), summary -> paper.taken(summary.result()));

@@ -13,6 +13,7 @@ import lanetide.squads.luck.LuckSource;
 import lanetide.squads.play.Setup;
 import lanetide.squads.result.BowlerResult;
 import lanetide.squads.study.Design;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.Part;
 import lanetide.squads.study.Playable;
 import lanetide.squads.study.Playing;
@@ -75,8 +76,9 @@ final class BlockStudy implements Design {
         return playing.seating() == 0;
     }
 
-    List<BlockPlaying> run(int replications, int threads, IntConsumer onDone) {
-        List<Kept> kept = new Study(this).play(Part.first(2 * replications), threads, this::watch, done -> {
+    List<BlockPlaying> run(int replications, Execution execution, IntConsumer onDone) {
+        Part all = Part.first(2 * replications);
+        List<Kept> kept = new Study(this).play(all, execution, Kept.class, this::watch, done -> {
             if (done % 2 == 0) {
                 onDone.accept(done / 2);
             }
@@ -87,7 +89,8 @@ final class BlockStudy implements Design {
     }
 
     /** What is kept of a playing: the scores by squad and bowler, and what was seen of the lanes. */
-    private record Kept(List<List<Scores>> squads, LaneLooks eye) {}
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    private record Kept(List<List<Scores>> squads, LaneLooks.Look[][][] looks) {}
 
     /** The games of a bowler. */
     private record Scores(String style, String group, List<Integer> pins) {
@@ -108,7 +111,7 @@ final class BlockStudy implements Design {
                                 .map(squad ->
                                         squad.bowlers().stream().map(Scores::of).toList())
                                 .toList(),
-                        eye));
+                        eye.looks()));
     }
 
     private BlockPlaying compare(Kept played, Kept still) {
@@ -117,7 +120,7 @@ final class BlockStudy implements Design {
         for (int s = 0; s < played.squads().size(); s++) {
             addSquad(s, played.squads().get(s), still.squads().get(s), change, count);
         }
-        return new BlockPlaying(change, count, played.eye().looks());
+        return new BlockPlaying(change, count, played.looks());
     }
 
     private void addSquad(int squad, List<Scores> played, List<Scores> still, double[][] change, int[][] count) {

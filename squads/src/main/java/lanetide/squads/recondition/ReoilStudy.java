@@ -13,6 +13,7 @@ import lanetide.squads.machines.MachinePlan;
 import lanetide.squads.machines.OilingCost;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.PossibleEvents;
 import org.apache.commons.rng.UniformRandomProvider;
 
@@ -56,7 +57,7 @@ public final class ReoilStudy {
      * @return curves and intervals
      */
     public static ReoilResult run(Event event, ReoilPlan plan, int threads, IntConsumer onDone) {
-        return run(new PossibleEvents(event, 1), plan, threads, onDone);
+        return run(new PossibleEvents(event, 1), plan, Execution.on(threads), onDone);
     }
 
     /**
@@ -64,18 +65,18 @@ public final class ReoilStudy {
      *
      * @param events the event under its sets: who plays, on which lanes, how they move
      * @param plan how it is studied
-     * @param threads threads to play on, at least 1
+     * @param execution how, as the next studies of its run
      * @param onDone told the number of playings done so far
      * @return curves, and what is best on the mean over the sets, with intervals for luck and the choice of sets
      */
-    public static ReoilResult run(PossibleEvents events, ReoilPlan plan, int threads, IntConsumer onDone) {
-        return new ReoilStudy(events, plan).run(threads, onDone);
+    public static ReoilResult run(PossibleEvents events, ReoilPlan plan, Execution execution, IntConsumer onDone) {
+        return new ReoilStudy(events, plan).run(execution, onDone);
     }
 
-    private ReoilResult run(int threads, IntConsumer onDone) {
+    private ReoilResult run(Execution execution, IntConsumer onDone) {
         BlockStudy study =
                 new BlockStudy(events, LongBlock.onOneOiling(event, plan.games()), plan.games(), true, plan.seed());
-        List<BlockPlaying> playings = study.run(plan.replications(), threads, onDone);
+        List<BlockPlaying> playings = study.run(plan.replications(), execution, onDone);
         Policies policies = new Policies(event, plan, study.styles().size(), sets);
         AgeCurve ages = policies.curve(playings);
         double[] loss = policies.loss(ages.spreadPins());
@@ -90,7 +91,7 @@ public final class ReoilStudy {
                 intervals(policies, ages, playings),
                 sets == 1 ? Optional.empty() : Optional.of(policies.leastRegret(ages)),
                 curve(ages, playings, loss, policies.allAtOnce()),
-                oilOver(policies, threads, onDone),
+                oilOver(policies, execution, onDone),
                 EventOiling.of(planned, games, loss, policies.allAtOnce()),
                 EventOiling.best(games, loss, policies.allAtOnce()),
                 policies.allAtOnce(),
@@ -166,12 +167,12 @@ public final class ReoilStudy {
         return games;
     }
 
-    private OilOver oilOver(Policies policies, int threads, IntConsumer onDone) {
+    private OilOver oilOver(Policies policies, Execution execution, IntConsumer onDone) {
         int few = few(plan);
         double strip =
-                laterSpread(Conditioning.STRIP_AND_OIL, threads, done -> onDone.accept(plan.replications() + done));
+                laterSpread(Conditioning.STRIP_AND_OIL, execution, done -> onDone.accept(plan.replications() + done));
         double over =
-                laterSpread(Conditioning.OIL_OVER, threads, done -> onDone.accept(plan.replications() + few + done));
+                laterSpread(Conditioning.OIL_OVER, execution, done -> onDone.accept(plan.replications() + few + done));
         int games = event.rotations().get(0).games();
         OilingCost costs = new OilingCost(plan.costs(), event);
         List<Integer> lanes = event.centre().laneNumbers();
@@ -190,11 +191,11 @@ public final class ReoilStudy {
     }
 
     /** Mean spread in the second and third of three equal squads, with the lanes done in some way between them. */
-    private double laterSpread(Conditioning how, int threads, IntConsumer onDone) {
+    private double laterSpread(Conditioning how, Execution execution, IntConsumer onDone) {
         LongBlock block = LongBlock.repeated(event, how).withoutTheFirst();
         int games = event.rotations().get(0).games();
         BlockStudy study = new BlockStudy(events.amongFirst(few(plan)), block, games, false, plan.seed());
-        List<BlockPlaying> playings = study.run(few(plan), threads, onDone);
+        List<BlockPlaying> playings = study.run(few(plan), execution, onDone);
         return Arrays.stream(
                         new AgeCurve(playings, games, study.styles().size(), Math.min(sets, few(plan))).spreadPins())
                 .average()

@@ -18,6 +18,7 @@ import lanetide.squads.play.Setup;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.result.SquadResult;
 import lanetide.squads.study.Design;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.Part;
 import lanetide.squads.study.Playable;
 import lanetide.squads.study.Playing;
@@ -69,14 +70,14 @@ public final class ScheduleStudy {
      * @param events the event under its sets of values
      * @param plan how it is studied: its seed, its playings and its costs
      * @param oilings most oilings looked at, from 1 to {@link OilingSchedules#MAX_OILINGS}
-     * @param threads threads to play on, at least 1
+     * @param execution how, as the next study of its run
      * @param onDone told the number of playings done so far
      * @return the cheapest squads by number of oilings
      */
     public static OilingSchedules run(
-            PossibleEvents events, ReoilPlan plan, int oilings, int threads, IntConsumer onDone) {
+            PossibleEvents events, ReoilPlan plan, int oilings, Execution execution, IntConsumer onDone) {
         ScheduleStudy study = new ScheduleStudy(events, plan.seed());
-        List<List<BlockPlaying>> playings = study.play(plan.replications(), threads, onDone);
+        List<List<BlockPlaying>> playings = study.play(plan.replications(), execution, onDone);
         return new ScheduleChoice(events.event(), plan, study.styles.size(), events.sets()).of(playings, oilings);
     }
 
@@ -113,13 +114,14 @@ public final class ScheduleStudy {
         }
     }
 
-    private List<List<BlockPlaying>> play(int replications, int threads, IntConsumer onDone) {
+    private List<List<BlockPlaying>> play(int replications, Execution execution, IntConsumer onDone) {
         int squads = parts.size();
-        List<List<StyleScores>> kept = new Study(new FromEverySquad())
+        List<Kept> kept = new Study(new FromEverySquad())
                 .play(
                         Part.first(replications * (squads + 1)),
-                        threads,
-                        number -> Watch.ofPlay(summary -> scores(summary.result())),
+                        execution,
+                        Kept.class,
+                        number -> Watch.ofPlay(summary -> Kept.of(summary.result())),
                         onDone);
         return IntStream.range(0, replications)
                 .mapToObj(r -> compare(kept.subList(r * (squads + 1), r * (squads + 1) + squads + 1)))
@@ -143,19 +145,22 @@ public final class ScheduleStudy {
         }
     }
 
-    private static List<StyleScores> scores(EventResult result) {
-        return result.squads().stream().map(StyleScores::of).toList();
+    /** What is kept of a playing, by squad. */
+    private record Kept(List<StyleScores> squads) {
+        static Kept of(EventResult result) {
+            return new Kept(result.squads().stream().map(StyleScores::of).toList());
+        }
     }
 
     /** What became of each squad, by the number of squads on the oil before it. */
-    private List<BlockPlaying> compare(List<List<StyleScores>> round) {
-        List<StyleScores> still = round.get(parts.size());
+    private List<BlockPlaying> compare(List<Kept> round) {
+        List<StyleScores> still = round.get(parts.size()).squads();
         List<BlockPlaying> squads = new ArrayList<>();
         for (int squad = 0; squad < parts.size(); squad++) {
             double[][] change = new double[squad + 1][styles.size()];
             int[][] games = new int[squad + 1][styles.size()];
             for (int before = 0; before <= squad; before++) {
-                StyleScores played = round.get(squad - before).get(before);
+                StyleScores played = round.get(squad - before).squads().get(before);
                 for (int style = 0; style < styles.size(); style++) {
                     String id = styles.get(style);
                     change[before][style] = played.pins().getOrDefault(id, 0)

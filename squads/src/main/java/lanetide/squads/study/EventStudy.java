@@ -3,6 +3,7 @@ package lanetide.squads.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
@@ -28,7 +29,23 @@ public final class EventStudy {
     private static final double LEVEL = 0.95;
     private static final int EXAMPLE = 0;
 
-    private EventStudy() {}
+    private final PossibleEvents events;
+    private final long seed;
+    private final Observers ofExample;
+    /** Who watch in place of those who look how far lines go. */
+    private final Optional<IntFunction<Observers>> watching;
+
+    private final WindowStudy windows;
+    private final AtomicReference<EventResult> example = new AtomicReference<>();
+
+    private EventStudy(
+            PossibleEvents events, long seed, Observers ofExample, Optional<IntFunction<Observers>> watching) {
+        this.events = events;
+        this.seed = seed;
+        this.ofExample = ofExample;
+        this.watching = watching;
+        this.windows = new WindowStudy(events);
+    }
 
     /**
      * Plays an event a fixed number of times with the usual values, and nobody watches.
@@ -43,70 +60,101 @@ public final class EventStudy {
      */
     public static StudyResult run(Event event, long seed, int replications, int threads, IntConsumer onDone) {
         PossibleEvents usual = new PossibleEvents(event, 1);
-        return run(
-                usual, seed, Playings.fixed(replications), threads, onDone, Observers.NONE, number -> Observers.NONE);
+        return run(usual, seed, Playings.fixed(replications), Execution.on(threads), onDone, Observers.NONE);
     }
 
     /**
-     * Plays an event as often as it takes; the result does not depend on the number of threads.
+     * Plays an event a fixed number of times while somebody watches, and nobody looks how far lines go.
+     *
+     * @param events the event under its sets; with more than one, the example is a playing of its own
+     * @param seed master seed of all chance
+     * @param replications how often it is played, at least 1
+     * @param threads threads to play on, at least 1
+     * @param onDone told the number of playings done so far
+     * @param watching who watch the playing of a number, from 0, on the thread that plays it
+     * @return statistics, with the example
+     * @throws IllegalArgumentException if {@code replications < 1} or {@code threads < 1}
+     */
+    public static StudyResult watched(
+            PossibleEvents events,
+            long seed,
+            int replications,
+            int threads,
+            IntConsumer onDone,
+            IntFunction<Observers> watching) {
+        return new EventStudy(events, seed, Observers.NONE, Optional.of(watching))
+                .run(Playings.fixed(replications), Execution.on(threads), onDone);
+    }
+
+    /**
+     * Plays an event as often as it takes; the result does not depend on the execution.
      *
      * @param events the event under its sets; with more than one, the example is a playing of its own, of which nothing
-     *     else is taken
+     *     else is taken, and somebody looks how far lines go
      * @param seed master seed of all chance
      * @param playings how often it is played; until scores are known well enough only with the usual values, since what
      *     is not known does not shrink
-     * @param threads threads to play on, at least 1
+     * @param execution how, as the next study of its run
      * @param onDone told the number of playings done so far
-     * @param ofExample who watch the example, where nobody does, those of the first playing
-     * @param ofOthers who watch the playing of a number, from 0, on the thread that plays it
+     * @param ofExample who watch the example, which is always played
      * @return statistics, with the example
-     * @throws IllegalArgumentException if {@code threads < 1}, or if playings go on until scores are known well enough
-     *     under more than one set
+     * @throws IllegalArgumentException if playings go on until scores are known well enough under more than one set
+     * @throws PartPlayedException as {@link Study#play(Part, Execution, Class, IntFunction, IntConsumer)} does
      */
     public static StudyResult run(
             PossibleEvents events,
             long seed,
             Playings playings,
-            int threads,
+            Execution execution,
             IntConsumer onDone,
-            Observers ofExample,
-            IntFunction<Observers> ofOthers) {
-        Event event = events.event();
-        Study study = new Study(Repeated.of(events, seed));
-        if (events.sets() > 1) {
-            if (playings.halfWidthPins().isPresent()) {
-                throw new IllegalArgumentException("a half-width is reached with the usual values alone");
-            }
-            EventResult example = new Study(Repeated.of(events.amongFirst(1), seed))
-                    .play(Part.first(1), 1, number -> whole(event, ofExample), done -> {})
-                    .get(0)
-                    .whole()
-                    .orElseThrow();
-            List<Kept> kept = study.play(
-                    Part.first(playings.most()),
-                    threads,
-                    number -> new Watch<>(ofOthers.apply(number), LaneRecords.NONE, summary -> Kept.of(event, summary)),
-                    onDone);
-            return result(event, example, kept, events.sets(), Optional.empty());
+            Observers ofExample) {
+        if (events.sets() > 1 && playings.halfWidthPins().isPresent()) {
+            throw new IllegalArgumentException("a half-width is reached with the usual values alone");
         }
-        IntFunction<Watch<Kept>> watches = number -> number == EXAMPLE
-                ? whole(event, ofExample.equals(Observers.NONE) ? ofOthers.apply(EXAMPLE) : ofExample)
-                : new Watch<>(ofOthers.apply(number), LaneRecords.NONE, summary -> Kept.of(event, summary));
+        return new EventStudy(events, seed, ofExample, Optional.empty()).run(playings, execution, onDone);
+    }
+
+    private StudyResult run(Playings playings, Execution execution, IntConsumer onDone) {
+        Study study = new Study(Repeated.of(events, seed));
         if (playings.halfWidthPins().isEmpty()) {
-            return result(event, study.play(Part.first(playings.most()), threads, watches, onDone), Optional.empty());
+            Part all = Part.first(playings.most());
+            return result(study.play(all, execution, Kept.class, this::watch, onDone), Optional.empty());
         }
         double wantedPins = playings.halfWidthPins().getAsDouble();
         StoppingRule rule = new StoppingRule(wantedPins, LEVEL, Playings.MIN_UNTIL, playings.most());
-        StoppedRun<Kept> run = study.playUntil(rule, threads, watches, Kept::meanScores, onDone);
+        StoppedRun<Kept> run = study.playUntil(rule, execution, Kept.class, this::watch, Kept::meanScores, onDone);
         Precision precision = new Precision(wantedPins, run.halfWidth(), run.isNarrowEnough(), run.projected());
-        return result(event, run.results(), Optional.of(precision));
+        return result(run.results(), Optional.of(precision));
     }
 
-    private static Watch<Kept> whole(Event event, Observers observers) {
-        return new Watch<>(
-                observers,
-                LaneRecords.WINDOWS,
-                summary -> Kept.of(event, summary).with(summary.result()));
+    private Watch<Kept> watch(int number) {
+        if (events.sets() == 1 && number == EXAMPLE) {
+            return watchExample(watching.map(who -> who.apply(number)).orElse(ofExample));
+        }
+        if (watching.isPresent()) {
+            return Watch.by(
+                    watching.get().apply(number), summary -> Kept.of(events.event(), summary, Optional.empty()));
+        }
+        Optional<WindowEye> eye = windows.watching(number);
+        return Watch.by(
+                eye.map(Observers::of).orElse(Observers.NONE),
+                summary -> Kept.of(events.event(), summary, eye.map(WindowEye::seen)));
+    }
+
+    private Watch<Kept> watchExample(Observers observers) {
+        return new Watch<>(observers, LaneRecords.WINDOWS, summary -> {
+            example.set(summary.result());
+            return Kept.of(events.event(), summary, Optional.empty());
+        });
+    }
+
+    /** The example; with the usual values it is the first of all playings, unless that was known already. */
+    private EventResult example() {
+        if (example.get() == null) {
+            new Study(Repeated.of(events.amongFirst(1), seed))
+                    .play(Part.first(1), 1, number -> watchExample(ofExample), done -> {});
+        }
+        return example.get();
     }
 
     /**
@@ -116,26 +164,22 @@ public final class EventStudy {
      * @param timetable what happened when
      * @param cut what came of the cut and the finals
      * @param teams how teams stand
-     * @param whole the whole playing, of the example alone
+     * @param windows how far lines have gone, where somebody looked
      */
     private record Kept(
             List<SquadKept> squads,
             List<TimetableEntry> timetable,
             Optional<CutStatistics.Kept> cut,
             TeamsPlayed teams,
-            Optional<EventResult> whole) {
-        static Kept of(Event event, PlayingSummary summary) {
+            Optional<WindowStudy.Seen> windows) {
+        static Kept of(Event event, PlayingSummary summary, Optional<WindowStudy.Seen> windows) {
             EventResult result = summary.result();
             return new Kept(
                     result.squads().stream().map(SquadKept::of).toList(),
                     result.timetable(),
                     CutStatistics.Kept.of(event, result),
                     new Teams(event).standing(result.squads()),
-                    Optional.empty());
-        }
-
-        Kept with(EventResult result) {
-            return new Kept(squads, timetable, cut, teams, Optional.of(result));
+                    windows);
         }
 
         /** The mean scores of the squads (pins a game). */
@@ -162,15 +206,11 @@ public final class EventStudy {
         }
     }
 
-    private static StudyResult result(Event event, List<Kept> playings, Optional<Precision> precision) {
-        return result(event, playings.get(EXAMPLE).whole().orElseThrow(), playings, 1, precision);
-    }
-
-    private static StudyResult result(
-            Event event, EventResult first, List<Kept> playings, int sets, Optional<Precision> precision) {
+    private StudyResult result(List<Kept> playings, Optional<Precision> precision) {
+        EventResult first = example();
         List<SquadStatistics> squads = new ArrayList<>();
         for (int s = 0; s < first.squads().size(); s++) {
-            squads.add(statistics(first.squads().get(s).squad(), playings, s, sets));
+            squads.add(statistics(first.squads().get(s).squad(), playings, s, events.sets()));
         }
         List<TimetableStatistics> timetable = first.timetable().stream()
                 .map(entry -> statistics(entry, playings))
@@ -180,11 +220,14 @@ public final class EventStudy {
                 squads,
                 timetable,
                 playings.size(),
-                sets,
+                events.sets(),
                 precision,
-                List.of(),
-                cut(playings, sets),
-                TeamStatistics.of(event, playings.stream().map(Kept::teams).toList(), sets));
+                windows.moves(playings.stream()
+                        .flatMap(playing -> playing.windows().stream())
+                        .toList()),
+                cut(playings, events.sets()),
+                TeamStatistics.of(
+                        events.event(), playings.stream().map(Kept::teams).toList(), events.sets()));
     }
 
     private static Optional<CutStatistics> cut(List<Kept> playings, int sets) {

@@ -4,7 +4,7 @@ import lanetide.squads.result.EventResult;
 
 /**
  * What one playing of a study gives: scores and sheets of every bowler by game, times, the lanes as each squad found
- * them and after each game, where the oil went. {@link SummaryFormat} writes it and reads it back.
+ * them and after each game, where the oil went.
  *
  * @param playing which one
  * @param result what happened

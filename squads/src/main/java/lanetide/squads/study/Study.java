@@ -47,23 +47,40 @@ public record Study(Design design) {
     }
 
     /**
+     * Plays a part that an execution may know already, and keeps of each playing what is asked for.
+     *
+     * @param part which playings
+     * @param execution how, as the next study of its run
+     * @param kind what is kept of each playing: a record, or an array, of plain data
+     * @param watches as above
+     * @param onDone told the number of playings done so far, at first those that were known if there are any
+     * @return what is kept, in order of the playings
+     * @throws PartPlayedException if playings are left that are not in the share of the execution
+     */
+    public <T> List<T> play(
+            Part part, Execution execution, Class<T> kind, IntFunction<Watch<T>> watches, IntConsumer onDone) {
+        return execution.play(part, kind, number -> play(number, watches), onDone);
+    }
+
+    /**
      * Plays the numbers from 0 on until something is known well enough.
      *
      * @param rule when it is enough
-     * @param threads threads to play on, at least 1
-     * @param watches as for {@link #play(Part, int, IntFunction, IntConsumer)}
+     * @param execution how, as the next study of its run; all playings whatever its share
+     * @param kind as above
+     * @param watches as above
      * @param measures what is averaged, of what is kept
      * @param onDone told the number of playings done so far
      * @return the playings up to the first that is enough, or up to the cap
-     * @throws IllegalArgumentException if {@code threads < 1}
      */
     public <T> StoppedRun<T> playUntil(
             StoppingRule rule,
-            int threads,
+            Execution execution,
+            Class<T> kind,
             IntFunction<Watch<T>> watches,
             Function<T, double[]> measures,
             IntConsumer onDone) {
-        return Replications.runUntil(rule, threads, number -> play(number, watches), measures, onDone);
+        return execution.playUntil(rule, kind, number -> play(number, watches), measures, onDone);
     }
 
     private <T> T play(int number, IntFunction<Watch<T>> watches) {

@@ -34,14 +34,4 @@ public record StudyResult(
         moves = List.copyOf(moves);
         teams = List.copyOf(teams);
     }
-
-    /**
-     * The same with how far lines go.
-     *
-     * @param found what was seen of them
-     * @return the result
-     */
-    public StudyResult with(List<WindowStudy.Move> found) {
-        return new StudyResult(first, squads, timetable, replications, sets, precision, found, cut, teams);
-    }
 }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import lanetide.oilflow.film.ByStretch;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.line.Line;
@@ -50,10 +51,6 @@ final class WearEye implements LaneObserver {
         this.lengthM = playable.event().pattern().lengthM();
     }
 
-    List<TypicalPlayer> kinds() {
-        return kinds;
-    }
-
     @Override
     public void onLane(LaneMoment at, OilFilm film, List<TypicalLine> lines) {
         if (!lanes.contains(at.lane())) {
@@ -85,8 +82,20 @@ final class WearEye implements LaneObserver {
                 .strikeShare();
     }
 
+    /** What all kinds of bowlers met. */
+    WearStudy.Seen seen() {
+        return new WearStudy.Seen(IntStream.range(0, kinds.size())
+                .mapToObj(kind -> new WearStudy.OfKind(
+                        kinds.get(kind).style(),
+                        kinds.get(kind).hand(),
+                        playable.event().squads().stream()
+                                .map(squad -> seen(squad.id(), kind))
+                                .toList()))
+                .toList());
+    }
+
     /** Mean over the lanes and the two games of a squad; empty if it met none of the lanes. */
-    Optional<Seen> seen(String squad, int kind) {
+    private Optional<Seen> seen(String squad, int kind) {
         return Optional.ofNullable(seen.get(new Key(squad, kind)))
                 .map(all -> new Seen(
                         ByStretch.mean(all.stream().map(Seen::boards).toList()),

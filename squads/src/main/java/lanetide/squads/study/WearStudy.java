@@ -4,12 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import java.util.function.IntFunction;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.des.stats.NestedMean;
 import lanetide.oilflow.film.ByStretch;
 import lanetide.oilflow.lane.Hand;
-import lanetide.squads.equipment.TypicalPlayer;
-import lanetide.squads.model.Squad;
 import lanetide.squads.unknown.ValueSets;
 import lanetide.squads.watch.Observers;
 
@@ -24,13 +23,25 @@ public final class WearStudy {
     private static final double LEVEL = 0.9;
 
     private final PossibleEvents events;
-    /** One for each playing, in their order. */
-    private final List<WearEye> eyes;
+    /** What was seen in each playing, in their order. */
+    private final List<Seen> seen;
 
-    private WearStudy(PossibleEvents events, List<WearEye> eyes) {
+    private WearStudy(PossibleEvents events, List<Seen> seen) {
         this.events = events;
-        this.eyes = eyes;
+        this.seen = seen;
     }
+
+    /**
+     * What wear does to a style in one playing.
+     *
+     * @param style the style
+     * @param hand its delivery side
+     * @param squads by squad; empty if it met none of the lanes looked at
+     */
+    record OfKind(String style, Hand hand, List<Optional<WearEye.Seen>> squads) {}
+
+    /** What was seen in one playing, style by style. */
+    record Seen(List<OfKind> kinds) {}
 
     /**
      * What wear does to a style in a squad, mean over its first and last game, the lanes and the sets.
@@ -57,50 +68,52 @@ public final class WearStudy {
      *
      * @param events the event under its sets
      * @param seed master seed of all chance
-     * @param threads threads to play on, at least 1
+     * @param execution how, as the next study of its run
      * @param onDone told the number of playings done so far
      * @return by squad, then by style and hand; a squad that met none of the lanes looked at is left out
-     * @throws IllegalArgumentException if {@code threads < 1}
+     * @throws PartPlayedException as {@link Study#play(Part, Execution, Class, IntFunction, IntConsumer)} does
      */
-    public static List<Wear> run(PossibleEvents events, long seed, int threads, IntConsumer onDone) {
-        List<WearEye> eyes = new Study(Repeated.of(events, seed))
+    public static List<Wear> run(PossibleEvents events, long seed, Execution execution, IntConsumer onDone) {
+        List<Seen> seen = new Study(Repeated.of(events, seed))
                 .play(
                         Part.first(events.sets()),
-                        threads,
+                        execution,
+                        Seen.class,
                         number -> {
                             WearEye eye = new WearEye(
                                     events.under(ValueSets.ofRound(number, events.sets())),
                                     events.event().centre().lanesToLookAt(MOST_LANES));
-                            return Watch.by(Observers.of(eye), summary -> eye);
+                            return Watch.by(Observers.of(eye), summary -> eye.seen());
                         },
                         onDone);
-        return new WearStudy(events, eyes).found();
+        return new WearStudy(events, seen).found();
     }
 
     private List<Wear> found() {
         List<Wear> found = new ArrayList<>();
-        List<TypicalPlayer> kinds = eyes.get(0).kinds();
-        for (Squad squad : events.event().squads()) {
-            for (int kind = 0; kind < kinds.size(); kind++) {
-                wear(squad.id(), kinds.get(kind), kind).ifPresent(found::add);
+        for (int squad = 0; squad < events.event().squads().size(); squad++) {
+            for (int kind = 0; kind < seen.get(0).kinds().size(); kind++) {
+                wear(squad, kind).ifPresent(found::add);
             }
         }
         return found;
     }
 
-    private Optional<Wear> wear(String squad, TypicalPlayer typical, int kind) {
-        List<WearEye.Seen> seen =
-                eyes.stream().flatMap(eye -> eye.seen(squad, kind).stream()).toList();
-        if (seen.isEmpty()) {
+    private Optional<Wear> wear(int squad, int kind) {
+        OfKind typical = seen.get(0).kinds().get(kind);
+        List<WearEye.Seen> all = seen.stream()
+                .flatMap(one -> one.kinds().get(kind).squads().get(squad).stream())
+                .toList();
+        if (all.isEmpty()) {
             return Optional.empty();
         }
-        double[] strikes = seen.stream().mapToDouble(one -> one.strikes().all()).toArray();
+        double[] strikes = all.stream().mapToDouble(one -> one.strikes().all()).toArray();
         return Optional.of(new Wear(
-                squad,
+                events.event().squads().get(squad).id(),
                 typical.style(),
                 typical.hand(),
-                ByStretch.mean(seen.stream().map(WearEye.Seen::boards).toList()),
-                ByStretch.mean(seen.stream().map(WearEye.Seen::strikes).toList()),
+                ByStretch.mean(all.stream().map(WearEye.Seen::boards).toList()),
+                ByStretch.mean(all.stream().map(WearEye.Seen::strikes).toList()),
                 strikes.length < 2
                         ? Optional.empty()
                         : Optional.of(

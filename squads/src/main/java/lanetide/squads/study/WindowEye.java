@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import lanetide.des.stats.Tally;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.line.ExitWindow;
@@ -46,10 +47,6 @@ final class WindowEye implements LaneObserver {
                 .toList();
     }
 
-    List<TypicalPlayer> kinds() {
-        return kinds;
-    }
-
     @Override
     public void onLane(LaneMoment at, OilFilm film, List<TypicalLine> lines) {
         Moment moment = new Moment(at.squad(), at.afterGame());
@@ -74,8 +71,18 @@ final class WindowEye implements LaneObserver {
         return finder.movedWindow(typical.player(), film, near, lengthM);
     }
 
+    /** How far the lines of all kinds have gone. */
+    WindowStudy.Seen seen() {
+        return new WindowStudy.Seen(IntStream.range(0, kinds.size())
+                .mapToObj(kind -> new WindowStudy.OfKind(
+                        kinds.get(kind).style(),
+                        kinds.get(kind).hand(),
+                        moments.stream().map(moment -> moved(moment, kind)).toList()))
+                .toList());
+    }
+
     /** Mean over the lanes on which there is a line (boards); empty if there is none, or none on the fresh pattern. */
-    OptionalDouble moved(Moment moment, int kind) {
+    private OptionalDouble moved(Moment moment, int kind) {
         List<Tally> boards = seen.get(moment);
         OptionalDouble start = freshBoards.get(kind);
         return boards == null || boards.get(kind).count() == 0 || start.isEmpty()

@@ -1,18 +1,13 @@
 package lanetide.squads.study;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.ConcurrentHashMap;
 import lanetide.des.stats.ConfidenceInterval;
 import lanetide.des.stats.NestedMean;
 import lanetide.oilflow.lane.Hand;
-import lanetide.squads.equipment.TypicalPlayer;
 import lanetide.squads.model.Event;
-import lanetide.squads.watch.Observers;
 
 /**
  * How far lines have gone since the fresh pattern when a squad comes and when it leaves, whatever is true of what is
@@ -25,14 +20,9 @@ public final class WindowStudy {
     private static final double FOUND_SHARE = 0.9;
 
     private final PossibleEvents events;
-    private final Map<Integer, WindowEye> eyes = new ConcurrentHashMap<>();
 
-    /**
-     * A study of an event.
-     *
-     * @param events the event under the sets of values that its playings go through
-     */
-    public WindowStudy(PossibleEvents events) {
+    /** A study of an event under the sets of values that its playings go through. */
+    WindowStudy(PossibleEvents events) {
         this.events = events;
     }
 
@@ -58,19 +48,25 @@ public final class WindowStudy {
             Moment moment, String style, Hand hand, OptionalDouble boards, Optional<ConfidenceInterval> ci90) {}
 
     /**
-     * Who watches a playing.
+     * What was seen of a style in one playing.
      *
-     * @param number its number in the study, from 0
-     * @return somebody for the first playing under each set of values; nobody for the others, and where all values are
-     *     as usual
+     * @param style the style
+     * @param hand its delivery side
+     * @param boards by how much further in than on the fresh pattern its line leaves it, by moment
      */
-    public Observers watching(int number) {
-        if (events.sets() == 1 || number >= events.sets()) {
-            return Observers.NONE;
-        }
-        WindowEye eye = new WindowEye(events.under(number + 1), lanes(), moments());
-        eyes.put(number, eye);
-        return Observers.of(eye);
+    record OfKind(String style, Hand hand, List<OptionalDouble> boards) {}
+
+    /** What was seen in one playing, style by style. */
+    record Seen(List<OfKind> kinds) {}
+
+    /**
+     * Who watches a playing: somebody the first one under each set of values; nobody the others, and where all values
+     * are as usual.
+     */
+    Optional<WindowEye> watching(int number) {
+        return events.sets() == 1 || number >= events.sets()
+                ? Optional.empty()
+                : Optional.of(new WindowEye(events.under(number + 1), lanes(), moments()));
     }
 
     private List<Integer> lanes() {
@@ -88,38 +84,30 @@ public final class WindowStudy {
         return moments;
     }
 
-    /**
-     * What was seen; the playings that are watched must be over.
-     *
-     * @return by squad, when it comes and when it leaves, then by style and hand; empty where all values are as usual
-     */
-    public List<Move> moves() {
+    /** What was seen in all playings, in their order: by squad, when it comes and when it leaves, then by style. */
+    List<Move> moves(List<Seen> seen) {
         List<Move> moves = new ArrayList<>();
-        if (eyes.isEmpty()) {
+        if (seen.isEmpty()) {
             return moves;
         }
-        // Means do not hang on the order in which threads came.
-        List<WindowEye> inOrder = eyes.entrySet().stream()
-                .sorted(Comparator.comparingInt(Map.Entry::getKey))
-                .map(Map.Entry::getValue)
-                .toList();
-        for (Moment moment : moments()) {
-            List<TypicalPlayer> kinds = inOrder.get(0).kinds();
+        List<Moment> moments = moments();
+        for (int moment = 0; moment < moments.size(); moment++) {
+            List<OfKind> kinds = seen.get(0).kinds();
             for (int kind = 0; kind < kinds.size(); kind++) {
-                moves.add(move(moment, kinds.get(kind), boards(inOrder, moment, kind)));
+                moves.add(move(moments.get(moment), kinds.get(kind), boards(seen, moment, kind)));
             }
         }
         return moves;
     }
 
-    private static double[] boards(List<WindowEye> eyes, Moment moment, int kind) {
-        return eyes.stream()
-                .map(eye -> eye.moved(moment, kind))
+    private static double[] boards(List<Seen> seen, int moment, int kind) {
+        return seen.stream()
+                .map(one -> one.kinds().get(kind).boards().get(moment))
                 .flatMapToDouble(OptionalDouble::stream)
                 .toArray();
     }
 
-    private Move move(Moment moment, TypicalPlayer kind, double[] boards) {
+    private Move move(Moment moment, OfKind kind, double[] boards) {
         if (boards.length < Math.max(2, FOUND_SHARE * events.sets())) {
             return new Move(moment, kind.style(), kind.hand(), OptionalDouble.empty(), Optional.empty());
         }

@@ -27,6 +27,7 @@ import lanetide.squads.model.Stops;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.Ring;
 import lanetide.squads.rotation.design.Stay;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.PossibleEvents;
 import org.junit.jupiter.api.Test;
 
@@ -256,7 +257,13 @@ class ComparisonTest {
     private static List<Remedy> remedies(Event event, FairnessPlan plan) {
         FairnessResult study = FairnessStudy.run(event, plan, 2, done -> {});
         return RemedyStudy.run(
-                new PossibleEvents(event, 1), Set.of(), study, plan.playings(), Costs.USUAL, 2, done -> {});
+                new PossibleEvents(event, 1),
+                Set.of(),
+                study,
+                plan.playings(),
+                Costs.USUAL,
+                Execution.on(2),
+                done -> {});
     }
 
     /** Every squad rests after its first game. */
@@ -327,8 +334,8 @@ class ComparisonTest {
     void everyChangeIsPlayedAndTheBestOnesAreMarked() {
         FairnessResult study = FairnessStudy.run(PLAN, new FairnessPlan(1, 36, 2, true), 2, done -> {});
 
-        List<Remedy> remedies =
-                RemedyStudy.run(new PossibleEvents(PLAN, 1), Set.of(), study, 36, Costs.USUAL, 2, done -> {});
+        List<Remedy> remedies = RemedyStudy.run(
+                new PossibleEvents(PLAN, 1), Set.of(), study, 36, Costs.USUAL, Execution.on(2), done -> {});
 
         assertThat(remedies).hasSize(1 + new Changes(PLAN, Set.of()).list().size());
         assertThat(remedies.get(0).change().kind()).isEqualTo(RemedyChange.Kind.AS_IT_IS);

@@ -20,6 +20,7 @@ import lanetide.squads.model.Squad;
 import lanetide.squads.model.TieRule;
 import lanetide.squads.qualifying.CutChances;
 import lanetide.squads.qualifying.CutPlayed;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.PossibleEvents;
 import org.junit.jupiter.api.Test;
 
@@ -52,7 +53,7 @@ class CutChancesTest {
     }
 
     private static CutChances chances(Event event, FairnessPlan plan, int sets) {
-        return FairnessStudy.run(new PossibleEvents(event, sets), plan, 2, done -> {})
+        return FairnessStudy.run(new PossibleEvents(event, sets), plan, Execution.on(2), done -> {})
                 .cut()
                 .orElseThrow();
     }

@@ -15,6 +15,7 @@ import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.rotation.design.Stay;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.PossibleEvents;
 import org.junit.jupiter.api.Test;
 
@@ -24,8 +25,8 @@ class FairnessStudyTest {
     /** Nothing is found where there is nothing, whoever plays. */
     @Test
     void onLanesThatNeverChangeWhatIsNotKnownOfASeatIsZeroToTheLastDigit() {
-        FairnessResult result =
-                FairnessStudy.run(new PossibleEvents(TWO_SQUADS, 5), new FairnessPlan(3, 60, 2, false), 2, done -> {});
+        FairnessResult result = FairnessStudy.run(
+                new PossibleEvents(TWO_SQUADS, 5), new FairnessPlan(3, 60, 2, false), Execution.on(2), done -> {});
         assertThat(result.sets()).isEqualTo(5);
         assertThat(result.effects()).allSatisfy(effect -> {
             assertThat(effect.ci90().low()).isZero();
@@ -36,14 +37,14 @@ class FairnessStudyTest {
     @Test
     void whatIsNotKnownWidensAnIntervalThatHeldLuckAlone() {
         FairnessPlan plan = new FairnessPlan(3, 60, 2, true);
-        FairnessResult result = FairnessStudy.run(new PossibleEvents(TWO_SQUADS, 5), plan, 2, done -> {});
+        FairnessResult result = FairnessStudy.run(new PossibleEvents(TWO_SQUADS, 5), plan, Execution.on(2), done -> {});
         assertThat(result.effects()).allSatisfy(effect -> {
             assertThat(effect.ci90().low()).isLessThanOrEqualTo(effect.luck90().low() + 1e-9);
             assertThat(effect.ci90().high())
                     .isGreaterThanOrEqualTo(effect.luck90().high() - 1e-9);
             assertThat(effect.signShare()).isBetween(0.2, 1.0);
         });
-        assertThat(FairnessStudy.run(new PossibleEvents(TWO_SQUADS, 5), plan, 3, done -> {})
+        assertThat(FairnessStudy.run(new PossibleEvents(TWO_SQUADS, 5), plan, Execution.on(3), done -> {})
                         .effects())
                 .isEqualTo(result.effects());
     }

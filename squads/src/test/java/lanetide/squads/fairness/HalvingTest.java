@@ -27,6 +27,11 @@ class HalvingTest {
     }
 
     @Test
+    void withTheUsualValuesAloneTwoRoundsArePlayedAtLeastSoThatLuckIsKnown() {
+        assertThat(Halving.of(3, 1, 1, 40).stages()).containsExactly(new Stage(3, 2));
+    }
+
+    @Test
     void nobodyIsPlayedMoreRoundsThanTheEventItself() {
         assertThat(Halving.of(11, 1000, 2, 6).stages())
                 .extracting(Stage::rounds)

@@ -23,6 +23,7 @@ import lanetide.squads.model.Group;
 import lanetide.squads.model.LineUpChange;
 import lanetide.squads.model.Squad;
 import lanetide.squads.play.Events;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.PossibleEvents;
 import org.junit.jupiter.api.Test;
 
@@ -151,7 +152,8 @@ class WhoComesTest {
     void whereLanesStayNothingIsGainedByAnySeatWhoeverComes() {
         FairnessPlan plan = new FairnessPlan(5, 6 * FairnessStudy.playingsOfRound(event()), 2, false);
         for (int sets : new int[] {1, 3}) {
-            FairnessResult result = FairnessStudy.run(new PossibleEvents(event(), sets), plan, 2, done -> {});
+            FairnessResult result =
+                    FairnessStudy.run(new PossibleEvents(event(), sets), plan, Execution.on(2), done -> {});
             assertThat(result.effects()).extracting(Effect::kind).contains(EffectKind.SQUAD, EffectKind.HAND);
             assertThat(result.effects()).allSatisfy(effect -> {
                 assertThat(effect.advantagePins()).as(effect.id()).isCloseTo(0, within(1e-9));

@@ -22,7 +22,6 @@ import lanetide.squads.model.Stops;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.study.DayClock;
 import lanetide.squads.study.EventStudy;
-import lanetide.squads.study.Playings;
 import lanetide.squads.study.PossibleEvents;
 import lanetide.squads.study.StudyResult;
 import lanetide.squads.watch.Observers;
@@ -47,13 +46,12 @@ final class ClockStudy {
     static double farthestMinutes(int number) {
         Event event = event(new Random(FIRST_SEED + number));
         DayClock clock = DayClock.of(event, FIRST_SEED + number);
-        StudyResult played = EventStudy.run(
+        StudyResult played = EventStudy.watched(
                 new PossibleEvents(event, 20),
                 FIRST_SEED + number,
-                Playings.fixed(PLAYINGS),
+                PLAYINGS,
                 Runtime.getRuntime().availableProcessors(),
                 done -> {},
-                Observers.NONE,
                 playing -> Observers.NONE);
         double farthest = 0;
         for (DayClock.SquadClock squad : clock.squads()) {

@@ -16,6 +16,7 @@ import lanetide.squads.model.Group;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.rotation.design.Stay;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.PossibleEvents;
 
 /**
@@ -66,7 +67,7 @@ final class OilingStudy {
     /** What is recommended with the luck of a seed. */
     Interval interval(int seed) {
         ReoilPlan plan = new ReoilPlan(seed, PLAYINGS, GAMES, 2, ReoilPlan.DEFAULT_LIMIT_BOARDS, Costs.USUAL);
-        return ReoilStudy.run(events, plan, Runtime.getRuntime().availableProcessors(), done -> {})
+        return ReoilStudy.run(events, plan, Execution.on(Runtime.getRuntime().availableProcessors()), done -> {})
                 .interval(Basis.COST);
     }
 

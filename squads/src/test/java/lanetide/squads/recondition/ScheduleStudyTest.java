@@ -28,6 +28,7 @@ import lanetide.squads.play.TournamentSimulation;
 import lanetide.squads.result.SquadResult;
 import lanetide.squads.rotation.design.Stay;
 import lanetide.squads.study.Playable;
+import lanetide.squads.study.Execution;
 import lanetide.squads.study.PossibleEvents;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
@@ -85,7 +86,7 @@ class ScheduleStudyTest {
     }
 
     private static OilingSchedules study(Event week, long seed, int threads) {
-        return ScheduleStudy.run(new PossibleEvents(week, 1), plan(seed), SESSIONS, threads, done -> {});
+        return ScheduleStudy.run(new PossibleEvents(week, 1), plan(seed), SESSIONS, Execution.on(threads), done -> {});
     }
 
     private static List<SquadResult> played(Event event, long seed) {

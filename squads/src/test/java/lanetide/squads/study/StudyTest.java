@@ -1,16 +1,9 @@
 package lanetide.squads.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.EOFException;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,7 +23,7 @@ import lanetide.squads.watch.LaneRecords;
 import lanetide.squads.watch.Observers;
 import org.junit.jupiter.api.Test;
 
-/** Numbered playings: what one gives depends on its number alone, and can be written and read back exactly. */
+/** Numbered playings: what one gives depends on its number alone. */
 class StudyTest {
     /** Two squads, the second on the oil that the first leaves, on lanes that stop at times. */
     private static final Event EVENT = Events.event(
@@ -50,52 +43,33 @@ class StudyTest {
 
     private static final Study STUDY = new Study(Repeated.of(EVENT, 7));
 
-    /** With windows, so that every kind of number is in it. */
+    /** With windows, so that everything is compared. */
     private static List<PlayingSummary> play(Part part, int threads) {
         IntFunction<Watch<PlayingSummary>> windows =
                 number -> new Watch<>(Observers.NONE, LaneRecords.WINDOWS, summary -> summary);
         return STUDY.play(part, threads, windows, done -> {});
     }
 
-    private static byte[] written(List<PlayingSummary> summaries) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        SummaryFormat.write(summaries, out);
-        return out.toByteArray();
-    }
-
-    private static List<PlayingSummary> read(byte[] bytes) throws IOException {
-        return SummaryFormat.read(new ByteArrayInputStream(bytes), STUDY.design());
-    }
-
     @Test
-    void summariesAreReadBackToTheLastBit() throws IOException {
-        List<PlayingSummary> played = play(Part.first(3), 2);
-        byte[] bytes = written(played);
+    void aStudyInPartsIsTheWholeStudy() {
+        List<PlayingSummary> joined = new ArrayList<>(play(Part.first(2), 2));
+        joined.addAll(play(new Part(2, 5), 1));
 
-        assertThat(read(bytes)).isEqualTo(played);
-        assertThat(written(read(bytes))).isEqualTo(bytes);
-        assertThat(played)
+        assertThat(joined).isEqualTo(play(Part.first(5), 2));
+        assertThat(joined)
                 .anySatisfy(summary -> assertThat(summary.result().stops()).isNotEmpty());
-        assertThat(played)
+        assertThat(joined)
                 .allSatisfy(summary -> assertThat(summary.result().finals()).isPresent());
-        assertThat(played.get(0).result().lanes())
+        assertThat(joined.get(0).result().lanes())
                 .allSatisfy(lane -> assertThat(lane.windows()).isNotEmpty());
     }
 
     @Test
-    void aStudyInPartsIsTheWholeStudy() throws IOException {
-        List<PlayingSummary> joined = new ArrayList<>(read(written(play(Part.first(2), 2))));
-        joined.addAll(read(written(play(new Part(2, 5), 1))));
+    void threadsChangeNothing() {
+        List<PlayingSummary> alone = play(Part.first(4), 1);
 
-        assertThat(written(joined)).isEqualTo(written(play(Part.first(5), 2)));
-    }
-
-    @Test
-    void threadsChangeNothing() throws IOException {
-        byte[] alone = written(play(Part.first(4), 1));
-
-        assertThat(written(play(Part.first(4), 2))).isEqualTo(alone);
-        assertThat(written(play(Part.first(4), 8))).isEqualTo(alone);
+        assertThat(play(Part.first(4), 2)).isEqualTo(alone);
+        assertThat(play(Part.first(4), 8)).isEqualTo(alone);
     }
 
     @Test
@@ -106,15 +80,6 @@ class StudyTest {
                 .extracting(PlayingSummary::playing)
                 .containsExactly(new Playing(4, 4, 0, 0), new Playing(5, 5, 0, 0));
         assertThat(played.get(0).result()).isNotEqualTo(played.get(1).result());
-    }
-
-    @Test
-    void whatIsNoFileOfPlayingsIsRefused() throws IOException {
-        byte[] bytes = written(play(Part.first(1), 1));
-
-        assertThatExceptionOfType(EOFException.class).isThrownBy(() -> read(Arrays.copyOf(bytes, bytes.length - 1)));
-        assertThatExceptionOfType(IOException.class)
-                .isThrownBy(() -> read("\0\7another".getBytes(StandardCharsets.US_ASCII)));
     }
 
     @Test

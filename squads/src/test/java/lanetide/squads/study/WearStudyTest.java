@@ -35,7 +35,7 @@ class WearStudyTest {
                 Events.stay(1, 1, 4),
                 Events.squad("A", Events.START_MS, Conditioning.STRIP_AND_OIL, FOUR),
                 Events.squad("B", 2 * Events.START_MS, beforeSecond, FOUR));
-        return WearStudy.run(new PossibleEvents(event, sets), 5, threads, done -> {});
+        return WearStudy.run(new PossibleEvents(event, sets), 5, Execution.on(threads), done -> {});
     }
 
     @Test

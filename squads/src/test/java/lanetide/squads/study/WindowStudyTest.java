@@ -31,10 +31,15 @@ class WindowStudyTest {
     }
 
     private static List<Move> moves(Event event, int sets, int threads) {
-        PossibleEvents events = new PossibleEvents(event, sets);
-        WindowStudy windows = new WindowStudy(events);
-        EventStudy.run(events, 5, Playings.fixed(2 * SETS), threads, done -> {}, Observers.NONE, windows::watching);
-        return windows.moves();
+        Execution execution = Execution.on(threads);
+        return EventStudy.run(
+                        new PossibleEvents(event, sets),
+                        5,
+                        Playings.fixed(2 * SETS),
+                        execution,
+                        done -> {},
+                        Observers.NONE)
+                .moves();
     }
 
     @Test
@@ -80,9 +85,8 @@ class WindowStudyTest {
 
     @Test
     void withTheUsualValuesAloneNobodyLooks() {
-        PossibleEvents usual = new PossibleEvents(event(Conditioning.NONE), 1);
-        WindowStudy windows = new WindowStudy(usual);
-        assertThat(windows.watching(0)).isEqualTo(Observers.NONE);
-        assertThat(windows.moves()).isEmpty();
+        WindowStudy windows = new WindowStudy(new PossibleEvents(event(Conditioning.NONE), 1));
+        assertThat(windows.watching(0)).isEmpty();
+        assertThat(windows.moves(List.of())).isEmpty();
     }
 }
