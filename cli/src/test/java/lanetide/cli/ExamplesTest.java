@@ -77,6 +77,11 @@ class ExamplesTest {
                     shorter(Scenarios.FOLDER.resolve("club-night.yaml")).replace("length: 40 ft", "length: 37 ft"));
         }
 
+        if (example.contains("lanetide merge")) {
+            for (int part = 1; part <= 2; part++) {
+                playsPart(part);
+            }
+        }
         Program.Outcome outcome = new Shell(folder).run(example);
 
         List<Integer> good = example.contains("--until-halfwidth") || example.contains("--fail-if-unfair")
@@ -91,6 +96,13 @@ class ExamplesTest {
             assertThat(folder.resolve(written.group(1))).exists();
         }
         assertThat(outcome.out().isEmpty()).isEqualTo((toFiles && isSilent(example)) || example.startsWith("source"));
+    }
+
+    private void playsPart(int part) {
+        Path scenario = folder.resolve("scenarios").resolve("one-pair.yaml");
+        Path playings = folder.resolve("part-" + part + ".txt");
+        Program.run("simulate", scenario, "--replications", "2", "--resume", playings, "--part", part + "/2");
+        assertThat(playings).exists();
     }
 
     /** Whether a command that writes files prints nothing besides. */

@@ -18,10 +18,10 @@ import picocli.CommandLine.Parameters;
         description = {
             "Runs with --part play shares of the same playings, each into a --resume FILE of its own. The joined file holds the playings of all, in one order whatever that of the files is. With it as --resume FILE, and without --part, the same command answers as one run would have, and plays what is still missing.",
             "",
-            "The joined file goes to --out. Failures go to standard error."
+            "The joined file goes to FILE with --out, and nothing to standard output. Failures go to standard error."
         },
         exitCodeList = {HelpText.DONE, HelpText.WRONG_USE + ", or files of different playings", HelpText.FILE_TROUBLE},
-        footer = {"  lanetide merge part-1.txt part-2.txt -o all.txt"})
+        footer = {"  lanetide merge part-1.txt part-2.txt -o all.txt", "  lanetide merge part-*.txt -o all.txt"})
 public final class MergeCommand implements Callable<Integer> {
     @Parameters(
             arity = "1..*",
