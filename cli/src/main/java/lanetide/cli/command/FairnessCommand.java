@@ -64,6 +64,7 @@ import picocli.CommandLine.Option;
 public final class FairnessCommand implements Callable<Integer> {
     private static final int MAX_REPLICATIONS = 1_000_000;
     private static final int MAX_BOUNDS = 1000;
+    private static final int DEFAULT_BOUNDS = 4;
 
     @Mixin
     private CommonOptions options;
@@ -110,10 +111,9 @@ public final class FairnessCommand implements Callable<Integer> {
     @Option(
             names = "--bounds",
             paramLabel = "N",
-            defaultValue = "4",
             description =
-                    "Rounds in which it is also played with bowlers who never move and with bowlers who see the oil, since how bowlers follow the lanes is not known; from 2 to 1000, 0 leaves them out (default: 4).")
-    private int bounds;
+                    "Rounds in which it is also played with bowlers who never move and with bowlers who see the oil, since how bowlers follow the lanes is not known; from 2 to 1000, 0 leaves them out (default: 4; 0 for a cut of more than 300 starts).")
+    private Integer bounds;
 
     @Mixin
     private MeasureOption measuring;
@@ -128,7 +128,7 @@ public final class FairnessCommand implements Callable<Integer> {
         options.threads(); // a wrong number is told before the next
         requireMargin();
         OptionCheck.requireRange("--remedies", remedies, 0, MAX_REPLICATIONS);
-        if (bounds != 0) {
+        if (bounds != null && bounds != 0) {
             OptionCheck.requireRange("--bounds", bounds, Bounds.MIN_ROUNDS, MAX_BOUNDS);
         }
         resuming.check(options);
@@ -204,7 +204,9 @@ public final class FairnessCommand implements Callable<Integer> {
     }
 
     private Optional<Bounds> bounds(Studies studies, FairnessResult result) {
-        return bounds == 0 || stillLanes ? Optional.empty() : Optional.of(studies.bounds(result, bounds));
+        int usual = FairnessStudy.isLarge(studies.scenario().event()) ? 0 : DEFAULT_BOUNDS;
+        int rounds = bounds == null ? usual : bounds;
+        return rounds == 0 || stillLanes ? Optional.empty() : Optional.of(studies.bounds(result, rounds));
     }
 
     private Optional<WhatToMeasure> measure(Studies studies, FairnessResult result) {

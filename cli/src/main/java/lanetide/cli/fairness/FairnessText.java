@@ -13,6 +13,7 @@ import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.Evenness;
 import lanetide.squads.fairness.FairnessComparison;
 import lanetide.squads.fairness.FairnessResult;
+import lanetide.squads.fairness.FairnessStudy;
 import lanetide.squads.fairness.Verdict;
 import lanetide.squads.measure.WhatToMeasure;
 import lanetide.squads.qualifying.CutChances;
@@ -51,7 +52,7 @@ public final class FairnessText {
         verdict();
         answer.late().ifPresent(this::lateChanges);
         toWhomNot();
-        answer.bounds().ifPresent(this::notKnown);
+        answer.bounds().ifPresentOrElse(this::notKnown, this::leftOut);
         answer.measure().ifPresent(this::measure);
         for (EffectKind kind : EffectKind.values()) {
             table(kind);
@@ -106,6 +107,15 @@ public final class FairnessText {
         }
         if (!result.plan().lanesChange()) {
             page.paragraph("Played on lanes that stay as they are laid: every ball and every squad finds them fresh.");
+        }
+    }
+
+    /** In a large event bowlers who see the oil take longer than all else together. */
+    private void leftOut() {
+        if (result.plan().lanesChange() && FairnessStudy.isLarge(scenario.event())) {
+            page.paragraph(
+                    "What it would be with bowlers who never move or who see the oil is left out here, as it would"
+                            + " take longer than all else in so large an event; `--bounds 2` adds it.");
         }
     }
 

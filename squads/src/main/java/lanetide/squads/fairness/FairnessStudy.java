@@ -14,6 +14,8 @@ import lanetide.squads.study.Study;
  * two of his scores is what the seats did. The rounds are independent of each other.
  */
 public final class FairnessStudy {
+    private static final int LARGE_STARTS = 300;
+
     private FairnessStudy() {}
 
     /**
@@ -45,6 +47,17 @@ public final class FairnessStudy {
      */
     public static boolean hasSeatsToChange(Event event) {
         return SeatingRounds.canChange(new Seats(event));
+    }
+
+    /**
+     * Whether an event is so large that what is played beside the study itself is cut down: it has a cut, and so many
+     * starts that a round tells as much as several of a smaller one.
+     *
+     * @param event the event
+     * @return true if it has a cut and more than 300 starts
+     */
+    public static boolean isLarge(Event event) {
+        return event.cut().isPresent() && new Seats(event).count() > LARGE_STARTS;
     }
 
     /**

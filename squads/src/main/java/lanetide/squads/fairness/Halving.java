@@ -6,14 +6,17 @@ import java.util.List;
 /**
  * How rounds are shared among candidates of which the best are looked for: in each stage those that are left get about
  * as many rounds together, then the better half goes on (sequential halving: Z. Karnin, T. Koren and O. Somekh, "Almost
- * optimal exploration in multi-armed bandits", ICML 2013). Here it ends with four, so that there is something to choose
- * between, and they get rounds enough to meet every set of values.
+ * optimal exploration in multi-armed bandits", ICML 2013). Here it ends with four, or in a large event with two, so
+ * that there is something to choose between, and they get rounds enough to meet every set of values.
  *
  * @param stages one after another, the number of candidates falling, that of rounds rising
  */
 record Halving(List<Stage> stages) {
-    /** Candidates that are left at the end. */
+    /** Candidates that are usually left at the end. */
     static final int LEFT = 4;
+
+    /** Fewest that are left, so that there is still something to choose between. */
+    static final int FEWEST_LEFT = 2;
 
     /** Rounds of the first stage at least: with fewer nothing is known of their luck. */
     static final int FEWEST = 3;
@@ -42,9 +45,14 @@ record Halving(List<Stage> stages) {
      * @param most rounds that anybody can get
      */
     static Halving of(int candidates, int each, int last, int most) {
+        return of(candidates, each, last, most, LEFT);
+    }
+
+    /** The same with another number that is left at the end, at least 1. */
+    static Halving of(int candidates, int each, int last, int most, int atTheEnd) {
         List<Integer> left = new ArrayList<>(List.of(candidates));
-        while (left.get(left.size() - 1) > LEFT) {
-            left.add(Math.max(LEFT, (left.get(left.size() - 1) + 1) / 2));
+        while (left.get(left.size() - 1) > atTheEnd) {
+            left.add(Math.max(atTheEnd, (left.get(left.size() - 1) + 1) / 2));
         }
         int together = Math.max(1, candidates * each / left.size());
         List<Stage> stages = new ArrayList<>();

@@ -58,7 +58,8 @@ public final class RemedyStudy {
 
     private static Halving halving(Event event, int changes, FairnessResult asItIs, int playings) {
         int each = Math.max(1, playings / FairnessStudy.playingsOfRound(event));
-        return Halving.of(changes, each, asItIs.sets(), asItIs.rounds());
+        int left = FairnessStudy.isLarge(event) ? Halving.FEWEST_LEFT : Halving.LEFT;
+        return Halving.of(changes, each, asItIs.sets(), asItIs.rounds(), left);
     }
 
     /**
