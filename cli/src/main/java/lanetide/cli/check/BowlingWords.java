@@ -9,10 +9,12 @@ import lanetide.cli.scenario.entries.DrawnTraits;
 import lanetide.cli.scenario.entries.Trait;
 import lanetide.cli.scenario.reader.Policy;
 import lanetide.cli.words.CutWords;
+import lanetide.cli.words.English;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Bowling;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Scoring;
+import lanetide.squads.qualifying.Teams;
 import lanetide.squads.score.ScoreCard;
 
 /** How an event is scored and what its bowlers have in common, in words, where a scenario says so. */
@@ -44,6 +46,17 @@ final class BowlingWords {
     /** What those who go on bowl; empty where it ends with the cut. */
     static Optional<String> finals(Policy policy) {
         return policy.finals().map(finals -> CutWords.finals(finals) + ".");
+    }
+
+    /** Doubles, trios and teams; empty where everybody bowls for himself. */
+    static Optional<String> teams(Event event) {
+        IntSummaryStatistics bowlers =
+                new Teams(event).bowlers().stream().mapToInt(number -> number).summaryStatistics();
+        return bowlers.getCount() == 0
+                ? Optional.empty()
+                : Optional.of("Partners: " + English.count((int) bowlers.getCount(), "team") + " of " + bowlers.getMin()
+                        + (bowlers.getMin() == bowlers.getMax() ? "" : " to " + bowlers.getMax())
+                        + " bowlers, each on one pair; their pins are added.");
     }
 
     private static Optional<String> handicap(Event event) {

@@ -37,6 +37,7 @@ public final class ScenarioSummary {
         BowlingWords.listed(scenario.drawn()).ifPresent(page::item);
         BowlingWords.bowlers(event.bowling()).ifPresent(page::item);
         BowlingWords.scoring(event).ifPresent(page::item);
+        BowlingWords.teams(event).ifPresent(page::item);
         BowlingWords.cut(event).ifPresent(page::item);
         BowlingWords.finals(scenario.policy()).ifPresent(page::item);
         changes(event).ifPresent(page::item);

@@ -337,6 +337,39 @@ class EntryListTest {
     }
 
     @Test
+    void entriesThatNameNoSquadAreDrawnIntoSquadsAndThatIsTold() throws IOException {
+        String list = "Name,Average,Hand,Squad,Partners\n"
+                + IntStream.range(0, 16)
+                        .mapToObj(i -> "Bowler " + i + "," + (150 + 3 * i) + "," + (i % 4 == 0 ? "L" : "R") + ","
+                                + (i == 0 ? "B" : "") + ",T" + i / 2 + "\n")
+                        .collect(Collectors.joining());
+        Reading reading = read(TWO_SQUADS + LIST + "draw: {squads: drawn, seed: 3}\n", list);
+
+        assertThat(squads(reading))
+                .extracting(squad -> squad.everybody().size())
+                .containsExactly(8, 8);
+        assertThat(squads(reading).get(1).everybody()).extracting(Bowler::id).contains("Bowler 0", "Bowler 1");
+        assertThat(squads(reading).stream().flatMap(squad -> squad.groups().stream()))
+                .as("groups of two on four pairs are partners")
+                .hasSize(8)
+                .allSatisfy(group -> assertThat(
+                                group.bowlers().stream().map(Bowler::partners).distinct())
+                        .hasSize(1));
+        assertThat(reading.notices())
+                .filteredOn(notice -> notice.code() == NoticeCode.DRAWN_BY_LOT)
+                .extracting(Notice::message)
+                .anySatisfy(message -> assertThat(message)
+                        .startsWith(
+                                "15 entries are drawn into squads by lot with seed 3, so that there are 8 in A, 8 in B."
+                                        + " A squad has 2 left-handers")
+                        .contains(
+                                "Without rules the same lot",
+                                "1 entry names its squad and stays there. Partners go together."));
+        assertThat(squads(read(TWO_SQUADS + LIST + "draw: {squads: drawn, seed: 3}\n", list)))
+                .isEqualTo(squads(reading));
+    }
+
+    @Test
     void partnersMayAllBowlAgainInAnotherSquad() throws IOException {
         assertThat(read(
                                 TWO_SQUADS + LIST,

@@ -95,7 +95,7 @@ class FaultyKeyTest {
             entries:
               - {id: Anchor, hand: right, style: stroker, level: league, cover: urethane, partners: Foxes}
               - {id: Leadoff, hand: left, style: tweener, level: scratch, cover: plastic, partners: Foxes}
-            draw: {hands: even, styles: free, averages: even, seed: 5}
+            draw: {hands: even, styles: free, averages: even, squads: drawn, seed: 5}
             """;
 
     private static final String IN_A_TABLE = Scenarios.SOUND
@@ -104,7 +104,7 @@ class FaultyKeyTest {
             + """
             entries:
               file: club-final.csv
-              columns: {name: Name, cover: Ball, partners: Level}
+              columns: {name: Name, cover: Ball}
             field:
               styles: {stroker: 50 %, tweener: 50 %}
               slow: 10 %

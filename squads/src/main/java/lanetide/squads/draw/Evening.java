@@ -6,7 +6,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BiPredicate;
-import lanetide.oilflow.lane.Hand;
 
 /**
  * Makes boxes more alike in what the rules name: two units of one size in different boxes change places as long as that
@@ -91,14 +90,9 @@ final class Evening {
     private Count count(List<Traits> entries, List<Traits> of) {
         return new Count(
                 of.size(),
-                (int) of.stream()
-                        .filter(entry -> entry.hand().filter(Hand.LEFT::equals).isPresent())
-                        .count(),
+                (int) Traits.left(of),
                 styles.stream()
-                        .mapToInt(style -> (int) of.stream()
-                                .filter(entry ->
-                                        entry.style().filter(style::equals).isPresent())
-                                .count())
+                        .mapToInt(style -> (int) Traits.ofStyle(of, style))
                         .toArray(),
                 of.stream()
                         .flatMapToInt(entry -> entry.averagePins().stream())

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
-import lanetide.oilflow.lane.Hand;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Group;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -25,7 +24,12 @@ public final class GroupDraw {
      * @param averagePins his average (pins); empty if it is not known
      */
     public record Entry(Bowler bowler, OptionalInt averagePins) {
-        Traits traits() {
+        /**
+         * What a draw looks at in him.
+         *
+         * @return his traits
+         */
+        public Traits traits() {
             return new Traits(
                     Optional.of(bowler.hand()), Optional.of(bowler.style().id()), averagePins);
         }
@@ -68,52 +72,5 @@ public final class GroupDraw {
                         String.valueOf(group + 1),
                         drawn.get(group).stream().map(Entry::bowler).toList()))
                 .toList();
-    }
-
-    /**
-     * Left-handers.
-     *
-     * @param entries some entries
-     * @return their number
-     */
-    public static long left(List<Entry> entries) {
-        return entries.stream()
-                .filter(entry -> entry.bowler().hand() == Hand.LEFT)
-                .count();
-    }
-
-    private static List<String> styles(List<Entry> entries) {
-        return entries.stream()
-                .map(entry -> entry.bowler().style().id())
-                .distinct()
-                .sorted()
-                .toList();
-    }
-
-    /**
-     * Players of a style.
-     *
-     * @param entries some entries
-     * @param style the style's name
-     * @return their number
-     */
-    public static long ofStyle(List<Entry> entries, String style) {
-        return entries.stream()
-                .filter(entry -> entry.bowler().style().id().equals(style))
-                .count();
-    }
-
-    /**
-     * Mean average of those whose average is known.
-     *
-     * @param entries some entries
-     * @param otherwise what to answer if none is known (pins)
-     * @return pins
-     */
-    public static double mean(List<Entry> entries, double otherwise) {
-        return entries.stream()
-                .flatMapToInt(entry -> entry.averagePins().stream())
-                .average()
-                .orElse(otherwise);
     }
 }

@@ -35,6 +35,12 @@ class GroupDrawTest {
         return GroupDraw.draw(FIELD, groups, rules, new RandomStreams(seed).stream("draw/squad/A"));
     }
 
+    private static double spreadOf(List<List<Entry>> groups, ToDoubleFunction<List<Traits>> of) {
+        return spread(
+                groups,
+                group -> of.applyAsDouble(group.stream().map(Entry::traits).toList()));
+    }
+
     private static double spread(List<List<Entry>> groups, ToDoubleFunction<List<Entry>> of) {
         return groups.stream().mapToDouble(of).max().orElseThrow()
                 - groups.stream().mapToDouble(of).min().orElseThrow();
@@ -53,21 +59,21 @@ class GroupDrawTest {
     void whatTheRulesNameIsSpreadEvenly() {
         for (long seed = 1; seed <= 20; seed++) {
             List<List<Entry>> drawn = drawn(6, EnumSet.allOf(Rule.class), seed);
-            assertThat(spread(drawn, GroupDraw::left)).isLessThanOrEqualTo(1);
+            assertThat(spreadOf(drawn, Traits::left)).isLessThanOrEqualTo(1);
             for (String style : STYLES) {
-                assertThat(spread(drawn, group -> GroupDraw.ofStyle(group, style)))
+                assertThat(spreadOf(drawn, group -> Traits.ofStyle(group, style)))
                         .isLessThanOrEqualTo(1);
             }
-            assertThat(spread(drawn, group -> GroupDraw.mean(group, 0))).isLessThan(12);
+            assertThat(spreadOf(drawn, group -> Traits.mean(group, 0))).isLessThan(12);
         }
     }
 
     @Test
     void aSingleRuleIsKeptUpToOneStepBetweenTwoBowlers() {
         for (long seed = 1; seed <= 20; seed++) {
-            assertThat(spread(drawn(6, EnumSet.of(Rule.HANDS), seed), GroupDraw::left))
+            assertThat(spreadOf(drawn(6, EnumSet.of(Rule.HANDS), seed), Traits::left))
                     .isZero();
-            assertThat(spread(drawn(6, EnumSet.of(Rule.AVERAGES), seed), group -> GroupDraw.mean(group, 0)))
+            assertThat(spreadOf(drawn(6, EnumSet.of(Rule.AVERAGES), seed), group -> Traits.mean(group, 0)))
                     .isLessThan(3);
         }
     }
@@ -86,7 +92,7 @@ class GroupDrawTest {
     void withoutRulesItIsTheLotAlone() {
         double most = 0;
         for (long seed = 1; seed <= 20; seed++) {
-            most = Math.max(most, spread(drawn(6, EnumSet.noneOf(Rule.class), seed), GroupDraw::left));
+            most = Math.max(most, spreadOf(drawn(6, EnumSet.noneOf(Rule.class), seed), Traits::left));
         }
         assertThat(most).isGreaterThanOrEqualTo(2);
     }

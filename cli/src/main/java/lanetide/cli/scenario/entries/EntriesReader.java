@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.TreeMap;
 import lanetide.cli.scenario.key.BowlerKeys;
 import lanetide.cli.scenario.key.ByName;
+import lanetide.cli.scenario.key.DrawKeys;
 import lanetide.cli.scenario.key.EntryListKeys;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Names;
@@ -77,6 +78,14 @@ public final class EntriesReader {
         return blanks.drawnTraits().with(teams);
     }
 
+    /**
+     * A squad, and how many bowlers a draw may put into it.
+     *
+     * @param squad its name
+     * @param places at most so many
+     */
+    public record Room(String squad, int places) {}
+
     /** One line of the list. */
     record Entry(Bowler bowler, Optional<Integer> group, Section section) {
         /** The same as one of several of a person, if he is listed in several squads. */
@@ -86,16 +95,29 @@ public final class EntriesReader {
         }
     }
 
-    /** Reads the list, or the table that stands for it, and sorts it by squad. */
-    public void read(Section scenario, List<String> squads, int pairs) {
+    /**
+     * Reads the list, or the table that stands for it, and sorts it by squad.
+     *
+     * @param scenario the whole file
+     * @param rooms the squads in order
+     * @param pairs pairs in use
+     */
+    public void read(Section scenario, List<Room> rooms, int pairs) {
+        List<String> squads = rooms.stream().map(Room::squad).toList();
         Section list = scenario.ofPart();
-        Optional<List<Section>> read = sections(list, squads.size() > 1);
+        Optional<SquadLots> lots = SquadLots.of(draw, rooms);
+        Optional<List<Section>> read = sections(list, squads.size() > 1 && lots.isEmpty());
         List<Section> sections = read.orElse(List.of());
         ListedSquads named = ListedSquads.of(sections);
         if (squads.isEmpty() && !named.isEmpty()) {
             suggest(named, list);
         }
-        sections.forEach(section -> entry(section, squads, pairs, named));
+        List<Optional<String>> drawn = lots.map(all -> all.drawn(sections)).orElse(List.of());
+        for (int i = 0; i < sections.size(); i++) {
+            Section section = sections.get(i);
+            boolean names = drawn.isEmpty() || section.has(BowlerKeys.SQUAD);
+            entry(section, names ? squad(section, squads, named) : drawn.get(i), pairs);
+        }
         Map<String, String> people = bowlers.people();
         bySquad.values().forEach(entries -> entries.replaceAll(one -> one.of(people)));
         PartnersCheck.check(bySquad);
@@ -147,6 +169,11 @@ public final class EntriesReader {
     /** Whether a line of the list is wrong, so that who bowls where cannot be told. */
     public boolean isFaulty() {
         return faulty;
+    }
+
+    /** Whether entries that name no squad are drawn into one. */
+    public boolean drawsSquads() {
+        return draw.filter(asked -> asked.section().get(DrawKeys.SQUADS)).isPresent();
     }
 
     /** Whether the list names a bowler of this squad. */
@@ -230,9 +257,8 @@ public final class EntriesReader {
                                 + " gap. Use " + missing + ", or add bowlers to group " + missing + "."));
     }
 
-    private void entry(Section section, List<String> squads, int pairs, ListedSquads named) {
+    private void entry(Section section, Optional<String> squad, int pairs) {
         Optional<Integer> average = section.find(BowlerKeys.AVERAGE);
-        Optional<String> squad = squad(section, squads, named);
         Optional<Bowler> bowler = bowlers.listed(section, squad.or(() -> written(section)), average);
         Optional<Integer> group = section.within(BowlerKeys.GROUP, Range.between(1, Math.max(1, pairs)));
         Optional<String> partners = section.find(BowlerKeys.PARTNERS);

@@ -15,6 +15,7 @@ import lanetide.des.random.RandomStreams;
 import lanetide.squads.draw.GroupDraw;
 import lanetide.squads.draw.GroupDraw.Entry;
 import lanetide.squads.draw.Rule;
+import lanetide.squads.draw.Traits;
 import lanetide.squads.model.Group;
 
 /**
@@ -65,35 +66,43 @@ record EntryDraw(Section section, Set<Rule> rules, RandomStreams streams) {
                         section.place(),
                         section.path(),
                         "",
-                        "Squad " + squad + " is drawn by lot with "
-                                + section.find(DrawKeys.SEED)
-                                        .map(seed -> "seed " + seed)
-                                        .orElse("the event's seed")
-                                + ". A group has " + told(drawn) + ". Without rules the same lot would have given it "
-                                + told(byLot) + ".");
+                        "Squad " + squad + " is drawn by lot with " + seed() + ". A group has " + told(traits(drawn))
+                                + ". Without rules the same lot would have given it " + told(traits(byLot)) + ".");
         return GroupDraw.groups(drawn);
     }
 
-    private static String told(List<List<Entry>> groups) {
+    private static List<List<Traits>> traits(List<List<Entry>> groups) {
+        return groups.stream()
+                .map(group -> group.stream().map(Entry::traits).toList())
+                .toList();
+    }
+
+    /** The seed of the lot in words. */
+    String seed() {
+        return section.find(DrawKeys.SEED).map(seed -> "seed " + seed).orElse("the event's seed");
+    }
+
+    /** How much of what some groups have, from the least to the most. */
+    static String told(List<List<Traits>> groups) {
         List<String> parts = new ArrayList<>();
-        parts.add(range(groups, GroupDraw::left) + " left-handers");
+        parts.add(range(groups, Traits::left) + " left-handers");
         groups.stream()
                 .flatMap(List::stream)
-                .map(entry -> entry.bowler().style().id())
+                .flatMap(entry -> entry.style().stream())
                 .distinct()
                 .sorted()
-                .forEach(style -> parts.add(range(groups, group -> GroupDraw.ofStyle(group, style)) + " " + style));
+                .forEach(style -> parts.add(range(groups, group -> Traits.ofStyle(group, style)) + " " + style));
         if (groups.stream()
                 .flatMap(List::stream)
                 .anyMatch(entry -> entry.averagePins().isPresent())) {
-            double mean = GroupDraw.mean(groups.stream().flatMap(List::stream).toList(), 0);
-            parts.add("a mean average of " + range(groups, group -> Math.rint(GroupDraw.mean(group, mean))) + " pins");
+            double mean = Traits.mean(groups.stream().flatMap(List::stream).toList(), 0);
+            parts.add("a mean average of " + range(groups, group -> Math.rint(Traits.mean(group, mean))) + " pins");
         }
         int last = parts.size() - 1;
         return last == 0 ? parts.get(0) : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
     }
 
-    private static String range(List<List<Entry>> groups, ToDoubleFunction<List<Entry>> of) {
+    private static String range(List<List<Traits>> groups, ToDoubleFunction<List<Traits>> of) {
         double low = groups.stream().mapToDouble(of).min().orElseThrow();
         double high = groups.stream().mapToDouble(of).max().orElseThrow();
         return low == high ? Range.round(low) : Range.round(low) + " to " + Range.round(high);

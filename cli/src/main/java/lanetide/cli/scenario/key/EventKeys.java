@@ -108,6 +108,9 @@ public final class EventKeys {
     public static final Key<Integer> SQUAD_BOWLERS = SQUAD.key(
                     "bowlers", Form.whole(1, BowlerKeys.MAX_BOWLERS), "of this squad, in place of perSquad")
             .optional("4 to 6 a pair", "perSquad");
+    public static final Key<Integer> SQUAD_PLACES = SQUAD.key(
+                    "places", Form.whole(1, BowlerKeys.MAX_BOWLERS), "most bowlers that a draw into squads puts in it")
+            .optional("4 to 6 a pair", "10 a pair");
     public static final Key<Void> SQUAD_FIELD = SQUAD.key(
                     "field", Structure.NAME_OR_BLOCK, "this squad's own field, or the name of one of fields")
             .optional("open-play, or a block", "the event's");

@@ -106,6 +106,8 @@ public enum NoticeCode {
     TOO_MANY_BOWLERS(Severity.ERROR),
     /** A squad in which nobody bowls. */
     SQUAD_WITHOUT_BOWLERS(Severity.ERROR),
+    /** An entry for which a draw into squads finds no room. */
+    NO_SQUAD_LEFT(Severity.ERROR),
     /** A group number that is skipped. */
     GROUP_MISSING(Severity.ERROR),
     /** Partners who are listed in different squads. */

@@ -32,7 +32,7 @@ record SquadFiller(FieldReader fields, NamedFields named, EntriesReader entries)
     List<Optional<Filled>> fill(Section scenario, List<SquadDraft> squads, int pairs, RandomStreams streams) {
         Optional<Section> field = eventField(scenario, squads);
         if (scenario.has(EventKeys.ENTRIES)) {
-            entries.read(scenario, squads.stream().map(SquadDraft::called).toList(), pairs);
+            entries.read(scenario, rooms(squads, pairs), pairs);
         }
         List<Optional<Filled>> groups = new ArrayList<>();
         Optional<FieldMix> shared = field.flatMap(fields::read);
@@ -43,6 +43,15 @@ record SquadFiller(FieldReader fields, NamedFields named, EntriesReader entries)
                             : filled(squad, shared, scenario, pairs, streams));
         }
         return groups;
+    }
+
+    /** How many bowlers a draw may put into each squad. */
+    private static List<EntriesReader.Room> rooms(List<SquadDraft> squads, int pairs) {
+        return squads.stream()
+                .map(squad -> new EntriesReader.Room(
+                        squad.called(),
+                        squad.section().find(EventKeys.SQUAD_PLACES).orElse(pairs * GroupNotices.MAX_ON_A_PAIR)))
+                .toList();
     }
 
     /** The field that squads are drawn from; beside entries a field has shares for what these do not say. */
@@ -86,6 +95,14 @@ record SquadFiller(FieldReader fields, NamedFields named, EntriesReader entries)
 
     /** Nothing that a squad says of its bowlers may go unheard. */
     private void refuseConflicts(SquadDraft squad, Section scenario) {
+        if (!entries.drawsSquads()) {
+            squad.section()
+                    .value(EventKeys.SQUAD_PLACES)
+                    .ifPresent(value -> value.refuse(
+                            NoticeCode.CONFLICTING_KEYS,
+                            ", but nobody is drawn into squads; places are for such a draw. Remove `places`, or write `squads:"
+                                    + " drawn` under `draw` beside entries."));
+        }
         Optional<Value> bowlers = squad.section().value(EventKeys.SQUAD_BOWLERS);
         if (squad.hasOwnField() && squad.fieldName().isEmpty()) {
             bowlers.ifPresent(
