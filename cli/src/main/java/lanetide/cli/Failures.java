@@ -52,7 +52,7 @@ record Failures(PrintWriter err) {
         told("The program has broken a rule of its own: " + e.getMessage()
                 + ". This is a fault of the program, and nothing was answered.");
         try {
-            scenario.map(file -> BreachFile.write(file, words, ProgramVersion.text(), e.getMessage()))
+            scenario.map(file -> BreachFile.write(file, words, ProgramVersion.withCommit(), e.getMessage()))
                     .ifPresent(file -> told("What shows it is in " + file + "; please report it with that file."));
         } catch (CommandFailure failure) {
             told(failure.getMessage());

@@ -1,10 +1,7 @@
 package lanetide.cli;
 
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.io.Reader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -120,11 +117,11 @@ public final class Lanetide {
         }
     }
 
-    /** The version, for {@code --version}. */
+    /** The version and the commit, for {@code --version}. */
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            return new String[] {"lanetide " + ProgramVersion.text()};
+            return new String[] {"lanetide " + ProgramVersion.withCommit()};
         }
     }
 
@@ -139,7 +136,7 @@ public final class Lanetide {
         // No option is a time of a database, and loading how to read one costs a short run.
         System.setProperty("picocli.converters.excludes", "java.sql.*");
         PrintWriter out = StandardOutput.writer();
-        PrintWriter err = new PrintWriter(new FileOutputStream(FileDescriptor.err), false, StandardCharsets.UTF_8);
+        PrintWriter err = StandardOutput.errors();
         int exitCode = run(Terminal.input(), out, err, args);
         out.flush();
         err.flush();

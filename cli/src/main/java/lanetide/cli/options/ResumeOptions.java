@@ -94,7 +94,7 @@ public final class ResumeOptions {
         if (file == null) {
             return play.apply(Execution.on(options.threads()));
         }
-        PlayingsHead head = PlayingsHead.of(ProgramVersion.text(), command.name(), readings, values());
+        PlayingsHead head = PlayingsHead.of(ProgramVersion.withCommit(), command.name(), readings, values());
         try (PlayingsFile kept = PlayingsFile.open(file, head)) {
             tellDamaged(options, kept.damaged());
             T answer = play.apply(Execution.from(options.threads(), kept, share == null ? Share.ALL : share));

@@ -6,6 +6,7 @@ import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
@@ -27,7 +28,38 @@ public final class StandardOutput extends FilterOutputStream {
      */
     public static PrintWriter writer() {
         return new PrintWriter(
-                new StandardOutput(new FileOutputStream(FileDescriptor.out)), false, StandardCharsets.UTF_8);
+                new StandardOutput(new FileOutputStream(FileDescriptor.out)), false, charsetOf("stdout"));
+    }
+
+    /**
+     * Where this program tells how it gets on and what is wrong.
+     *
+     * @return a writer that keeps what is written until it is flushed
+     */
+    public static PrintWriter errors() {
+        return new PrintWriter(new FileOutputStream(FileDescriptor.err), false, charsetOf("stderr"));
+    }
+
+    private static Charset charsetOf(String stream) {
+        String since19 = System.getProperty(stream + ".encoding");
+        String before = System.getProperty("sun." + stream + ".encoding");
+        return charset(Terminal.isThere(), since19 == null ? before : since19);
+    }
+
+    /**
+     * In which letters to write. A file or a pipe gets the same bytes everywhere; a person at a terminal sees letters,
+     * which on Windows are of a code page of their own.
+     *
+     * @param terminal whether a person reads it
+     * @param name what the JVM calls the letters of the terminal; null if it does not know them
+     * @return UTF-8, unless a terminal has others; UTF-8 too where it claims to know none but those of ASCII
+     */
+    static Charset charset(boolean terminal, String name) {
+        if (!terminal || name == null || !Charset.isSupported(name)) {
+            return StandardCharsets.UTF_8;
+        }
+        Charset charset = Charset.forName(name);
+        return charset.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : charset;
     }
 
     @Override

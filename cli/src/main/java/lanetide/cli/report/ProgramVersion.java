@@ -19,6 +19,16 @@ public final class ProgramVersion {
     }
 
     /**
+     * The version of the program and the commit that it was built from, which tells two builds of one version apart.
+     *
+     * @return for example {@code 0.1.0 (0123456789ab)}; the version alone where the build knew no commit
+     */
+    public static String withCommit() {
+        String commit = of("commit");
+        return commit.matches("[0-9a-f]+") ? text() + " (" + commit + ")" : text();
+    }
+
+    /**
      * The version of a library that pages carry inside.
      *
      * @param library its name

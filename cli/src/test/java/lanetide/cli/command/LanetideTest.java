@@ -78,7 +78,7 @@ class LanetideTest {
 
     @Test
     void theVersionIsThatOfTheBuild() {
-        assertThat(Program.run("--version").out()).matches("lanetide \\d+\\.\\d+\\.\\d+\\s+");
+        assertThat(Program.run("--version").out()).matches("lanetide \\d+\\.\\d+\\.\\d+( \\([0-9a-f]{12}\\))?\\s+");
         assertThat(Program.run("check", "--version").out())
                 .isEqualTo(Program.run("--version").out());
     }

@@ -168,4 +168,47 @@ class NestedMeanTest {
         assertThat(squares).containsExactly(new double[] {4 - 0.5, 25 - 0.5, 9 - 0.5, 49 - 0.5}, within(1e-12));
         assertThat(Arrays.stream(squares).average().orElseThrow()).isCloseTo(found.meanSquare(), within(1e-12));
     }
+
+    /** Groups 0 to 5, each half a unit to either side: within 0.5, spread 3.5, luck of a mean 0.25. */
+    private static final double[] STEPS = {-0.5, 0.5, 1.5, 2.5, 3.5, 4.5, 0.5, 1.5, 2.5, 3.5, 4.5, 5.5};
+
+    @Test
+    void degreesOfFreedomAreSatterthwaitesByHand() {
+        NestedMean found = NestedMean.of(STEPS, 6);
+        double variance = 3.25 * 7 / 6 + 0.5 / 12;
+        double more = 3.5 * 7 / 6;
+        double degrees = variance * variance / (more * more / 5 + 0.25 * 0.25 / 6);
+        assertThat(degrees).isBetween(4.3, 4.5);
+        assertThat(found.truth().degreesOfFreedom()).isCloseTo(degrees, within(1e-12));
+        assertThat(found.luck()).isEqualTo(new MeanEstimate(2.5, Math.sqrt(0.5 / 12), 6));
+        assertThat(found.withoutLuck().degreesOfFreedom()).isEqualTo(5);
+        assertThat(found.withoutLuck().standardError()).isCloseTo(Math.sqrt(3.25 * 7 / 6), within(1e-12));
+    }
+
+    /** The share of the spread that is luck is 1/14; what is left open is that of each world drawn to the middle. */
+    @Test
+    void worldsAreDrawnTogetherAndCountByTheChanceOfTheirSign() {
+        NestedMean found = NestedMean.of(STEPS, 6);
+        double kept = 13.0 / 14;
+        double open = Math.sqrt(kept * 0.25 + (1 - kept) * (1 - kept) * 0.5 / 12);
+        double share = 0;
+        for (int world = 0; world < 6; world++) {
+            double drawn = 2.5 + kept * (world - 2.5);
+            assertThat(found.shrunkMeans(STEPS)[world]).isCloseTo(drawn, within(1e-12));
+            share += new NormalDistribution(null, drawn, open).probability(0, Double.POSITIVE_INFINITY) / 6;
+        }
+        assertThat(found.signShare(STEPS)).isCloseTo(share, within(1e-12));
+        double[] turned = Arrays.stream(STEPS).map(value -> -value).toArray();
+        assertThat(NestedMean.of(turned, 6).signShare(turned)).isCloseTo(share, within(1e-12));
+    }
+
+    @Test
+    void pairsAreTheirDifferences() {
+        double[] zeros = new double[STEPS.length];
+        assertThat(NestedMean.ofPairs(STEPS, zeros, 6)).isEqualTo(NestedMean.of(STEPS, 6));
+        assertThat(NestedMean.ofPairs(zeros, STEPS, 6).mean()).isEqualTo(-2.5);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> NestedMean.ofPairs(STEPS, new double[1], 1))
+                .withMessageContaining("a has 12 values and b has 1");
+    }
 }
