@@ -65,7 +65,9 @@ final class Dealing {
     /** A single bowler who may be in any box with anybody. */
     private boolean isLoose(int unit) {
         Unit one = units.get(unit);
-        return one.size() == 1 && units.stream().allMatch(other -> other == one || mayMeet.test(one, other));
+        return one.size() == 1
+                && IntStream.range(0, units.size())
+                        .allMatch(other -> other == unit || mayMeet.test(one, units.get(other)));
     }
 
     private void put(int unit, int box) {
