@@ -18,7 +18,9 @@ import lanetide.squads.change.LateStart;
 import lanetide.squads.change.NoShows;
 import lanetide.squads.change.PairLoss;
 import lanetide.squads.change.RotationRepair.Priority;
+import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.Finals;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Squad;
 import lanetide.squads.rotation.ImpossibleRotationException;
@@ -104,8 +106,23 @@ public final class ChangeOptions {
         return apply(planned.event(), note, planned.seed())
                 .map(late -> planned.with(
                                 late.change().event().named(planned.event().name() + ", as changed"))
-                        .with(late.assumption()))
+                        .with(late.assumption())
+                        .withFinals(planned.policy().finals().map(finals -> elsewhere(finals, planned, late.lost()))))
                 .orElse(planned);
+    }
+
+    /** The finals on the pairs that are left to them. */
+    private static Finals elsewhere(Finals finals, Scenario planned, Set<Integer> lost) {
+        Centre centre = planned.event().centre();
+        List<LanePair> left = finals.pairs(centre).stream()
+                .filter(pair -> !lost.contains(centre.pairs().indexOf(pair)))
+                .toList();
+        if (left.size() < finals.matchesAtOnce()) {
+            throw CommandFailure.wrongUse("The finals have " + finals.matchesAtOnce() + " matches at once, and only "
+                    + left.size() + (left.size() == 1 ? " pair is" : " pairs are")
+                    + " left to them; name others in cut.finals.pairs.");
+        }
+        return lost.isEmpty() ? finals : finals.on(left);
     }
 
     private static void refuseAlone(String option, Object value) {

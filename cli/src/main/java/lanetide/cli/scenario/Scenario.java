@@ -2,6 +2,7 @@ package lanetide.cli.scenario;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import lanetide.cli.scenario.entries.DrawnTraits;
 import lanetide.cli.scenario.key.Names;
@@ -10,6 +11,7 @@ import lanetide.cli.scenario.reader.Policy;
 import lanetide.oilflow.film.PatternBands;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.Finals;
 import lanetide.squads.rotation.design.RotationDesign;
 
 /**
@@ -92,6 +94,28 @@ public record Scenario(
         List<Assumption> all =
                 Stream.concat(assumptions.stream(), Stream.of(taken)).toList();
         return new Scenario(file, sha256, seed, event, measurements, design, bands, names, policy, drawn, all, doubts);
+    }
+
+    /**
+     * The same scenario with other finals.
+     *
+     * @param plan what those who make the cut bowl; empty if it ends with the cut
+     * @return the scenario
+     */
+    public Scenario withFinals(Optional<Finals> plan) {
+        return new Scenario(
+                file,
+                sha256,
+                seed,
+                event,
+                measurements,
+                design,
+                bands,
+                names,
+                policy.with(plan),
+                drawn,
+                assumptions,
+                doubts);
     }
 
     /**

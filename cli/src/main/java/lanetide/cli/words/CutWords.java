@@ -1,12 +1,14 @@
 package lanetide.cli.words;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import lanetide.cli.scenario.key.Range;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Counting;
 import lanetide.squads.model.Cut;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Finals;
+import lanetide.squads.model.LanePair;
 import lanetide.squads.qualifying.People;
 
 /** The rule of a cut in words. */
@@ -42,7 +44,11 @@ public final class CutWords {
                                 + finals.rounds().size() + " rounds, " + finals.bonusPins() + " pins for a won match"
                         : "Finals: " + matches + (matches == 1 ? " match" : " matches") + " head to head in "
                                 + English.count(finals.rounds().size(), "round"))
-                + ", " + English.count(finals.games(), "game") + " a match, on the lanes as they are"
+                + ", " + English.count(finals.games(), "game") + " a match, "
+                + (finals.onPairs().isEmpty()
+                        ? ""
+                        : "on " + finals.onPairs().stream().map(LanePair::id).collect(Collectors.joining(", ")) + ", ")
+                + "on the lanes as they are"
                 + (finals.conditioning() == Conditioning.NONE ? "" : " once oiled again");
     }
 

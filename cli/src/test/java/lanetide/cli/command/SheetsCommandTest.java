@@ -91,6 +91,21 @@ class SheetsCommandTest {
         assertThat(preview.out()).contains("What has changed on the day").doesNotContain("pair 1-2,");
     }
 
+    @Test
+    void theCutAndTheFinalsStayAfterALateChangeAndFinalsLeaveTheLostPair() {
+        Path event = Scenarios.FOLDER.resolve("small-open.yaml");
+
+        String played = Program.run("simulate", event, "--without", "1-2", "--replications", 2, "--quiet")
+                .out()
+                .replaceAll("\\s+", " ");
+        Program.Outcome tooFew = Program.run("simulate", event, "--without", "1-2,3-4", "--replications", 2);
+
+        assertThat(played)
+                .contains("6 of 21 people go on", "1 game a match, on 3-4, 5-6, 7-8, on the lanes as they are");
+        assertThat(tooFew.exitCode()).isEqualTo(2);
+        assertThat(tooFew.err()).contains("The finals have 3 matches at once, and only 2 pairs are left to them");
+    }
+
     /** A card is a short preview: for his own style, level and ball, from as many playings. */
     @Test
     void aCardTellsABowlerWhatHisPreviewTellsHim() throws IOException {

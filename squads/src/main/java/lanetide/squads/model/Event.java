@@ -159,7 +159,7 @@ public record Event(
      * @return the event
      */
     public Event named(String called) {
-        return new Event(called, centre, squads, plans, pace, laws, bowling, incidents);
+        return new Event(called, centre, squads, plans, pace, laws, bowling, incidents, cut);
     }
 
     /**
@@ -169,7 +169,7 @@ public record Event(
      * @return the event
      */
     public Event withPace(PaceOfPlay other) {
-        return new Event(name, centre, squads, plans, other, laws, bowling, incidents);
+        return new Event(name, centre, squads, plans, other, laws, bowling, incidents, cut);
     }
 
     /**

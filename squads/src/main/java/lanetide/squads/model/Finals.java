@@ -17,6 +17,8 @@ import lanetide.squads.score.ScoreCard;
  * @param bonusPins pins for a won match of a round robin, half of them for a tie, 0 to 300
  * @param rounds matches by round, in the order of the lane pairs they are bowled on; in a round robin all by seeds
  * @param isRoundRobin whether pins and bonus over all rounds decide, and not the last match
+ * @param onPairs lane pairs that matches are bowled on, the first match of a round on the first; none for those of the
+ *     centre that are not spare, from the left
  */
 public record Finals(
         long startMs,
@@ -25,7 +27,8 @@ public record Finals(
         int games,
         int bonusPins,
         List<List<Match>> rounds,
-        boolean isRoundRobin) {
+        boolean isRoundRobin,
+        List<LanePair> onPairs) {
     /** Where one of the two of a match comes from. */
     public enum From {
         /** His place in qualifying. */
@@ -65,6 +68,7 @@ public record Finals(
         Require.inRange(games, "games of a match", 1, Integer.MAX_VALUE);
         Require.inRange(bonusPins, "bonus for a match", 0, ScoreCard.PERFECT);
         rounds = rounds.stream().map(List::copyOf).toList();
+        onPairs = List.copyOf(onPairs);
         if (rounds.isEmpty() || rounds.stream().anyMatch(List::isEmpty)) {
             throw new IllegalArgumentException("finals need a match in every round");
         }
@@ -151,11 +155,31 @@ public record Finals(
     }
 
     /**
+     * The same finals on other pairs.
+     *
+     * @param others lane pairs, the first match of a round on the first
+     * @return the finals
+     */
+    public Finals on(List<LanePair> others) {
+        return new Finals(startMs, conditioning, practiceMs, games, bonusPins, rounds, isRoundRobin, others);
+    }
+
+    /**
+     * The pairs that matches are bowled on.
+     *
+     * @param centre the lanes
+     * @return the pairs, the first match of a round on the first
+     */
+    public List<LanePair> pairs(Centre centre) {
+        return onPairs.isEmpty() ? centre.rotationPairs() : onPairs;
+    }
+
+    /**
      * How many pairs of lanes are in use at once.
      *
      * @return the most matches of a round
      */
-    public int pairs() {
+    public int matchesAtOnce() {
         return rounds.stream().mapToInt(List::size).max().orElseThrow();
     }
 }

@@ -82,7 +82,7 @@ final class FinalsPlay {
                 .map(group -> GroupInPlay.of(group, squad, (bowler, attendance) -> seeds.get(inTurn.next())))
                 .toList();
         int pairs = day.lanes().size();
-        List<Integer> places = day.event().centre().rotationPairs().stream()
+        List<Integer> places = finals.pairs(day.event().centre()).stream()
                 .map(pair -> day.event().centre().pairs().indexOf(pair))
                 .toList();
         Rotation rotation =

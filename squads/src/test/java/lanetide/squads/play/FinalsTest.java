@@ -19,6 +19,7 @@ import lanetide.squads.model.Finals.From;
 import lanetide.squads.model.Finals.Match;
 import lanetide.squads.model.Finals.Side;
 import lanetide.squads.model.Group;
+import lanetide.squads.model.LanePair;
 import lanetide.squads.model.TieRule;
 import lanetide.squads.qualifying.People;
 import lanetide.squads.qualifying.Qualifying;
@@ -52,7 +53,7 @@ class FinalsTest {
     }
 
     private static Finals finals(boolean roundRobin, int games, List<List<Match>> rounds) {
-        return new Finals(0, Conditioning.NONE, 0, games, 30, rounds, roundRobin);
+        return new Finals(0, Conditioning.NONE, 0, games, 30, rounds, roundRobin, List.of());
     }
 
     private static EventResult with(Finals finals, int places) {
@@ -76,6 +77,19 @@ class FinalsTest {
         assertThat(with.timetable()).isEqualTo(without.timetable());
         assertThat(without.finals()).isEmpty();
         assertThat(with.shots()).isGreaterThan(without.shots());
+    }
+
+    /** The lanes have worn apart, so that a match comes out otherwise on another pair. */
+    @Test
+    void matchesAreBowledOnThePairsThatTheFinalsName() {
+        Finals one = finals(true, 1, Finals.roundRobin(2));
+        List<LanePair> pairs = QUALIFYING.centre().pairs();
+
+        EventResult usual = with(one, 2);
+
+        assertThat(one.pairs(QUALIFYING.centre())).isEqualTo(pairs);
+        assertThat(with(one.on(pairs), 2)).isEqualTo(usual);
+        assertThat(with(one.on(List.of(pairs.get(1))), 2).finals()).isNotEqualTo(usual.finals());
     }
 
     @Test

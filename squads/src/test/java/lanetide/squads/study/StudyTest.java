@@ -39,7 +39,7 @@ class StudyTest {
                     TieRule.LOT,
                     true,
                     Counting.BEST,
-                    Optional.of(new Finals(0, Conditioning.NONE, 0, 1, 30, Finals.roundRobin(2), true)))));
+                    Optional.of(new Finals(0, Conditioning.NONE, 0, 1, 30, Finals.roundRobin(2), true, List.of())))));
 
     private static final Study STUDY = new Study(Repeated.of(EVENT, 7));
 

@@ -80,6 +80,10 @@ public final class CutKeys {
                     "one row a round; two seeds, or w and l with the number of an earlier match (head-to-head)")
             .optional("[1-4, 2-3], [w1-w2]", "none");
 
+    public static final Key<Void> FINALS_PAIRS = OF_FINALS
+            .key("pairs", Structure.PAIRS, "pairs of lanes for the matches, the first match of a round on the first")
+            .optional("[5-6, 3-4]", "those that groups are sent to, from the left");
+
     private CutKeys() {}
 
     private static Map<String, Boolean> forms() {

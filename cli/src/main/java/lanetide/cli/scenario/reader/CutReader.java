@@ -19,10 +19,10 @@ final class CutReader {
     private CutReader() {}
 
     /** The cut; empty if there is none or, with notices, a wrong one. */
-    static Optional<Cut> read(Section scenario, List<SquadDraft> drafts, List<Squad> squads, int pairs) {
+    static Optional<Cut> read(Section scenario, List<SquadDraft> drafts, List<Squad> squads, Lanes lanes) {
         return scenario.block(EventKeys.CUT)
                 .flatMap(section -> cut(section, drafts, squads)
-                        .map(cut -> cut.with(new FinalsReader(squads, squads.isEmpty() ? 0 : people(squads), pairs)
+                        .map(cut -> cut.with(new FinalsReader(squads, squads.isEmpty() ? 0 : people(squads), lanes)
                                 .read(section, cut))));
     }
 

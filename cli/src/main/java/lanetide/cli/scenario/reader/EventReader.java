@@ -130,8 +130,7 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         Optional<RotationReader.Choice> choice = new RotationReader(lanes.lanes(), games, chosenSeed).read(scenario);
         Manned manned = squads(scenario, names, lanes, drafts, streams);
         Optional<Incidents> incidents = new IncidentsReader(lanes.centre()).read(scenario);
-        Optional<Cut> cut = CutReader.read(
-                scenario, drafts, manned.squads(), lanes.lanes().rotationPairs().size());
+        Optional<Cut> cut = CutReader.read(scenario, drafts, manned.squads(), lanes.lanes());
         return new Parts(
                 names, lanes, pattern, bands, pace, laws, bowling, policy, choice, drafts, manned, incidents, cut);
     }

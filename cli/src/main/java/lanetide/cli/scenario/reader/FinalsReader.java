@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import lanetide.cli.scenario.key.CutKeys;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Section;
@@ -16,6 +18,7 @@ import lanetide.squads.model.Finals;
 import lanetide.squads.model.Finals.From;
 import lanetide.squads.model.Finals.Match;
 import lanetide.squads.model.Finals.Side;
+import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Squad;
 import lanetide.squads.model.TieRule;
 
@@ -24,9 +27,9 @@ import lanetide.squads.model.TieRule;
  *
  * @param squads the squads of qualifying
  * @param people people who are entered
- * @param pairs pairs that groups are sent to; 0 if they are not known
+ * @param lanes the pairs of the centre; none if they are not known
  */
-record FinalsReader(List<Squad> squads, int people, int pairs) {
+record FinalsReader(List<Squad> squads, int people, Lanes lanes) {
     private static final String SIDE = "([wWlL]?)(\\d{1,4})";
     private static final Pattern MATCH = Pattern.compile(SIDE + "\\s*-\\s*" + SIDE);
     private static final Map<String, From> FROM = Map.of("", From.SEED, "w", From.WINNER, "l", From.LOSER);
@@ -55,7 +58,8 @@ record FinalsReader(List<Squad> squads, int people, int pairs) {
                 section.get(CutKeys.MATCH_GAMES),
                 roundRobin ? section.get(CutKeys.BONUS) : 0,
                 rounds,
-                roundRobin));
+                roundRobin,
+                pairs(section)));
         finals.ifPresent(plan -> checkSize(section, plan, places));
         return finals;
     }
@@ -87,6 +91,25 @@ record FinalsReader(List<Squad> squads, int people, int pairs) {
                         NoticeCode.OUT_OF_RANGE,
                         ", but squad " + last.id() + " starts at " + TimeOfDay.write(last.startMs())
                                 + "; finals must come after all squads. Correct the time."));
+    }
+
+    private List<LanePair> pairs(Section section) {
+        Optional<Value> listed = section.value(CutKeys.FINALS_PAIRS);
+        List<LanePair> pairs =
+                listed.map(PairList::read).stream().flatMap(Set::stream).toList();
+        pairs.stream()
+                .filter(pair -> !lanes.pairs().isEmpty() && !lanes.pairs().contains(pair))
+                .forEach(pair -> listed.get()
+                        .say(
+                                NoticeCode.UNKNOWN_PAIR,
+                                pair.id(),
+                                section.pathOf(CutKeys.FINALS_PAIRS) + " names " + pair.id()
+                                        + ", which is not a pair in use. Those are "
+                                        + lanes.pairs().stream()
+                                                .map(LanePair::id)
+                                                .collect(Collectors.joining(", "))
+                                        + "."));
+        return pairs;
     }
 
     private static List<List<Match>> plan(Section section) {
@@ -125,16 +148,19 @@ record FinalsReader(List<Squad> squads, int people, int pairs) {
                     ", which names seed " + plan.seeds() + ", but only " + places
                             + " go on; seeds are places at the cut. Let more go on, or correct the plan.");
         }
-        if (pairs > 0 && plan.pairs() > pairs) {
+        int pairs = plan.onPairs().isEmpty()
+                ? lanes.rotationPairs().size()
+                : plan.onPairs().size();
+        if (pairs > 0 && plan.matchesAtOnce() > pairs) {
             section.notices()
                     .add(
                             NoticeCode.OUT_OF_RANGE,
                             section.place(),
                             section.path(),
                             "",
-                            "The finals have " + plan.pairs() + " matches at once, but there are only " + pairs
+                            "The finals have " + plan.matchesAtOnce() + " matches at once, but there are only " + pairs
                                     + (pairs == 1 ? " pair" : " pairs")
-                                    + "; each must have a pair of its own. Let fewer go on, or use more lanes.");
+                                    + " for them; each must have a pair of its own. Let fewer go on, or use more lanes.");
         }
     }
 }

@@ -34,7 +34,7 @@ public record Policy(
      * @param plan what those who make the cut bowl; empty if it ends with the cut
      * @return the policy
      */
-    Policy with(Optional<Finals> plan) {
+    public Policy with(Optional<Finals> plan) {
         return new Policy(marginPins, limitBoards, costs, plan, assumptions);
     }
 }
