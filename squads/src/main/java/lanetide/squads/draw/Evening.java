@@ -48,17 +48,16 @@ final class Evening {
                 .distinct()
                 .sorted()
                 .toList();
-        this.all = count(entries, entries);
+        this.all = count(entries);
         this.scalePins = deviation(entries, all);
         this.mayMeet = mayMeet;
         this.units = new ArrayList<>(units);
         this.boxOf = boxOf.clone();
         this.counts = new ArrayList<>();
         this.boxes = new Count[boxCount];
-        Arrays.fill(boxes, count(entries, List.of()));
+        Arrays.fill(boxes, count(List.of()));
         for (int i = 0; i < units.size(); i++) {
-            counts.add(count(
-                    entries, units.get(i).members().stream().map(entries::get).toList()));
+            counts.add(count(units.get(i).members().stream().map(entries::get).toList()));
             boxes[boxOf[i]] = boxes[boxOf[i]].plus(counts.get(i), 1);
         }
         if (!rules.isEmpty()) {
@@ -87,7 +86,7 @@ final class Evening {
         }
     }
 
-    private Count count(List<Traits> entries, List<Traits> of) {
+    private Count count(List<Traits> of) {
         return new Count(
                 of.size(),
                 (int) Traits.left(of),

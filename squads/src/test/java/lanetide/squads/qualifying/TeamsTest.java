@@ -36,6 +36,7 @@ import org.junit.jupiter.api.Test;
 /** Totals of teams on a table worked by hand. */
 class TeamsTest {
     /** A bowler, his team, his handicap, and his games. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     private record Line(String name, String team, int handicap, int... games) {
         Bowler bowler() {
             return Fixtures.bowler(name, Hand.RIGHT, "tweener", Levels.shipped().get("league"), "urethane")

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentSkipListSet;
-import java.util.function.IntFunction;
 import lanetide.des.StoppedRun;
 import lanetide.des.StoppingRule;
 import org.junit.jupiter.api.Test;
@@ -21,13 +20,13 @@ class ExecutionTest {
 
     private final Set<Integer> played = new ConcurrentSkipListSet<>();
 
-    private final IntFunction<Gave> play = number -> {
+    private Gave play(int number) {
         played.add(number);
         return new Gave(number, 1.0 / (1 + number));
-    };
+    }
 
     private List<Gave> run(Execution execution, Part part) {
-        return execution.play(part, Gave.class, play, done -> {});
+        return execution.play(part, Gave.class, this::play, done -> {});
     }
 
     /** What was played since this was asked last. */
@@ -57,7 +56,7 @@ class ExecutionTest {
         Memory memory = new Memory();
         run(Execution.from(1, memory, Share.ALL), Part.first(4));
         List<Integer> told = new ArrayList<>();
-        Execution.from(1, memory, Share.ALL).play(Part.first(6), Gave.class, play, told::add);
+        Execution.from(1, memory, Share.ALL).play(Part.first(6), Gave.class, this::play, told::add);
         assertThat(told).containsExactly(4, 5, 6);
     }
 
@@ -128,7 +127,7 @@ class ExecutionTest {
     }
 
     private StoppedRun<Gave> until(Execution execution, StoppingRule rule) {
-        return execution.playUntil(rule, Gave.class, play, gave -> new double[] {gave.value()}, done -> {});
+        return execution.playUntil(rule, Gave.class, this::play, gave -> new double[] {gave.value()}, done -> {});
     }
 
     @Test

@@ -45,7 +45,7 @@ class KeptFormatTest {
             Map.of(Hand.RIGHT, 3L),
             new Inner[][] {{null, new Inner(-0.0, OptionalDouble.of(Double.MIN_VALUE))}, {}},
             new double[] {1.0 / 3, Double.NEGATIVE_INFINITY},
-            new PaceKept(1, 2, Map.of(WaitCause.values()[0], 5L)));
+            new PaceKept(1, 2, Map.of(WaitCause.MACHINES, 5L)));
 
     @Test
     void everythingIsReadBackToTheLastBit() {

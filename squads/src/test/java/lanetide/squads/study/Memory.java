@@ -1,5 +1,6 @@
 package lanetide.squads.study;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentSkipListMap;
@@ -29,7 +30,7 @@ public final class Memory implements Checkpoint {
     /** Forgets every so-manieth. */
     public void forgetEvery(int which) {
         int number = 0;
-        for (String key : known.keySet()) {
+        for (String key : List.copyOf(known.keySet())) {
             if (number++ % which == 0) {
                 known.remove(key);
             }
