@@ -28,6 +28,8 @@ import lanetide.cli.simulate.PrecisionWords;
 import lanetide.cli.simulate.SimulateJson;
 import lanetide.cli.simulate.SimulateLogs;
 import lanetide.cli.simulate.SimulateText;
+import lanetide.cli.simulate.TeamTables;
+import lanetide.squads.qualifying.Teams;
 import lanetide.squads.study.EventStudy;
 import lanetide.squads.study.Execution;
 import lanetide.squads.study.Playings;
@@ -107,6 +109,13 @@ public final class SimulateCommand implements Callable<Integer> {
     private Path shotLog;
 
     @Option(
+            names = "--team-table",
+            paramLabel = "FILE",
+            description =
+                    "Also write how doubles, trios and teams stand over all playings to FILE, one CSV row each (default: none is written).")
+    private Path teamTable;
+
+    @Option(
             names = "--trace",
             paramLabel = "FILE",
             description =
@@ -128,13 +137,16 @@ public final class SimulateCommand implements Callable<Integer> {
         resuming.check(options);
         Optional<AnswerFile> shotFile = options.file("--shot-log", shotLog);
         Optional<AnswerFile> traceFile = options.file("--trace", trace);
+        Optional<AnswerFile> teamFile = options.file("--team-table", teamTable);
         AtomicBoolean met = new AtomicBoolean(true);
         int code = options.answer((found, ignored) -> {
             Reading reading = new OnTheDay(options, measured, changes).corrected(found);
             Scenario scenario = reading.scenario().orElseThrow();
             LaneChoice choice = choice(scenario);
+            requireTeams(scenario);
             StudyResult study = resuming.playing(
                     options, List.of(reading), execution -> play(scenario, playings, execution, shotFile, traceFile));
+            teamFile.ifPresent(file -> file.write(TeamTables.csv(study)));
             met.set(study.precision().map(Precision::met).orElse(true));
             study.precision().filter(precision -> !precision.met()).ifPresent(this::tellNotReached);
             Reading judged = options.doubting(ScoreDoubts.told(reading, study));
@@ -163,6 +175,12 @@ public final class SimulateCommand implements Callable<Integer> {
     private void tellNotReached(Precision precision) {
         options.err().println("lanetide: " + PrecisionWords.notReached(precision));
         options.err().flush();
+    }
+
+    private void requireTeams(Scenario scenario) {
+        if (teamTable != null && new Teams(scenario.event()).names().isEmpty()) {
+            throw CommandFailure.wrongUse("--team-table: the entries of this scenario name no `partners`.");
+        }
     }
 
     private LaneChoice choice(Scenario scenario) {

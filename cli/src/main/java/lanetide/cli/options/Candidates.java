@@ -2,11 +2,14 @@ package lanetide.cli.options;
 
 import java.util.Collection;
 import java.util.Iterator;
+import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import lanetide.cli.scenario.key.Names;
 import lanetide.cli.scenario.key.RotationDesigns;
 import lanetide.cli.schema.Schemas;
 import lanetide.oilflow.catalogue.Catalogue;
+import lanetide.squads.model.Counting;
 import lanetide.squads.model.Levels;
 
 /**
@@ -71,6 +74,27 @@ public abstract class Candidates implements Iterable<String> {
     public static final class Documents extends Candidates {
         Documents() {
             super(Schemas::names);
+        }
+    }
+
+    /** What a lot decides. */
+    static final class Draws extends Candidates {
+        Draws() {
+            super(() -> List.of("none", "groups", "squads"));
+        }
+    }
+
+    /** What counts of who is entered again. */
+    static final class Counts extends Candidates {
+        Counts() {
+            super(() -> Stream.of(Counting.values()).map(Counting::id).toList());
+        }
+    }
+
+    /** Forms of finals. */
+    static final class FinalsForms extends Candidates {
+        FinalsForms() {
+            super(() -> List.of("none", "round-robin", "head-to-head"));
         }
     }
 

@@ -88,6 +88,47 @@ public final class StarterOptions {
                     "A CSV table of the bowlers, in the folder of the scenario (default: none; bowlers are drawn by shares).")
     private String entries;
 
+    @Option(
+            names = "--partners",
+            paramLabel = "COLUMN",
+            description =
+                    "Title of the column of --entries that names doubles, trios or teams, who bowl together (default: none).")
+    private String partners;
+
+    @Option(
+            names = "--draw",
+            paramLabel = "WHAT",
+            completionCandidates = Candidates.Draws.class,
+            description = "What the lot decides for bowlers of --entries: ${COMPLETION-CANDIDATES} (default: none).")
+    private String draw;
+
+    @Option(
+            names = "--cut",
+            paramLabel = "NUMBER",
+            description = "How many go on, or which share of all, such as 16 or \"25 %%\" (default: none).")
+    private String cut;
+
+    @Option(
+            names = "--counts",
+            paramLabel = "RULE",
+            completionCandidates = Candidates.Counts.class,
+            description =
+                    "What counts at the cut of who is entered in several squads: ${COMPLETION-CANDIDATES} (default: best).")
+    private String counts;
+
+    @Option(
+            names = "--finals",
+            paramLabel = "FORM",
+            completionCandidates = Candidates.FinalsForms.class,
+            description = "How those meet who make the cut: ${COMPLETION-CANDIDATES} (default: none).")
+    private String finals;
+
+    @Option(
+            names = "--finals-start",
+            paramLabel = "TIME",
+            description = "When the finals start (default: 10:00 on the day after the last squad).")
+    private String finalsStart;
+
     /** The answers that were given. */
     public Map<StarterQuestion, String> given() {
         Map<StarterQuestion, String> given = new EnumMap<>(StarterQuestion.class);
@@ -104,6 +145,12 @@ public final class StarterOptions {
         put(given, StarterQuestion.OIL, oil);
         put(given, StarterQuestion.BOWLERS, bowlers);
         put(given, StarterQuestion.ENTRIES, entries);
+        put(given, StarterQuestion.PARTNERS, partners);
+        put(given, StarterQuestion.DRAW, draw);
+        put(given, StarterQuestion.CUT, cut);
+        put(given, StarterQuestion.COUNTS, counts);
+        put(given, StarterQuestion.FINALS, finals);
+        put(given, StarterQuestion.FINALS_START, finalsStart);
         return given;
     }
 

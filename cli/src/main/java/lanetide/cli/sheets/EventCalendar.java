@@ -13,6 +13,7 @@ import java.util.Locale;
 import lanetide.cli.report.PatternWords;
 import lanetide.cli.scenario.Scenario;
 import lanetide.squads.model.Event;
+import lanetide.squads.study.CutStatistics;
 import lanetide.squads.study.SquadStatistics;
 import lanetide.squads.study.StudyResult;
 
@@ -54,6 +55,11 @@ final class EventCalendar {
                     .startMs();
             add("squad-" + squad.squad(), event.name() + ": squad " + squad.squad(), start, squad.latestEndMs());
         }
+        scenario.policy()
+                .finals()
+                .ifPresent(finals -> study.cut()
+                        .flatMap(CutStatistics::end)
+                        .ifPresent(end -> add("finals", event.name() + ": finals", finals.startMs(), end.highMs())));
         return Biweekly.write(calendar).go();
     }
 

@@ -71,7 +71,10 @@ public final class Sheets {
         Sheets sheets = new Sheets(scenario, paper);
         Map<String, String> files = new LinkedHashMap<>();
         Event event = scenario.event();
-        files.put(ASSIGNMENTS, sheets.html("sheet.jte", "Lane assignments", Assignments.parts(event), ""));
+        List<SheetModel.Part> assignments = Stream.concat(
+                        Assignments.parts(event).stream(), FinalsSheet.parts(scenario.withFinals()).stream())
+                .toList();
+        files.put(ASSIGNMENTS, sheets.html("sheet.jte", "Lane assignments", assignments, ""));
         files.put(OILING, sheets.html("sheet.jte", "Oiling plan", new OilingPlan(event).parts(), ""));
         files.put(
                 CARDS,

@@ -3,8 +3,12 @@ package lanetide.cli.starter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import lanetide.cli.scenario.key.BowlerKeys;
 import lanetide.cli.scenario.key.CentreKeys;
+import lanetide.cli.scenario.key.CutKeys;
+import lanetide.cli.scenario.key.DrawKeys;
+import lanetide.cli.scenario.key.EntryListKeys;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Key;
 import lanetide.cli.scenario.key.PatternKeys;
@@ -13,6 +17,12 @@ import lanetide.cli.scenario.key.UsualField;
 /** A scenario to begin with, every key with its meaning as the reader knows it. */
 public final class Starter {
     private static final List<String> SQUADS = List.of("A", "B", "C", "D", "E", "F", "G", "H");
+
+    /** What an answer about the draw means in a scenario. */
+    private static final Map<String, String> DRAWS = Map.of("groups", "named", "squads", "drawn");
+
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,4}");
+    private static final int USUAL_SEEDS = 4;
 
     /** The most squads that it can name. */
     public static final int MAX_SQUADS = SQUADS.size();
@@ -27,8 +37,7 @@ public final class Starter {
     /**
      * Writes the scenario.
      *
-     * @param answers by question: name, lanes, surface, length, volume, ratio, games, practice, rotation, starts, oil,
-     *     bowlers and entries; entries may be empty
+     * @param answers by question; entries, partners, draw, cut and finals are empty where there are none
      * @return YAML
      */
     public static String write(Map<String, String> answers) {
@@ -59,6 +68,8 @@ public final class Starter {
         key(EventKeys.MOVES, answers.get("rotation"), "");
         squads();
         bowlers();
+        draw();
+        cut();
         return text.toString();
     }
 
@@ -86,7 +97,7 @@ public final class Starter {
                     .append(
                             "the bowlers, in a CSV table beside this file with the columns name and average, or level, and, if"
                                     + " there\n# are several squads, squad; it may have hand, style and cover, which else are drawn\n");
-            text.append("entries: ").append(answers.get("entries")).append('\n');
+            entries();
             return;
         }
         open("field", "the bowlers of every squad, by shares that add up to 100 %");
@@ -95,6 +106,72 @@ public final class Starter {
         key(BowlerKeys.STYLES, UsualField.written(UsualField.STYLES), "  ");
         key(BowlerKeys.LEVELS, "{scratch: 30 %, league: 50 %, casual: 20 %}", "  ");
         key(BowlerKeys.COVERS, UsualField.written(UsualField.COVERS), "  ");
+    }
+
+    private void entries() {
+        if (answers.get("partners").isEmpty()) {
+            text.append("entries: ").append(answers.get("entries")).append('\n');
+            return;
+        }
+        text.append("# bowlers of one name in the column of partners share a pair, and their pins are added\n");
+        text.append("entries:\n");
+        key(EntryListKeys.FILE, answers.get("entries"), "  ");
+        text.append("  columns:\n");
+        key(EntryListKeys.PARTNERS, quoted(answers.get("partners")), "    ");
+    }
+
+    private void draw() {
+        if (answers.get("draw").isEmpty() || answers.get("entries").isEmpty()) {
+            return;
+        }
+        open("draw", "what the lot decides, and what it spreads evenly");
+        String squads = answers.get("draw").replaceFirst("^into ", "");
+        key(DrawKeys.SQUADS, DRAWS.getOrDefault(squads, squads), "  ");
+        key(DrawKeys.HANDS, "even", "  ");
+        key(DrawKeys.STYLES, "even", "  ");
+        key(DrawKeys.AVERAGES, "even", "  ");
+    }
+
+    private void cut() {
+        String number = answers.get("cut");
+        if (number.isEmpty()) {
+            return;
+        }
+        open("cut", "who goes on, by the totals over all squads; who is listed in several squads is one person");
+        key(number.endsWith("%") ? CutKeys.SHARE : CutKeys.PLACES, number, "  ");
+        key(CutKeys.TIES, "last-game", "  ");
+        key(CutKeys.HANDICAP, "counted", "  ");
+        key(CutKeys.COUNTS, answers.get("counts"), "  ");
+        if (!answers.get("finals").isEmpty()) {
+            finals(answers.get("finals"));
+        }
+    }
+
+    private void finals(String form) {
+        text.append("  # ").append(CutKeys.FINALS.meaning()).append("\n  finals:\n");
+        key(CutKeys.IS_ROUND_ROBIN, form, "    ");
+        key(CutKeys.FINALS_START, quoted(answers.get("finals-start")), "    ");
+        key(CutKeys.MATCH_GAMES, "1", "    ");
+        if (form.equals("head-to-head")) {
+            key(CutKeys.MATCHES, stepladder(), "    ");
+        } else {
+            key(CutKeys.BONUS, "30 pins", "    ");
+        }
+    }
+
+    /** The two worst seeds meet, and each winner the next better one; of a share the best four. */
+    private String stepladder() {
+        String number = answers.get("cut");
+        int seeds = NUMBER.matcher(number).matches() ? Integer.parseInt(number) : USUAL_SEEDS;
+        StringBuilder rows = new StringBuilder("[[" + (seeds - 1) + "-" + seeds + "]");
+        for (int match = 1; match < seeds - 1; match++) {
+            rows.append(", [")
+                    .append(seeds - 1 - match)
+                    .append("-w")
+                    .append(match)
+                    .append(']');
+        }
+        return rows.append(']').toString();
     }
 
     private void open(String name, String meaning) {

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.ScenarioReader;
 import lanetide.cli.scenario.notice.Notice;
@@ -13,8 +15,10 @@ import lanetide.cli.scenario.notice.Severity;
 
 /** A scenario to begin with while it is being asked for: what is answered, and the usual for all else. Immutable. */
 public final class StarterDraft {
-    /** The answer of those who have no table of bowlers. */
-    static final String NO_TABLE = "none";
+    /** The answer of those who have no table of bowlers, no draw, no partners, no cut or no finals. */
+    static final String NONE = "none";
+
+    private static final Pattern DAY = Pattern.compile("day (\\d{1,2}) .*");
 
     private static final int DEFAULT_BOWLERS_ON_A_PAIR = 6;
 
@@ -45,26 +49,46 @@ public final class StarterDraft {
         return !answers.containsKey(question)
                 && switch (question) {
                     case OIL -> starts() > 1;
-                    case BOWLERS -> answer(StarterQuestion.ENTRIES).equals(NO_TABLE);
+                    case PARTNERS -> has(StarterQuestion.ENTRIES);
+                    case BOWLERS -> !has(StarterQuestion.ENTRIES);
+                    case COUNTS -> has(StarterQuestion.CUT) && has(StarterQuestion.ENTRIES) && starts() > 1;
+                    case FINALS -> has(StarterQuestion.CUT);
+                    case FINALS_START -> has(StarterQuestion.CUT) && has(StarterQuestion.FINALS);
                     default -> true;
                 };
     }
 
     /** What was answered, else the usual. */
     String answer(StarterQuestion question) {
-        String usual = question == StarterQuestion.BOWLERS && !answers.containsKey(question)
-                ? String.valueOf(DEFAULT_BOWLERS_ON_A_PAIR * pairs())
-                : question.otherwise();
-        return answers.getOrDefault(question, usual);
+        if (answers.containsKey(question)) {
+            return answers.get(question);
+        }
+        return switch (question) {
+            case BOWLERS -> String.valueOf(DEFAULT_BOWLERS_ON_A_PAIR * pairs());
+            case FINALS_START -> "day " + (lastDay() + 1) + " 10:00";
+            default -> question.otherwise();
+        };
+    }
+
+    private boolean has(StarterQuestion question) {
+        return !answer(question).equals(NONE);
+    }
+
+    /** The day on which the last squad starts. */
+    private int lastDay() {
+        String[] starts = answer(StarterQuestion.STARTS).split(",", -1);
+        Matcher day = DAY.matcher(starts[starts.length - 1].strip());
+        return day.matches() ? Integer.parseInt(day.group(1)) : 1;
     }
 
     /** The scenario in YAML. */
     public String text() {
         Map<String, String> texts = new LinkedHashMap<>();
         for (StarterQuestion question : StarterQuestion.values()) {
-            texts.put(question.key(), answer(question));
+            String answer = answer(question);
+            texts.put(
+                    question.key(), answer.equals(NONE) && question.otherwise().equals(NONE) ? "" : answer);
         }
-        texts.computeIfPresent(StarterQuestion.ENTRIES.key(), (key, table) -> table.equals(NO_TABLE) ? "" : table);
         return Starter.write(texts);
     }
 

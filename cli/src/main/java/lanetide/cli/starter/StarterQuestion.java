@@ -15,8 +15,14 @@ public enum StarterQuestion {
     GAMES("How many games does a squad play?", "4"),
     PRACTICE("How long is practice?", "10 min"),
     ROTATION("How do groups move (such as stay, right, balanced)?", "stay"),
-    ENTRIES("Which CSV table lists the bowlers?", StarterDraft.NO_TABLE),
-    BOWLERS("How many bowlers are in a squad?", "");
+    DRAW("Are bowlers of a list drawn by lot (none, into groups, into squads)?", StarterDraft.NONE),
+    ENTRIES("Which CSV table lists the bowlers?", StarterDraft.NONE),
+    PARTNERS("Which of its columns names doubles, trios or teams?", StarterDraft.NONE),
+    BOWLERS("How many bowlers are in a squad?", ""),
+    CUT("How many go on to finals, or which share (such as 16 or 25 %)?", StarterDraft.NONE),
+    COUNTS("What counts of who is entered in several squads (best, sum)?", "best"),
+    FINALS("How do they meet in finals (none, round-robin, head-to-head)?", StarterDraft.NONE),
+    FINALS_START("When do the finals start?", "");
 
     private final String words;
     private final String otherwise;
@@ -26,9 +32,9 @@ public enum StarterQuestion {
         this.otherwise = otherwise;
     }
 
-    /** The name of the answer. */
+    /** The name of the answer, which is that of its option. */
     public String key() {
-        return ConstantName.of(this);
+        return ConstantName.of(this).replace('_', '-');
     }
 
     /** The question as it is put. */

@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lanetide.cli.scenario.Scenarios;
 import lanetide.cli.starter.StarterQuestion;
 import org.junit.jupiter.api.Test;
@@ -75,6 +77,74 @@ class NewCommandTest {
         assertThat(Program.run("check", file).out()).contains("A      09:00", "B      14:00");
     }
 
+    /** Each kind of event, in one scenario: no squad is named, some are entered twice, and teams bowl together. */
+    @Test
+    void everyKindOfEventIsAcceptedWithItsKeysExplained() throws IOException {
+        Files.writeString(
+                folder.resolve("list.csv"),
+                "Name,Average,Club\n"
+                        + IntStream.range(0, 18)
+                                .mapToObj(i -> "Bowler " + i % 16 + "," + (150 + i % 16) + ",Club " + i % 16 / 2 + "\n")
+                                .collect(Collectors.joining()));
+        Path file = folder.resolve("mine.yaml");
+
+        Program.Outcome outcome = Program.run(
+                "new",
+                "--yes",
+                "--entries",
+                "list.csv",
+                "--starts",
+                "09:00,day 2 09:00",
+                "--partners",
+                "Club",
+                "--draw",
+                "squads",
+                "--cut",
+                "25 %",
+                "--counts",
+                "sum",
+                "--finals",
+                "round-robin",
+                "-o",
+                file);
+
+        assertThat(outcome.exitCode()).as(outcome.err()).isZero();
+        assertThat(Files.readString(file))
+                .contains("partners: \"Club\"", "squads: drawn", "share: 25 %", "counts: sum", "form: round-robin")
+                .contains("start: \"day 3 10:00\"", "# ties: [name] who goes first with the same total");
+        String check = Program.run("check", file).out().replaceAll("\\s+", " ");
+        assertThat(check)
+                .contains("18 entries are drawn into squads by lot", "Partners: 8 teams of 2 bowlers")
+                .contains(
+                        "Cut: 4 of 16 people (25 %) go on",
+                        "the sum of all counts", "Finals: everybody against everybody");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"--draw,groups,squads: named", "--finals,head-to-head,'[[7-8], [6-w1]'", "--counts,best,places: 8"})
+    void oneKindAloneIsAcceptedToo(String option, String value, String says) throws IOException {
+        Files.copy(Scenarios.FOLDER.resolve("club-final.csv"), folder.resolve("club-final.csv"));
+        Path file = folder.resolve("mine.yaml");
+
+        Program.Outcome outcome = Program.run(
+                "new",
+                "--yes",
+                "--entries",
+                "club-final.csv",
+                "--starts",
+                "09:00,14:00",
+                "--cut",
+                "8",
+                option,
+                value,
+                "-o",
+                file);
+
+        assertThat(outcome.exitCode()).as(outcome.err()).isZero();
+        assertThat(Files.readString(file)).contains(says);
+        assertThat(Program.run("check", file).exitCode()).isZero();
+    }
+
     /** The table names the squads A and B; with one start there is no squad B. */
     @Test
     void anEntryListOfASquadThatIsNotThereIsRefused() throws IOException {
@@ -131,7 +201,7 @@ class NewCommandTest {
         Path asked = folder.resolve("asked.yaml");
         Path unasked = folder.resolve("unasked.yaml");
 
-        Program.Outcome outcome = Program.answering("\n".repeat(12), "new", "-o", asked);
+        Program.Outcome outcome = Program.answering("\n".repeat(14), "new", "-o", asked);
         Program.run("new", "--yes", "-o", unasked);
 
         assertThat(outcome.exitCode()).isZero();
@@ -142,7 +212,9 @@ class NewCommandTest {
                         + "When do the squads start (times with commas between)? [19:30]: "
                         + "How many games does a squad play? [4]: How long is practice? [10 min]: "
                         + "How do groups move (such as stay, right, balanced)? [stay]: "
-                        + "Which CSV table lists the bowlers? [none]: How many bowlers are in a squad? [24]: ");
+                        + "Are bowlers of a list drawn by lot (none, into groups, into squads)? [none]: "
+                        + "Which CSV table lists the bowlers? [none]: How many bowlers are in a squad? [24]: "
+                        + "How many go on to finals, or which share (such as 16 or 25 %)? [none]: ");
         assertThat(asked).hasSameTextualContentAs(unasked);
     }
 
@@ -170,10 +242,17 @@ class NewCommandTest {
                 "",
                 "rihgt",
                 "right",
+                "",
                 "missing.csv",
                 "",
                 "99",
-                "8");
+                "8",
+                "some",
+                "4",
+                "swiss",
+                "head-to-head",
+                "10:00",
+                "day 3 10:00");
 
         Program.Outcome outcome = Program.answering(String.join("\n", typed), "new", "-o", file);
 
@@ -198,11 +277,18 @@ class NewCommandTest {
                         "Which CSV table lists the bowlers? [none]: - ",
                         "missing.csv",
                         "How many bowlers are in a squad? [12]: - ",
-                        "at most 10 on a pair")
+                        "at most 10 on a pair",
+                        "25 %)? [none]: - ",
+                        "`some`",
+                        "head-to-head)? [none]: - ",
+                        "`swiss`",
+                        "When do the finals start? [day 2 10:00]: - ",
+                        "finals must come after all squads")
                 .doesNotContain("Line ", "Exception");
         assertThat(Files.readString(file))
                 .contains("lanes: 1 to 4", "surface: wood", "length: 38 ft", "ratio: 3:1", "games: 3", "perSquad: 8")
-                .contains("rotation: right", "{id: B, start: \"13:00\", oil: over}");
+                .contains("rotation: right", "{id: B, start: \"13:00\", oil: over}")
+                .contains("places: 4", "start: \"day 3 10:00\"", "matches: [[3-4], [2-w1], [1-w2]]");
         Program.Outcome check = Program.run("check", file);
         assertThat(check.exitCode()).isZero();
         assertThat(check.out()).contains("Cup: \"the big one\" # {");
@@ -210,7 +296,7 @@ class NewCommandTest {
 
     @Test
     void whatOptionsSayIsNotAsked() {
-        Program.Outcome outcome = Program.answering("\n".repeat(12), "new", "--lanes", "1 to 4", "--name", "Cup");
+        Program.Outcome outcome = Program.answering("\n".repeat(14), "new", "--lanes", "1 to 4", "--name", "Cup");
 
         assertThat(outcome.exitCode()).isZero();
         assertThat(outcome.err())

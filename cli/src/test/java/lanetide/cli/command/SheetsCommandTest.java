@@ -70,6 +70,40 @@ class SheetsCommandTest {
         assertThat(sheet.select("#groups-1").text()).contains(rows.get(0).get("bowler"));
     }
 
+    @Test
+    void partnersAndFinalsStandOnPaperAndFinalsInTheCalendar() throws IOException {
+        Program.run(
+                "sheets",
+                Scenarios.FOLDER.resolve("doubles-open.yaml"),
+                "--into",
+                into,
+                "--replications",
+                1,
+                "--first-day",
+                "2027-03-06",
+                "--sets",
+                "usual");
+
+        Document sheet = html("assignments.html");
+        for (int squad = 1; squad <= 3; squad++) {
+            assertThat(sheet.select("#groups-" + squad + " tbody tr").eachText())
+                    .hasSize(4)
+                    .allSatisfy(group -> assertThat(group).matches("\\d .+ & .+ \\(\\w+\\) \u00b7 .+ & .+ \\(\\w+\\)"));
+        }
+        assertThat(sheet.select("#qualifying tbody tr")).hasSize(8);
+        assertThat(sheet.select("#matches tbody tr").eachText())
+                .contains(
+                        "1 1 1-2 seed 1 seed 8",
+                        "1 4 7-8 seed 2 seed 7",
+                        "3 7 1-2 winner of match 5 winner of match 6");
+        assertThat(html("cards.html").select(".card"))
+                .hasSize(48)
+                .allSatisfy(card -> assertThat(card.text()).containsPattern("Your partners as \\w+: \\w+ \\w+"));
+        assertThat(table("assignments.csv").get(0).isMapped("partners")).isTrue();
+        assertThat(Files.readString(into.resolve("calendar.ics")))
+                .contains("Doubles open: finals", "DTSTART:20270307T150000");
+    }
+
     /** What is printed after a change is what `rotate` tells of it, and says that it is no longer the plan. */
     @Test
     void lateChangesStandOnPaper() throws IOException {

@@ -2,6 +2,7 @@ package lanetide.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -32,6 +33,58 @@ class SimulateCommandTest {
     @BeforeAll
     static void play() {
         json = simulate("--format", "json", "--replications", 3, "--threads", 1);
+    }
+
+    /** The table and the answer in JSON rest on the same two playings. */
+    @Test
+    void teamsStandInTextInJsonAndInATable() throws IOException {
+        Path scenario = Scenarios.FOLDER.resolve("doubles-open.yaml");
+        Path file = folder.resolve("teams.csv");
+
+        Program.Outcome text = Program.run("simulate", scenario, "--replications", 2, "--team-table", file, "--quiet");
+        JsonNode teams = Program.run("simulate", scenario, "--replications", 2, "--format", "json", "--quiet")
+                .answer()
+                .get("teams");
+
+        assertThat(text.exitCode()).as(text.err()).isZero();
+        assertThat(text.out())
+                .contains("Teams (pins of all their games together", "of a team that is entered in several");
+        assertThat(teams).hasSize(20);
+        List<CSVRecord> rows = CSVParser.parse(
+                        Files.readString(file),
+                        CSVFormat.DEFAULT
+                                .builder()
+                                .setHeader()
+                                .setSkipHeaderRecord(true)
+                                .get())
+                .getRecords();
+        assertThat(rows).hasSize(20);
+        for (CSVRecord row : rows) {
+            JsonNode team = teams.valueStream()
+                    .filter(each -> each.get("name").asString().equals(row.get("team")))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(Double.parseDouble(row.get("totalPins")))
+                    .isEqualTo(team.get("totalPins").asDouble());
+        }
+        assertThat(teams.valueStream()
+                        .mapToDouble(team -> team.get("firstShare").asDouble())
+                        .sum())
+                .isEqualTo(1);
+        // Places 1 to 20 in every playing.
+        assertThat(teams.valueStream()
+                        .mapToDouble(team -> team.get("place").asDouble())
+                        .sum())
+                .isEqualTo(210);
+    }
+
+    @Test
+    void aTableOfTeamsIsRefusedWhereEverybodyBowlsForHimself() {
+        Program.Outcome outcome = simulate("--team-table", folder.resolve("teams.csv"));
+
+        assertThat(outcome.exitCode()).isEqualTo(2);
+        assertThat(outcome.err()).contains("name no `partners`");
+        assertThat(folder).isEmptyDirectory();
     }
 
     @Test

@@ -91,6 +91,7 @@ class SchemasTest {
                 "simulate busy-day.yaml --replications 1",
                 "simulate small-open.yaml --replications 1",
                 "simulate small-open.yaml --replications 4",
+                "simulate doubles-open.yaml --replications 1",
                 "preview one-pair.yaml --replications 2 --bowler Anchor",
                 "rotate championship.yaml",
                 "rotate club-night.yaml",
