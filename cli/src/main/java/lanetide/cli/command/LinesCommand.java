@@ -1,8 +1,11 @@
 package lanetide.cli.command;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import lanetide.cli.lines.FreshLines;
 import lanetide.cli.lines.LinesCsv;
 import lanetide.cli.lines.LinesJson;
@@ -11,7 +14,9 @@ import lanetide.cli.lines.Question;
 import lanetide.cli.lines.StartLine;
 import lanetide.cli.options.Candidates;
 import lanetide.cli.options.CommonOptions;
+import lanetide.cli.options.Format;
 import lanetide.cli.options.NamedOption;
+import lanetide.cli.options.PatternOption;
 import lanetide.cli.output.CommandFailure;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenario;
@@ -42,6 +47,9 @@ import picocli.CommandLine.Option;
 public final class LinesCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions options;
+
+    @Mixin
+    private PatternOption pattern;
 
     @Option(
             names = "--style",
@@ -98,7 +106,7 @@ public final class LinesCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         return options.answer(
-                (reading, scenario) -> render(reading, scenario, FreshLines.of(scenario, question(scenario.names()))));
+                (reading, scenario) -> render(reading, pattern.chosen(scenario), question(scenario.names())));
     }
 
     private Question question(Names names) {
@@ -123,11 +131,19 @@ public final class LinesCommand implements Callable<Integer> {
         return grits;
     }
 
-    private String render(Reading reading, Scenario scenario, List<StartLine> lines) {
+    private String render(Reading reading, List<Scenario> chosen, Question question) {
+        if (options.format() == Format.CSV) {
+            PatternOption.only(chosen);
+        }
+        Map<Scenario, List<StartLine>> lines = new LinkedHashMap<>();
+        chosen.forEach(each -> lines.put(each, FreshLines.of(each, question)));
         return switch (options.format()) {
-            case TEXT -> LinesText.write(scenario, lines, options.metric());
+            case TEXT ->
+                chosen.stream()
+                        .map(each -> LinesText.write(each, lines.get(each), options.metric()))
+                        .collect(Collectors.joining("\n"));
             case JSON -> LinesJson.write(reading, lines);
-            case CSV -> LinesCsv.write(lines);
+            case CSV -> LinesCsv.write(lines.get(chosen.get(0)));
         };
     }
 }

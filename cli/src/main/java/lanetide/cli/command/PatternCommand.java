@@ -1,7 +1,10 @@
 package lanetide.cli.command;
 
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import lanetide.cli.options.CommonOptions;
+import lanetide.cli.options.PatternOption;
 import lanetide.cli.pattern.PatternCsv;
 import lanetide.cli.pattern.PatternFacts;
 import lanetide.cli.pattern.PatternJson;
@@ -31,16 +34,23 @@ public final class PatternCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions options;
 
+    @Mixin
+    private PatternOption pattern;
+
     @Override
     public Integer call() {
-        return options.answer((reading, scenario) -> render(reading, scenario, PatternFacts.of(scenario)));
+        return options.answer((reading, scenario) -> render(reading, pattern.chosen(scenario)));
     }
 
-    private String render(Reading reading, Scenario scenario, PatternFacts facts) {
+    private String render(Reading reading, List<Scenario> chosen) {
         return switch (options.format()) {
-            case TEXT -> PatternText.write(scenario, facts, options.metric());
-            case JSON -> PatternJson.write(reading, facts);
-            case CSV -> PatternCsv.write(facts);
+            case TEXT ->
+                chosen.stream()
+                        .map(each -> PatternText.write(each, PatternFacts.of(each), options.metric()))
+                        .collect(Collectors.joining("\n"));
+            case JSON ->
+                PatternJson.write(reading, chosen.stream().map(PatternFacts::of).toList());
+            case CSV -> PatternCsv.write(PatternFacts.of(PatternOption.only(chosen)));
         };
     }
 }

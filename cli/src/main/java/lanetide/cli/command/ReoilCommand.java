@@ -3,10 +3,12 @@ package lanetide.cli.command;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import lanetide.cli.doubt.Unanswered;
 import lanetide.cli.options.CommonOptions;
 import lanetide.cli.options.OptionCheck;
 import lanetide.cli.options.ResumeOptions;
 import lanetide.cli.options.SetsOption;
+import lanetide.cli.output.CommandFailure;
 import lanetide.cli.reoil.ReoilCsv;
 import lanetide.cli.reoil.ReoilJson;
 import lanetide.cli.reoil.ReoilText;
@@ -81,15 +83,20 @@ public final class ReoilCommand implements Callable<Integer> {
             OptionCheck.requireRange("--oilings", oilings, 1, OilingSchedules.MAX_OILINGS);
         }
         resuming.check(options);
-        return options.answer((reading, scenario) -> resuming.playing(options, List.of(reading), execution -> {
-            Studies studies = new Studies(options, scenario, sets, execution);
-            ReoilResult result = studies.reoil("playings", replications, games);
-            return render(
-                    reading,
-                    scenario,
-                    result,
-                    Optional.ofNullable(oilings).map(most -> studies.schedules(replications, most)));
-        }));
+        return options.answer((reading, scenario) -> {
+            Unanswered.byReoil(scenario).ifPresent(why -> {
+                throw CommandFailure.wrongUse(why);
+            });
+            return resuming.playing(options, List.of(reading), execution -> {
+                Studies studies = new Studies(options, scenario, sets, execution);
+                ReoilResult result = studies.reoil("playings", replications, games);
+                return render(
+                        reading,
+                        scenario,
+                        result,
+                        Optional.ofNullable(oilings).map(most -> studies.schedules(replications, most)));
+            });
+        });
     }
 
     private String render(Reading reading, Scenario scenario, ReoilResult result, Optional<OilingSchedules> schedules) {

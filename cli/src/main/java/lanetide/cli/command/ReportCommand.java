@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 import lanetide.cli.doubt.ScoreDoubts;
+import lanetide.cli.doubt.Unanswered;
 import lanetide.cli.fairness.FairnessAnswer;
 import lanetide.cli.options.ChangeOptions;
 import lanetide.cli.options.CommonOptions;
@@ -178,9 +179,10 @@ public final class ReportCommand implements Callable<Integer> {
         FilmReel reel = new FilmReel();
         StudyResult study = studies.event(replications, Observers.of(reel));
         Optional<FairnessAnswer> fair = fairness(studies).map(result -> answer(studies, result));
-        Optional<ReoilResult> oiling = reoil == 0
-                ? Optional.empty()
-                : Optional.of(studies.reoil("playings for oiling", reoil, ReoilPlan.DEFAULT_GAMES));
+        Optional<ReoilResult> oiling =
+                reoil == 0 || Unanswered.byReoil(studies.scenario()).isPresent()
+                        ? Optional.empty()
+                        : Optional.of(studies.reoil("playings for oiling", reoil, ReoilPlan.DEFAULT_GAMES));
         return ReportPage.write(
                 options.doubting(ScoreDoubts.told(reading, study)),
                 new PageAnswers(study, fair, oiling),

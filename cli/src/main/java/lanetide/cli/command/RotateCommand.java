@@ -1,6 +1,7 @@
 package lanetide.cli.command;
 
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -150,14 +151,13 @@ public final class RotateCommand implements Callable<Integer> {
         if (design == null) {
             refuseWithoutDesign("--move", move);
             refuseWithoutDesign("--every", every);
-            return new Planned(
-                    scenario.event(),
-                    RotationNote.of(scenario.design(), scenario.event().centre()));
+            return new Planned(scenario.event(), RotationNote.of(scenario.designs(), scenario.event()));
         }
         try {
             RotationDesign other = other(scenario.seed(), objective);
             Event event = RotationAnswer.redesigned(scenario.event(), other);
-            return new Planned(event, RotationNote.of(other, event.centre()));
+            return new Planned(
+                    event, RotationNote.of(Collections.nCopies(event.squads().size(), other), event));
         } catch (ImpossibleRotationException e) {
             throw CommandFailure.wrongUse("This event cannot have the design `" + design + "`. " + e.getMessage());
         }

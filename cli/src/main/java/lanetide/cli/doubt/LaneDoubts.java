@@ -10,11 +10,13 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import lanetide.cli.report.Figures;
 import lanetide.cli.scenario.Reading;
+import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.notice.Notice;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.ball.PlayingStyle;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.friction.FrictionModel;
 import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.line.HomeLines;
@@ -53,20 +55,32 @@ public final class LaneDoubts {
      */
     public static Reading told(Reading reading) {
         return reading.scenario()
-                .map(scenario -> new LaneDoubts(scenario.event()).find(scenario.file()))
+                .map(LaneDoubts::ofPatterns)
                 .filter(doubts -> !doubts.isEmpty())
                 .map(reading::with)
                 .orElse(reading);
     }
 
-    private List<Notice> find(String file) {
+    /** Those of each pattern, as if it lay everywhere; where there are several, with its name. */
+    private static List<Notice> ofPatterns(Scenario scenario) {
+        Event event = scenario.event();
+        List<OilPattern> patterns = event.patterns();
+        return patterns.size() == 1
+                ? new LaneDoubts(event).find(scenario.file(), "pattern", "")
+                : patterns.stream()
+                        .flatMap(pattern -> new LaneDoubts(event.on(pattern))
+                                .find(scenario.file(), pattern.id(), "Pattern " + pattern.id() + ": ").stream())
+                        .toList();
+    }
+
+    private List<Notice> find(String file, String field, String opening) {
         List<Notice> doubts = new ArrayList<>();
         thickFilm()
-                .ifPresent(message ->
-                        doubts.add(Notice.atStart(NoticeCode.FILM_BEYOND_FRICTION, file, "pattern", "", message)));
+                .ifPresent(message -> doubts.add(
+                        Notice.atStart(NoticeCode.FILM_BEYOND_FRICTION, file, field, "", opening + message)));
         withoutLine()
                 .ifPresent(message ->
-                        doubts.add(Notice.atStart(NoticeCode.NO_LINE_TO_POCKET, file, "pattern", "", message)));
+                        doubts.add(Notice.atStart(NoticeCode.NO_LINE_TO_POCKET, file, field, "", opening + message)));
         return doubts;
     }
 

@@ -27,6 +27,25 @@ public final class Unanswered {
     }
 
     /**
+     * Why it cannot be told when to oil again.
+     *
+     * @param scenario a scenario
+     * @return a sentence or two; empty if it can
+     */
+    public static Optional<String> byReoil(Scenario scenario) {
+        String why = "";
+        if (scenario.event().patterns().size() > 1) {
+            why = "Squads or lanes have different patterns, and each has an age of its own at which it is to be laid"
+                    + " again.";
+        } else if (!scenario.event().sharesAllLanes()) {
+            why = "Squads have lanes of their own, so that no lane grows older with all of them.";
+        }
+        return why.isEmpty()
+                ? Optional.empty()
+                : Optional.of(why + " Ask for a scenario that has the squads of one pattern and the same lanes alone.");
+    }
+
+    /**
      * Why a day tells a fit nothing, though something was measured.
      *
      * @param day a scenario
@@ -54,6 +73,7 @@ public final class Unanswered {
                 .map(scenario -> {
                     List<Notice> remarks = new ArrayList<>();
                     byFairness(scenario).ifPresent(why -> remarks.add(remark(scenario, "fairness", why)));
+                    byReoil(scenario).ifPresent(why -> remarks.add(remark(scenario, "reoil", why)));
                     byFit(scenario).ifPresent(why -> remarks.add(remark(scenario, "fit", why)));
                     return reading.with(remarks);
                 })

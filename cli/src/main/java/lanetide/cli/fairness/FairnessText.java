@@ -108,6 +108,7 @@ public final class FairnessText {
         if (!result.plan().lanesChange()) {
             page.paragraph("Played on lanes that stay as they are laid: every ball and every squad finds them fresh.");
         }
+        OwnLanesWords.of(scenario.event(), result.plan().lanesChange()).forEach(page::paragraph);
     }
 
     /** In a large event bowlers who see the oil take longer than all else together. */

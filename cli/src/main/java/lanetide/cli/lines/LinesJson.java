@@ -1,6 +1,7 @@
 package lanetide.cli.lines;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.JsonAnswer;
@@ -11,6 +12,7 @@ import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.line.BallChange;
 import lanetide.oilflow.line.NearestLine;
 import lanetide.oilflow.line.PlayedLine;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What {@code lines} answers, for programs. Where no line meets the pocket, its numbers are null. */
@@ -22,14 +24,18 @@ public final class LinesJson {
      * Writes the answer.
      *
      * @param reading the scenario as it was read, without errors
-     * @param lines the lines
+     * @param lines the lines, for each pattern by its scenario
      * @return the JSON text
      */
-    public static String write(Reading reading, List<StartLine> lines) {
-        Scenario scenario = reading.scenario().orElseThrow();
+    public static String write(Reading reading, Map<Scenario, List<StartLine>> lines) {
         ObjectNode answer = JsonAnswer.opening(reading);
-        JsonAnswer.putAll(answer, "lines", lines, (node, line) -> line(node, scenario, line));
-        return JsonAnswer.write(answer, LinesAssumptions.of(scenario, lines));
+        ArrayNode nodes = answer.putArray("lines");
+        lines.forEach((scenario, of) -> of.forEach(line -> line(nodes.addObject(), scenario, line)));
+        return JsonAnswer.write(
+                answer,
+                LinesAssumptions.of(
+                        reading.scenario().orElseThrow(),
+                        lines.values().stream().flatMap(List::stream).toList()));
     }
 
     private static void line(ObjectNode node, Scenario scenario, StartLine start) {

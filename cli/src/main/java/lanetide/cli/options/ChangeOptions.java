@@ -102,7 +102,7 @@ public final class ChangeOptions {
      * @return the scenario with the changed event
      */
     public Scenario changed(Scenario planned) {
-        RotationNote note = RotationNote.of(planned.design(), planned.event().centre());
+        RotationNote note = RotationNote.of(planned.designs(), planned.event());
         return apply(planned.event(), note, planned.seed())
                 .map(late -> planned.with(
                                 late.change().event().named(planned.event().name() + ", as changed"))

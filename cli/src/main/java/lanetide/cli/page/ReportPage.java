@@ -26,6 +26,7 @@ import lanetide.cli.simulate.SquadLanes;
 import lanetide.cli.simulate.StudyTables;
 import lanetide.cli.simulate.TeamTables;
 import lanetide.cli.simulate.WindowMoves;
+import lanetide.cli.words.LaidWords;
 import lanetide.cli.words.UnknownWords;
 import lanetide.squads.study.SquadStatistics;
 import lanetide.squads.study.StudyResult;
@@ -104,7 +105,9 @@ public final class ReportPage {
         List<String> sentences = new ArrayList<>(scenario.doubts());
         answers.fairness().ifPresent(fairness -> sentences.addAll(new FairnessSection(scenario, fairness).inShort()));
         answers.reoil().map(ReoilSection::of).ifPresent(reoil -> sentences.add(reoil.recommendation()));
-        sentences.add(PatternWords.named(scenario.event().pattern(), units.metric()));
+        scenario.event().patterns().forEach(pattern -> sentences.add(PatternWords.named(pattern, units.metric())));
+        sentences.addAll(LaidWords.laid(scenario.event()));
+        sentences.addAll(LaidWords.lanes(scenario.event()));
         if (study.replications() > 1) {
             sentences.add(StudyTables.allEnds(study));
         }

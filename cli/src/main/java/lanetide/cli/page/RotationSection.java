@@ -22,8 +22,7 @@ final class RotationSection {
         for (int i = 0; i < plans.size(); i++) {
             squads.add(plan(plans.get(i), "rotation-" + (i + 1)));
         }
-        return new PageModel.Rotations(
-                DesignWords.describe(scenario.design(), scenario.event().centre()), squads);
+        return new PageModel.Rotations(DesignWords.describe(scenario.designs(), scenario.event()), squads);
     }
 
     private static PageModel.SquadRotation plan(RotationPlan plan, String id) {

@@ -1,5 +1,6 @@
 package lanetide.cli.pattern;
 
+import java.util.List;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.JsonAnswer;
 import lanetide.cli.scenario.Reading;
@@ -24,10 +25,10 @@ public final class PatternJson {
      * @param facts its pattern
      * @return the JSON text
      */
-    public static String write(Reading reading, PatternFacts facts) {
+    public static String write(Reading reading, List<PatternFacts> patterns) {
         Scenario scenario = reading.scenario().orElseThrow();
         ObjectNode answer = JsonAnswer.opening(reading);
-        pattern(answer.putArray("patterns").addObject(), facts);
+        JsonAnswer.putAll(answer, "patterns", patterns, PatternJson::pattern);
         return JsonAnswer.write(answer, PatternAssumptions.of(scenario));
     }
 

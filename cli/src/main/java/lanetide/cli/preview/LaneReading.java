@@ -1,6 +1,5 @@
 package lanetide.cli.preview;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lanetide.cli.lines.Kind;
@@ -34,18 +33,6 @@ final class LaneReading {
         this.finder = shared.finder();
     }
 
-    /** What one playing tells, from both lanes before each game. */
-    PreviewStudy.PlayingMet playing(List<List<MetFilms.LaneMet>> lanes, boolean withBalls) {
-        Optional<LineAdvisor> advisor = withBalls ? Optional.of(advisor()) : Optional.empty();
-        List<List<PreviewStudy.Met>> games = new ArrayList<>();
-        for (List<MetFilms.LaneMet> pair : lanes) {
-            games.add(pair.stream()
-                    .map(lane -> told(lane.film(), advisor, why(lane)))
-                    .toList());
-        }
-        return new PreviewStudy.PlayingMet(games, tried(lanes, games));
-    }
-
     /** The fresh pattern, read in full. */
     PreviewStudy.Met freshTold() {
         return told(shared.fresh(), Optional.of(advisor()), Optional.empty());
@@ -66,6 +53,11 @@ final class LaneReading {
                 Optional.empty(),
                 false,
                 Optional.empty());
+    }
+
+    /** A lane as it is met, read in full, and what wear does there. */
+    PreviewStudy.Met told(MetFilms.LaneMet lane, Optional<LineAdvisor> advisor) {
+        return told(lane.film(), advisor, why(lane));
     }
 
     /** A lane, read in full: how good the line is too, and with an advisor whether another ball would help more. */
@@ -102,40 +94,21 @@ final class LaneReading {
         return others.isEmpty() ? Optional.empty() : advisor.ballChange(player, film, played, others);
     }
 
-    private LineAdvisor advisor() {
+    LineAdvisor advisor() {
         return new LineAdvisor(
                 finder, shared.physics().homeLines(finder, pattern()), pattern().lengthM());
     }
 
     private OilPattern pattern() {
-        return shared.event().pattern();
+        return shared.pattern();
     }
 
-    /** What the line of the first game, that moved in, and those of the other games do on other films. */
-    private List<PreviewStudy.Tried> tried(List<List<MetFilms.LaneMet>> lanes, List<List<PreviewStudy.Met>> games) {
-        List<PreviewStudy.Tried> tried = new ArrayList<>();
-        for (int lane = 0; lane < lanes.get(0).size(); lane++) {
-            Optional<Line> first = games.get(0).get(lane).played();
-            if (first.isPresent()) {
-                OilFilm before = lanes.get(0).get(lane).film();
-                tried.add(tried(1, 0, shared.fresh(), first.get()));
-                tried.add(tried(Practice.DEEPER, 0, shared.fresh(), Practice.deeper(first.get())));
-                tried.add(tried(Practice.DEEPER, 1, before, Practice.deeper(first.get())));
-                for (int game = 1; game < lanes.size(); game++) {
-                    tried.add(tried(1, game + 1, lanes.get(game).get(lane).film(), first.get()));
-                    Optional<Line> later = games.get(game).get(lane).played();
-                    if (later.isPresent()) {
-                        tried.add(tried(game + 1, 0, shared.fresh(), later.get()));
-                        tried.add(tried(game + 1, 1, before, later.get()));
-                    }
-                }
-            }
-        }
-        return tried;
+    /** Where a line meets the pins on a film, past the best hit (boards). */
+    double boardsHigh(OilFilm film, Line played) {
+        return finder.arrivalBoard(player, film, played) - PinCarry.POCKET_BOARD;
     }
 
-    private PreviewStudy.Tried tried(int line, int lanes, OilFilm film, Line played) {
-        return new PreviewStudy.Tried(
-                new PreviewStudy.Trial(line, lanes), finder.arrivalBoard(player, film, played) - PinCarry.POCKET_BOARD);
+    OilFilm freshFilm() {
+        return shared.fresh();
     }
 }

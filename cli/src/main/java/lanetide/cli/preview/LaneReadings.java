@@ -9,6 +9,7 @@ import lanetide.cli.lines.Kind;
 import lanetide.cli.scenario.Scenario;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.line.ExitWindow;
 import lanetide.oilflow.line.HomeLines;
 import lanetide.oilflow.line.Line;
@@ -28,6 +29,7 @@ final class LaneReadings {
     private final Event event;
     private final Collection<Coverstock> anyBall;
     private final Physics physics;
+    private final OilPattern pattern;
     private final OilFilm fresh;
     private final Map<Kind, Optional<Line>> homes = new HashMap<>();
     private final Map<Kind, Optional<ExitWindow>> freshWindows = new HashMap<>();
@@ -38,16 +40,25 @@ final class LaneReadings {
      *
      * @param scenario the scenario
      * @param model the event under the values with which the lanes are played
+     * @param squad a squad's place in the event
+     * @param lane a lane that it finds with the pattern of all that will be read
      * @param kinds the kinds of bowlers for whom lanes will be read
      * @param usual the same under the usual values, from whose fresh pattern boards are told; empty for these
      */
-    LaneReadings(Scenario scenario, PlayModel model, Collection<Kind> kinds, Optional<LaneReadings> usual) {
+    LaneReadings(
+            Scenario scenario,
+            PlayModel model,
+            int squad,
+            int lane,
+            Collection<Kind> kinds,
+            Optional<LaneReadings> usual) {
         this.model = model;
         this.event = model.event();
         this.anyBall = scenario.names().covers().values();
         this.physics = Physics.under(event.laws());
-        this.fresh = OilFilm.fresh(event.pattern(), physics.grid());
-        HomeLines lines = physics.homeLines(finder(), event.pattern());
+        this.pattern = event.pattern(squad, lane);
+        this.fresh = OilFilm.fresh(pattern, physics.grid());
+        HomeLines lines = physics.homeLines(finder(), pattern);
         kinds.forEach(kind -> homes.computeIfAbsent(kind, each -> lines.home(player(each))));
         homes.forEach((kind, home) -> freshWindows.put(kind, window(finder(), kind, fresh)));
         usual.ifPresent(known -> homes.keySet()
@@ -78,6 +89,10 @@ final class LaneReadings {
         return physics;
     }
 
+    OilPattern pattern() {
+        return pattern;
+    }
+
     OilFilm fresh() {
         return fresh;
     }
@@ -94,9 +109,7 @@ final class LaneReadings {
 
     /** The window of the line that one of the kinds would start with; empty if none meets the pocket. */
     Optional<ExitWindow> window(LineFinder finder, Kind kind, OilFilm film) {
-        return home(kind)
-                .flatMap(home -> finder.movedWindow(
-                        player(kind), film, home, event.pattern().lengthM()));
+        return home(kind).flatMap(home -> finder.movedWindow(player(kind), film, home, pattern.lengthM()));
     }
 
     /** A window of one of the kinds as it is told. */

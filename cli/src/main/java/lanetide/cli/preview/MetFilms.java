@@ -29,7 +29,7 @@ final class MetFilms implements LaneObserver {
     private record Key(int lane, int afterGame) {}
 
     /** A lane as it is met, and as it was when it was last oiled. */
-    record LaneMet(OilFilm film, OilFilm laid) {}
+    record LaneMet(int lane, OilFilm film, OilFilm laid) {}
 
     MetFilms(Event event, Place place) {
         squad = event.squads().get(place.squad()).id();
@@ -52,7 +52,7 @@ final class MetFilms implements LaneObserver {
         }
         if (moment.squad().equals(squad)) {
             for (int game : wanted.getOrDefault(new Key(moment.lane(), moment.afterGame()), List.of())) {
-                byGame.get(game).add(new LaneMet(film.copy(), laid.get(moment.lane())));
+                byGame.get(game).add(new LaneMet(moment.lane(), film.copy(), laid.get(moment.lane())));
             }
         }
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lanetide.cli.lines.Kind;
@@ -144,8 +145,10 @@ public final class PreviewStudy {
 
     private Preview preview(Asked who, List<PlayingMet> playings) {
         Summary summary = new Summary(event, who.place());
-        GameForecast sheet =
-                summary.fresh(readings.usual().of(who.kind(), who.bag()).freshTold());
+        GameForecast sheet = summary.fresh(
+                readings.usual(who.place().squad(), who.place().pair(event, 0).left())
+                        .of(who.kind(), who.bag())
+                        .freshTold());
         List<GameForecast> games = summary.games(sheet, playings);
         Trials trials = new Trials(playings);
         return new Preview(
@@ -173,11 +176,19 @@ public final class PreviewStudy {
                 Observers.of(
                         (moment, film, lines) -> films.values().forEach(group -> group.onLane(moment, film, lines))),
                 summary -> {
-                    LaneReadings lanes = readings.under(summary.playing().set());
+                    int set = summary.playing().set();
                     return asked.stream()
-                            .map(who -> lanes.of(who.kind(), who.bag())
-                                    .playing(films.get(who.place().ofGroup()).byGame(), number < PLAYINGS_WITH_BALLS))
+                            .map(who -> new PairReadings(
+                                            readingsOf(set, who),
+                                            films.get(who.place().ofGroup()).byGame())
+                                    .playing(number < PLAYINGS_WITH_BALLS))
                             .toList();
                 });
+    }
+
+    private IntFunction<LaneReading> readingsOf(int set, Asked who) {
+        Map<LaneReadings, LaneReading> byPattern = new HashMap<>();
+        return lane -> byPattern.computeIfAbsent(
+                readings.under(set, who.place().squad(), lane), shared -> shared.of(who.kind(), who.bag()));
     }
 }

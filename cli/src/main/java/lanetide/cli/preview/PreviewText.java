@@ -11,6 +11,7 @@ import lanetide.cli.report.Page;
 import lanetide.cli.report.Table;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.entries.Trait;
+import lanetide.cli.words.LaidWords;
 import lanetide.cli.words.WearWords;
 
 /** What {@code preview} answers, for people. */
@@ -40,6 +41,11 @@ public final class PreviewText {
         page.line("Expected from "
                 + (preview.replications() == 1 ? "one playing" : preview.replications() + " playings")
                 + " of the event with seed " + scenario.seed() + "; each game as its lanes are before it.");
+        if (scenario.event().patterns().size() > 1) {
+            page.line(
+                    "On " + LaidWords.onLanes(scenario.event(), preview.place().squad()) + "; \"fresh\" is what lies on"
+                            + " the first pair.");
+        }
         page.heading("Game by game (boards from your own gutter)");
         page.table(rows(preview), 2);
         page.heading("What to do");

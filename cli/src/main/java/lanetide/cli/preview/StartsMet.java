@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import lanetide.cli.lines.Kind;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.squads.model.Event;
@@ -17,9 +16,14 @@ import lanetide.squads.watch.LaneObserver;
 
 /** Reads every lane in one playing as the next bowlers find it, for each kind among them. */
 final class StartsMet implements LaneObserver {
-    private final Function<Kind, LaneReading> readings;
+    private final Reader readings;
     private final Map<Time, List<Visit>> visits = new HashMap<>();
     private final Map<Start, List<PreviewStudy.Met>> met = new HashMap<>();
+
+    /** Reads a squad's lane for a kind. */
+    interface Reader {
+        LaneReading of(int squad, int lane, Kind kind);
+    }
 
     private record Time(int lane, String squad, int afterGame) {}
 
@@ -33,9 +37,9 @@ final class StartsMet implements LaneObserver {
      *
      * @param event the event
      * @param seatings the bowlers
-     * @param readings reads lanes for a kind
+     * @param readings reads lanes
      */
-    StartsMet(Event event, List<Seating> seatings, Function<Kind, LaneReading> readings) {
+    StartsMet(Event event, List<Seating> seatings, Reader readings) {
         this.readings = readings;
         Map<Place, Set<Kind>> groups = new HashMap<>();
         for (Seating seating : seatings) {
@@ -65,7 +69,9 @@ final class StartsMet implements LaneObserver {
                 met.computeIfAbsent(
                                 new Start(visit.squad(), visit.group(), visit.game(), kind), start -> new ArrayList<>())
                         .add(read.computeIfAbsent(
-                                kind, each -> readings.apply(each).met(film)));
+                                kind,
+                                each -> readings.of(visit.squad(), moment.lane(), each)
+                                        .met(film)));
             }
         }
     }

@@ -65,12 +65,16 @@ public final class StartsStudy {
                 .mapToObj(number -> Objects.requireNonNull(met.get(number), "a playing that was not watched"))
                 .toList();
         Map<Seating, List<GameForecast>> forecasts = new LinkedHashMap<>();
-        Map<Kind, GameForecast> fresh = new HashMap<>();
+        Map<LaneReadings, Map<Kind, GameForecast>> fresh = new HashMap<>();
         for (Seating seating : seatings) {
             Kind kind = Kind.of(seating.bowler());
             Summary summary = new Summary(event, seating.place());
-            GameForecast sheet = fresh.computeIfAbsent(
-                    kind, each -> summary.fresh(shared.usual().of(each).fresh()));
+            Place place = seating.place();
+            LaneReadings readings =
+                    shared.usual(place.squad(), place.pair(event, 0).left());
+            GameForecast sheet = fresh.computeIfAbsent(readings, each -> new HashMap<>())
+                    .computeIfAbsent(
+                            kind, each -> summary.fresh(readings.of(each).fresh()));
             forecasts.put(
                     seating,
                     summary.games(
@@ -84,7 +88,10 @@ public final class StartsStudy {
 
     /** Reads lanes in one playing, with one reading for each kind: a reading serves one thread. */
     private StartsMet startsMet(int set) {
-        Map<Kind, LaneReading> readings = new HashMap<>();
-        return new StartsMet(event, seatings, kind -> readings.computeIfAbsent(kind, shared.under(set)::of));
+        Map<LaneReadings, Map<Kind, LaneReading>> readings = new HashMap<>();
+        return new StartsMet(event, seatings, (squad, lane, kind) -> {
+            LaneReadings ofLane = shared.under(set, squad, lane);
+            return readings.computeIfAbsent(ofLane, of -> new HashMap<>()).computeIfAbsent(kind, ofLane::of);
+        });
     }
 }

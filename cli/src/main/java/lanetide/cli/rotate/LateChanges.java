@@ -33,7 +33,8 @@ public record LateChanges(Event planned, Change change, RotationNote note, Set<I
      * @return the change with the pairs that are left out now
      */
     public static LateChanges of(Event planned, Change change, RotationNote note, Set<Integer> lost, boolean isLeast) {
-        return new LateChanges(planned, change, note.changed(lost), lost, isLeast);
+        return new LateChanges(
+                planned, change, note.changed(lost, change.event().squads().size()), lost, isLeast);
     }
 
     /**

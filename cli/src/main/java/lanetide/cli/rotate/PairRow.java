@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.rotation.Rotation;
@@ -51,6 +52,14 @@ public record PairRow(List<LanePair> pairs, Set<Integer> spare) {
      */
     public String name(int pair) {
         return pairs.get(pair).id();
+    }
+
+    /** The same pairs, of which some more are not used. */
+    PairRow without(List<LanePair> unused) {
+        return new PairRow(
+                pairs,
+                Stream.concat(spare.stream(), unused.stream().map(pairs::indexOf))
+                        .collect(Collectors.toSet()));
     }
 
     /** The same pairs, of which those are spare that were and that the rotation does not visit. */

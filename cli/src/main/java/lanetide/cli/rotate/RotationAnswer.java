@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import lanetide.cli.scenario.key.RotationDesigns;
 import lanetide.cli.words.DesignWords;
 import lanetide.cli.words.FindingWords;
+import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Sessions;
@@ -109,11 +110,15 @@ public record RotationAnswer(
             Optional<SearchOrder> order) {
         Squad first = event.squads().get(alike.get(0));
         Rotation rotation = event.rotations().get(alike.get(0));
-        PairRow pairs = row.usedBy(rotation);
+        PairRow pairs = row.without(event.centre(alike.get(0)).spare()).usedBy(rotation);
         FindingWords names =
                 new FindingWords(group -> "group " + first.groups().get(group).id(), pairs::name);
-        Alternative planned =
-                Alternative.of(note.label(), note.description(), pairs.overUsed(rotation), pairs, objective);
+        Alternative planned = Alternative.of(
+                note.labels().get(alike.get(0)),
+                note.descriptions().get(alike.get(0)),
+                pairs.overUsed(rotation),
+                pairs,
+                objective);
         Classics.Choice classics = Classics.of(rotation.groups(), pairs.inUse(), rotation.games());
         List<Alternative> alternatives = alternatives(classics, planned, pairs, objective);
         Optional<SearchResult> search = order.map(asked -> searched(rotation, pairs, objective, asked));
@@ -174,11 +179,15 @@ public record RotationAnswer(
      */
     public static Event redesigned(Event event, RotationDesign design) {
         // Squads of one size share a rotation: a search need not be made twice.
-        Map<List<Integer>, Rotation> planned = new HashMap<>();
-        return event.withRotations(event.rotations().stream()
-                .map(old -> planned.computeIfAbsent(
-                        List.of(old.groups(), old.games()),
-                        size -> event.centre().plan(design, old.groups(), old.games())))
+        Map<List<Object>, Rotation> planned = new HashMap<>();
+        return event.withRotations(IntStream.range(0, event.squads().size())
+                .mapToObj(squad -> {
+                    Rotation old = event.rotations().get(squad);
+                    Centre centre = event.centre(squad);
+                    return planned.computeIfAbsent(
+                            List.of(old.groups(), old.games(), centre.spare()),
+                            size -> centre.plan(design, old.groups(), old.games()));
+                })
                 .toList());
     }
 }

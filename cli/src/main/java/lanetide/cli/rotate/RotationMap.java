@@ -85,7 +85,9 @@ public final class RotationMap {
         Stop[][] stops = new Stop[rotation.games()][rotation.pairs()];
         for (int game = 0; game < rotation.games(); game++) {
             for (int pair = 0; pair < rotation.pairs(); pair++) {
-                age[pair] = game == 0 && session.oiled() ? 0 : age[pair];
+                boolean isOiled =
+                        game == 0 && session.oiled() && session.pairs().contains(pair);
+                age[pair] = isOiled ? 0 : age[pair];
                 String group = rotation.groupOn(game, pair).stream()
                         .mapToObj(groups::get)
                         .findFirst()

@@ -22,7 +22,7 @@ import lanetide.squads.rotation.design.RotationDesign;
  * @param seed seed of all its chance: the file's, unless another was asked for
  * @param event what is to be played
  * @param measurements what was measured at it
- * @param design how groups move, from which the event's rotations were planned
+ * @param designs how the groups of each squad move, from which the event's rotations were planned
  * @param bands the limits by which it sorts patterns
  * @param names everything it can name: what ships with the program, and its own
  * @param policy what its director sets by judgement
@@ -36,7 +36,7 @@ public record Scenario(
         long seed,
         Event event,
         Measurements measurements,
-        RotationDesign design,
+        List<RotationDesign> designs,
         PatternBands bands,
         Names names,
         Policy policy,
@@ -69,6 +69,7 @@ public record Scenario(
 
     /** Copies the lists. */
     public Scenario {
+        designs = List.copyOf(designs);
         assumptions = List.copyOf(assumptions);
         doubts = List.copyOf(doubts);
     }
@@ -81,7 +82,7 @@ public record Scenario(
      */
     public Scenario with(Event changed) {
         return new Scenario(
-                file, sha256, seed, changed, measurements, design, bands, names, policy, drawn, assumptions, doubts);
+                file, sha256, seed, changed, measurements, designs, bands, names, policy, drawn, assumptions, doubts);
     }
 
     /**
@@ -93,7 +94,7 @@ public record Scenario(
     public Scenario with(Assumption taken) {
         List<Assumption> all =
                 Stream.concat(assumptions.stream(), Stream.of(taken)).toList();
-        return new Scenario(file, sha256, seed, event, measurements, design, bands, names, policy, drawn, all, doubts);
+        return new Scenario(file, sha256, seed, event, measurements, designs, bands, names, policy, drawn, all, doubts);
     }
 
     /**
@@ -109,7 +110,7 @@ public record Scenario(
                 seed,
                 event,
                 measurements,
-                design,
+                designs,
                 bands,
                 names,
                 policy.with(plan),
@@ -125,14 +126,15 @@ public record Scenario(
      * @return the scenario with these measurements in place of its own
      */
     public Scenario with(Measurements known) {
-        return new Scenario(file, sha256, seed, event, known, design, bands, names, policy, drawn, assumptions, doubts);
+        return new Scenario(
+                file, sha256, seed, event, known, designs, bands, names, policy, drawn, assumptions, doubts);
     }
 
     /** The same scenario with more that makes its answers doubtful. */
     Scenario with(List<String> more) {
         List<String> all = Stream.concat(doubts.stream(), more.stream()).toList();
         return new Scenario(
-                file, sha256, seed, event, measurements, design, bands, names, policy, drawn, assumptions, all);
+                file, sha256, seed, event, measurements, designs, bands, names, policy, drawn, assumptions, all);
     }
 
     /**

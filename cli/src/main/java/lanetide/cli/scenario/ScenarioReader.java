@@ -59,7 +59,7 @@ public final class ScenarioReader {
                         seeded.seed(),
                         seeded.event(),
                         seeded.measurements(),
-                        seeded.design(),
+                        seeded.designs(),
                         seeded.bands(),
                         seeded.names(),
                         seeded.policy(),

@@ -22,6 +22,7 @@ final class ScenarioSchema {
     private static final String NUMBER = "[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?";
     private static final String FILE = "^[A-Za-z0-9].*\\.[A-Za-z0-9]{1,5}$";
     private static final String MATCH = "^[wWlL]?\\d{1,4}\\s*-\\s*[wWlL]?\\d{1,4}$";
+    private static final String LANE_RANGE = "^\\d{1,6} to \\d{1,6}$";
     private static final String PAIR = "^\\d{1,6} ?- ?\\d{1,6}$";
 
     private ScenarioSchema() {}
@@ -70,8 +71,14 @@ final class ScenarioSchema {
                     either(list(blockUnder(block, key)), pattern(FILE), blockInPlaceOfList(block, key));
                 case FILES -> either(list(pattern(FILE)), pattern(FILE));
                 case FILE -> pattern(FILE);
-                case LANES -> pattern("^\\d{1,6} to \\d{1,6}$");
+                case LANES -> pattern(LANE_RANGE);
                 case PAIRS -> list(pattern(PAIR));
+                case SOME_PAIRS -> either(pattern(LANE_RANGE), list(pattern(PAIR)));
+                case SOME_LANES ->
+                    either(
+                            pattern(LANE_RANGE),
+                            pattern("^(odd pairs|even pairs|left lanes|right lanes)$"),
+                            list(either(pattern(PAIR), pattern("^\\d{1,6}$"), type("integer"))));
                 case MATCHES -> list(list(pattern(MATCH)));
                 case TABLE -> list(list(text()));
             };

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lanetide.cli.report.Table;
 import lanetide.cli.scenario.value.TimeOfDay;
+import lanetide.cli.words.LaidWords;
 import lanetide.squads.draw.Partners;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
@@ -26,7 +27,8 @@ final class Assignments {
     private static SheetModel.Part squad(Event event, int index) {
         Squad squad = event.squads().get(index);
         List<String> notes = List.of("Practice from " + TimeOfDay.write(squad.startMs())
-                + " on the pair of the first game. A group moves when its game is done.");
+                + " on the pair of the first game. A group moves when its game is done."
+                + (event.patterns().size() > 1 ? " Oil pattern: " + LaidWords.onLanes(event, index) + "." : ""));
         return new SheetModel.Part(
                 "Squad " + squad.id(),
                 notes,

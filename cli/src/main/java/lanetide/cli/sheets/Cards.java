@@ -17,6 +17,7 @@ import lanetide.cli.report.Table;
 import lanetide.cli.scenario.entries.DrawnTraits;
 import lanetide.cli.scenario.entries.Trait;
 import lanetide.cli.scenario.value.TimeOfDay;
+import lanetide.cli.words.LaidWords;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
@@ -98,7 +99,11 @@ record Cards(
                         .map(team -> ", " + team)
                         .orElse("")
                 + ". Practice from " + TimeOfDay.write(squad.startMs()) + " on " + pair.id() + "; you start on lane "
-                + (left ? pair.left() : pair.right()) + ".";
+                + (left ? pair.left() : pair.right()) + "."
+                + (event.patterns().size() > 1
+                        ? " Oil pattern: "
+                                + LaidWords.onLanes(event, seating.place().squad()) + "."
+                        : "");
     }
 
     private Optional<String> mates(Seating seating) {

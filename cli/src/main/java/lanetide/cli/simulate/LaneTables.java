@@ -1,6 +1,7 @@
 package lanetide.cli.simulate;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.TreeMap;
 import lanetide.cli.report.Figures;
@@ -44,19 +45,25 @@ public record LaneTables(OilUnits units) {
                         game -> squad.window(game, kind).map(LaneTables::span).orElse("-")));
     }
 
-    /** Every lane when each squad has left: a row for each lane, three columns for each squad. */
+    /**
+     * Every lane when each squad has left: a row for each lane, three columns for each squad, empty on lanes that it
+     * did not have.
+     */
     public List<List<String>> laneByLane(List<SquadLanes> squads) {
         TreeMap<Integer, List<String>> byLane = new TreeMap<>();
         List<String> head = new ArrayList<>(List.of("Lane"));
+        squads.forEach(squad -> squad.atTheEnd()
+                .forEach(state -> byLane.put(state.lane(), new ArrayList<>(List.of(String.valueOf(state.lane()))))));
         for (SquadLanes squad : squads) {
             head.addAll(List.of(squad.squad() + ": mL", "worn " + units.shortName(), "past mL"));
             for (LaneState state : squad.atTheEnd()) {
-                byLane.computeIfAbsent(state.lane(), lane -> new ArrayList<>(List.of(String.valueOf(lane))))
+                byLane.get(state.lane())
                         .addAll(List.of(
                                 Figures.fixed(state.volumeMl(), 1),
                                 units.film(state.headUnitsLow()),
                                 Figures.fixed(state.carrydownMl(), 2)));
             }
+            byLane.values().forEach(row -> row.addAll(Collections.nCopies(head.size() - row.size(), "")));
         }
         List<List<String>> rows = new ArrayList<>(List.of(head));
         rows.addAll(byLane.values());

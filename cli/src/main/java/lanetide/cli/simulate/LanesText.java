@@ -38,7 +38,7 @@ final class LanesText {
     private final String example;
     private final OilUnits units;
     private final LaneTables tables;
-    private final OilPattern pattern;
+    private final List<OilPattern> patterns;
 
     LanesText(Page page, StudyResult study, OilUnits units, Event event) {
         this.page = page;
@@ -47,7 +47,7 @@ final class LanesText {
         this.example = study.replications() == 1 ? "" : " (" + UnknownWords.example(study.sets(), event) + ")";
         this.units = units;
         this.tables = new LaneTables(units);
-        this.pattern = event.pattern();
+        this.patterns = event.patterns();
     }
 
     void add(LaneChoice choice) {
@@ -136,8 +136,10 @@ final class LanesText {
         page.heading("How to read it");
         page.item("Heads: the first " + units.headsEnd()
                 + ". \"Heads\" is the film on the thickest board there, \"worn heads\" that on the most worn one between the"
-                + " tapers (board "
-                + PatternWords.flatFrom(pattern) + " and inside).");
+                + " tapers"
+                + (patterns.size() > 1
+                        ? " of its pattern."
+                        : " (board " + PatternWords.flatFrom(patterns.get(0)) + " and inside)."));
         page.item("Past the end: oil that balls have carried beyond the pattern.");
         if (!squads.isEmpty() && !squads.get(0).kinds().isEmpty()) {
             page.item("Exit board: " + WindowWords.MEANING

@@ -1,8 +1,12 @@
 package lanetide.cli.words;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import lanetide.squads.model.Centre;
+import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
 import lanetide.squads.rotation.design.Counter;
 import lanetide.squads.rotation.design.Explicit;
@@ -72,6 +76,31 @@ public final class DesignWords {
         String kept = (spare.size() == 1 ? " Pair " : " Pairs ") + String.join(", ", spare)
                 + (spare.size() == 1 ? " is" : " are") + " kept spare.";
         return describe(design) + (spare.isEmpty() ? "" : kept);
+    }
+
+    /**
+     * The designs of an event in words, with the pairs they leave free.
+     *
+     * @param designs the design of each squad
+     * @param event the event
+     * @return a sentence for each different design, with its squads before it where there are several
+     */
+    public static String describe(List<RotationDesign> designs, Event event) {
+        Map<RotationDesign, List<String>> squads = new LinkedHashMap<>();
+        for (int s = 0; s < designs.size(); s++) {
+            squads.computeIfAbsent(designs.get(s), design -> new ArrayList<>())
+                    .add(event.squads().get(s).id());
+        }
+        if (squads.size() == 1) {
+            return describe(designs.get(0), event.centre());
+        }
+        String spare = describe(new Stay(), event.centre())
+                .substring(describe(new Stay()).length());
+        return squads.entrySet().stream()
+                        .map(entry -> (entry.getValue().size() == 1 ? "Squad " : "Squads ")
+                                + English.joined(entry.getValue()) + ": " + describe(entry.getKey()))
+                        .collect(Collectors.joining(" "))
+                + spare;
     }
 
     private static String way(long step) {

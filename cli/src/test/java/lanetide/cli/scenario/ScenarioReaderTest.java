@@ -239,7 +239,7 @@ class ScenarioReaderTest {
                 .scenario()
                 .orElseThrow();
 
-        assertThat(scenario.design()).isEqualTo(new Ring(-1, 2));
+        assertThat(scenario.designs().get(0)).isEqualTo(new Ring(-1, 2));
     }
 
     @Test
@@ -249,7 +249,8 @@ class ScenarioReaderTest {
                 .scenario()
                 .orElseThrow();
 
-        assertThat(scenario.design()).isEqualTo(new Explicit(List.of(List.of(0, 1), List.of(1, 0), List.of(0, 1))));
+        assertThat(scenario.designs().get(0))
+                .isEqualTo(new Explicit(List.of(List.of(0, 1), List.of(1, 0), List.of(0, 1))));
         assertThat(scenario.event().rotations().get(0).pairOf(1, 0)).isEqualTo(1);
     }
 

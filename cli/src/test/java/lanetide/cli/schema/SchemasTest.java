@@ -175,7 +175,10 @@ class SchemasTest {
         if (error.code() != NoticeCode.MISSING_KEY) {
             return false;
         }
-        String path = error.field().replaceAll("\\[\\d+\\]", "");
+        String path = error.field()
+                .replaceAll("\\[\\d+\\]", "")
+                .replaceFirst("^patterns\\.[^.]+", "patterns.NAME")
+                .replaceFirst("^fields\\.[^.]+", "field");
         return Blocks.ALL.stream()
                 .flatMap(block ->
                         block.keys().stream().filter(key -> block.path(key).equals(path)))

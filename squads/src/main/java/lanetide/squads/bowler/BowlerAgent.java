@@ -7,6 +7,16 @@ import lanetide.oilflow.line.Line;
 /** How a bowler chooses his lines, and his ball, during an event. */
 public interface BowlerAgent {
     /**
+     * Who chooses on a lane: he himself, unless he goes by one thing here and by another there.
+     *
+     * @param lane lane number
+     * @return who chooses there
+     */
+    default BowlerAgent on(int lane) {
+        return this;
+    }
+
+    /**
      * Steps up to a lane at a full rack. How long its oil has been played on everybody knows.
      *
      * @param lane lane number

@@ -11,17 +11,17 @@ public final class LateStart {
 
     private LateStart() {}
 
-    /** When lanes are ready for the next squad. */
+    /** When lanes are ready for a squad. */
     @FunctionalInterface
     public interface Ready {
         /**
-         * The earliest start of the squad after one.
+         * The earliest start of a squad.
          *
          * @param event the event, with what has changed so far
-         * @param before place of the squad before in it, counted from zero
+         * @param squad place of the squad in it, at least 1
          * @return time (ms from midnight before the first day)
          */
-        long ms(Event event, int before);
+        long ms(Event event, int squad);
     }
 
     /**
@@ -56,7 +56,7 @@ public final class LateStart {
     private static Change waiting(Event planned, Change change, int from, Ready ready) {
         Change all = change;
         for (int at = from; at < all.event().squads().size(); at++) {
-            long readyMs = ready.ms(all.event(), at - 1);
+            long readyMs = ready.ms(all.event(), at);
             if (readyMs > all.event().squads().get(at).startMs()) {
                 all = all.then(startingAt(planned, all.event(), at, readyMs));
             }
@@ -64,11 +64,17 @@ public final class LateStart {
         return all;
     }
 
-    /** Later squads keep the order of start, until it is seen when they can start. */
+    /** Later squads on the same lanes keep the order of start, until it is seen when they can start. */
     private static Change startingAt(Event planned, Event event, int squad, long startMs) {
         List<Squad> squads = new ArrayList<>(event.squads());
-        for (int at = squad; at < squads.size() && squads.get(at).startMs() < startMs; at++) {
-            squads.set(at, squads.get(at).startingAt(startMs));
+        List<Integer> moved = new ArrayList<>();
+        for (int at = squad; at < squads.size(); at++) {
+            int here = at;
+            boolean follows = at == squad || moved.stream().anyMatch(before -> event.shareLanes(before, here));
+            if (follows && squads.get(at).startMs() < startMs) {
+                squads.set(at, squads.get(at).startingAt(startMs));
+                moved.add(at);
+            }
         }
         Squad late = planned.squads().get(squad);
         List<Change.Start> starts = List.of(new Change.Start(late.id(), late.startMs(), startMs));

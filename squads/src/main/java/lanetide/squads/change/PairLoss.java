@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import lanetide.squads.change.RotationRepair.Priority;
 import lanetide.squads.model.Arrangements;
@@ -81,13 +82,14 @@ public final class PairLoss {
 
     private Change squad(int at, int fromGame) {
         Squad squad = event.squads().get(at);
-        int left = event.centre().pairs().size() - lost.size();
+        Set<Integer> gone = withoutOthers(at);
+        int left = event.centre().pairs().size() - gone.size();
         requireRoom(squad, left);
         Rotation planned = event.rotations().get(at);
         List<Integer> keep = keep(squad, planned, Math.min(left, planned.groups()), fromGame);
         Regrouping.Result groups = regroup(squad, keep);
         Rotation kept = Plans.ofGroups(planned, keep);
-        Rotation now = RotationRepair.without(kept, lost, fromGame, leftLanes, priority);
+        Rotation now = RotationRepair.without(kept, gone, fromGame, leftLanes, priority);
         List<Change.Visit> visits = visits(squad, keep, kept, now);
         boolean split = fromGame > 0 && keep.size() < planned.groups();
         Change change = new Change(
@@ -100,6 +102,17 @@ public final class PairLoss {
                 List.of(),
                 List.of());
         return change.parting(groups.parted());
+    }
+
+    /** The lost pairs, and those that belong to other squads. */
+    private Set<Integer> withoutOthers(int at) {
+        Set<Integer> gone = new TreeSet<>(lost);
+        List<LanePair> pairs = event.centre().pairs();
+        List<LanePair> own = event.plans().get(at).pairs(event.centre());
+        IntStream.range(0, pairs.size())
+                .filter(pair -> !own.contains(pairs.get(pair)))
+                .forEach(gone::add);
+        return gone;
     }
 
     private Event split(int at, List<Group> groups, Rotation now, int fromGame) {

@@ -13,9 +13,9 @@ import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 
 /**
- * The line every bowler brings to an event: what a player of his kind plays on the fresh pattern of his squad, which is
- * all that a pattern sheet and practice elsewhere can tell him. Where lanes of a squad differ, it is the pattern of
- * most of them. Each is worked out once for all playings of the event, when the first who needs it comes.
+ * The line every bowler brings to an event: what a player of his kind plays on the fresh pattern of a lane, which is
+ * all that a pattern sheet and practice elsewhere can tell him. Each is worked out once for all playings of the event,
+ * when the first who needs it comes.
  */
 public final class StartingLines {
     private final Set<OilPattern> patterns;
@@ -31,7 +31,7 @@ public final class StartingLines {
     public StartingLines(Event event, Physics physics) {
         this.patterns = Stream.concat(
                         Stream.of(event.pattern()),
-                        event.plans().stream().map(plan -> plan.patterns().usual()))
+                        event.plans().stream().flatMap(plan -> plan.patterns().all()))
                 .collect(Collectors.toUnmodifiableSet());
         this.physics = physics;
     }
@@ -39,7 +39,7 @@ public final class StartingLines {
     /**
      * The lines on a pattern.
      *
-     * @param pattern the event's pattern, or a squad's usual one
+     * @param pattern the event's pattern, or one of a squad's lanes
      * @return the lines of all kinds of bowlers
      * @throws IllegalArgumentException if no squad plays on it
      */

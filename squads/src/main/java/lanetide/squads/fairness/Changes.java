@@ -41,7 +41,7 @@ final class Changes {
             new Stay());
 
     private final Event event;
-    private final Centre usable;
+    private final Set<Integer> lost;
 
     /**
      * Changes of an event.
@@ -51,10 +51,17 @@ final class Changes {
      */
     Changes(Event event, Set<Integer> lost) {
         this.event = event;
-        Centre centre = event.centre();
-        this.usable = centre.withSpare(
-                Stream.concat(centre.spare().stream(), lost.stream().map(centre.pairs()::get))
-                        .toList());
+        this.lost = Set.copyOf(lost);
+    }
+
+    /** The centre as a squad has it now. */
+    private Centre usable(int squad) {
+        Centre centre = event.centre(squad);
+        return lost.isEmpty()
+                ? centre
+                : centre.withSpare(
+                        Stream.concat(centre.spare().stream(), lost.stream().map(centre.pairs()::get))
+                                .toList());
     }
 
     /**
@@ -101,7 +108,7 @@ final class Changes {
         List<Rotation> rotations = new ArrayList<>();
         try {
             for (Rotation old : of.rotations()) {
-                rotations.add(usable.plan(design, old.groups(), old.games()));
+                rotations.add(usable(rotations.size()).plan(design, old.groups(), old.games()));
             }
             return Optional.of(of.withRotations(rotations));
         } catch (ImpossibleRotationException e) {

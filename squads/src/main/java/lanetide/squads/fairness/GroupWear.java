@@ -28,7 +28,7 @@ final class GroupWear {
         Rotation rotation = event.rotations().get(squad);
         String id = event.squads().get(squad).id();
         double[] taken = new double[rotation.groups()];
-        for (LanePair pair : event.centre().pairs()) {
+        for (LanePair pair : event.plans().get(squad).pairs(event.centre())) {
             int index = event.centre().pairs().indexOf(pair);
             for (int lane : new int[] {pair.left(), pair.right()}) {
                 double before = volumes.get(key(id, lane, 0));

@@ -45,15 +45,24 @@ final class Reasons {
             return;
         }
         List<Reason.GamesSinceOiling.Found> squads = new ArrayList<>();
-        double games = 0;
         for (int s = 0; s < event.squads().size(); s++) {
             Squad squad = event.squads().get(s);
-            games = squad.conditioning() == Conditioning.NONE ? games : 0;
             squads.add(new Reason.GamesSinceOiling.Found(
-                    squad.id(), advantage(EffectKind.SQUAD, squad.id()), squad.conditioning(), games));
-            games += event.gamesOnPair(s);
+                    squad.id(), advantage(EffectKind.SQUAD, squad.id()), squad.conditioning(), gamesOnItsOil(s)));
         }
         reasons.add(new Reason.GamesSinceOiling(squads));
+    }
+
+    /** Games that squads before one have played on its lanes since they were oiled. */
+    private double gamesOnItsOil(int squad) {
+        double games = 0;
+        for (int s = 0; s <= squad; s++) {
+            if (event.shareLanes(s, squad)) {
+                games = event.squads().get(s).conditioning() == Conditioning.NONE ? games : 0;
+                games += s < squad ? event.gamesOnPair(s) : 0;
+            }
+        }
+        return games;
     }
 
     private void predecessors() {

@@ -11,10 +11,8 @@ import java.util.Set;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import lanetide.squads.machines.OilingCost;
-import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
-import lanetide.squads.model.Squad;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.study.Execution;
 import lanetide.squads.study.PossibleEvents;
@@ -223,10 +221,8 @@ public final class RemedyStudy {
 
     private double oiling(Event of) {
         double sum = 0;
-        for (Squad squad : of.squads()) {
-            if (squad.conditioning() != Conditioning.NONE) {
-                sum += of.centre().pairs().size() * new OilingCost(costs, of).pairAllAtOnce(squad.conditioning());
-            }
+        for (int s = 0; s < of.squads().size(); s++) {
+            sum += new OilingCost(costs, of).before(s);
         }
         return sum;
     }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -131,8 +132,9 @@ public final class FitDay {
             covariance.setEntry(i, i, readings.get(i).errorVariance());
         }
         freshByLane().forEach((lane, at) -> {
+            Map<OilPattern, OilFilm> sheets = new HashMap<>();
             RealMatrix ofLane = new TapedLane(
-                            sheet(event.pattern(0, lane)), tapes(at), TapedLane.FRESH_SHARE, TapedLane.FRESH_FIELD)
+                            tape -> said(event, sheets, tape), tapes(at), TapedLane.FRESH_SHARE, TapedLane.FRESH_FIELD)
                     .covariance();
             for (int i = 0; i < at.size(); i++) {
                 for (int j = 0; j < at.size(); j++) {
@@ -167,12 +169,11 @@ public final class FitDay {
     }
 
     private FreshLane freshLane(int lane, List<TapeTaken> tapes) {
-        OilPattern pattern = event.pattern(0, lane);
-        OilFilm sheet = sheet(pattern);
-        double lengthM = pattern.lengthM();
+        Map<OilPattern, OilFilm> sheets = new HashMap<>();
+        ToDoubleFunction<TapeTaken> sheet = tape -> said(event, sheets, tape);
         double squares = 0;
         for (TapeTaken tape : tapes) {
-            double said = said(sheet, tape) / tape.errorUnits();
+            double said = sheet.applyAsDouble(tape) / tape.errorUnits();
             squares += said * said;
         }
         return new FreshLane(
@@ -183,25 +184,33 @@ public final class FitDay {
                 ratio(
                         sheet,
                         tapes.stream()
-                                .filter(tape -> tape.distanceM() < lengthM / 3)
+                                .filter(tape ->
+                                        tape.distanceM() < laid(event, tape).lengthM() / 3)
                                 .toList()),
                 ratio(
                         sheet,
                         tapes.stream()
-                                .filter(tape -> tape.distanceM() > 2 * lengthM / 3)
+                                .filter(tape ->
+                                        tape.distanceM() > 2 * laid(event, tape).lengthM() / 3)
                                 .toList()));
     }
 
-    private static double said(OilFilm sheet, TapeTaken tape) {
+    /** What was laid where a tape was taken: the pattern of its squad and lane. */
+    private static OilPattern laid(Event event, TapeTaken tape) {
+        return event.pattern(event.squad(tape.when().squad()), tape.lane());
+    }
+
+    private static double said(Event event, Map<OilPattern, OilFilm> sheets, TapeTaken tape) {
+        OilFilm sheet = sheets.computeIfAbsent(laid(event, tape), FitDay::sheet);
         return FilmTapes.units(sheet, tape.board(), tape.distanceM());
     }
 
-    private static double ratio(OilFilm sheet, List<TapeTaken> tapes) {
+    private static double ratio(ToDoubleFunction<TapeTaken> sheet, List<TapeTaken> tapes) {
         double products = 0;
         double squares = 0;
         for (TapeTaken tape : tapes) {
             double weight = 1 / (tape.errorUnits() * tape.errorUnits());
-            double said = said(sheet, tape);
+            double said = sheet.applyAsDouble(tape);
             products += weight * said * tape.units();
             squares += weight * said * said;
         }
@@ -238,8 +247,7 @@ public final class FitDay {
         Map<OilPattern, OilFilm> sheets = new HashMap<>();
         for (int i = 0; i < there.length; i++) {
             if (asked.get(i) instanceof Reading.Fresh fresh) {
-                TapeTaken tape = fresh.tape();
-                there[i] = said(sheets.computeIfAbsent(played.pattern(0, tape.lane()), FitDay::sheet), tape);
+                there[i] = said(played, sheets, fresh.tape());
             }
         }
         return there;

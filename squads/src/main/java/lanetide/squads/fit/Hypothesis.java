@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.measured.TapeTaken;
@@ -135,7 +136,11 @@ record Hypothesis(Explanation what, List<Reading> readings, double[] scaled) {
         for (int s = 1; s < event.squads().size(); s++) {
             if (event.squads().get(s).conditioning() == Conditioning.NONE
                     && when.equals(new When(event.squads().get(s).id(), 0))) {
-                return leaves(event, s - 1);
+                int squad = s;
+                return IntStream.range(0, s).filter(before -> event.shareLanes(before, squad)).max().stream()
+                        .mapToObj(before -> leaves(event, before))
+                        .findFirst()
+                        .orElse(when);
             }
         }
         return when;

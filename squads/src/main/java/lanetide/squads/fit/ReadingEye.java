@@ -111,11 +111,15 @@ final class ReadingEye implements LaneObserver {
                 .orElseThrow();
     }
 
-    /** Where bowlers of his kind play on the fresh pattern. */
+    /** Where bowlers of his kind play on the fresh pattern of his squad. */
     private double played(Reading.Played reading) {
         Bowler bowler = bowler(reading.squad(), reading.bowler());
         return playable.lines()
-                .on(playable.event().pattern())
+                .on(playable.event()
+                        .plans()
+                        .get(playable.event().squad(reading.squad()))
+                        .patterns()
+                        .usual())
                 .of(StartingLines.player(bowler, playable.event(), playable.physics()))
                 .arrowsBoard();
     }

@@ -6,10 +6,12 @@ import java.util.Deque;
 import java.util.List;
 import lanetide.des.Resource;
 import lanetide.des.Simulator;
+import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.Squad;
+import lanetide.squads.model.SquadPlan;
 
 /**
  * When each lane is cleaned and oiled: lanes are worked on from left to right, each by the machine that is free first,
@@ -50,16 +52,28 @@ public record MachinePlan(List<LaneTimes> lanes) {
     }
 
     /**
-     * Plans the work before a squad, with the machines that it has.
+     * Plans the work before a squad of an event.
      *
      * @param event the event
-     * @param squad one of its squads
+     * @param squad the squad's place in it
      * @return the plan, from the machines' start
      */
-    public static MachinePlan of(Event event, Squad squad) {
-        LaneMachines all = event.centre().machines();
+    public static MachinePlan of(Event event, int squad) {
+        return of(event.centre(), event.squads().get(squad), event.plans().get(squad));
+    }
+
+    /**
+     * Plans the work before a squad, on its lanes, with the machines that it has.
+     *
+     * @param centre the centre
+     * @param squad a squad
+     * @param planned what is planned for it
+     * @return the plan, from the machines' start
+     */
+    public static MachinePlan of(Centre centre, Squad squad, SquadPlan planned) {
+        LaneMachines all = centre.machines();
         LaneMachines fleet = all.only(squad.arrangements().machines().orElse(all.combined()));
-        return of(fleet, event.centre().laneNumbers(), squad.conditioning());
+        return of(fleet, planned.lanes(centre), squad.conditioning());
     }
 
     /**

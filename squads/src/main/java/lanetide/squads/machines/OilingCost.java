@@ -1,11 +1,14 @@
 package lanetide.squads.machines;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.LanePair;
+import lanetide.squads.model.SquadPlan;
 
 /**
  * What it costs to oil the lanes of an event.
@@ -27,11 +30,35 @@ public record OilingCost(Costs costs, Event event) {
      * @return cost of the two lanes of a pair
      */
     public double pairAllAtOnce(Conditioning how) {
-        List<Integer> lanes = event.centre().laneNumbers();
+        return pairAllAtOnce(event.centre().laneNumbers(), event.pattern().volumeMl(), how);
+    }
+
+    /**
+     * Oiling the lanes of a squad in one go.
+     *
+     * @param squad the squad's place in the event
+     * @return cost of all its lanes; 0 if they are left as they are
+     */
+    public double before(int squad) {
+        Conditioning how = event.squads().get(squad).conditioning();
+        SquadPlan plan = event.plans().get(squad);
+        List<Integer> lanes = plan.lanes(event.centre());
+        Set<Double> volumes =
+                lanes.stream().map(lane -> plan.patterns().on(lane).volumeMl()).collect(Collectors.toSet());
+        double meanMl = volumes.size() == 1
+                ? volumes.iterator().next()
+                : lanes.stream()
+                        .mapToDouble(lane -> plan.patterns().on(lane).volumeMl())
+                        .average()
+                        .orElseThrow();
+        return how == Conditioning.NONE ? 0 : plan.pairs(event.centre()).size() * pairAllAtOnce(lanes, meanMl, how);
+    }
+
+    private double pairAllAtOnce(List<Integer> lanes, double volumeMl, Conditioning how) {
         LaneMachines machines = event.centre().machines();
         double hours = hours(machines, lanes, how);
         double labour = costs.labourHour() * machines.most() * hours / lanes.size();
-        return LANES * (material(how) + labour + costs.laneHour() * hours);
+        return LANES * (material(volumeMl, how) + labour + costs.laneHour() * hours);
     }
 
     /**
@@ -43,15 +70,15 @@ public record OilingCost(Costs costs, Event event) {
     public double pairAlone(Conditioning how) {
         LanePair pair = event.centre().pairs().get(0);
         double hours = hours(event.centre().machines().only(1), List.of(pair.left(), pair.right()), how);
-        return LANES * (material(how) + costs.laneHour() * hours) + costs.labourHour() * (hours + FETCH_HOURS);
+        return LANES * (material(event.pattern().volumeMl(), how) + costs.laneHour() * hours)
+                + costs.labourHour() * (hours + FETCH_HOURS);
     }
 
     private static double hours(LaneMachines machines, List<Integer> lanes, Conditioning how) {
         return MachinePlan.of(machines, lanes, how).durationMs() / MS_PER_HOUR;
     }
 
-    private double material(Conditioning how) {
-        return event.pattern().volumeMl() / 1000 * costs.oilLitre()
-                + (how == Conditioning.STRIP_AND_OIL ? costs.cleanerLane() : 0);
+    private double material(double volumeMl, Conditioning how) {
+        return volumeMl / 1000 * costs.oilLitre() + (how == Conditioning.STRIP_AND_OIL ? costs.cleanerLane() : 0);
     }
 }

@@ -51,9 +51,10 @@ final class Readings implements LaneObserver, ShotObserver {
         List<Squad> squads = event.squads();
         Squad first = squads.get(0);
         Squad last = squads.get(squads.size() - 1);
-        LanePair pair = event.centre().rotationPairs().get(0);
-        double endM = event.pattern().lengthM();
         for (Squad squad : squads.size() == 1 ? List.of(first) : List.of(first, last)) {
+            int place = event.squad(squad.id());
+            LanePair pair = event.centre(place).rotationPairs().get(0);
+            double endM = event.pattern(place, pair.left()).lengthM();
             for (int board : TAPE_BOARDS) {
                 for (double feet : TAPES_FT) {
                     all.add(new Measurement.Tape(pair.left(), squad.id(), feet * LaneGeometry.FOOT_M, board));

@@ -10,8 +10,9 @@ import java.util.Set;
  * @param breaks breaks in order
  * @param changes how who bowls differs from the list, at most one change a bowler
  * @param machines lane machines used before it; empty for all of the centre's. At least 1
+ * @param oiling when its lanes are oiled
  */
-public record Arrangements(List<Break> breaks, List<LineUpChange> changes, OptionalInt machines) {
+public record Arrangements(List<Break> breaks, List<LineUpChange> changes, OptionalInt machines, OilTime oiling) {
     /** Nothing but games. */
     public static final Arrangements NONE = new Arrangements(List.of(), List.of(), OptionalInt.empty());
 
@@ -29,6 +30,18 @@ public record Arrangements(List<Break> breaks, List<LineUpChange> changes, Optio
         if (machines.orElse(1) < 1) {
             throw new IllegalArgumentException("machines is " + machines.getAsInt() + ", but must be at least 1");
         }
+    }
+
+    /**
+     * For lanes that are oiled in time for its practice, just so.
+     *
+     * @param breaks breaks in order
+     * @param changes how who bowls differs from the list, at most one change a bowler
+     * @param machines lane machines used before it; empty for all of the centre's
+     * @throws IllegalArgumentException as above
+     */
+    public Arrangements(List<Break> breaks, List<LineUpChange> changes, OptionalInt machines) {
+        this(breaks, changes, machines, OilTime.LAST_MINUTE);
     }
 
     /**
@@ -50,7 +63,7 @@ public record Arrangements(List<Break> breaks, List<LineUpChange> changes, Optio
      * @return the arrangements
      */
     public Arrangements withChanges(List<LineUpChange> others) {
-        return new Arrangements(breaks, others, machines);
+        return new Arrangements(breaks, others, machines, oiling);
     }
 
     /**
@@ -64,7 +77,8 @@ public record Arrangements(List<Break> breaks, List<LineUpChange> changes, Optio
         return new Arrangements(
                 breaks.stream().filter(pause -> isOver(pause, games)).toList(),
                 changes.stream().filter(change -> change.beginsBy(games)).toList(),
-                machines);
+                machines,
+                oiling);
     }
 
     /**
@@ -84,7 +98,8 @@ public record Arrangements(List<Break> breaks, List<LineUpChange> changes, Optio
                                 Math.max(1, pause.afterGame() - games), pause.notBeforeMs(), pause.lengthMs()))
                         .toList(),
                 changes.stream().map(change -> change.after(games)).toList(),
-                machines);
+                machines,
+                oiling);
     }
 
     private static boolean isOver(Break pause, int games) {

@@ -89,6 +89,21 @@ public record Centre(
     }
 
     /**
+     * The same centre for somebody who has some of its pairs only.
+     *
+     * @param own the pairs he has; none for all of them
+     * @return the centre, in which all others are spare too
+     * @throws IllegalArgumentException if all of his are spare
+     */
+    public Centre keeping(List<LanePair> own) {
+        return own.isEmpty()
+                ? this
+                : withSpare(pairs.stream()
+                        .filter(pair -> !own.contains(pair) || spare.contains(pair))
+                        .toList());
+    }
+
+    /**
      * The same centre with lanes of other shapes, oiled by other machines.
      *
      * @param shapes how far lanes are from level, by lane number; lanes that are missing are level

@@ -1,6 +1,7 @@
 package lanetide.squads.model;
 
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,7 +22,7 @@ import lanetide.squads.rotation.Rotation;
  *
  * @param name what the director calls it
  * @param centre the lanes
- * @param squads in order of start, at least one
+ * @param squads at least one, on lanes that they share in order of start
  * @param plans one for each squad: who plays where in which game, and on which patterns
  * @param pace how long things take
  * @param laws the laws of friction and oil it is played under
@@ -42,11 +43,11 @@ public record Event(
     /**
      * Copies the lists and checks that they fit together.
      *
-     * @throws IllegalArgumentException if there is no squad, a squad's name appears twice, squads are not in order of
-     *     start, a rotation does not fit its squad or the centre, sends two groups to one pair or one to a spare pair,
-     *     the first squad finds bare lanes, a group's or a bowler's name appears twice in a squad, a squad has nobody
-     *     for its last game or uses more machines than there are, or a planned fault or a pattern is on a lane that is
-     *     not there
+     * @throws IllegalArgumentException if there is no squad, a squad's name appears twice, squads on the same lanes are
+     *     not in order of start, a rotation does not fit its squad or the centre, sends two groups to one pair or one
+     *     to a spare pair, a squad finds bare lanes, a group's or a bowler's name appears twice in a squad, a squad has
+     *     nobody for its last game, uses more machines than there are, or has lanes of its own that are not the
+     *     centre's or that its rotation leaves, or a planned fault or a pattern is on a lane that is not there
      */
     public Event {
         Require.named(name, "event");
@@ -56,15 +57,12 @@ public record Event(
             throw new IllegalArgumentException(
                     "an event needs squads, and a rotation for each: " + squads.size() + " and " + plans.size());
         }
-        if (squads.get(0).conditioning() == Conditioning.NONE) {
-            throw new IllegalArgumentException(
-                    "the first squad, " + squads.get(0).id() + ", would find bare lanes");
-        }
         requireDistinct(squads.stream().map(Squad::id), "squad", "the event");
-        requireInOrder(squads);
         for (int i = 0; i < squads.size(); i++) {
             checkSquad(squads.get(i), plans.get(i), centre);
         }
+        requireInOrder(squads, plans, centre);
+        requireOiled(squads, plans, centre);
         for (PlannedFault fault : incidents.planned()) {
             if (!centre.laneNumbers().contains(fault.lane())) {
                 throw new IllegalArgumentException(
@@ -285,12 +283,66 @@ public record Event(
      * @throws IllegalArgumentException if there is no such squad
      */
     public int games(String squad) {
-        for (int s = 0; s < squads.size(); s++) {
-            if (squads.get(s).id().equals(squad)) {
-                return games(s);
-            }
-        }
-        throw new IllegalArgumentException("no squad " + squad);
+        return games(squad(squad));
+    }
+
+    /**
+     * The place of a squad.
+     *
+     * @param name its name
+     * @return its place in {@link #squads()}
+     * @throws IllegalArgumentException if there is no such squad
+     */
+    public int squad(String name) {
+        return IntStream.range(0, squads.size())
+                .filter(s -> squads.get(s).id().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no squad " + name));
+    }
+
+    /**
+     * The centre as a squad has it.
+     *
+     * @param squad the squad's place in {@link #squads()}
+     * @return the centre, in which pairs are spare too that are not the squad's
+     */
+    public Centre centre(int squad) {
+        return centre.keeping(plans.get(squad).own());
+    }
+
+    /**
+     * Whether two squads need some lane both, so that one must wait for the other.
+     *
+     * @param one a squad's place in {@link #squads()}
+     * @param other another's
+     * @return false if each has lanes of its own
+     */
+    public boolean shareLanes(int one, int other) {
+        return !Collections.disjoint(
+                plans.get(one).pairs(centre), plans.get(other).pairs(centre));
+    }
+
+    /**
+     * Whether every squad has all lanes.
+     *
+     * @return false if some have lanes of their own
+     */
+    public boolean sharesAllLanes() {
+        return plans.stream().allMatch(plan -> plan.own().isEmpty());
+    }
+
+    /**
+     * Lanes that stand for all where not all can be looked at.
+     *
+     * @param most so many at most of the lanes of each squad
+     * @return lane numbers, in order of the squads
+     */
+    public List<Integer> lanesToLookAt(int most) {
+        return IntStream.range(0, plans.size())
+                .mapToObj(squad -> centre(squad).lanesToLookAt(most))
+                .flatMap(List::stream)
+                .distinct()
+                .toList();
     }
 
     /**
@@ -310,15 +362,36 @@ public record Event(
      * @return the pattern
      */
     public OilPattern pattern() {
+        return patterns().get(0);
+    }
+
+    /**
+     * All patterns that squads play on.
+     *
+     * @return those of more lanes, over all squads, first; of equals the earlier one
+     */
+    public List<OilPattern> patterns() {
         Map<OilPattern, Integer> lanes = new LinkedHashMap<>();
         for (SquadPlan plan : plans) {
-            centre.laneNumbers().forEach(lane -> lanes.merge(plan.patterns().on(lane), 1, Integer::sum));
+            plan.lanes(centre).forEach(lane -> lanes.merge(plan.patterns().on(lane), 1, Integer::sum));
         }
-        int most = Collections.max(lanes.values());
         return lanes.keySet().stream()
-                .filter(pattern -> lanes.get(pattern) == most)
-                .findFirst()
-                .orElseThrow();
+                .sorted(Comparator.comparingInt(pattern -> -lanes.get(pattern)))
+                .toList();
+    }
+
+    /**
+     * The same event with one pattern on all lanes before all squads.
+     *
+     * @param pattern the pattern
+     * @return the event
+     */
+    public Event on(OilPattern pattern) {
+        return withSquads(
+                squads,
+                plans.stream()
+                        .map(plan -> plan.withPatterns(LanePatterns.everywhere(pattern)))
+                        .toList());
     }
 
     /**
@@ -330,7 +403,7 @@ public record Event(
     public double gamesOnPair(int squad) {
         return (double) games(squad)
                 * squads.get(squad).groups().size()
-                / centre.rotationPairs().size();
+                / centre(squad).rotationPairs().size();
     }
 
     /**
@@ -344,11 +417,41 @@ public record Event(
         return new Event(name, centre.withSpare(spare), squads, plans, pace, laws, bowling, incidents, cut);
     }
 
-    private static void requireInOrder(List<Squad> squads) {
+    private static void requireOiled(List<Squad> squads, List<SquadPlan> plans, Centre centre) {
+        Set<Integer> oiled = new HashSet<>();
+        for (int i = 0; i < squads.size(); i++) {
+            List<Integer> lanes = plans.get(i).lanes(centre);
+            if (squads.get(i).conditioning() == Conditioning.NONE && !oiled.containsAll(lanes)) {
+                throw new IllegalArgumentException((i == 0 ? "the first squad, " : "squad ")
+                        + squads.get(i).id() + (i == 0 ? "," : "") + " would find bare lanes");
+            }
+            oiled.addAll(lanes);
+        }
+    }
+
+    private static void requireOnOwnPairs(SquadPlan plan, Centre centre, String where) {
+        if (!centre.pairs().containsAll(plan.own())) {
+            throw new IllegalArgumentException(
+                    where + " has pairs " + plan.own() + " of its own, which are not all the centre's");
+        }
+        List<LanePair> pairs = plan.pairs(centre);
+        for (int pair = 0; pair < centre.pairs().size(); pair++) {
+            if (plan.rotation().visits(pair) && !pairs.contains(centre.pairs().get(pair))) {
+                throw new IllegalArgumentException("the rotation of " + where + " sends a group to pair "
+                        + centre.pairs().get(pair).id() + ", which is not its own");
+            }
+        }
+    }
+
+    private static void requireInOrder(List<Squad> squads, List<SquadPlan> plans, Centre centre) {
         for (int i = 1; i < squads.size(); i++) {
-            if (squads.get(i).startMs() < squads.get(i - 1).startMs()) {
-                throw new IllegalArgumentException("squad " + squads.get(i).id() + " starts before squad "
-                        + squads.get(i - 1).id() + "; list squads in order of start");
+            for (int before = i - 1; before >= 0; before--) {
+                if (squads.get(i).startMs() < squads.get(before).startMs()
+                        && !Collections.disjoint(
+                                plans.get(before).pairs(centre), plans.get(i).pairs(centre))) {
+                    throw new IllegalArgumentException("squad " + squads.get(i).id() + " starts before squad "
+                            + squads.get(before).id() + "; list squads in order of start");
+                }
             }
         }
     }
@@ -385,6 +488,7 @@ public record Event(
         }
         requireOneGroupOnAPair(rotation, where);
         requireSparePairsFree(rotation, centre, where);
+        requireOnOwnPairs(plan, centre, where);
     }
 
     private static void requireOneGroupOnAPair(Rotation rotation, String where) {

@@ -1,7 +1,11 @@
 package lanetide.squads.model;
 
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import lanetide.oilflow.film.OilPattern;
 
 /**
@@ -27,6 +31,32 @@ public record LanePatterns(OilPattern usual, Map<Integer, OilPattern> others) {
      */
     public static LanePatterns everywhere(OilPattern pattern) {
         return new LanePatterns(pattern, Map.of());
+    }
+
+    /**
+     * What lies on some lanes.
+     *
+     * @param byLane patterns by lane number, at least one
+     * @return the patterns, of which that of the most lanes is the usual one; of several the first
+     */
+    public static LanePatterns of(Map<Integer, OilPattern> byLane) {
+        Map<OilPattern, Integer> lanes = new LinkedHashMap<>();
+        new TreeMap<>(byLane).values().forEach(pattern -> lanes.merge(pattern, 1, Integer::sum));
+        int most = Collections.max(lanes.values());
+        OilPattern usual = lanes.keySet().stream()
+                .filter(pattern -> lanes.get(pattern) == most)
+                .findFirst()
+                .orElseThrow();
+        return new LanePatterns(usual, byLane);
+    }
+
+    /**
+     * All patterns, the usual one first.
+     *
+     * @return the patterns, some perhaps more than once
+     */
+    public Stream<OilPattern> all() {
+        return Stream.concat(Stream.of(usual), others.values().stream());
     }
 
     /**

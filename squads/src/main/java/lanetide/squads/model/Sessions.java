@@ -15,7 +15,7 @@ public final class Sessions {
      * The squads' turns.
      *
      * @param event the event
-     * @return one turn for each squad, in order of start; oiling over counts as oiling
+     * @return one turn for each squad, in order of start; oiling over counts as oiling, on its own lanes alone
      */
     public static List<Session> of(Event event) {
         List<Session> sessions = new ArrayList<>();
@@ -25,9 +25,16 @@ public final class Sessions {
                     squad.id(),
                     squad.conditioning() != Conditioning.NONE,
                     event.rotations().get(i),
-                    squad.groups().stream().map(Sessions::hands).toList()));
+                    squad.groups().stream().map(Sessions::hands).toList(),
+                    pairs(event, i)));
         }
         return sessions;
+    }
+
+    private static List<Integer> pairs(Event event, int squad) {
+        return event.plans().get(squad).pairs(event.centre()).stream()
+                .map(event.centre().pairs()::indexOf)
+                .toList();
     }
 
     private static Hands hands(Group group) {

@@ -26,6 +26,7 @@ final class BowlerInPlay {
     private final List<BallInPlay> strikeBalls = new ArrayList<>();
     private final BallInPlay spareBall;
     private SpareLines.Known spareLines;
+    private SpareLines spareLinesOf;
     private final List<Integer> scores = new ArrayList<>();
     private final List<String> sheets = new ArrayList<>();
     private ScoreCard card;
@@ -74,7 +75,8 @@ final class BowlerInPlay {
 
     /** His lines for spares, out of those that all bowlers know. */
     SpareLines.Known spareLines(SpareLines all) {
-        if (spareLines == null) {
+        if (spareLinesOf != all) {
+            spareLinesOf = all;
             spareLines = all.of(player.style().release(), spareBall.contact());
         }
         return spareLines;

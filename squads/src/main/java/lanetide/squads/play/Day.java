@@ -3,12 +3,13 @@ package lanetide.squads.play;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import lanetide.des.Resource;
 import lanetide.des.Simulator;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.Levelling;
-import lanetide.squads.equipment.Physics;
-import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.LanePair;
+import lanetide.squads.model.SquadPlan;
 import lanetide.squads.result.TimetableEntry;
 import lanetide.squads.watch.LaneObserver;
 import lanetide.squads.watch.LaneRecords;
@@ -20,11 +21,11 @@ import lanetide.squads.watch.ShotObserver;
  * @param event what is played
  * @param simulator the clock and the events to come
  * @param lanes the lanes, pair by pair in the centre's order
+ * @param machines the lane machines, all of which work for one squad at a time
  * @param levelling how films level while nobody plays
  * @param balls throws the balls
  * @param approaches lets bowlers step up
  * @param faults which lanes are out of order
- * @param director decides where bowlers go then
  * @param shotObserver is told of every ball
  * @param recorder writes down what lanes become
  * @param timetable what happened when; squads add to it
@@ -33,11 +34,11 @@ record Day(
         Event event,
         Simulator simulator,
         List<PairLanes> lanes,
+        Resource machines,
         Levelling levelling,
         Balls balls,
         Approaches approaches,
         Faults faults,
-        Director director,
         ShotObserver shotObserver,
         LaneRecorder recorder,
         List<TimetableEntry> timetable) {
@@ -53,20 +54,15 @@ record Day(
             ShotObserver shotObserver,
             RandomStreams streams) {
         List<LaneInPlay> all = PairLanes.all(lanes);
-        Faults faults = new Faults(simulator, event.incidents(), all, streams);
-        Centre centre = event.centre();
-        List<PairLanes> spare = centre.spare().stream()
-                .map(pair -> lanes.get(centre.pairs().indexOf(pair)))
-                .toList();
         return new Day(
                 event,
                 simulator,
                 lanes,
+                new Resource("lane machines", 1),
                 levelling,
                 balls,
                 new Approaches(simulator, event.pace().courtesy(), all),
-                faults,
-                new Director(event.incidents(), faults, spare),
+                new Faults(simulator, event.incidents(), all, streams),
                 shotObserver,
                 recorder,
                 timetable);
@@ -74,24 +70,51 @@ record Day(
 
     /** All lanes from left to right. */
     List<LaneInPlay> allLanes() {
-        return PairLanes.all(lanes).stream()
+        return leftToRight(lanes);
+    }
+
+    /** The lanes that a squad has, from left to right. */
+    List<LaneInPlay> lanes(SquadPlan planned) {
+        return leftToRight(
+                planned.pairs(event.centre()).stream().map(this::lanes).toList());
+    }
+
+    /** Decides where bowlers of a squad go whose lanes fail: to spare pairs that the squad has. */
+    Director director(SquadPlan planned) {
+        List<LanePair> pairs = planned.pairs(event.centre());
+        return new Director(
+                event.incidents(),
+                faults,
+                event.centre().spare().stream()
+                        .filter(pairs::contains)
+                        .map(this::lanes)
+                        .toList());
+    }
+
+    private PairLanes lanes(LanePair pair) {
+        return lanes.get(event.centre().pairs().indexOf(pair));
+    }
+
+    private static List<LaneInPlay> leftToRight(List<PairLanes> pairs) {
+        return PairLanes.all(pairs).stream()
                 .sorted(Comparator.comparingInt(LaneInPlay::number))
                 .toList();
     }
 
     /** The same day, from now on without anybody who writes down or is shown what happens. */
-    Day unwatched(Physics physics) {
+    Day unwatched(Setup setup) {
         return new Day(
                 event,
                 simulator,
                 lanes,
+                machines,
                 levelling,
                 balls,
                 approaches,
                 faults,
-                director,
                 ShotObserver.NONE,
-                new LaneRecorder(LaneRecords.NONE, List.of(), physics, LaneObserver.NONE),
+                new LaneRecorder(
+                        LaneRecords.NONE, List.of(), setup.startingLines(), setup.physics(), LaneObserver.NONE),
                 new ArrayList<>());
     }
 }

@@ -9,12 +9,12 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Bowler;
+import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Finals;
 import lanetide.squads.model.Finals.Match;
 import lanetide.squads.model.Finals.Side;
 import lanetide.squads.model.Group;
-import lanetide.squads.model.LanePatterns;
 import lanetide.squads.model.Squad;
 import lanetide.squads.model.SquadPlan;
 import lanetide.squads.result.FinalsResult;
@@ -29,7 +29,7 @@ final class FinalsPlay {
     private final Day day;
     private final Finals finals;
     private final boolean withHandicap;
-    private final LanePatterns patterns;
+    private final SquadPlan last;
     private final List<Member> seeds;
     private final double[] wins;
     private final int[] lastMatch;
@@ -43,7 +43,7 @@ final class FinalsPlay {
      * @param day what nobody watches any more
      * @param finals their plan
      * @param withHandicap whether handicap counts
-     * @param patterns what is laid if lanes are oiled before them
+     * @param last what was planned for the last squad, whose lanes and patterns they have
      * @param bowlers those who go on, by seed
      * @param member makes a bowler ready to bowl
      */
@@ -51,13 +51,13 @@ final class FinalsPlay {
             Day day,
             Finals finals,
             boolean withHandicap,
-            LanePatterns patterns,
+            SquadPlan last,
             List<Bowler> bowlers,
             Function<Bowler, Member> member) {
         this.day = day;
         this.finals = finals;
         this.withHandicap = withHandicap;
-        this.patterns = patterns;
+        this.last = last;
         this.seeds = bowlers.stream().map(member).toList();
         this.wins = new double[seeds.size()];
         this.lastMatch = new int[seeds.size()];
@@ -82,12 +82,13 @@ final class FinalsPlay {
                 .map(group -> GroupInPlay.of(group, squad, (bowler, attendance) -> seeds.get(inTurn.next())))
                 .toList();
         int pairs = day.lanes().size();
-        List<Integer> places = finals.pairs(day.event().centre()).stream()
-                .map(pair -> day.event().centre().pairs().indexOf(pair))
+        Centre centre = day.event().centre();
+        List<Integer> places = finals.pairs(centre.keeping(last.own())).stream()
+                .map(centre.pairs()::indexOf)
                 .toList();
         Rotation rotation =
                 Rotation.tabulate(matches.size(), pairs, finals.games(), (game, group) -> places.get(group));
-        new SquadPlay(day, squad, new SquadPlan(rotation, patterns), groups, (startMs, lastMs, pace) -> {
+        new SquadPlay(day, squad, last.withRotation(rotation), groups, (startMs, lastMs, pace) -> {
                     matches.forEach(this::decide);
                     play(round + 1);
                 })

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import lanetide.oilflow.film.LaidRatio;
 import lanetide.oilflow.film.Levelling;
 import lanetide.oilflow.film.OilAccount;
@@ -27,6 +29,7 @@ final class LaneInPlay {
     private final List<TapeTaken> tapes;
     private String squad = "";
     private int gamesOfSquad;
+    private long leftMs;
 
     /** A lane of some shape without oil, and what tapes will read on it during the event. */
     LaneInPlay(int number, LaneGrid grid, Topography topography, List<TapeTaken> tapes) {
@@ -66,9 +69,18 @@ final class LaneInPlay {
         return Optional.ofNullable(pattern);
     }
 
-    /** Lets the films of lanes level while nobody plays on them. */
-    static void rest(List<LaneInPlay> lanes, Levelling levelling, long restMs) {
-        levelling.relax(lanes.stream().map(LaneInPlay::film).toList(), restMs / 1000.0);
+    /** Lets the films of lanes level from when somebody played on them, or a machine oiled them, last. */
+    static void rest(List<LaneInPlay> lanes, Levelling levelling, long nowMs) {
+        Map<Long, List<LaneInPlay>> byRest = lanes.stream()
+                .collect(Collectors.groupingBy(lane -> nowMs - lane.leftMs, TreeMap::new, Collectors.toList()));
+        byRest.forEach((restMs, alike) ->
+                levelling.relax(alike.stream().map(LaneInPlay::film).toList(), restMs / 1000.0));
+        lanes.forEach(lane -> lane.leftAt(nowMs));
+    }
+
+    /** From now on nobody plays on it. */
+    void leftAt(long timeMs) {
+        leftMs = timeMs;
     }
 
     /** A squad finds it. */

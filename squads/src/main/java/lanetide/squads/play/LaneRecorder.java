@@ -14,6 +14,7 @@ import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.motion.RowMarch;
 import lanetide.squads.equipment.Physics;
+import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.equipment.TypicalPlayer;
 import lanetide.squads.result.LaneState;
 import lanetide.squads.result.StyleWindow;
@@ -26,6 +27,7 @@ import lanetide.squads.watch.LaneRecords;
 final class LaneRecorder {
 
     private final List<TypicalPlayer> players;
+    private final StartingLines lines;
     private final Optional<LineFinder> finder;
     private final boolean writes;
     private final LaneObserver observer;
@@ -33,7 +35,13 @@ final class LaneRecorder {
     private final List<LaneState> states = new ArrayList<>();
 
     /** A recorder of what is asked for; windows are those of the given players. */
-    LaneRecorder(LaneRecords wanted, List<TypicalPlayer> players, Physics physics, LaneObserver observer) {
+    LaneRecorder(
+            LaneRecords wanted,
+            List<TypicalPlayer> players,
+            StartingLines lines,
+            Physics physics,
+            LaneObserver observer) {
+        this.lines = lines;
         this.writes = wanted != LaneRecords.NONE;
         this.players = wanted == LaneRecords.WINDOWS ? players : List.of();
         this.finder = this.players.isEmpty()
@@ -83,8 +91,8 @@ final class LaneRecorder {
     }
 
     private TypicalLine line(TypicalPlayer typical, LaneInPlay lane, OilPattern pattern) {
-        String key = lane.number() + "/" + typical.style() + "/" + typical.hand();
-        Line near = lastLines.getOrDefault(key, typical.start());
+        String key = lane.number() + "/" + pattern.id() + "/" + typical.style() + "/" + typical.hand();
+        Line near = lastLines.getOrDefault(key, lines.on(pattern).of(typical.player()));
         Optional<ExitWindow> window =
                 finder.orElseThrow().movedWindow(typical.player(), lane.film(), near, pattern.lengthM());
         window.ifPresent(found -> lastLines.put(key, found.played()));

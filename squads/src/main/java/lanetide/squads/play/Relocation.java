@@ -15,8 +15,8 @@ final class Relocation {
     private final RunningGames running;
     private final PaceOfPlay pace;
 
-    Relocation(Day day, List<GroupInPlay> groups, Stopwatch stopwatch, RunningGames running) {
-        this.director = day.director();
+    Relocation(Day day, Director director, List<GroupInPlay> groups, Stopwatch stopwatch, RunningGames running) {
+        this.director = director;
         this.simulator = day.simulator();
         this.groups = groups;
         this.stopwatch = stopwatch;

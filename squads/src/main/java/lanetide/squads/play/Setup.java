@@ -1,7 +1,6 @@
 package lanetide.squads.play;
 
 import lanetide.des.Simulator;
-import lanetide.oilflow.film.OilFilm;
 import lanetide.squads.equipment.Physics;
 import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.luck.LuckSource;
@@ -55,8 +54,7 @@ public record Setup(
     }
 
     private static Balls withOil(Setup setup) {
-        Physics physics = setup.physics();
-        return new ShotMaker(physics, OilFilm.fresh(setup.event().pattern(), physics.grid()));
+        return new ShotMaker(setup.physics());
     }
 
     /**

@@ -1,11 +1,15 @@
 package lanetide.squads.play;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.ball.ReleaseSpread;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.motion.Delivery;
 import lanetide.oilflow.motion.RowMarch;
@@ -24,7 +28,12 @@ final class ShotMaker implements Balls {
 
     private final RowMarch march;
     private final PinCarry carry;
-    private final SpareLines spareLines;
+    private final LaneGrid grid;
+    /** What bowlers know of spares on each fresh pattern. */
+    private final Map<OilPattern, SpareLines> spareLines = new HashMap<>();
+
+    private OilPattern lastPattern;
+    private SpareLines lastSpareLines;
     /** On lanes that stay as they are nobody expects anything else, so that a seat is worth nothing there. */
     private final boolean oilMoves;
 
@@ -33,10 +42,10 @@ final class ShotMaker implements Balls {
     private Line lastThrown;
     private Release lastRelease;
 
-    ShotMaker(Physics physics, OilFilm fresh) {
+    ShotMaker(Physics physics) {
+        this.grid = physics.grid();
         this.march = new RowMarch(physics.grid());
         this.carry = physics.carry();
-        this.spareLines = new SpareLines(march, fresh);
         this.oilMoves = !physics.lanesStay();
     }
 
@@ -70,7 +79,7 @@ final class ShotMaker implements Balls {
     }
 
     private int atFullRack(BowlerInPlay bowler, Mates mates, LaneInPlay lane, long timeMs) {
-        if (bowler.agent() instanceof KnowingAgent seesOil) {
+        if (bowler.agent().on(lane.number()) instanceof KnowingAgent seesOil) {
             seesOil.look(lane.number(), lane.film());
         }
         stepUp(bowler, lane);
@@ -109,13 +118,22 @@ final class ShotMaker implements Balls {
     }
 
     private int atSpare(BowlerInPlay bowler, LaneInPlay lane, long timeMs) {
-        SpareLines.Known known = bowler.spareLines(spareLines);
+        SpareLines.Known known = bowler.spareLines(spareLines(lane.pattern().orElseThrow()));
         Line meant = known.to(carry.target(bowler.standing()));
         roll(bowler, known.release(), meant, bowler.spareBall(), lane, timeMs);
         double luck = bowler.luck().pins().nextDouble();
         return march.reachedPins()
                 ? carry.leaveOfSpareBall(bowler.standing(), march.arrivalBoard(), march.entryAngleRad(), luck)
                 : bowler.standing();
+    }
+
+    private SpareLines spareLines(OilPattern pattern) {
+        if (pattern != lastPattern) {
+            lastPattern = pattern;
+            lastSpareLines =
+                    spareLines.computeIfAbsent(pattern, laid -> new SpareLines(march, OilFilm.fresh(laid, grid)));
+        }
+        return lastSpareLines;
     }
 
     /** Rolls a ball as well as the bowler can; answers the line on which it left his hand. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import lanetide.des.Simulator;
 import lanetide.squads.model.Squad;
+import lanetide.squads.model.SquadPlan;
 import lanetide.squads.play.RunningGames.Place;
 import lanetide.squads.result.TimetableEntry;
 import lanetide.squads.result.WaitCause;
@@ -31,21 +32,21 @@ final class SquadGames implements PairGame.Watcher {
     private int groupsDone;
 
     SquadGames(
-            Day day, Squad squad, Rotation rotation, List<GroupInPlay> groups, Stopwatch stopwatch, Runnable whenDone) {
+            Day day, Squad squad, SquadPlan planned, List<GroupInPlay> groups, Stopwatch stopwatch, Runnable whenDone) {
         this.day = day;
         this.simulator = day.simulator();
         this.squad = squad;
-        this.rotation = rotation;
+        this.rotation = planned.rotation();
         this.groups = groups;
         this.stopwatch = stopwatch;
         this.whenDone = whenDone;
-        this.director = day.director();
+        this.director = day.director(planned);
         this.reporter = new ShotReporter(day, squad.id());
         this.turns = new PairTurns(rotation);
         this.times = new SquadTimes(
                 squad.id(), rotation.games(), squad.arrangements().breaks().size());
         this.running = new RunningGames(day, squad.id(), groups, stopwatch, this);
-        this.relocation = new Relocation(day, groups, stopwatch, running);
+        this.relocation = new Relocation(day, director, groups, stopwatch, running);
     }
 
     /** A group stands at the pair of a game. */

@@ -16,6 +16,7 @@ final class SquadPlay {
     private final Simulator simulator;
     private final Squad squad;
     private final SquadPlan planned;
+    private final List<LaneInPlay> lanes;
     private final List<GroupInPlay> groups;
     private final WhenDone whenDone;
     private final Stopwatch stopwatch = new Stopwatch();
@@ -36,57 +37,74 @@ final class SquadPlay {
         this.simulator = day.simulator();
         this.squad = squad;
         this.planned = planned;
+        this.lanes = day.lanes(planned);
         this.groups = groups;
         this.whenDone = whenDone;
         this.reporter = new ShotReporter(day, squad.id());
-        this.games = new SquadGames(day, squad, planned.rotation(), groups, stopwatch, this::finish);
+        this.games = new SquadGames(day, squad, planned, groups, stopwatch, this::finish);
     }
 
     /**
-     * Plans the machines so that they end at the squad's start, or begins at once if that is past. Until then lanes
-     * rest, and what no machine cleans off levels.
+     * Plans the machines so that they end at the squad's start, or earlier if the oil is to rest, or begins at once if
+     * that is past. Until then lanes rest, and what no machine cleans off levels.
      */
     void begin() {
-        List<LaneInPlay> lanes = day.allLanes();
-        MachinePlan plan = MachinePlan.of(day.event(), squad);
-        Machines machines = new Machines(simulator, day.event().centre().machines(), planned.patterns(), lanes);
-        beganMs = Math.max(simulator.nowMs(), squad.startMs() - plan.durationMs());
-        long restMs = beganMs - simulator.nowMs();
+        MachinePlan plan = MachinePlan.of(day.event().centre(), squad, planned);
+        long dueMs = squad.conditioning() == Conditioning.NONE
+                ? squad.startMs()
+                : squad.arrangements().oiling().beginMs(squad.startMs(), plan.durationMs());
+        beganMs = Math.max(simulator.nowMs(), dueMs);
         simulator.scheduleAt(beganMs, Phase.MACHINE, "squad " + squad.id() + " due", () -> {
-            if (squad.conditioning() != Conditioning.STRIP_AND_OIL) {
-                LaneInPlay.rest(lanes, day.levelling(), restMs);
-            }
             if (squad.conditioning() == Conditioning.NONE) {
+                LaneInPlay.rest(lanes, day.levelling(), simulator.nowMs());
                 practise();
             } else {
-                machines.condition(plan, squad.conditioning(), this::conditioned);
+                day.machines().acquire(() -> condition(plan));
             }
         });
     }
 
+    /** The machines are free for it. */
+    private void condition(MachinePlan plan) {
+        beganMs = simulator.nowMs();
+        if (squad.conditioning() == Conditioning.OIL_OVER) {
+            LaneInPlay.rest(lanes, day.levelling(), beganMs);
+        }
+        new Machines(simulator, day.event().centre().machines(), planned.patterns(), lanes)
+                .condition(plan, squad.conditioning(), this::conditioned);
+    }
+
     private void conditioned() {
-        enter(TimetableEntry.Activity.CONDITIONING, beganMs, simulator.nowMs());
-        long startMs = Math.max(simulator.nowMs(), squad.startMs());
-        simulator.scheduleAt(startMs, Phase.MOVE, "practice", this::practise);
+        long doneMs = simulator.nowMs();
+        enter(TimetableEntry.Activity.CONDITIONING, beganMs, doneMs);
+        lanes.forEach(lane -> lane.leftAt(doneMs));
+        long startMs = Math.max(doneMs + squad.arrangements().oiling().restMs(), squad.startMs());
+        simulator.scheduleAt(startMs, Phase.MOVE, "practice", () -> {
+            if (startMs > doneMs) {
+                LaneInPlay.rest(lanes, day.levelling(), startMs);
+            }
+            practise();
+        });
+        day.machines().release();
     }
 
     private void practise() {
         practiceStartMs = simulator.nowMs();
         lateBy(practiceStartMs - squad.startMs());
-        day.allLanes().forEach(lane -> {
+        lanes.forEach(lane -> {
             lane.foundBy(squad.id());
             day.recorder().record(lane, squad.id(), 0);
         });
         long untilMs = practiceStartMs + squad.practiceMs();
         for (int g = 0; g < groups.size(); g++) {
             int group = g;
-            PairLanes lanes = day.lanes().get(planned.rotation().pairOf(0, g));
+            PairLanes pair = day.lanes().get(planned.rotation().pairOf(0, g));
             List<Member> there = groups.get(g).playing(0, practiceStartMs);
-            there.forEach(member -> member.goesTo(lanes));
+            there.forEach(member -> member.goesTo(pair));
             String id = groups.get(g).id();
             PairPractice.ShotWatcher watcher = (bowler, lane, standing, left) ->
                     reporter.report(id, bowler, lane, ShotReporter.Place.PRACTICE, standing, left);
-            new PairPractice(day, lanes, there, untilMs, watcher, () -> practised(group)).practise();
+            new PairPractice(day, pair, there, untilMs, watcher, () -> practised(group)).practise();
         }
     }
 
@@ -108,6 +126,7 @@ final class SquadPlay {
 
     private void finish() {
         day.timetable().addAll(games.timetable());
+        lanes.forEach(lane -> lane.leftAt(simulator.nowMs()));
         whenDone.accept(practiceStartMs, simulator.nowMs(), stopwatch.kept());
     }
 

@@ -1,11 +1,18 @@
 package lanetide.squads.play;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import lanetide.oilflow.film.OilAccount;
 import lanetide.oilflow.line.Player;
+import lanetide.squads.bowler.AgentByPattern;
+import lanetide.squads.bowler.BowlerAgent;
 import lanetide.squads.equipment.Equipment;
 import lanetide.squads.equipment.Physics;
 import lanetide.squads.equipment.StartingLines;
@@ -15,6 +22,7 @@ import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Cut;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Finals;
+import lanetide.squads.model.LanePatterns;
 import lanetide.squads.model.Squad;
 import lanetide.squads.qualifying.People;
 import lanetide.squads.qualifying.Qualifying;
@@ -23,6 +31,7 @@ import lanetide.squads.result.BrokenRuleException;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.result.Rules;
 import lanetide.squads.result.SquadResult;
+import lanetide.squads.result.TimetableEntry;
 import lanetide.squads.watch.LaneRecords;
 import lanetide.squads.watch.Observers;
 import org.apache.commons.rng.sampling.ListSampler;
@@ -40,7 +49,10 @@ public final class TournamentSimulation {
 
     private final Setup setup;
     private final Day day;
-    private final List<SquadResult> results = new ArrayList<>();
+    /** What came of the squads that are done, by their places. */
+    private final SortedMap<Integer, SquadResult> results = new TreeMap<>();
+
+    private final Set<Integer> begun = new HashSet<>();
     private OilAccount oilOnBalls = OilAccount.EMPTY;
     private Optional<FinalsPlay> finals = Optional.empty();
 
@@ -60,7 +72,8 @@ public final class TournamentSimulation {
                 ? TypicalPlayer.of(event, physics, setup.startingLines())
                 : List.of();
         Observers observers = setup.observers();
-        LaneRecorder recorder = new LaneRecorder(setup.records(), players, physics, observers.lanes());
+        LaneRecorder recorder =
+                new LaneRecorder(setup.records(), players, setup.startingLines(), physics, observers.lanes());
         this.day = Day.of(
                 event,
                 setup.simulator(),
@@ -86,14 +99,14 @@ public final class TournamentSimulation {
             throw new IllegalStateException(
                     "event " + setup.event().name() + " has been played; make a new simulation");
         }
-        playSquad(0);
+        beginThoseWhoCan();
         day.simulator().run();
         finals.ifPresent(over -> over.bowlers().forEach(bowler -> oilOnBalls = oilOnBalls.plus(bowler.account())));
         OilAccount oil = account();
         Rules.requireClosed(oil);
         return new EventResult(
-                results,
-                day.timetable(),
+                List.copyOf(results.values()),
+                timetable(),
                 day.recorder().states(),
                 oil,
                 day.balls().thrown(),
@@ -101,11 +114,36 @@ public final class TournamentSimulation {
                 finals.map(FinalsPlay::result));
     }
 
-    private void playSquad(int index) {
-        if (index == setup.event().squads().size()) {
-            setup.event().cut().ifPresent(cut -> cut.finals().ifPresent(plan -> playFinals(cut, plan)));
+    /** What happened when; squads that play at one time are told one after the other. */
+    private List<TimetableEntry> timetable() {
+        Event event = setup.event();
+        return event.sharesAllLanes()
+                ? day.timetable()
+                : day.timetable().stream()
+                        .sorted(Comparator.comparingInt((TimetableEntry entry) -> event.squad(entry.squad()))
+                                .thenComparingLong(TimetableEntry::startMs))
+                        .toList();
+    }
+
+    /** Squads begin in their order, each when all before it that need one of its lanes are done. */
+    private void beginThoseWhoCan() {
+        Event event = setup.event();
+        int squads = event.squads().size();
+        if (results.size() == squads) {
+            event.cut().ifPresent(cut -> cut.finals().ifPresent(plan -> playFinals(cut, plan)));
             return;
         }
+        for (int s = 0; s < squads; s++) {
+            int squad = s;
+            boolean waits = IntStream.range(0, squad)
+                    .anyMatch(before -> !results.containsKey(before) && event.shareLanes(before, squad));
+            if (!waits && begun.add(squad)) {
+                playSquad(squad);
+            }
+        }
+    }
+
+    private void playSquad(int index) {
         Squad planned = setup.event().squads().get(index);
         List<GroupInPlay> groups = planned.groups().stream()
                 .map(group -> GroupInPlay.of(group, planned, (bowler, attendance) -> member(bowler, attendance, index)))
@@ -113,8 +151,8 @@ public final class TournamentSimulation {
         SquadPlay squad = new SquadPlay(day, index, groups, (startMs, endMs, pace) -> {
             SquadResult result = new SquadResult(planned.id(), startMs, endMs, bowlers(groups), pace);
             Rules.requirePossible(result, setup.event().rotations().get(index).games());
-            results.add(result);
-            playSquad(index + 1);
+            results.put(index, result);
+            beginThoseWhoCan();
         });
         squad.begin();
     }
@@ -125,16 +163,22 @@ public final class TournamentSimulation {
         List<Integer> lot =
                 new ArrayList<>(IntStream.range(0, people.count()).boxed().toList());
         ListSampler.shuffle(setup.luck().lanes().stream(FINALS + "/lot"), lot);
-        List<Bowler> seeds = Qualifying.of(cut, people.asDrawn(results, cut).people()).order(lot).stream()
-                .limit(plan.seeds())
-                .map(person -> people.bowlers().get(person))
-                .toList();
+        List<Bowler> seeds =
+                Qualifying.of(
+                                cut,
+                                people.asDrawn(List.copyOf(results.values()), cut)
+                                        .people())
+                        .order(lot)
+                        .stream()
+                        .limit(plan.seeds())
+                        .map(person -> people.bowlers().get(person))
+                        .toList();
         int last = setup.event().squads().size() - 1;
         FinalsPlay play = new FinalsPlay(
-                day.unwatched(setup.physics()),
+                day.unwatched(setup),
                 plan,
                 cut.withHandicap(),
-                setup.event().plans().get(last).patterns(),
+                setup.event().plans().get(last),
                 seeds,
                 bowler -> member(bowler, Member.Attendance.ALWAYS, FINALS, last));
         finals = Optional.of(play);
@@ -153,11 +197,19 @@ public final class TournamentSimulation {
                 bowler,
                 player,
                 Equipment.of(bowler, event.centre().surface(), setup.physics()),
-                setup.agents()
-                        .of(bowler, player, event.plans().get(squad).patterns().usual()),
+                agent(bowler, player, event.plans().get(squad).patterns()),
                 event.bowling(),
                 his);
         return new Member(inPlay, event.pace(), attendance, his);
+    }
+
+    private BowlerAgent agent(Bowler bowler, Player player, LanePatterns patterns) {
+        return patterns.others().isEmpty()
+                ? setup.agents().of(bowler, player, patterns.usual())
+                : new AgentByPattern(
+                        patterns.usual(),
+                        patterns::on,
+                        pattern -> setup.agents().of(bowler, player, pattern));
     }
 
     /** Those who bowled, and what is left of the oil on everybody's balls. */

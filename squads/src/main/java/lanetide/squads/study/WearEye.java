@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import lanetide.oilflow.film.ByStretch;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
 import lanetide.oilflow.line.Player;
@@ -28,7 +29,6 @@ final class WearEye implements LaneObserver {
     private final List<Integer> lanes;
     private final List<TypicalPlayer> kinds;
     private final LineFinder finder;
-    private final double lengthM;
     private final Map<Integer, OilFilm> laid = new HashMap<>();
     private final Map<Key, List<Seen>> seen = new HashMap<>();
 
@@ -48,7 +48,6 @@ final class WearEye implements LaneObserver {
         this.kinds = TypicalPlayer.of(playable.event(), playable.physics(), playable.lines());
         this.finder = new LineFinder(
                 new RowMarch(playable.physics().grid()), playable.physics().carry());
-        this.lengthM = playable.event().pattern().lengthM();
     }
 
     @Override
@@ -61,18 +60,21 @@ final class WearEye implements LaneObserver {
         }
         if (at.afterGame() == 0 || at.afterGame() == playable.event().games(at.squad()) - 1) {
             OilFilm asLaid = laid.get(at.lane());
+            OilPattern pattern = playable.event().pattern(playable.event().squad(at.squad()), at.lane());
             for (int kind = 0; kind < kinds.size(); kind++) {
                 seen.computeIfAbsent(new Key(at.squad(), kind), key -> new ArrayList<>())
-                        .add(seen(kinds.get(kind), film, asLaid));
+                        .add(seen(kinds.get(kind), film, asLaid, pattern));
             }
         }
     }
 
-    private Seen seen(TypicalPlayer kind, OilFilm film, OilFilm asLaid) {
+    private Seen seen(TypicalPlayer kind, OilFilm film, OilFilm asLaid, OilPattern pattern) {
         Player player = kind.player();
+        Line start = playable.lines().on(pattern).of(player);
+        double lengthM = pattern.lengthM();
         return new Seen(
-                ByStretch.of(lane -> finder.arrivalBoard(player, lane, kind.start()), film, asLaid, lengthM),
-                ByStretch.of(lane -> HUNDRED_BALLS * strikeShare(player, lane, kind.start()), film, asLaid, lengthM));
+                ByStretch.of(lane -> finder.arrivalBoard(player, lane, start), film, asLaid, lengthM),
+                ByStretch.of(lane -> HUNDRED_BALLS * strikeShare(player, lane, start), film, asLaid, lengthM));
     }
 
     /** On the line that is moved to; on the old one where no move meets the pocket. */

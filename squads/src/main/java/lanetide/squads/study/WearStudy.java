@@ -82,7 +82,7 @@ public final class WearStudy {
                         number -> {
                             WearEye eye = new WearEye(
                                     events.under(ValueSets.ofRound(number, events.sets())),
-                                    events.event().centre().lanesToLookAt(MOST_LANES));
+                                    events.event().lanesToLookAt(MOST_LANES));
                             return Watch.by(Observers.of(eye), summary -> eye.seen());
                         },
                         onDone);

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import lanetide.des.stats.Tally;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.line.ExitWindow;
 import lanetide.oilflow.line.Line;
 import lanetide.oilflow.line.LineFinder;
@@ -24,12 +25,15 @@ final class WindowEye implements LaneObserver {
     private final List<Moment> moments;
     private final List<TypicalPlayer> kinds;
     private final LineFinder finder;
-    private final double lengthM;
-    /** Where each kind's line leaves the fresh pattern (boards); empty if there is none. */
-    private final List<OptionalDouble> freshBoards;
+    private final Playable playable;
+    /** Where each kind's line leaves a fresh pattern (boards); empty if there is none. */
+    private final Map<OilPattern, List<OptionalDouble>> freshBoards = new HashMap<>();
 
     private final Map<String, Line> lastLines = new HashMap<>();
-    private final Map<Moment, List<Tally>> seen = new HashMap<>();
+    private final Map<Moment, List<Seen>> seen = new HashMap<>();
+
+    /** Where a kind's line leaves lanes, and where it left them when they were fresh (boards). */
+    private record Seen(Tally now, Tally fresh) {}
 
     WindowEye(Playable playable, List<Integer> lanes, List<Moment> moments) {
         this.lanes = lanes;
@@ -37,14 +41,20 @@ final class WindowEye implements LaneObserver {
         this.kinds = TypicalPlayer.of(playable.event(), playable.physics(), playable.lines());
         this.finder = new LineFinder(
                 new RowMarch(playable.physics().grid()), playable.physics().carry());
-        this.lengthM = playable.event().pattern().lengthM();
-        OilFilm fresh =
-                OilFilm.fresh(playable.event().pattern(), playable.physics().grid());
-        this.freshBoards = kinds.stream()
-                .map(kind -> window(kind, fresh, kind.start())
+        this.playable = playable;
+    }
+
+    private List<OptionalDouble> freshBoards(OilPattern pattern) {
+        OilFilm fresh = OilFilm.fresh(pattern, playable.physics().grid());
+        return kinds.stream()
+                .map(kind -> window(kind, fresh, start(kind, pattern), pattern.lengthM())
                         .map(start -> OptionalDouble.of(start.exitBoard()))
                         .orElse(OptionalDouble.empty()))
                 .toList();
+    }
+
+    private Line start(TypicalPlayer kind, OilPattern pattern) {
+        return playable.lines().on(pattern).of(kind.player());
     }
 
     @Override
@@ -53,21 +63,31 @@ final class WindowEye implements LaneObserver {
         if (!lanes.contains(at.lane()) || !moments.contains(moment)) {
             return;
         }
-        List<Tally> boards = seen.computeIfAbsent(
-                moment, key -> kinds.stream().map(kind -> new Tally()).toList());
+        OilPattern pattern = playable.event().pattern(playable.event().squad(at.squad()), at.lane());
+        List<OptionalDouble> fresh = freshBoards.computeIfAbsent(pattern, this::freshBoards);
+        List<Seen> boards = seen.computeIfAbsent(
+                moment,
+                key -> kinds.stream()
+                        .map(kind -> new Seen(new Tally(), new Tally()))
+                        .toList());
         for (int kind = 0; kind < kinds.size(); kind++) {
             TypicalPlayer typical = kinds.get(kind);
-            Tally ofKind = boards.get(kind);
+            Seen ofKind = boards.get(kind);
+            OptionalDouble start = fresh.get(kind);
             // The line on this lane goes on from where it was last.
-            String key = at.lane() + "/" + kind;
-            window(typical, film, lastLines.getOrDefault(key, typical.start())).ifPresent(window -> {
+            String key = at.lane() + "/" + pattern.id() + "/" + kind;
+            Line near = lastLines.getOrDefault(key, start(typical, pattern));
+            window(typical, film, near, pattern.lengthM()).ifPresent(window -> {
                 lastLines.put(key, window.played());
-                ofKind.add(window.exitBoard());
+                start.ifPresent(board -> {
+                    ofKind.now().add(window.exitBoard());
+                    ofKind.fresh().add(board);
+                });
             });
         }
     }
 
-    private Optional<ExitWindow> window(TypicalPlayer typical, OilFilm film, Line near) {
+    private Optional<ExitWindow> window(TypicalPlayer typical, OilFilm film, Line near, double lengthM) {
         return finder.movedWindow(typical.player(), film, near, lengthM);
     }
 
@@ -83,10 +103,10 @@ final class WindowEye implements LaneObserver {
 
     /** Mean over the lanes on which there is a line (boards); empty if there is none, or none on the fresh pattern. */
     private OptionalDouble moved(Moment moment, int kind) {
-        List<Tally> boards = seen.get(moment);
-        OptionalDouble start = freshBoards.get(kind);
-        return boards == null || boards.get(kind).count() == 0 || start.isEmpty()
+        List<Seen> boards = seen.get(moment);
+        return boards == null || boards.get(kind).now().count() == 0
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(boards.get(kind).mean() - start.getAsDouble());
+                : OptionalDouble.of(
+                        boards.get(kind).now().mean() - boards.get(kind).fresh().mean());
     }
 }

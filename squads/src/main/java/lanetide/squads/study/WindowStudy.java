@@ -70,7 +70,7 @@ public final class WindowStudy {
     }
 
     private List<Integer> lanes() {
-        return events.event().centre().lanesToLookAt(MOST_LANES);
+        return events.event().lanesToLookAt(MOST_LANES);
     }
 
     private List<Moment> moments() {

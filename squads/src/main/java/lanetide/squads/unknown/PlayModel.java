@@ -111,7 +111,7 @@ public final class PlayModel {
 
     private Centre centre(Event event, List<SquadPlan> plans) {
         Centre known = event.centre().onSurface(oil.of(event.centre().surface()));
-        return event.laws().lanesStay() ? known : new PossibleLanes(set).of(known, plans);
+        return event.laws().lanesStay() ? known : new PossibleLanes(set).of(known, event.squads(), plans);
     }
 
     private Squad squad(Squad squad) {
@@ -151,7 +151,7 @@ public final class PlayModel {
         LanePatterns patterns = plan.patterns();
         Map<Integer, OilPattern> others = new HashMap<>();
         patterns.others().forEach((lane, pattern) -> others.put(lane, oil.laid(pattern)));
-        return new SquadPlan(plan.rotation(), new LanePatterns(oil.laid(patterns.usual()), others));
+        return plan.withPatterns(new LanePatterns(oil.laid(patterns.usual()), others));
     }
 
     /**

@@ -3,7 +3,9 @@ package lanetide.squads.unknown;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import lanetide.des.random.RandomStreams;
+import lanetide.oilflow.film.FilmTapes;
 import lanetide.oilflow.film.LaidRatio;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
@@ -15,13 +17,13 @@ import lanetide.squads.measured.TapeTaken;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.LaneShapes;
+import lanetide.squads.model.Squad;
 import lanetide.squads.model.SquadPlan;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 
 /**
  * How the lanes of a centre differ under a set of values: how far each is from level, where nobody measured it, and how
- * much a machine lays on it, where it has no pattern of its own. A set has lanes of its own, the same in all playings,
- * as a centre has.
+ * much a machine lays on it of any pattern. A set has lanes of its own, the same in all playings, as a centre has.
  */
 final class PossibleLanes {
     /** Draws further out are taken for this, so that machines lay something. */
@@ -35,25 +37,35 @@ final class PossibleLanes {
         this.streams = new RandomStreams(set.seed());
     }
 
-    /** A centre with such lanes. */
-    Centre of(Centre centre, List<SquadPlan> plans) {
+    /** A centre with such lanes; plans are those of its squads. */
+    Centre of(Centre centre, List<Squad> squads, List<SquadPlan> plans) {
+        List<String> names = squads.stream().map(Squad::id).toList();
         Map<Integer, Topography> shapes =
                 LaneShapes.of(centre.pairs(), centre.topographies(), value("lane-tilt"), LaneSurvey.LIMIT_M, streams);
-        return centre.withLanes(shapes, laying(centre, plans));
+        return centre.withLanes(
+                shapes,
+                laying(
+                        centre,
+                        tape -> plans.get(Math.max(0, names.indexOf(tape.when().squad())))
+                                .patterns()
+                                .on(tape.lane())));
     }
 
-    private LaneMachines laying(Centre centre, List<SquadPlan> plans) {
+    private LaneMachines laying(Centre centre, Function<TapeTaken, OilPattern> patternOf) {
         Map<Integer, LaidRatio> laid = new HashMap<>();
         Map<OilPattern, OilFilm> sheets = new HashMap<>();
         for (int lane : centre.laneNumbers()) {
             List<TapeTaken> tapes = centre.findings().laidOn(lane);
-            if (!tapes.isEmpty()) {
-                OilFilm sheet = sheets.computeIfAbsent(
-                        plans.get(0).patterns().on(lane), pattern -> OilFilm.fresh(pattern, LaneGrid.DEFAULT));
-                laid.put(lane, taped(sheet, tapes, normal(oil(lane))));
-            } else if (plans.stream().noneMatch(plan -> plan.patterns().others().containsKey(lane))) {
-                laid.put(lane, LaidRatio.even(1 + value("lane-oil") * normal(oil(lane))));
-            }
+            double drawn = normal(oil(lane));
+            laid.put(
+                    lane,
+                    tapes.isEmpty()
+                            ? LaidRatio.even(1 + value("lane-oil") * drawn)
+                            : taped(
+                                    tape -> sheets.computeIfAbsent(
+                                            patternOf.apply(tape), laidBy -> OilFilm.fresh(laidBy, LaneGrid.DEFAULT)),
+                                    tapes,
+                                    drawn));
         }
         return centre.machines().laying(laid);
     }
@@ -62,8 +74,13 @@ final class PossibleLanes {
         return "centre/lane/" + lane + "/oil";
     }
 
-    private static LaidRatio taped(OilFilm sheet, List<TapeTaken> tapes, double drawn) {
-        return new TapedLane(sheet, tapes, TapedLane.FRESH_SHARE, TapedLane.FRESH_FIELD).ratio(drawn);
+    private static LaidRatio taped(Function<TapeTaken, OilFilm> sheet, List<TapeTaken> tapes, double drawn) {
+        return new TapedLane(
+                        tape -> FilmTapes.units(sheet.apply(tape), tape.board(), tape.distanceM()),
+                        tapes,
+                        TapedLane.FRESH_SHARE,
+                        TapedLane.FRESH_FIELD)
+                .ratio(drawn);
     }
 
     private double normal(String stream) {

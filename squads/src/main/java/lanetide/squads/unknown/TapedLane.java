@@ -2,6 +2,7 @@ package lanetide.squads.unknown;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import lanetide.oilflow.film.FilmTapes;
 import lanetide.oilflow.film.LaidRatio;
 import lanetide.oilflow.film.OilFilm;
@@ -56,12 +57,23 @@ public final class TapedLane {
      * @param fieldSpread standard deviation of the field, at least 0
      */
     public TapedLane(OilFilm expected, List<TapeTaken> tapes, double shareSpread, double fieldSpread) {
+        this(tape -> FilmTapes.units(expected, tape.board(), tape.distanceM()), tapes, shareSpread, fieldSpread);
+    }
+
+    /**
+     * A lane on which tapes were taken on several patterns.
+     *
+     * @param expected the oil that is expected at a tape (units)
+     * @param tapes what was read, at least one tape
+     * @param shareSpread standard deviation of the lane's common share, at least 0
+     * @param fieldSpread standard deviation of the field, at least 0
+     */
+    public TapedLane(
+            ToDoubleFunction<TapeTaken> expected, List<TapeTaken> tapes, double shareSpread, double fieldSpread) {
         this.tapes = List.copyOf(tapes);
         this.shareVariance = shareSpread * shareSpread;
         this.fieldVariance = fieldSpread * fieldSpread;
-        this.expectedUnits = tapes.stream()
-                .mapToDouble(tape -> FilmTapes.units(expected, tape.board(), tape.distanceM()))
-                .toArray();
+        this.expectedUnits = tapes.stream().mapToDouble(expected).toArray();
         int n = expectedUnits.length;
         this.covariance = new Array2DRowRealMatrix(n, n);
         for (int i = 0; i < n; i++) {

@@ -315,7 +315,7 @@ class LateChangesTest {
                 event,
                 1,
                 hours * HOUR_MS,
-                (now, before) -> now.squads().get(before).startMs() + 4 * HOUR_MS);
+                (now, squad) -> now.squads().get(squad - 1).startMs() + 4 * HOUR_MS);
 
         assertThat(change.event().squads().get(0)).isEqualTo(event.squads().get(0));
         assertThat(change.starts().get(0)).isEqualTo(new Change.Start("S1", 14 * HOUR_MS, (14 + hours) * HOUR_MS));

@@ -12,7 +12,6 @@ import lanetide.des.TraceEntry;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.Levelling;
 import lanetide.oilflow.film.OilAccount;
-import lanetide.oilflow.film.OilFilm;
 import lanetide.squads.equipment.Equipment;
 import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.luck.Luck;
@@ -100,8 +99,9 @@ final class WatchedSquad {
         lanes.forEach(pair -> allLanes.addAll(pair.both()));
         allLanes.forEach(lane -> films.add(lane.film().cellsUm().clone()));
         groups.forEach(group -> group.forEach(this::note));
-        ShotMaker maker = new ShotMaker(Events.PHYSICS, OilFilm.fresh(event.pattern(), Events.PHYSICS.grid()));
-        LaneRecorder recorder = new LaneRecorder(LaneRecords.FILMS, List.of(), Events.PHYSICS, LaneObserver.NONE);
+        ShotMaker maker = new ShotMaker(Events.PHYSICS);
+        LaneRecorder recorder =
+                new LaneRecorder(LaneRecords.FILMS, List.of(), lines, Events.PHYSICS, LaneObserver.NONE);
         simulator.addTraceListener(trace::add);
         Day day = Day.of(
                 event, simulator, lanes, Levelling.usual(), maker, recorder, timetable, ShotObserver.NONE, streams);

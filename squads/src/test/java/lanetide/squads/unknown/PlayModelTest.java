@@ -101,7 +101,7 @@ class PlayModelTest {
     }
 
     @Test
-    void lanesThatWereMeasuredOrHaveAPatternOfTheirOwnAreAsTheyAre() {
+    void aLaneThatWasMeasuredIsAsItIsAndMachinesLayMoreOrLessOfEveryPattern() {
         Event onePair = Events.onePair(3, SHIPPED);
         Centre centre = onePair.centre()
                 .withLanes(Map.of(2, Topography.FLAT), onePair.centre().machines());
@@ -120,7 +120,7 @@ class PlayModelTest {
         Centre possible = PlayModel.under(event, SET).centre();
         assertThat(possible.topography(1).isFlat()).isFalse();
         assertThat(possible.topography(2).isFlat()).isTrue();
-        assertThat(possible.machines().laid()).containsOnlyKeys(1);
+        assertThat(possible.machines().laid()).containsOnlyKeys(1, 2);
     }
 
     /** Lanes that stay are the control, in which nothing is to be found. */

@@ -21,6 +21,8 @@ public final class Blocks {
             PatternKeys.TAPES,
             PatternKeys.TAPE,
             PatternKeys.BANDS,
+            PatternKeys.FURTHER,
+            EventKeys.LANE_PATTERN,
             EventKeys.ROTATION,
             EventKeys.SQUAD,
             EventKeys.BREAK,
@@ -61,7 +63,17 @@ public final class Blocks {
      */
     public static Optional<Block> under(Block block, Key<?> key) {
         String path = block.path(key);
-        return at(path).or(() -> at(path + NAMED)).or(() -> at(BY_NAME.getOrDefault(key.name(), key.name())));
+        return at(path).or(() -> at(path + NAMED))
+                .or(() -> at(BY_NAME.getOrDefault(key.name(), key.name())))
+                .or(() -> underFirst(key));
+    }
+
+    /** The block under a key that several blocks share, where it was declared first. */
+    private static Optional<Block> underFirst(Key<?> key) {
+        return ALL.stream()
+                .filter(block -> block.keys().contains(key))
+                .findFirst()
+                .flatMap(first -> at(first.path(key)));
     }
 
     /**

@@ -33,6 +33,11 @@ public final class EventKeys {
             SCENARIO.key("centre", Structure.BLOCK, "the lanes in use").required("a block with lanes and surface");
     public static final Key<Void> PATTERN = SCENARIO.key("pattern", Structure.BLOCK, "the oil pattern")
             .required("a block with length, volume and ratio");
+    public static final Key<Void> PATTERNS = SCENARIO.key("patterns", Structure.BLOCK, "further oil patterns, by name")
+            .optional("a block", "the pattern alone");
+    public static final Key<Void> LANE_PATTERNS = SCENARIO.key(
+                    "lanePatterns", Structure.LIST, "lanes that are laid with another pattern before every squad")
+            .optional("- {pattern: Sport, lanes: even pairs}", "the pattern on all lanes");
     public static final Key<Integer> GAMES = SCENARIO.key(
                     "games", Form.whole(1, MAX_GAMES), "games a bowler plays in one squad")
             .required("3 to 8");
@@ -119,6 +124,23 @@ public final class EventKeys {
     public static final Key<Integer> SQUAD_MACHINES = SQUAD.key(
                     "machines", CentreKeys.FLEET, "lane machines used before it")
             .optional("1", "all of the centre's");
+    public static final Key<Void> SQUAD_LANES = SQUAD.key(
+                    "lanes", Structure.SOME_PAIRS, "its own lanes; others may bowl on the rest meanwhile")
+            .optional("9 to 16", "all of the centre's");
+    public static final Key<String> SQUAD_PATTERN = SQUAD.key(
+                    "pattern", new Name("pattern", ""), "the name of what is laid on all its lanes before it")
+            .optional("Sport", "the event's");
+    public static final Key<Void> SQUAD_LANE_PATTERNS = SQUAD.key(
+                    "lanePatterns", Structure.LIST, "lanes that are laid with another pattern before it")
+            .optional("- {pattern: Sport, lanes: even pairs}", "the event's; with pattern none");
+    public static final Key<Void> SQUAD_MOVES = SQUAD.key(
+                    "rotation", Structure.NAME_OR_BLOCK, "how its groups move over its pairs")
+            .optional("right", "the event's");
+    public static final Key<Long> OIL_AT = SQUAD.key("oilAt", new Clock(), "when the machines begin on its lanes")
+            .optional("\"06:30\"", "as late as they may");
+    public static final Key<Long> OIL_REST = SQUAD.key(
+                    "oilRest", Form.time("min", 12 * Sources.HOUR_MS), "how long its oil lies before practice at least")
+            .usual("0 min to 30 min", 0L);
 
     /** A break. */
     public static final Block BREAK = new Block("squads.breaks");
@@ -131,6 +153,19 @@ public final class EventKeys {
     public static final Key<Long> LENGTH = BREAK.key(
                     "length", Form.time("min", Range.above(0, 12 * Sources.HOUR_MS)), "how long")
             .required("10 min to 60 min");
+
+    /** Lanes with another pattern. */
+    public static final Block LANE_PATTERN = new Block("lanePatterns");
+
+    public static final Key<String> LAID = LANE_PATTERN
+            .key("pattern", new Name("pattern", ""), "the name of the pattern")
+            .required("Sport");
+    public static final Key<Void> LAID_ON = LANE_PATTERN
+            .key(
+                    "lanes",
+                    Structure.SOME_LANES,
+                    "where it is laid: lanes and pairs, or odd pairs, even pairs (from the left), left lanes, right lanes")
+            .required("[3-4, 8]");
 
     /** How groups move. */
     public static final Block ROTATION = new Block("rotation");

@@ -203,6 +203,10 @@ public sealed interface Form<T> {
         LANES("lane range"),
         /** Pairs of lanes. */
         PAIRS("list of pairs"),
+        /** Some of the pairs of a centre. */
+        SOME_PAIRS("lane range or list of pairs"),
+        /** Some of the lanes of a centre. */
+        SOME_LANES("lane range, list of lanes and pairs, or words"),
         /** Matches in rows, one row a round. */
         MATCHES("list of lists of matches"),
         /** Pairs of lanes in rows. */

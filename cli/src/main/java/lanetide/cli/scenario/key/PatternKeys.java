@@ -81,6 +81,9 @@ public final class PatternKeys {
     public static final Key<Double> LEFT_TAPER_TO =
             leftTaper("taperTo", ENDS, "from the left-hand gutter, where it stops rising", "14 boards");
 
+    /** A further pattern, under its name. */
+    public static final Block FURTHER = further();
+
     /** A pattern by tape readings. */
     public static final Block TAPES = new Block("pattern.tapes");
 
@@ -128,6 +131,13 @@ public final class PatternKeys {
             .assumed("6:1 to 8:1", PUBLISHED.houseFrom(), PatternBands.RATIO_SOURCE);
 
     private PatternKeys() {}
+
+    /** As the first pattern, but for its name, which stands above, and for the limits by which patterns are sorted. */
+    private static Block further() {
+        Block block = new Block("patterns.NAME");
+        PATTERN.keys().stream().filter(key -> key != NAME && key != OWN_BANDS).forEach(block::add);
+        return block;
+    }
 
     private static Quantity<Double> ratios(double largest) {
         return Form.quantity(Measure.RATIO, "n:1", Range.between(1, largest));

@@ -173,7 +173,7 @@ final class EventNames {
     }
 
     private long machinesMs(int squad) {
-        return MachinePlan.of(event, event.squads().get(squad)).durationMs();
+        return MachinePlan.of(event, squad).durationMs();
     }
 
     /**

@@ -126,7 +126,9 @@ public enum NoticeCode {
     BALL_BEYOND_RULES(Severity.ERROR),
     /** A group would come back to a pair, and the scenario forbids it. */
     ROTATION_REPEATS_FORBIDDEN(Severity.ERROR),
-    /** A squad that would find lanes that are cleaned and not oiled. */
+    /** A pattern for a squad before which nothing is oiled. */
+    PATTERN_NEVER_LAID(Severity.ERROR),
+    /** A squad that would find lanes that are cleaned and not oiled, or that nobody has oiled. */
     BARE_LANES(Severity.ERROR),
     /** A group whose lane fails would have no pair to go to. */
     NO_SPARE_PAIR(Severity.ERROR),
@@ -144,6 +146,8 @@ public enum NoticeCode {
     ENDS_AFTER_CLOSING(Severity.WARNING),
     /** A squad whose lanes cannot be made ready from midnight of the first day on. */
     LANES_NOT_READY(Severity.WARNING),
+    /** Lane machines that are still at work for another squad when they are to begin. */
+    MACHINES_AT_WORK(Severity.WARNING),
     /** A break at a time when its squad will be done. */
     BREAK_AFTER_END(Severity.WARNING),
     /** A bowler who comes when his squad will be done. */

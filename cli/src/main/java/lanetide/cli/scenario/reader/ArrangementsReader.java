@@ -3,6 +3,7 @@ package lanetide.cli.scenario.reader;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Section;
@@ -11,6 +12,7 @@ import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Break;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.LineUpChange;
+import lanetide.squads.model.OilTime;
 
 /** Reads what is arranged for a squad beside its games. */
 record ArrangementsReader(Optional<Centre> centre) {
@@ -20,7 +22,13 @@ record ArrangementsReader(Optional<Centre> centre) {
                 .flatMap(block -> pause(block, squad).stream())
                 .toList();
         OptionalInt machines = machines(section);
-        return section.build(() -> new Arrangements(breaks, changes, machines));
+        return section.build(() -> new Arrangements(
+                breaks,
+                changes,
+                machines,
+                new OilTime(
+                        section.find(EventKeys.OIL_AT).map(OptionalLong::of).orElse(OptionalLong.empty()),
+                        section.get(EventKeys.OIL_REST))));
     }
 
     private OptionalInt machines(Section section) {

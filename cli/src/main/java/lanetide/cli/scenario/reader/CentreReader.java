@@ -7,6 +7,8 @@ import lanetide.cli.scenario.centre.CentreFile;
 import lanetide.cli.scenario.centre.CentreFileFromJson;
 import lanetide.cli.scenario.key.CentreKeys;
 import lanetide.cli.scenario.key.Names;
+import lanetide.cli.scenario.lanes.Lanes;
+import lanetide.cli.scenario.lanes.PairsReader;
 import lanetide.cli.scenario.value.NamedFiles;
 import lanetide.cli.scenario.value.Section;
 import lanetide.des.random.RandomStreams;

@@ -4,17 +4,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.notice.NoticeCode;
+import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.cli.scenario.value.Value;
 import lanetide.squads.change.Change;
 import lanetide.squads.change.LateStart;
 import lanetide.squads.machines.MachinePlan;
+import lanetide.squads.machines.MachineTours;
 import lanetide.squads.model.Break;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Incidents;
 import lanetide.squads.model.LineUpChange;
+import lanetide.squads.model.OilTime;
 import lanetide.squads.model.Squad;
 import lanetide.squads.study.DayClock;
 
@@ -42,6 +46,7 @@ record ClockCheck(Event event, long seed, List<SquadDraft> drafts, Optional<Clos
     record Closing(Value value, long hourMs) {}
 
     void check() {
+        checkMachines();
         if (!isNeeded()) {
             return;
         }
@@ -55,6 +60,7 @@ record ClockCheck(Event event, long seed, List<SquadDraft> drafts, Optional<Clos
             if (late.containsKey(squad.id())) {
                 late(i, late.get(squad.id()), clock);
             }
+            checkOilTime(i, clock);
             checkBreaks(squad, drafts.get(i), endMs);
             checkArrivals(squad, drafts.get(i), endMs);
             checkClosing(squad, endMs);
@@ -70,22 +76,80 @@ record ClockCheck(Event event, long seed, List<SquadDraft> drafts, Optional<Clos
         for (int i = 0; i < event.squads().size(); i++) {
             Squad squad = event.squads().get(i);
             boolean isArranged = !squad.arrangements().breaks().isEmpty()
-                    || !squad.arrangements().changes().isEmpty();
-            if (isArranged || (i > 0 && mayWait(event.squads().get(i - 1), i, estimate))) {
+                    || !squad.arrangements().changes().isEmpty()
+                    || !squad.arrangements().oiling().equals(OilTime.LAST_MINUTE);
+            int at = i;
+            boolean waits = IntStream.range(0, i)
+                    .filter(before -> event.shareLanes(before, at))
+                    .anyMatch(before -> mayWait(before, at, estimate));
+            if (isArranged || waits) {
                 return true;
             }
         }
         return false;
     }
 
-    private boolean mayWait(Squad before, int squad, PlayEstimate estimate) {
-        long surelyMs = before.startMs() + Math.round(SURELY * estimate.fastestMs(before, event.games(squad - 1)));
+    private boolean mayWait(int earlier, int squad, PlayEstimate estimate) {
+        Squad before = event.squads().get(earlier);
+        long surelyMs = before.startMs() + Math.round(SURELY * estimate.fastestMs(before, event.games(earlier)));
         Squad next = event.squads().get(squad);
-        return next.startMs() < surelyMs + MachinePlan.of(event, next).durationMs();
+        return next.startMs() < surelyMs + MachinePlan.of(event, squad).durationMs();
+    }
+
+    /** Machines that are still at work for a squad on other lanes. */
+    private void checkMachines() {
+        List<MachineTours.Tour> tours = MachineTours.of(event);
+        for (int i = 1; i < tours.size(); i++) {
+            MachineTours.Tour tour = tours.get(i);
+            MachineTours.Tour before = tours.get(i - 1);
+            if (tour.beginMs() > tour.dueMs() && !event.shareLanes(before.squad(), tour.squad())) {
+                Section section = drafts.get(tour.squad()).section();
+                String advice = " Oil for one of the two earlier with `oilAt`, or start it later.";
+                section.refuse(
+                        section.has(EventKeys.OIL_AT) ? EventKeys.OIL_AT : EventKeys.START,
+                        NoticeCode.MACHINES_AT_WORK,
+                        ", so that the lane machines would have to begin at " + TimeOfDay.write(tour.dueMs())
+                                + ", but they are at work for squad "
+                                + event.squads().get(before.squad()).id() + " until "
+                                + TimeOfDay.write(before.doneMs())
+                                + (tour.readyMs()
+                                                > event.squads()
+                                                        .get(tour.squad())
+                                                        .startMs()
+                                        ? ": the squad would start late."
+                                        : ".")
+                                + advice);
+            }
+        }
+    }
+
+    /** A time of oiling at which those before are still there. */
+    private void checkOilTime(int at, DayClock clock) {
+        long fromMs = event.squads().get(at).arrangements().oiling().fromMs().orElse(Long.MAX_VALUE);
+        IntStream.range(0, at)
+                .filter(before -> event.shareLanes(before, at))
+                .filter(before -> clock.squads().get(before).end().meanMs() > fromMs)
+                .max()
+                .ifPresent(before -> drafts.get(at)
+                        .section()
+                        .refuse(
+                                EventKeys.OIL_AT,
+                                NoticeCode.SQUAD_MAY_OVERLAP,
+                                ", but squad " + event.squads().get(before).id() + " will be done about "
+                                        + TimeOfDay.write(
+                                                clock.squads().get(before).end().meanMs())
+                                        + ": the machines would begin then. Choose a later time."));
     }
 
     private void late(int at, Change.Start start, DayClock clock) {
-        Squad before = event.squads().get(at - 1);
+        IntStream.range(0, at)
+                .filter(before -> event.shareLanes(before, at))
+                .max()
+                .ifPresent(before -> late(at, before, start, clock));
+    }
+
+    private void late(int at, int earlier, Change.Start start, DayClock clock) {
+        Squad before = event.squads().get(earlier);
         drafts.get(at)
                 .section()
                 .refuse(
@@ -93,7 +157,7 @@ record ClockCheck(Event event, long seed, List<SquadDraft> drafts, Optional<Clos
                         NoticeCode.SQUAD_MAY_OVERLAP,
                         ", but squad " + before.id() + " will be done about "
                                 + TimeOfDay.write(
-                                        clock.squads().get(at - 1).end().meanMs())
+                                        clock.squads().get(earlier).end().meanMs())
                                 + " and the lanes ready about " + TimeOfDay.write(start.nowMs())
                                 + ": the squad would start late. Start at " + TimeOfDay.write(start.nowMs())
                                 + " or later, or give squad " + before.id()

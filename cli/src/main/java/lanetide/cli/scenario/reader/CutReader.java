@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanetide.cli.scenario.key.CutKeys;
 import lanetide.cli.scenario.key.EventKeys;
+import lanetide.cli.scenario.lanes.Lanes;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Section;
 import lanetide.squads.model.Bowler;

@@ -3,9 +3,9 @@ package lanetide.cli.scenario.reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lanetide.cli.scenario.entries.DrawnTraits;
 import lanetide.cli.scenario.entries.EntriesReader;
 import lanetide.cli.scenario.entries.FieldReader;
@@ -13,8 +13,11 @@ import lanetide.cli.scenario.entries.NamedFields;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Names;
 import lanetide.cli.scenario.key.RuleKeys;
+import lanetide.cli.scenario.lanes.Lanes;
 import lanetide.cli.scenario.measured.MeasuredFiles;
 import lanetide.cli.scenario.notice.Notices;
+import lanetide.cli.scenario.pattern.NamedPatterns;
+import lanetide.cli.scenario.pattern.PatternReader;
 import lanetide.cli.scenario.value.NamedFiles;
 import lanetide.cli.scenario.value.Section;
 import lanetide.des.random.RandomStreams;
@@ -23,6 +26,7 @@ import lanetide.oilflow.film.PatternBands;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Bowling;
+import lanetide.squads.model.Centre;
 import lanetide.squads.model.Cut;
 import lanetide.squads.model.DrawnField;
 import lanetide.squads.model.Event;
@@ -47,20 +51,20 @@ import lanetide.squads.rotation.design.RotationDesign;
  */
 public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) {
     /**
-     * An event, what was measured at it, the design of its rotations, the seed its field was drawn with, what it can
-     * name, what its director sets, and what of its listed bowlers was drawn.
+     * An event, what was measured at it, the designs of its rotations squad by squad, the seed its field was drawn
+     * with, what it can name, what its director sets, and what of its listed bowlers was drawn.
      */
     public record Planned(
             Event event,
             Measurements measurements,
-            RotationDesign design,
+            List<RotationDesign> designs,
             long seed,
             PatternBands bands,
             Names names,
             Policy policy,
             DrawnTraits drawn) {
         private Planned with(Measurements known, FindingsReader findings) {
-            return new Planned(findings.applied(event, known), known, design, seed, bands, names, policy, drawn);
+            return new Planned(findings.applied(event, known), known, designs, seed, bands, names, policy, drawn);
         }
     }
 
@@ -68,14 +72,14 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
     private record Parts(
             Names names,
             CentreReader.Found lanes,
-            Optional<OilPattern> pattern,
             Optional<PatternBands> bands,
             Optional<PaceOfPlay> pace,
             Optional<Laws> laws,
             Optional<Bowling> bowling,
             Optional<Policy> policy,
-            Optional<RotationReader.Choice> choice,
+            SquadMoves moves,
             List<SquadDraft> drafts,
+            List<Optional<LanePatterns>> patterns,
             Manned manned,
             Optional<Incidents> incidents,
             Optional<Cut> cut) {}
@@ -122,17 +126,20 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         Optional<Laws> laws = scenario.blockOrUsual(EventKeys.LAWS).flatMap(EventReader::laws);
         Optional<Bowling> bowling = BowlingReader.read(scenario);
         Optional<Policy> policy = PolicyReader.read(scenario);
-        List<SquadDraft> drafts = new SquadsReader().read(scenario);
-        OptionalInt games = drafts.stream()
-                .flatMap(draft -> draft.games().stream())
-                .mapToInt(Integer::intValue)
-                .max();
-        Optional<RotationReader.Choice> choice = new RotationReader(lanes.lanes(), games, chosenSeed).read(scenario);
+        List<SquadDraft> drafts = new SquadsReader().read(scenario, lanes.lanes());
+        NamedPatterns named = NamedPatterns.read(scenario, files, pattern);
+        List<Optional<LanePatterns>> patterns = new SquadPatterns(scenario, lanes.lanes(), named, pattern).read(drafts);
+        if (!patterns.isEmpty() && patterns.stream().allMatch(Optional::isPresent)) {
+            named.remarkUnused(scenario);
+        }
+        SquadMoves moves = new SquadMoves(notices, scenario, drafts, lanes.lanes(), chosenSeed);
         Manned manned = squads(scenario, names, lanes, drafts, streams);
         Optional<Incidents> incidents = new IncidentsReader(lanes.centre()).read(scenario);
-        Optional<Cut> cut = CutReader.read(scenario, drafts, manned.squads(), lanes.lanes());
+        Lanes ofLast =
+                drafts.isEmpty() ? lanes.lanes() : drafts.get(drafts.size() - 1).lanes();
+        Optional<Cut> cut = CutReader.read(scenario, drafts, manned.squads(), ofLast);
         return new Parts(
-                names, lanes, pattern, bands, pace, laws, bowling, policy, choice, drafts, manned, incidents, cut);
+                names, lanes, bands, pace, laws, bowling, policy, moves, drafts, patterns, manned, incidents, cut);
     }
 
     private static Optional<Laws> laws(Section section) {
@@ -147,9 +154,8 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                 scenario,
                 fields,
                 drafts.stream().flatMap(draft -> draft.fieldName().stream()).collect(Collectors.toSet()));
-        int pairs = lanes.lanes().rotationPairs().size();
         List<Optional<SquadFiller.Filled>> filled =
-                new SquadFiller(fields, named, entries).fill(scenario, drafts, pairs, streams);
+                new SquadFiller(fields, named, entries).fill(scenario, drafts, streams);
         List<Optional<List<Group>>> groups = new HandicapReader(names.levels())
                 .give(
                         scenario,
@@ -179,11 +185,7 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         List<Rotation> rotations = new ArrayList<>();
         parts.lanes().centre().ifPresent(centre -> {
             FrictionCheck.check(scenario, centre.surface(), parts.names());
-            RotationPlanner planner = new RotationPlanner(notices, scenario, parts.choice());
-            for (int i = 0; i < parts.manned().squads().size(); i++) {
-                int games = parts.drafts().get(i).games().orElseThrow();
-                planner.plan(parts.manned().squads().get(i), games, centre).ifPresent(rotations::add);
-            }
+            rotations.addAll(parts.moves().planned(parts.manned().squads(), centre));
             parts.pace()
                     .ifPresent(pace -> new TimetableCheck(pace, centre)
                             .check(parts.drafts(), parts.manned().squads()));
@@ -197,14 +199,14 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                         scenario.get(EventKeys.NAME),
                         parts.lanes().centre().orElseThrow(),
                         parts.manned().squads(),
-                        plans(rotations, parts.pattern().orElseThrow()),
+                        plans(rotations, parts),
                         parts.pace().orElseThrow(),
                         parts.laws().orElseThrow(),
                         parts.bowling().orElseThrow(),
                         parts.incidents().orElseThrow(),
                         parts.cut().map(cut -> cut.with(Optional.empty()))),
                 Measurements.NONE,
-                parts.choice().orElseThrow().design(),
+                parts.moves().designs().orElseThrow(),
                 chosenSeed,
                 parts.bands().orElseThrow(),
                 parts.names().unmodifiable(),
@@ -212,10 +214,13 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                 parts.manned().drawn());
     }
 
-    /** The event's one pattern before every squad on every lane. */
-    private static List<SquadPlan> plans(List<Rotation> rotations, OilPattern pattern) {
-        return rotations.stream()
-                .map(rotation -> new SquadPlan(rotation, LanePatterns.everywhere(pattern)))
+    private static List<SquadPlan> plans(List<Rotation> rotations, Parts parts) {
+        Centre centre = parts.lanes().centre().orElseThrow();
+        return IntStream.range(0, rotations.size())
+                .mapToObj(squad -> new SquadPlan(
+                        rotations.get(squad),
+                        parts.patterns().get(squad).orElseThrow(),
+                        parts.drafts().get(squad).own(centre)))
                 .toList();
     }
 

@@ -9,6 +9,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import lanetide.cli.scenario.key.CutKeys;
+import lanetide.cli.scenario.lanes.Lanes;
+import lanetide.cli.scenario.lanes.PairList;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.TimeOfDay;

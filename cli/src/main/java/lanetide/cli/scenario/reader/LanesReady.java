@@ -1,15 +1,18 @@
 package lanetide.cli.scenario.reader;
 
 import java.util.Optional;
+import java.util.stream.IntStream;
 import lanetide.squads.change.LateStart;
 import lanetide.squads.machines.MachinePlan;
+import lanetide.squads.machines.MachineTours;
 import lanetide.squads.model.Event;
+import lanetide.squads.model.OilTime;
 import lanetide.squads.study.DayClock;
 
 /**
- * When lanes are ready for the next squad: when the one before is done on the mean of playings without oil, and the
- * machines after it; to the next whole minute, as times are written. An event is played once, however many of its
- * squads are asked for in turn. One object serves one look at a day.
+ * When lanes are ready for a squad: when those before it that have lanes of it are done on the mean of playings without
+ * oil, the machines after them, and its oil has rested; to the next whole minute, as times are written. An event is
+ * played once, however many of its squads are asked for in turn. One object serves one look at a day.
  */
 public final class LanesReady implements LateStart.Ready {
     private static final long MINUTE_MS = 60_000;
@@ -38,10 +41,33 @@ public final class LanesReady implements LateStart.Ready {
     }
 
     @Override
-    public long ms(Event event, int before) {
-        long endMs = clock(event).squads().get(before).end().meanMs();
+    public long ms(Event event, int squad) {
+        OilTime oiling = event.squads().get(squad).arrangements().oiling();
+        long workMs = MachinePlan.of(event, squad).durationMs();
         long readyMs =
-                endMs + MachinePlan.of(event, event.squads().get(before + 1)).durationMs();
-        return -Math.floorDiv(-readyMs, MINUTE_MS) * MINUTE_MS;
+                Math.max(endMs(event, squad), workMs == 0 ? 0 : oiling.fromMs().orElse(0))
+                        + workMs
+                        + (workMs == 0 ? 0 : oiling.restMs());
+        return -Math.floorDiv(-Math.max(readyMs, queuedMs(event, squad)), MINUTE_MS) * MINUTE_MS;
+    }
+
+    /** When the last squad is done that has lanes of a squad before it. */
+    private long endMs(Event event, int squad) {
+        return IntStream.range(0, squad)
+                .filter(before -> event.shareLanes(before, squad))
+                .mapToLong(before -> clock(event).squads().get(before).end().meanMs())
+                .max()
+                .orElse(0);
+    }
+
+    /** When machines that work for squads on other lanes first have done those of a squad. */
+    private static long queuedMs(Event event, int squad) {
+        return event.sharesAllLanes()
+                ? 0
+                : MachineTours.of(event).stream()
+                        .filter(tour -> tour.squad() == squad)
+                        .mapToLong(MachineTours.Tour::readyMs)
+                        .findFirst()
+                        .orElse(0);
     }
 }

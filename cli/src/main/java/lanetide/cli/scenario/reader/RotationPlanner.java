@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import lanetide.cli.scenario.key.EventKeys;
+import lanetide.cli.scenario.key.Key;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.notice.Place;
@@ -25,15 +25,18 @@ import lanetide.squads.rotation.RotationReport;
 
 /** Plans each squad's rotation, and says once why it cannot be had. */
 final class RotationPlanner {
-    private final Section scenario;
+    private final Section section;
+    private final Key<Void> key;
     private final Optional<RotationReader.Choice> choice;
     private final Notices notices;
     private final Set<String> said = new HashSet<>();
-    private final Map<List<Integer>, Rotation> planned = new HashMap<>();
+    private final Map<List<Object>, Rotation> planned = new HashMap<>();
 
-    RotationPlanner(Notices notices, Section scenario, Optional<RotationReader.Choice> choice) {
+    /** Plans by what a key of a block says. */
+    RotationPlanner(Notices notices, Section section, Key<Void> key, Optional<RotationReader.Choice> choice) {
         this.notices = notices;
-        this.scenario = scenario;
+        this.section = section;
+        this.key = key;
         this.choice = choice;
     }
 
@@ -58,7 +61,8 @@ final class RotationPlanner {
     /** Squads of one size share a rotation: a search need not be made twice. */
     private Rotation planned(int groups, int games, Centre centre) {
         return planned.computeIfAbsent(
-                List.of(groups, games), size -> centre.plan(choice.orElseThrow().design(), groups, games));
+                List.of(groups, games, centre.spare()),
+                size -> centre.plan(choice.orElseThrow().design(), groups, games));
     }
 
     private boolean comesBack(Rotation rotation, Squad squad, Centre centre) {
@@ -144,10 +148,10 @@ final class RotationPlanner {
     /** Says a reason once, where the rotation is named; an opening with that name stands before it. */
     private void sayOnce(NoticeCode code, String reason, UnaryOperator<String> opening) {
         if (said.add(reason)) {
-            Optional<Value> value = scenario.value(EventKeys.MOVES);
-            String name = value.map(Value::plain).orElse(EventKeys.MOVES.otherwise());
-            Place place = value.map(Value::place).orElse(scenario.place());
-            notices.add(code, place, "rotation", name, opening.apply(name) + reason);
+            Optional<Value> value = section.value(key);
+            String name = value.map(Value::plain).orElse(key.otherwise());
+            Place place = value.map(Value::place).orElse(section.place());
+            notices.add(code, place, section.pathOf(key), name, opening.apply(name) + reason);
         }
     }
 }

@@ -8,6 +8,8 @@ import java.util.stream.Collectors;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Key;
 import lanetide.cli.scenario.key.RotationDesigns;
+import lanetide.cli.scenario.lanes.Lanes;
+import lanetide.cli.scenario.lanes.PairList;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.Value;
@@ -20,28 +22,40 @@ import lanetide.squads.rotation.design.Stay;
  * Reads how groups move over the pairs.
  *
  * @param lanes which pairs of the centre groups are sent to
+ * @param whose whose pairs these are, in words
  * @param games most games of a squad; empty if they are not known
  * @param seed seed of what is drawn or searched
  */
-record RotationReader(Lanes lanes, OptionalInt games, long seed) {
+record RotationReader(Lanes lanes, String whose, OptionalInt games, long seed) {
     private static final String TRADE = "common practice, no source";
 
     /** A design, and whether a group may come back to a pair. */
-    record Choice(RotationDesign design, boolean mayRepeat) {}
+    record Choice(RotationDesign design, boolean mayRepeat) {
+        /** Whether it names pairs, so that it holds for one row of them. */
+        boolean isListed() {
+            return design instanceof Explicit;
+        }
+    }
 
+    /** How the groups of all squads move. */
     Optional<Choice> read(Section scenario) {
         if (!scenario.has(EventKeys.MOVES)) {
             scenario.assume(EventKeys.MOVES, EventKeys.MOVES.otherwise(), TRADE);
             return Optional.of(new Choice(new Stay(), true));
         }
-        Value value = scenario.value(EventKeys.MOVES).orElseThrow();
+        return read(scenario, EventKeys.MOVES);
+    }
+
+    /** How groups move by a key that is there. */
+    Optional<Choice> read(Section section, Key<Void> key) {
+        Value value = section.value(key).orElseThrow();
         return value.isBlock()
-                ? scenario.block(EventKeys.MOVES).flatMap(this::block)
-                : plain(scenario, value).map(design -> new Choice(design, true));
+                ? section.block(key).flatMap(this::block)
+                : plain(section, key, value).map(design -> new Choice(design, true));
     }
 
     /** A design by its name alone. */
-    private Optional<RotationDesign> plain(Section scenario, Value value) {
+    private Optional<RotationDesign> plain(Section scenario, Key<Void> key, Value value) {
         Optional<String> name = value.read(EventKeys.DESIGN.form());
         if (name.filter(RotationDesigns.LISTED::equals).isPresent()) {
             value.refuse(
@@ -49,7 +63,7 @@ record RotationReader(Lanes lanes, OptionalInt games, long seed) {
                     ", which needs a table. Write a block with `design: listed` and `table:`, one row a game.");
             return Optional.empty();
         }
-        return name.flatMap(design -> scenario.usualBlock(EventKeys.MOVES)
+        return name.flatMap(design -> scenario.usualBlock(key)
                 .flatMap(section -> section.build(
                         () -> RotationDesigns.of(design, move(section, design), every(section, design), seed))));
     }
@@ -147,7 +161,7 @@ record RotationReader(Lanes lanes, OptionalInt games, long seed) {
                                         + ", or take " + pair.id() + " out of `" + why + "`."),
                         () -> item.refuse(
                                 NoticeCode.UNKNOWN_PAIR,
-                                ", which is not a pair of the centre. Its pairs are " + pairs + "."));
+                                ", which is not a pair of " + whose + ". Its pairs are " + pairs + "."));
         return Optional.empty();
     }
 }

@@ -29,29 +29,35 @@ record SquadFiller(FieldReader fields, NamedFields named, EntriesReader entries)
      * The bowlers of each squad, in the order of the squads; empty where they are wrong or no pair is known to be in
      * use.
      */
-    List<Optional<Filled>> fill(Section scenario, List<SquadDraft> squads, int pairs, RandomStreams streams) {
+    List<Optional<Filled>> fill(Section scenario, List<SquadDraft> squads, RandomStreams streams) {
         Optional<Section> field = eventField(scenario, squads);
         if (scenario.has(EventKeys.ENTRIES)) {
-            entries.read(scenario, rooms(squads, pairs), pairs);
+            entries.read(scenario, rooms(squads), mostPairs(squads));
         }
         List<Optional<Filled>> groups = new ArrayList<>();
         Optional<FieldMix> shared = field.flatMap(fields::read);
         for (SquadDraft squad : squads) {
             groups.add(
-                    pairs == 0 || squad.id().isEmpty()
+                    squad.pairs() == 0 || squad.id().isEmpty()
                             ? Optional.empty()
-                            : filled(squad, shared, scenario, pairs, streams));
+                            : filled(squad, shared, scenario, squad.pairs(), streams));
         }
         return groups;
     }
 
     /** How many bowlers a draw may put into each squad. */
-    private static List<EntriesReader.Room> rooms(List<SquadDraft> squads, int pairs) {
+    private static List<EntriesReader.Room> rooms(List<SquadDraft> squads) {
         return squads.stream()
                 .map(squad -> new EntriesReader.Room(
                         squad.called(),
-                        squad.section().find(EventKeys.SQUAD_PLACES).orElse(pairs * GroupNotices.MAX_ON_A_PAIR)))
+                        squad.section()
+                                .find(EventKeys.SQUAD_PLACES)
+                                .orElse(squad.pairs() * GroupNotices.MAX_ON_A_PAIR)))
                 .toList();
+    }
+
+    private static int mostPairs(List<SquadDraft> squads) {
+        return squads.stream().mapToInt(SquadDraft::pairs).max().orElse(0);
     }
 
     /** The field that squads are drawn from; beside entries a field has shares for what these do not say. */

@@ -6,11 +6,14 @@ import java.util.Optional;
 import java.util.Set;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Names;
+import lanetide.cli.scenario.lanes.Lanes;
+import lanetide.cli.scenario.lanes.OwnLanes;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.cli.scenario.value.Value;
 import lanetide.squads.model.Conditioning;
+import lanetide.squads.model.LanePair;
 
 /** Reads the list of squads, up to their bowlers. */
 final class SquadsReader {
@@ -19,19 +22,20 @@ final class SquadsReader {
 
     private final Set<String> taken = new HashSet<>();
 
-    List<SquadDraft> read(Section scenario) {
+    /** The squads on some lanes. */
+    List<SquadDraft> read(Section scenario, Lanes lanes) {
         Optional<Integer> games = scenario.find(EventKeys.GAMES);
         Optional<Long> practiceMs = scenario.find(EventKeys.PRACTICE);
         List<Value> items = scenario.list(EventKeys.SQUADS);
         List<SquadDraft> squads = items.stream()
                 .flatMap(item -> item.section(EventKeys.SQUAD).stream())
-                .map(section -> squad(section, games, practiceMs))
+                .map(section -> squad(section, games, practiceMs, lanes))
                 .toList();
         scenario.value(EventKeys.SQUADS).ifPresent(value -> checkList(value, items.size(), squads));
         return squads;
     }
 
-    private SquadDraft squad(Section section, Optional<Integer> games, Optional<Long> practiceMs) {
+    private SquadDraft squad(Section section, Optional<Integer> games, Optional<Long> practiceMs, Lanes lanes) {
         Optional<String> id = section.find(EventKeys.SQUAD_ID);
         if (id.isPresent() && !taken.add(id.get())) {
             section.value(EventKeys.SQUAD_ID).ifPresent(SquadsReader::twice);
@@ -42,7 +46,8 @@ final class SquadsReader {
                 section.find(EventKeys.START),
                 section.value(EventKeys.OIL).flatMap(value -> oil(section, value)),
                 section.has(EventKeys.SQUAD_GAMES) ? section.find(EventKeys.SQUAD_GAMES) : games,
-                section.has(EventKeys.SQUAD_PRACTICE) ? section.find(EventKeys.SQUAD_PRACTICE) : practiceMs);
+                section.has(EventKeys.SQUAD_PRACTICE) ? section.find(EventKeys.SQUAD_PRACTICE) : practiceMs,
+                OwnLanes.read(section, lanes));
     }
 
     private static Optional<Conditioning> oil(Section section, Value value) {
@@ -72,14 +77,30 @@ final class SquadsReader {
                     " of " + items + " squads; there must be at most " + MAX_SQUADS
                             + ". Split the event into several scenarios.");
         }
-        if (!squads.isEmpty()
-                && squads.get(0)
-                        .conditioning()
-                        .filter(Conditioning.NONE::equals)
-                        .isPresent()) {
-            squads.get(0).section().value(EventKeys.OIL).ifPresent(SquadsReader::bareLanes);
-        }
+        checkOil(squads);
         checkOrder(squads);
+    }
+
+    private static void checkOil(List<SquadDraft> squads) {
+        Set<LanePair> oiled = new HashSet<>();
+        for (int i = 0; i < squads.size(); i++) {
+            SquadDraft squad = squads.get(i);
+            Optional<Value> none = squad.conditioning()
+                    .filter(Conditioning.NONE::equals)
+                    .flatMap(how -> squad.section().value(EventKeys.OIL));
+            List<LanePair> bare = squad.lanes().pairs().stream()
+                    .filter(pair -> !oiled.contains(pair))
+                    .toList();
+            if (i == 0) {
+                none.ifPresent(SquadsReader::bareLanes);
+            } else if (!bare.isEmpty()) {
+                none.ifPresent(oil -> oil.refuse(
+                        NoticeCode.BARE_LANES,
+                        ", but no squad before it has the pair " + bare.get(0).id()
+                                + ", which would be bare; a squad must find oil on its lanes. Write `fresh`."));
+            }
+            oiled.addAll(squad.lanes().pairs());
+        }
     }
 
     private static void bareLanes(Value oil) {
@@ -90,12 +111,13 @@ final class SquadsReader {
 
     private static void checkOrder(List<SquadDraft> squads) {
         for (int i = 1; i < squads.size(); i++) {
-            Optional<Long> start = squads.get(i).startMs();
-            Optional<Long> before = squads.get(i - 1).startMs();
+            SquadDraft squad = squads.get(i);
+            Optional<SquadDraft> last = SquadDraft.lastBefore(squads, i);
+            Optional<Long> start = squad.startMs();
+            Optional<Long> before = last.flatMap(SquadDraft::startMs);
             if (start.isPresent() && before.isPresent() && start.get() < before.get()) {
-                String previous = squads.get(i - 1).called();
-                squads.get(i)
-                        .section()
+                String previous = last.orElseThrow().called();
+                squad.section()
                         .refuse(
                                 EventKeys.START,
                                 NoticeCode.SQUADS_OUT_OF_ORDER,

@@ -7,6 +7,7 @@ import lanetide.cli.scenario.key.Key;
 import lanetide.cli.scenario.key.Names;
 import lanetide.cli.scenario.key.OwnKeys;
 import lanetide.cli.scenario.notice.NoticeCode;
+import lanetide.cli.scenario.pattern.PatternReader;
 import lanetide.cli.scenario.value.NamedFiles;
 import lanetide.cli.scenario.value.Section;
 import lanetide.oilflow.ball.Coverstock;

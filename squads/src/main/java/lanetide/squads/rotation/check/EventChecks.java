@@ -2,7 +2,9 @@ package lanetide.squads.rotation.check;
 
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
 import lanetide.squads.rotation.Hands;
@@ -121,19 +123,20 @@ public record EventChecks(List<Session> sessions, WearExposure exposure) {
     }
 
     /**
-     * The squads that bowl on one oiling, the longest such run.
+     * The squads that bowl on one oiling of a pair, the longest such run.
      *
      * @return their names in order, at least one
      */
     public List<String> sharing() {
         List<String> longest = List.of();
-        List<String> now = new ArrayList<>();
+        Map<Integer, List<String>> onPair = new HashMap<>();
         for (Session session : sessions) {
-            if (session.oiled()) {
-                now = new ArrayList<>();
+            for (int pair : session.pairs()) {
+                List<String> now = session.oiled() ? new ArrayList<>() : onPair.getOrDefault(pair, new ArrayList<>());
+                now.add(session.squad());
+                onPair.put(pair, now);
+                longest = now.size() > longest.size() ? List.copyOf(now) : longest;
             }
-            now.add(session.squad());
-            longest = now.size() > longest.size() ? now : longest;
         }
         return longest;
     }

@@ -108,7 +108,7 @@ public record WearExposure(int longestOiling, List<GroupExposure> groups) {
 
         /** Tells every arrival before the game is bowled. */
         void play(Session session, Arrival arrival) {
-            for (int pair = 0; pair < games.length && session.oiled(); pair++) {
+            for (int pair : session.oiled() ? session.pairs() : List.<Integer>of()) {
                 games[pair] = 0;
                 right[pair] = 0;
                 left[pair] = 0;

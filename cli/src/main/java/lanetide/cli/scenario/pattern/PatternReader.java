@@ -1,4 +1,4 @@
-package lanetide.cli.scenario.reader;
+package lanetide.cli.scenario.pattern;
 
 import java.util.List;
 import java.util.Optional;
@@ -12,8 +12,12 @@ import lanetide.cli.scenario.value.Value;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.PatternBands;
 
-/** Reads the oil pattern: by what its sheet states, or by tape readings. */
-record PatternReader(NamedFiles files) {
+/**
+ * Reads an oil pattern: by what its sheet states, or by tape readings.
+ *
+ * @param files opens what the scenario names
+ */
+public record PatternReader(NamedFiles files) {
     private static final List<Key<?>> SHEET_KEYS = List.of(
             PatternKeys.RATIO,
             PatternKeys.TAPER_FROM,
@@ -24,19 +28,25 @@ record PatternReader(NamedFiles files) {
             PatternKeys.BUFF_TO,
             PatternKeys.LEFT_HALF);
 
-    Optional<OilPattern> read(Section section) {
+    /** The first pattern, which names itself. */
+    public Optional<OilPattern> read(Section section) {
+        return section.find(PatternKeys.NAME).flatMap(name -> read(section, name));
+    }
+
+    /** A pattern of some name. */
+    Optional<OilPattern> read(Section section, String name) {
         if (!section.has(PatternKeys.BY_TAPES)) {
-            return SheetReader.read(section);
+            return SheetReader.read(section, name);
         }
         SHEET_KEYS.forEach(key -> section.value(key).ifPresent(PatternReader::besideTapes));
         return section.block(PatternKeys.BY_TAPES)
                 .flatMap(tapes -> new TapesReader(files).read(tapes, section.find(PatternKeys.LENGTH)))
                 .filter(table -> !section.notices().hasErrors())
-                .flatMap(table -> TapedPattern.build(section, table));
+                .flatMap(table -> TapedPattern.build(section, name, table));
     }
 
     /** The limits that sort patterns into bands and tiers: the scenario's own in place of the published ones. */
-    static Optional<PatternBands> bands(Section section) {
+    public static Optional<PatternBands> bands(Section section) {
         return section.has(PatternKeys.OWN_BANDS)
                 ? section.block(PatternKeys.OWN_BANDS).flatMap(PatternReader::ownBands)
                 : Optional.of(PatternBands.PUBLISHED);

@@ -1,4 +1,4 @@
-package lanetide.cli.scenario.reader;
+package lanetide.cli.scenario.pattern;
 
 import java.util.ArrayList;
 import java.util.List;

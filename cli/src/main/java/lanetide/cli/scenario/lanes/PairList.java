@@ -1,4 +1,4 @@
-package lanetide.cli.scenario.reader;
+package lanetide.cli.scenario.lanes;
 
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,13 +13,13 @@ import lanetide.cli.scenario.value.Value;
 import lanetide.squads.model.LanePair;
 
 /** Reads pairs of lanes that are written one by one, such as {@code [7-8, 11-12]}. */
-final class PairList {
+public final class PairList {
     private static final Pattern PAIR = Pattern.compile("(\\d{1,6}) ?- ?(\\d{1,6})");
 
     private PairList() {}
 
     /** The pairs in their order, without those that have a notice. */
-    static Set<LanePair> read(Value list) {
+    public static Set<LanePair> read(Value list) {
         Set<LanePair> pairs = new LinkedHashSet<>();
         List<Value> items = list.list().orElse(List.of());
         for (Value item : items) {
@@ -51,7 +51,7 @@ final class PairList {
     }
 
     /** One pair, such as {@code 7-8}. */
-    static Optional<LanePair> pair(Value value) {
+    public static Optional<LanePair> pair(Value value) {
         Optional<String> text = value.text();
         Matcher matcher = PAIR.matcher(text.orElse(""));
         if (!matcher.matches()) {

@@ -1,4 +1,4 @@
-package lanetide.cli.scenario.reader;
+package lanetide.cli.scenario.lanes;
 
 import java.util.List;
 import java.util.Optional;
@@ -12,16 +12,16 @@ import lanetide.squads.model.LanePair;
  * @param closed pairs that are closed
  * @param spare pairs that are kept spare
  */
-record Lanes(List<LanePair> pairs, Set<LanePair> closed, Set<LanePair> spare) {
-    static final Lanes UNKNOWN = new Lanes(List.of(), Set.of(), Set.of());
+public record Lanes(List<LanePair> pairs, Set<LanePair> closed, Set<LanePair> spare) {
+    public static final Lanes UNKNOWN = new Lanes(List.of(), Set.of(), Set.of());
 
     /** The pairs that groups are sent to. */
-    List<LanePair> rotationPairs() {
+    public List<LanePair> rotationPairs() {
         return pairs.stream().filter(pair -> !spare.contains(pair)).toList();
     }
 
     /** The key for which no group is sent to a pair, if one says so. */
-    Optional<String> whyNot(LanePair pair) {
+    public Optional<String> whyNot(LanePair pair) {
         return closed.contains(pair)
                 ? Optional.of("closed")
                 : Optional.of("spare").filter(key -> spare.contains(pair));

@@ -1,4 +1,4 @@
-package lanetide.cli.scenario.reader;
+package lanetide.cli.scenario.pattern;
 
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +30,7 @@ final class SheetReader {
 
     private SheetReader() {}
 
-    static Optional<OilPattern> read(Section section) {
+    static Optional<OilPattern> read(Section section, String name) {
         // Without tapes the sheet must state them.
         section.require(PatternKeys.VOLUME);
         section.require(PatternKeys.RATIO);
@@ -46,7 +46,7 @@ final class SheetReader {
                 : acrossRight;
         Optional<AlongShape> along = along(section);
         return section.build(() -> new SheetPattern(
-                section.get(PatternKeys.NAME),
+                name,
                 section.get(PatternKeys.LENGTH),
                 section.get(PatternKeys.VOLUME),
                 acrossRight.orElseThrow(),

@@ -1,4 +1,4 @@
-package lanetide.cli.scenario.reader;
+package lanetide.cli.scenario.lanes;
 
 import java.util.List;
 import java.util.Optional;
@@ -11,13 +11,13 @@ import lanetide.cli.scenario.value.Value;
 import lanetide.squads.model.LanePair;
 
 /** Reads a range of lanes, such as {@code 1 to 24}, and pairs them from the left. */
-final class LaneRange {
+public final class LaneRange {
     private static final Pattern LANES = Pattern.compile("(\\d{1,6}) to (\\d{1,6})");
 
     private LaneRange() {}
 
     /** The pairs; none, and a notice, if the range is wrong. */
-    static List<LanePair> read(Value lanes) {
+    public static List<LanePair> read(Value lanes) {
         Optional<String> text = lanes.text();
         Matcher matcher = LANES.matcher(text.orElse(""));
         if (!matcher.matches()) {

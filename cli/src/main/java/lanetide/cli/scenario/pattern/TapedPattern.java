@@ -1,4 +1,4 @@
-package lanetide.cli.scenario.reader;
+package lanetide.cli.scenario.pattern;
 
 import java.util.Optional;
 import lanetide.cli.scenario.key.PatternKeys;
@@ -14,8 +14,7 @@ import lanetide.oilflow.film.TapeTable;
 final class TapedPattern {
     private TapedPattern() {}
 
-    static Optional<OilPattern> build(Section section, TapeTable tapes) {
-        String name = section.get(PatternKeys.NAME);
+    static Optional<OilPattern> build(Section section, String name, TapeTable tapes) {
         double lengthM = section.get(PatternKeys.LENGTH);
         double tapedMl = tapes.volumeMl(lengthM, 0);
         if (!PatternKeys.VOLUMES.range().contains(tapedMl)) {

@@ -1,4 +1,4 @@
-package lanetide.cli.scenario.reader;
+package lanetide.cli.scenario.lanes;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +13,7 @@ import lanetide.cli.scenario.value.Value;
 import lanetide.squads.model.LanePair;
 
 /** Reads which pairs of lanes are in use, which of a range are closed, and which of those in use are kept spare. */
-final class PairsReader {
+public final class PairsReader {
     private final Section section;
     private final Set<LanePair> closed;
 
@@ -23,7 +23,7 @@ final class PairsReader {
     }
 
     /** The pairs; what is wrong has a notice. */
-    static Lanes read(Section centre) {
+    public static Lanes read(Section centre) {
         PairsReader reader = new PairsReader(centre);
         List<LanePair> pairs = reader.inUse();
         return new Lanes(pairs, reader.closed, reader.spare(pairs));

@@ -1,4 +1,4 @@
-package lanetide.cli.scenario.reader;
+package lanetide.cli.scenario.pattern;
 
 import java.util.List;
 import java.util.Map;

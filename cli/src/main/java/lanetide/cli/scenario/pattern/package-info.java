@@ -1,0 +1,2 @@
+/** Oil patterns of a scenario, by their sheets or by tapes. */
+package lanetide.cli.scenario.pattern;
