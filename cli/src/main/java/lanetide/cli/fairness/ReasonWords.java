@@ -55,6 +55,8 @@ public final class ReasonWords {
                 + switch (squad.conditioning()) {
                     case STRIP_AND_OIL -> "just stripped and oiled";
                     case OIL_OVER -> "oiled over what was left";
+                    case CLEAN_ENDS ->
+                        "cleaned past the end, on which " + Figures.plain(squad.games(), 1) + " games have been played";
                     case NONE -> "on which " + Figures.plain(squad.games(), 1) + " games have been played";
                 };
     }

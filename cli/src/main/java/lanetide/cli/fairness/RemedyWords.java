@@ -35,6 +35,7 @@ public final class RemedyWords {
         return switch (oiling) {
             case STRIP_AND_OIL -> "fresh oil for every squad";
             case OIL_OVER -> "oil over before every later squad";
+            case CLEAN_ENDS -> "cleaning past the end before every squad";
             case NONE -> "no oil before any squad";
         };
     }

@@ -39,6 +39,7 @@ public final class PatternWords {
         return switch (conditioning) {
             case STRIP_AND_OIL -> "cleaned and oiled";
             case OIL_OVER -> "oiled over";
+            case CLEAN_ENDS -> "cleaned past the end";
             case NONE -> "left as they are";
         };
     }

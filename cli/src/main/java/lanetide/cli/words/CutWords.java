@@ -3,7 +3,6 @@ package lanetide.cli.words;
 import java.util.List;
 import java.util.stream.Collectors;
 import lanetide.cli.scenario.key.Range;
-import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Counting;
 import lanetide.squads.model.Cut;
 import lanetide.squads.model.Event;
@@ -49,7 +48,11 @@ public final class CutWords {
                         ? ""
                         : "on " + finals.onPairs().stream().map(LanePair::id).collect(Collectors.joining(", ")) + ", ")
                 + "on the lanes as they are"
-                + (finals.conditioning() == Conditioning.NONE ? "" : " once oiled again");
+                + switch (finals.conditioning()) {
+                    case STRIP_AND_OIL, OIL_OVER -> " once oiled again";
+                    case CLEAN_ENDS -> " once cleaned past the end";
+                    case NONE -> "";
+                };
     }
 
     private static String ties(Cut cut) {

@@ -209,6 +209,25 @@ public final class OilFilm {
     }
 
     /**
+     * Cleans the lane past a distance.
+     *
+     * @param distanceM distance from the foul line (m); of a row the share of its film is taken that lies past
+     * @return oil taken off (mL)
+     */
+    public double stripPast(double distanceM) {
+        double takenMl = volumePastMl(distanceM);
+        double rowsBefore = distanceM / grid.rowLengthM();
+        int first = (int) rowsBefore;
+        if (first < grid.rows()) {
+            for (int start = 0; start < thicknessUm.length; start += grid.rows()) {
+                thicknessUm[start + first] *= rowsBefore - first;
+                Arrays.fill(thicknessUm, start + first + 1, start + grid.rows(), 0);
+            }
+        }
+        return takenMl;
+    }
+
+    /**
      * Oil on the lane.
      *
      * @return millilitres

@@ -47,6 +47,25 @@ class OilFilmTest {
                 .isZero();
     }
 
+    /** Of the row in which it begins, the share is taken that lies past; rows before keep every bit. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 33.25, 40, 59.5, 60})
+    void cleaningPastADistanceTakesWhatLiesThereAndNothingElse(double feet) {
+        LaneGrid grid = new LaneGrid(1, 2);
+        OilFilm film = OilFilm.fresh(OilPattern.of("long", 50 * FOOT_M, 25, 3), grid);
+        OilFilm before = film.copy();
+        double pastMl = film.volumePastMl(feet * FOOT_M);
+
+        double takenMl = film.stripPast(feet * FOOT_M);
+
+        assertThat(takenMl).isEqualTo(pastMl);
+        assertThat(film.volumePastMl(Math.ceil(feet) * FOOT_M)).isCloseTo(0, within(1e-12));
+        assertThat(film.volumeMl()).isCloseTo(before.volumeMl() - takenMl, within(1e-10));
+        for (int row = 0; row < Math.floor(feet); row++) {
+            assertThat(film.thicknessUm(30, row)).isEqualTo(before.thicknessUm(30, row));
+        }
+    }
+
     private static AcrossShape side(RandomGenerator random) {
         return new AcrossShape(1 + 2 * random.nextDouble(), 5 + 5 * random.nextDouble(), 12 + 5 * random.nextDouble());
     }

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import lanetide.squads.model.Bowler;
-import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
 import lanetide.squads.model.Squad;
@@ -58,7 +57,7 @@ final class Reasons {
         double games = 0;
         for (int s = 0; s <= squad; s++) {
             if (event.shareLanes(s, squad)) {
-                games = event.squads().get(s).conditioning() == Conditioning.NONE ? games : 0;
+                games = event.squads().get(s).conditioning().laysOil() ? 0 : games;
                 games += s < squad ? event.gamesOnPair(s) : 0;
             }
         }

@@ -34,7 +34,7 @@ public record MachinePlan(List<LaneTimes> lanes) {
      * @param machine the machine that oils it, from 1
      * @param beganMs when the work on it begins, from the start (ms)
      * @param strippedMs when it is clean, from the start (ms); at the beginning where it is not cleaned
-     * @param oiledMs when it is oiled, from the start (ms)
+     * @param oiledMs when it is oiled, from the start (ms); when it is clean where it is not oiled
      */
     public record LaneTimes(int lane, int machine, long beganMs, long strippedMs, long oiledMs) {}
 
@@ -89,23 +89,29 @@ public record MachinePlan(List<LaneTimes> lanes) {
     private static final class Work {
         private final Simulator simulator = new Simulator();
         private final LaneMachines machines;
-        private final boolean strips;
+        private final Conditioning conditioning;
         private final Fleet oilers;
         private final List<LaneTimes> done = new ArrayList<>();
 
         Work(LaneMachines machines, Conditioning conditioning) {
             this.machines = machines;
-            this.strips = conditioning == Conditioning.STRIP_AND_OIL;
+            this.conditioning = conditioning;
             this.oilers = new Fleet("oilers", machines.combined() + machines.oilers());
         }
 
         List<LaneTimes> on(List<Integer> lanes) {
-            if (strips && machines.combined() == 0) {
+            if (!conditioning.laysOil()) {
+                Fleet cleaners = new Fleet("cleaners", machines.combined() + machines.cleaners());
+                lanes.forEach(lane -> cleaners.work(
+                        lane,
+                        machines.stripMsPerLane(),
+                        (cleaner, beganMs) -> oiled(lane, cleaner, beganMs, simulator.nowMs())));
+            } else if (conditioning.cleans() && machines.combined() == 0) {
                 Fleet cleaners = new Fleet("cleaners", machines.cleaners());
                 lanes.forEach(lane -> cleaners.work(
                         lane, machines.stripMsPerLane(), (cleaner, beganMs) -> oilStripped(lane, beganMs)));
             } else {
-                long stripMs = strips ? machines.stripMsPerLane() : 0;
+                long stripMs = conditioning.cleans() ? machines.stripMsPerLane() : 0;
                 lanes.forEach(lane -> oilers.work(
                         lane,
                         stripMs + machines.oilMsPerLane(),

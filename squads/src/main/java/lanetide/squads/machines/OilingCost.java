@@ -79,6 +79,6 @@ public record OilingCost(Costs costs, Event event) {
     }
 
     private double material(double volumeMl, Conditioning how) {
-        return volumeMl / 1000 * costs.oilLitre() + (how == Conditioning.STRIP_AND_OIL ? costs.cleanerLane() : 0);
+        return (how.laysOil() ? volumeMl / 1000 * costs.oilLitre() : 0) + (how.cleans() ? costs.cleanerLane() : 0);
     }
 }

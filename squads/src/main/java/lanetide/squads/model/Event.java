@@ -421,7 +421,7 @@ public record Event(
         Set<Integer> oiled = new HashSet<>();
         for (int i = 0; i < squads.size(); i++) {
             List<Integer> lanes = plans.get(i).lanes(centre);
-            if (squads.get(i).conditioning() == Conditioning.NONE && !oiled.containsAll(lanes)) {
+            if (!squads.get(i).conditioning().laysOil() && !oiled.containsAll(lanes)) {
                 throw new IllegalArgumentException((i == 0 ? "the first squad, " : "squad ")
                         + squads.get(i).id() + (i == 0 ? "," : "") + " would find bare lanes");
             }

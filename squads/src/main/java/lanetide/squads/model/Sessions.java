@@ -23,7 +23,7 @@ public final class Sessions {
             Squad squad = event.squads().get(i);
             sessions.add(new Session(
                     squad.id(),
-                    squad.conditioning() != Conditioning.NONE,
+                    squad.conditioning().laysOil(),
                     event.rotations().get(i),
                     squad.groups().stream().map(Sessions::hands).toList(),
                     pairs(event, i)));

@@ -54,6 +54,13 @@ final class LaneInPlay {
         strippedMl += film.strip();
     }
 
+    /** Cleans it past the end of the pattern that was laid last. */
+    void cleanEnds() {
+        if (pattern != null) {
+            strippedMl += film.stripPast(pattern.lengthM());
+        }
+    }
+
     /** Lays what a machine lays of a pattern, given as it lies on a bare lane. */
     void oil(OilPattern laid, OilFilm fresh, LaidRatio ratio) {
         pattern = laid;

@@ -36,7 +36,12 @@ final class Machines {
             if (conditioning == Conditioning.STRIP_AND_OIL) {
                 simulator.schedule(times.strippedMs(), Phase.MACHINE, "lane stripped", lane::strip);
             }
-            simulator.schedule(times.oiledMs(), Phase.MACHINE, "lane oiled", () -> oil(lane));
+            if (conditioning == Conditioning.CLEAN_ENDS) {
+                simulator.schedule(times.strippedMs(), Phase.MACHINE, "end of lane cleaned", lane::cleanEnds);
+            }
+            if (conditioning.laysOil()) {
+                simulator.schedule(times.oiledMs(), Phase.MACHINE, "lane oiled", () -> oil(lane));
+            }
         }
         simulator.schedule(plan.durationMs(), Phase.MACHINE, "lanes ready", whenDone);
     }

@@ -67,7 +67,7 @@ final class SquadPlay {
     /** The machines are free for it. */
     private void condition(MachinePlan plan) {
         beganMs = simulator.nowMs();
-        if (squad.conditioning() == Conditioning.OIL_OVER) {
+        if (squad.conditioning() != Conditioning.STRIP_AND_OIL) {
             LaneInPlay.rest(lanes, day.levelling(), beganMs);
         }
         new Machines(simulator, day.event().centre().machines(), planned.patterns(), lanes)

@@ -24,7 +24,7 @@ final class LongBlock {
         this.event = event;
         int[] games = new int[event.centre().pairs().size()];
         for (int s = 0; s < event.squads().size(); s++) {
-            if (event.squads().get(s).conditioning() != Conditioning.NONE) {
+            if (event.squads().get(s).conditioning().laysOil()) {
                 java.util.Arrays.fill(games, 0);
             }
             ages.add(ages(event.rotations().get(s), games));

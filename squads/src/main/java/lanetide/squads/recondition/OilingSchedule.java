@@ -6,7 +6,8 @@ import java.util.List;
  * Before which squads of an event all lanes are oiled, and what comes of it.
  *
  * @param squads the squads, counted from zero; the first is always among them
- * @param oilingCost cost of all oilings, in the user's currency
+ * @param oilingCost cost of all oilings, and of cleaning the ends of lanes where that is planned, in the user's
+ *     currency
  * @param scoresCost what the changed scores cost
  * @param low lower end of the 90 % interval of the cost of both: under the sets of values, or with the usual values
  *     alone over playings that are drawn again

@@ -82,7 +82,7 @@ public final class ReoilStudy {
         double[] loss = policies.loss(ages.spreadPins());
         List<Integer> games = gamesOfSquads();
         List<Integer> planned = IntStream.range(0, games.size())
-                .filter(s -> s == 0 || event.squads().get(s).conditioning() != Conditioning.NONE)
+                .filter(s -> s == 0 || event.squads().get(s).conditioning().laysOil())
                 .boxed()
                 .toList();
         return new ReoilResult(

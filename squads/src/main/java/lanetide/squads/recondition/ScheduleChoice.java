@@ -79,12 +79,21 @@ final class ScheduleChoice {
                 .toList();
     }
 
+    /** Oiling once, and cleaning the ends of lanes where that is planned and they are not oiled. */
+    private double machines(int start, int end) {
+        return oiling
+                + IntStream.range(start + 1, end)
+                        .filter(squad -> event.squads().get(squad).conditioning() == Conditioning.CLEAN_ENDS)
+                        .mapToDouble(new OilingCost(plan.costs(), event)::before)
+                        .sum();
+    }
+
     /** Oiling once, and playing a stretch on it; worked out once for all stretches. */
     private Stretches.Cost cost(Stretches.Cost pinGames) {
         double[][] costs = new double[squads()][squads() + 1];
         for (int start = 0; start < squads(); start++) {
             for (int end = start + 1; end <= squads(); end++) {
-                costs[start][end] = oiling + plan.costs().pin() * pinGames.of(start, end);
+                costs[start][end] = machines(start, end) + plan.costs().pin() * pinGames.of(start, end);
             }
         }
         return (start, end) -> costs[start][end];
@@ -114,18 +123,19 @@ final class ScheduleChoice {
 
     private List<Integer> planned() {
         return IntStream.range(0, squads())
-                .filter(s -> s == 0 || event.squads().get(s).conditioning() != Conditioning.NONE)
+                .filter(s -> s == 0 || event.squads().get(s).conditioning().laysOil())
                 .boxed()
                 .toList();
     }
 
     private OilingSchedule schedule(List<Integer> choice, SquadLosses losses, List<Stretches.Cost> possible) {
         double pinGames = Stretches.sum(choice, squads(), losses::pinGames);
+        double machines = Stretches.sum(choice, squads(), this::machines);
         double[] interval = Redrawing.interval(
                 possible.stream()
                         .mapToDouble(cost -> Stretches.sum(choice, squads(), cost))
                         .toArray(),
-                choice.size() * oiling + plan.costs().pin() * pinGames);
+                machines + plan.costs().pin() * pinGames);
         Centre centre = event.centre();
         double hours = centre.machines().most()
                 * MachinePlan.of(centre.machines(), centre.laneNumbers(), Conditioning.STRIP_AND_OIL)
@@ -137,7 +147,7 @@ final class ScheduleChoice {
                 .orElseThrow();
         return new OilingSchedule(
                 choice,
-                choice.size() * oiling,
+                machines,
                 plan.costs().pin() * pinGames,
                 interval[0],
                 interval[1],

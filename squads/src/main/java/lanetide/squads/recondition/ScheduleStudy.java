@@ -81,12 +81,18 @@ public final class ScheduleStudy {
         return new ScheduleChoice(events.event(), plan, study.styles.size(), events.sets()).of(playings, oilings);
     }
 
-    /** The event from a squad on, with lanes cleaned and oiled before that one alone. */
+    /**
+     * The event from a squad on, with lanes cleaned and oiled before that one alone; where the ends of lanes are
+     * cleaned, they still are.
+     */
     static Event from(Event event, int first) {
         List<Squad> squads = IntStream.range(first, event.squads().size())
-                .mapToObj(s -> event.squads()
-                        .get(s)
-                        .withConditioning(s == first ? Conditioning.STRIP_AND_OIL : Conditioning.NONE))
+                .mapToObj(s -> {
+                    Squad squad = event.squads().get(s);
+                    return s == first
+                            ? squad.withConditioning(Conditioning.STRIP_AND_OIL)
+                            : squad.conditioning().laysOil() ? squad.withConditioning(Conditioning.NONE) : squad;
+                })
                 .toList();
         return event.withSquads(
                 squads, event.plans().subList(first, event.plans().size()));

@@ -5,21 +5,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
 import lanetide.squads.model.Bowler;
-import lanetide.squads.model.Centre;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Counting;
 import lanetide.squads.model.Cut;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
-import lanetide.squads.model.LanePair;
 import lanetide.squads.model.Squad;
 import lanetide.squads.model.TieRule;
 import lanetide.squads.qualifying.CutChances;
@@ -148,61 +144,6 @@ class CutChancesTest {
         assertThat(all.squads().get(0).more().value()).isCloseTo(0.5, within(1e-9));
         assertThat(all.squads().get(1).more().value()).isCloseTo(-0.5, within(1e-9));
         assertThat(found.score().value()).isEqualTo(400);
-    }
-
-    /** Luck goes by names, so what everybody bowled is held and the squads are called otherwise. */
-    @Test
-    void relabellingSquadsChangesLabelsOnly() {
-        Event event = withCut(SmallEvents.mixed(3, 3), 5);
-        Event renamed = event.withSquads(event.squads().stream()
-                .map(squad -> squad.withId("new " + squad.id()))
-                .toList());
-        List<CutPlayed> playings = new ArrayList<>();
-        SplittableRandom random = new SplittableRandom(4);
-        SeatingRounds rounds = new SeatingRounds(new PossibleEvents(event, 1), PLAYED);
-        for (int number = 0; number < rounds.playings(); number++) {
-            double[] chance = random.doubles(18).toArray();
-            playings.add(new CutPlayed(chance, chance, 5, 400 + random.nextInt(50)));
-        }
-        SeatingRounds again = new SeatingRounds(new PossibleEvents(renamed, 1), PLAYED);
-
-        CutChances found = new CutEstimates(event, rounds, playings).chances();
-        CutChances other = new CutEstimates(renamed, again, playings).chances();
-
-        assertThat(other.levels().get(0).squads())
-                .extracting(CutChances.InSquad::squad)
-                .containsExactly("new A", "new B");
-        assertThat(other)
-                .usingRecursiveComparison()
-                .ignoringFieldsMatchingRegexes(".*squads.squad")
-                .isEqualTo(found);
-    }
-
-    /**
-     * The same lanes under other numbers, all values as usual: by other numbers the same boards are out of level else.
-     */
-    @Test
-    void relabellingLanesChangesNothing() {
-        Event event = withCut(SmallEvents.mixed(3, 3), 5);
-        Centre centre = event.centre();
-        Event elsewhere = event.in(new Centre(
-                centre.pairs().stream()
-                        .map(pair -> new LanePair(pair.left() + 20, pair.right() + 20))
-                        .toList(),
-                centre.surface(),
-                centre.machines(),
-                Map.of(),
-                List.of()));
-        FairnessPlan few = PLAYED.playing(24);
-
-        FairnessResult found = FairnessStudy.run(event, few, 2, done -> {});
-        FairnessResult other = FairnessStudy.run(elsewhere, few, 2, done -> {});
-
-        assertThat(other.cut()).isEqualTo(found.cut());
-        assertThat(other.effects())
-                .extracting(Effect::advantagePins)
-                .containsExactlyElementsOf(
-                        found.effects().stream().map(Effect::advantagePins).toList());
     }
 
     @Test

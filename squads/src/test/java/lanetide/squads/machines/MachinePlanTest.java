@@ -56,6 +56,20 @@ class MachinePlanTest {
                 .containsExactly(90_000L, 140_000L, 190_000L, 240_000L);
     }
 
+    /** Where nothing is oiled a lane is done when it is clean, by the machines that clean. */
+    @Test
+    void theEndsOfLanesAreCleanedInTheTimeOfCleaning() {
+        assertThat(MachinePlan.of(Fixtures.machines(1, 40_000, 50_000), FOUR, Conditioning.CLEAN_ENDS)
+                        .lanes())
+                .containsExactly(
+                        new MachinePlan.LaneTimes(1, 1, 0, 40_000, 40_000),
+                        new MachinePlan.LaneTimes(2, 1, 40_000, 80_000, 80_000),
+                        new MachinePlan.LaneTimes(3, 1, 80_000, 120_000, 120_000),
+                        new MachinePlan.LaneTimes(4, 1, 120_000, 160_000, 160_000));
+        assertThat(MachinePlan.of(apart(2, 1), FOUR, Conditioning.CLEAN_ENDS).durationMs())
+                .isEqualTo(80_000);
+    }
+
     /** Two oilers wait for one cleaner: the last lane is clean at 160 s and oiled 50 s later. */
     @Test
     void twoOilersAreAsFastAsTheOneCleaner() {

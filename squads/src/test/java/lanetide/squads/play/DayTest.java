@@ -78,11 +78,35 @@ class DayTest {
         long machinesMs = switch (conditioning) {
             case NONE -> 0;
             case OIL_OVER -> 2 * Events.OIL_MS;
+            case CLEAN_ENDS -> 2 * Events.STRIP_MS;
             case STRIP_AND_OIL -> 2 * (Events.OIL_MS + Events.STRIP_MS);
         };
         long leftMs = result.squads().get(0).endMs();
         assertThat(leftMs).isGreaterThan(plannedMs);
         assertThat(result.squads().get(1).startMs()).isEqualTo(leftMs + machinesMs);
+    }
+
+    /** What was carried past the end is gone, and nothing else: the oil before it is as the first squad left it. */
+    @Test
+    void whereTheEndsAreCleanedASquadFindsTheOldOilWithoutWhatWasCarriedPastIt() {
+        EventResult result = twoSquads(LATE_MS, Conditioning.CLEAN_ENDS);
+
+        for (int lane = 1; lane <= 2; lane++) {
+            LaneState left = state(result, lane, "A", 2);
+            LaneState found = state(result, lane, "B", 0);
+            assertThat(left.carrydownMl()).isPositive();
+            assertThat(found.carrydownMl()).isZero();
+            assertThat(found.volumeMl()).isCloseTo(left.volumeMl() - left.carrydownMl(), within(1e-9));
+            assertThat(found.gamesOnOil()).isEqualTo(left.gamesOnOil());
+        }
+        assertThat(result.oil().relativeError()).isCloseTo(0, within(1e-12));
+    }
+
+    private static LaneState state(EventResult result, int lane, String squad, int afterGame) {
+        return result.lanes().stream()
+                .filter(state -> state.lane() == lane && state.squad().equals(squad) && state.afterGame() == afterGame)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

@@ -59,7 +59,7 @@ public final class CutKeys {
             .key("start", new Clock(), "start of practice, after all squads")
             .required("\"20:00\" or \"day 2 20:00\"");
     public static final Key<Conditioning> FINALS_OIL = OF_FINALS
-            .key("oil", new Choice<>("oil", Names.OILINGS), "fresh, over or none, as before a squad")
+            .key("oil", new Choice<>("oil", Names.OILINGS), "fresh, over, ends or none, as before a squad")
             .usual(Conditioning.NONE);
     public static final Key<Long> FINALS_PRACTICE = OF_FINALS
             .key("practice", Form.time("min", Sources.HOUR_MS * 2), "on the pair of the first match")

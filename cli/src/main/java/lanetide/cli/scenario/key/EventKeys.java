@@ -104,7 +104,8 @@ public final class EventKeys {
     public static final Key<String> OIL = SQUAD.key(
                     "oil",
                     new Name("oil", String.join(", ", Names.OILINGS.keySet())),
-                    "fresh (cleaned, then oiled), over (oiled over what is left) or none")
+                    "fresh (cleaned, then oiled), over (oiled over what is left), ends (cleaned past the pattern, not oiled)"
+                            + " or none")
             .required("fresh");
     public static final Key<Integer> SQUAD_GAMES =
             SQUAD.key("games", Form.whole(1, MAX_GAMES), "of this squad").optional("3 to 8", "the event's");

@@ -60,6 +60,7 @@ public record Names(
 
     private static Map<String, Conditioning> oil() {
         Map<String, Conditioning> oil = inOrder("fresh", Conditioning.STRIP_AND_OIL, "over", Conditioning.OIL_OVER);
+        oil.put("ends", Conditioning.CLEAN_ENDS);
         oil.put("none", Conditioning.NONE);
         return oil;
     }

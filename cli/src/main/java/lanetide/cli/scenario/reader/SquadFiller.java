@@ -17,9 +17,6 @@ import lanetide.squads.model.Group;
 
 /** Finds every squad's bowlers, from its own field, the event's field or the entry list, and checks that they fit. */
 record SquadFiller(FieldReader fields, NamedFields named, EntriesReader entries) {
-    /** Places where lanes are wrong, which a notice of its own says. */
-    private static final int NO_LIMIT = 1_000_000;
-
     /**
      * Bowlers of a squad.
      *
@@ -55,7 +52,7 @@ record SquadFiller(FieldReader fields, NamedFields named, EntriesReader entries)
                         squad.called(),
                         squad.section()
                                 .find(EventKeys.SQUAD_PLACES)
-                                .orElse(squad.pairs() == 0 ? NO_LIMIT : squad.pairs() * GroupNotices.MAX_ON_A_PAIR)))
+                                .orElse(squad.pairs() * GroupNotices.MAX_ON_A_PAIR)))
                 .toList();
     }
 

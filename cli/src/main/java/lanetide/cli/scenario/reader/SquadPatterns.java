@@ -49,7 +49,7 @@ final class SquadPatterns {
 
     private Optional<LanePatterns> read(SquadDraft squad) {
         Section section = squad.section();
-        boolean isOiled = squad.conditioning().filter(Conditioning.NONE::equals).isEmpty();
+        boolean isOiled = squad.conditioning().map(Conditioning::laysOil).orElse(true);
         if (!isOiled) {
             refuse(section, EventKeys.SQUAD_PATTERN);
             refuse(section, EventKeys.SQUAD_LANE_PATTERNS);

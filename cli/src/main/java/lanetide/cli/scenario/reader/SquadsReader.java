@@ -86,7 +86,7 @@ final class SquadsReader {
         for (int i = 0; i < squads.size(); i++) {
             SquadDraft squad = squads.get(i);
             Optional<Value> none = squad.conditioning()
-                    .filter(Conditioning.NONE::equals)
+                    .filter(how -> !how.laysOil())
                     .flatMap(how -> squad.section().value(EventKeys.OIL));
             List<LanePair> bare = squad.lanes().pairs().stream()
                     .filter(pair -> !oiled.contains(pair))
