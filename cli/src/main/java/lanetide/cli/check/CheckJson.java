@@ -35,6 +35,10 @@ public final class CheckJson {
             node.put("message", notice.message());
         });
         reading.scenario()
+                .map(Scenario::changes)
+                .filter(changes -> !changes.isEmpty())
+                .ifPresent(changes -> changes.forEach(answer.putArray("changes")::add));
+        reading.scenario()
                 .map(Scenario::drawn)
                 .filter(entries -> !entries.sayAll())
                 .ifPresent(entries -> write(answer.putObject("entries"), entries));

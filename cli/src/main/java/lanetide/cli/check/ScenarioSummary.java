@@ -32,6 +32,7 @@ public final class ScenarioSummary {
         Event event = scenario.event();
         page.heading("What the scenario says");
         page.item(event.name() + ", seed " + scenario.seed() + ".");
+        scenario.changes().forEach(page::item);
         page.item(centre(event.centre()));
         event.patterns().forEach(pattern -> page.item(PatternWords.named(pattern, metric)));
         LaidWords.laid(event).forEach(page::item);

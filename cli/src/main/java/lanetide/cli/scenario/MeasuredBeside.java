@@ -54,7 +54,8 @@ public record MeasuredBeside(Path file, byte[] bytes) {
                 Stream.concat(reading.inputs().stream(), tables.stream().map(MeasuredBeside::file))
                         .toList(),
                 notices.hasErrors() ? Optional.empty() : Optional.of(scenario.with(all)),
-                told);
+                told,
+                reading.source());
     }
 
     private static void twice(MeasuredBeside table, Notices notices) {

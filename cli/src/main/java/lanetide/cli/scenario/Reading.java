@@ -19,13 +19,15 @@ import lanetide.cli.scenario.notice.Severity;
  *     there
  * @param scenario the scenario; empty if a notice is an error
  * @param notices everything found, in the order of the file
+ * @param source the scenario as it is written; empty if there is none
  */
 public record Reading(
         Optional<String> sha256,
         Map<String, String> namedFiles,
         List<Path> inputs,
         Optional<Scenario> scenario,
-        List<Notice> notices) {
+        List<Notice> notices,
+        Optional<Source> source) {
     /** Copies the map and the lists. */
     public Reading {
         namedFiles = Collections.unmodifiableMap(new TreeMap<>(namedFiles));
@@ -40,7 +42,7 @@ public record Reading(
      * @return the reading
      */
     public Reading with(Scenario other) {
-        return new Reading(sha256, namedFiles, inputs, Optional.of(other), notices);
+        return new Reading(sha256, namedFiles, inputs, Optional.of(other), notices, source);
     }
 
     /**
@@ -51,7 +53,7 @@ public record Reading(
      */
     public Reading with(List<Notice> more) {
         List<Notice> all = Stream.concat(notices.stream(), more.stream()).toList();
-        return new Reading(sha256, namedFiles, inputs, scenario.map(known -> known.with(doubts(more))), all);
+        return new Reading(sha256, namedFiles, inputs, scenario.map(known -> known.with(doubts(more))), all, source);
     }
 
     /** What of these makes answers doubtful, in words. */

@@ -12,6 +12,7 @@ import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.SourceText;
 import lanetide.cli.scenario.value.Value;
 import lanetide.cli.scenario.value.YamlTree;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /**
@@ -66,6 +67,8 @@ public final class ScenarioReader {
                         seeded.drawn(),
                         notices.assumptions().list(),
                         Reading.doubts(notices.list()))),
-                notices.list());
+                notices.list(),
+                event.flatMap(read -> root.filter(MappingNode.class::isInstance)
+                        .map(node -> new Source((MappingNode) node, read.entries()))));
     }
 }

@@ -25,6 +25,7 @@ import lanetide.squads.draw.GroupDraw;
 import lanetide.squads.draw.Partners;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Group;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
 
 /** Reads bowlers listed one by one. */
 public final class EntriesReader {
@@ -33,6 +34,7 @@ public final class EntriesReader {
     private final LevelLimits limits;
     private final NamedFiles files;
     private final Map<String, List<Entry>> bySquad = new LinkedHashMap<>();
+    private final Map<String, List<Entry>> absent = new LinkedHashMap<>();
     private final Map<String, Integer> averages = new HashMap<>();
     private final Map<DrawnTraits.Who, String> teams = new LinkedHashMap<>();
     private final Optional<EntryDraw> draw;
@@ -161,6 +163,17 @@ public final class EntriesReader {
                         .read(bytes));
     }
 
+    /** What is written of each bowler, those who stay away too, by squad, then by what the event calls him. */
+    public Map<String, Map<String, MappingNode>> written() {
+        Map<String, Map<String, MappingNode>> written = new LinkedHashMap<>();
+        for (Map<String, List<Entry>> part : List.of(bySquad, absent)) {
+            part.forEach((squad, entries) ->
+                    entries.forEach(entry -> written.computeIfAbsent(squad, key -> new LinkedHashMap<>())
+                            .put(entry.bowler().id(), entry.section().node())));
+        }
+        return written;
+    }
+
     /** The averages given in the list (pins), by bowler. */
     public Map<String, Integer> averages() {
         return averages;
@@ -267,7 +280,9 @@ public final class EntriesReader {
         bowler.ifPresent(known ->
                 squad.ifPresent(id -> team.ifPresent(name -> teams.put(new DrawnTraits.Who(id, known.id()), name))));
         if (!section.notices().hasErrors()) {
-            bowler.ifPresent(known -> squad.ifPresent(id -> bySquad.computeIfAbsent(id, key -> new ArrayList<>())
+            boolean comes = section.find(BowlerKeys.COMES).orElse(true);
+            bowler.ifPresent(known -> squad.ifPresent(id -> (comes ? bySquad : absent)
+                    .computeIfAbsent(id, key -> new ArrayList<>())
                     .add(new Entry(known.with(partners), group, section))));
         }
     }

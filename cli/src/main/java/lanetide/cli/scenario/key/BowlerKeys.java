@@ -101,6 +101,12 @@ public final class BowlerKeys {
                     "name of the doubles, trio or team: who has the same bowls on one pair, and their pins are added")
             .optional("Foxes", "bowls for himself");
 
+    public static final Key<Boolean> COMES = ENTRY.key(
+                    "comes",
+                    new Choice<>("answer", ByName.yesOrNo()),
+                    "no for one who stays away: nobody bowls in his place, and those he shares a name with keep theirs")
+            .usual("no", true);
+
     /** A change of who bowls. */
     public static final Block CHANGE = new Block("changes");
 

@@ -2,9 +2,11 @@ package lanetide.cli.scenario.key;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import lanetide.cli.scenario.key.Form.Choice;
 import lanetide.cli.scenario.key.Form.Clock;
+import lanetide.cli.scenario.key.Form.Each;
 import lanetide.cli.scenario.key.Form.Name;
 import lanetide.cli.scenario.key.Form.Quantity;
 import lanetide.cli.scenario.key.Form.Structure;
@@ -125,6 +127,9 @@ public final class EventKeys {
     public static final Key<Integer> SQUAD_MACHINES = SQUAD.key(
                     "machines", CentreKeys.FLEET, "lane machines used before it")
             .optional("1", "all of the centre's");
+    public static final Key<List<String>> GROUP_NAMES = SQUAD.key(
+                    "groups", new Each<>("list of names", new Text(true)), "names of its groups, in their order")
+            .optional("[1, 2, 4]", "numbers from 1");
     public static final Key<Void> SQUAD_LANES = SQUAD.key(
                     "lanes", Structure.SOME_PAIRS, "its own lanes; others may bowl on the rest meanwhile")
             .optional("9 to 16", "all of the centre's");

@@ -2,6 +2,7 @@ package lanetide.cli.scenario.reader;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
@@ -41,6 +42,7 @@ import lanetide.squads.model.Squad;
 import lanetide.squads.model.SquadPlan;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.RotationDesign;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
 
 /**
  * Reads a whole scenario: each block by its own reader, then what must fit together.
@@ -52,7 +54,7 @@ import lanetide.squads.rotation.design.RotationDesign;
 public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) {
     /**
      * An event, what was measured at it, the designs of its rotations squad by squad, the seed its field was drawn
-     * with, what it can name, what its director sets, and what of its listed bowlers was drawn.
+     * with, what it can name, what its director sets, and what of its listed bowlers was drawn and is written.
      */
     public record Planned(
             Event event,
@@ -62,9 +64,11 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
             PatternBands bands,
             Names names,
             Policy policy,
-            DrawnTraits drawn) {
+            DrawnTraits drawn,
+            Map<String, Map<String, MappingNode>> entries) {
         private Planned with(Measurements known, FindingsReader findings) {
-            return new Planned(findings.applied(event, known), known, designs, seed, bands, names, policy, drawn);
+            return new Planned(
+                    findings.applied(event, known), known, designs, seed, bands, names, policy, drawn, entries);
         }
     }
 
@@ -85,7 +89,7 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
             Optional<Cut> cut) {}
 
     /** The squads with their bowlers, if every one of them is known, and what of these was drawn. */
-    private record Manned(List<Squad> squads, DrawnTraits drawn) {}
+    private record Manned(List<Squad> squads, DrawnTraits drawn, Map<String, Map<String, MappingNode>> entries) {}
 
     /**
      * Reads a scenario in five steps: what each block says, what must fit together, the event, its clock, what was
@@ -159,8 +163,9 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         List<Optional<List<Group>>> groups = new HandicapReader(names.levels())
                 .give(
                         scenario,
-                        filled.stream()
-                                .map(squad -> squad.map(SquadFiller.Filled::groups))
+                        IntStream.range(0, drafts.size())
+                                .mapToObj(squad -> filled.get(squad)
+                                        .map(known -> GroupNames.given(drafts.get(squad), known.groups())))
                                 .toList(),
                         entries.averages());
         List<List<LineUpChange>> changes = new ChangesReader(entries.bowlers(), drafts, groups).read(scenario);
@@ -177,7 +182,7 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                                     .orElse(squad)))
                     .ifPresent(squads::add);
         }
-        return new Manned(squads.size() == drafts.size() ? squads : List.of(), entries.drawn());
+        return new Manned(squads.size() == drafts.size() ? squads : List.of(), entries.drawn(), entries.written());
     }
 
     /** Checks what must fit together, as far as it is known, and plans the rotations. */
@@ -211,7 +216,8 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                 parts.bands().orElseThrow(),
                 parts.names().unmodifiable(),
                 parts.policy().orElseThrow().with(parts.cut().flatMap(Cut::finals)),
-                parts.manned().drawn());
+                parts.manned().drawn(),
+                parts.manned().entries());
     }
 
     private static List<SquadPlan> plans(List<Rotation> rotations, Parts parts) {

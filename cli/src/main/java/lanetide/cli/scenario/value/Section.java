@@ -105,6 +105,11 @@ public final class Section {
         return Place.of(node);
     }
 
+    /** The block as the file, or a table's row, has it. */
+    public MappingNode node() {
+        return node;
+    }
+
     /** Where the block stands. */
     public String path() {
         return path;

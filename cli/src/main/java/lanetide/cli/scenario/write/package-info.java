@@ -1,0 +1,2 @@
+/** Scenarios written back, as they have changed. */
+package lanetide.cli.scenario.write;

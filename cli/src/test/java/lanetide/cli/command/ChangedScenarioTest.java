@@ -1,0 +1,101 @@
+package lanetide.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import lanetide.cli.scenario.Scenarios;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Scenarios written back by {@code check --write} as they have changed on the day. */
+class ChangedScenarioTest {
+    @TempDir
+    Path folder;
+
+    private Path copy(String name) throws IOException {
+        for (String end : List.of(".yaml", ".csv")) {
+            Path file = Scenarios.FOLDER.resolve(name + end);
+            if (Files.exists(file)) {
+                Files.copy(file, folder.resolve(name + end));
+            }
+        }
+        return folder.resolve(name + ".yaml");
+    }
+
+    private static Program.Outcome run(String command, Path scenario, String options, String... more) {
+        List<Object> words = new ArrayList<>(List.of(command, scenario));
+        Arrays.stream(options.split(" ")).filter(word -> !word.isEmpty()).forEach(words::add);
+        words.addAll(List.of(more));
+        return Program.run(words.toArray());
+    }
+
+    /** An answer without what it was made from and rests on. */
+    private static String answer(String command, Path scenario, String options, String... more) {
+        Program.Outcome outcome = run(command, scenario, options, more);
+        assertThat(outcome.exitCode()).as(outcome.err()).isZero();
+        ObjectNode answer = (ObjectNode) JsonMapper.shared().readTree(outcome.out());
+        answer.remove(List.of("scenarioSha256", "namedFilesSha256", "assumptions"));
+        return answer.toPrettyString();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "club-final --no-shows Cedar --late B=30min",
+                "club-final --without 1-2 --no-shows A=5",
+                "small-open --no-shows A=2,C=1 --late B=1h",
+                "shared-lanes --late B=30min",
+                "two-day-open --no-shows A=12 --without 1-2,3-4"
+            })
+    void theWrittenScenarioGivesTheAnswerOfTheOptions(String words) throws IOException {
+        Path scenario = copy(words.substring(0, words.indexOf(' ')));
+        String options = words.substring(words.indexOf(' ') + 1);
+        Path now = folder.resolve("now.yaml");
+        String[] playing = {"--replications", "1", "--sets", "usual", "--format", "json", "--quiet"};
+
+        assertThat(run("check", scenario, options, "--write", now.toString()).exitCode())
+                .isZero();
+
+        assertThat(answer("simulate", now, "", playing)).isEqualTo(answer("simulate", scenario, options, playing));
+        assertThat(Files.readString(now)).startsWith("# " + scenario.getFileName() + " as changed on the day");
+    }
+
+    @Test
+    void aWrittenScenarioCanChangeAgain() throws IOException {
+        Path scenario = copy("small-open");
+        Path now = folder.resolve("now.yaml");
+        Path later = folder.resolve("later.yaml");
+        run("check", scenario, "--no-shows A=2", "--write", now.toString());
+
+        Program.Outcome outcome = run("check", now, "--without 1-2", "--write", later.toString());
+
+        assertThat(outcome.exitCode()).as(outcome.err()).isZero();
+        assertThat(Files.readString(later)).contains("comes: no", "design: listed", "as changed, as changed");
+        assertThat(outcome.out()).contains("go to another pair");
+    }
+
+    @Test
+    void nothingIsWrittenOverTheScenarioOrWhatItCannotSay() throws IOException {
+        Path scenario = copy("club-night");
+        String before = Files.readString(scenario);
+        Path now = folder.resolve("now.yaml");
+
+        Program.Outcome over = run("check", scenario, "", "--write", scenario.toString());
+        Program.Outcome drawn = run("check", scenario, "--no-shows 3", "--write", now.toString());
+
+        assertThat(over.exitCode()).isEqualTo(2);
+        assertThat(Files.readString(scenario)).isEqualTo(before);
+        assertThat(drawn.exitCode()).isEqualTo(2);
+        assertThat(drawn.err()).contains("drawn by shares");
+        assertThat(now).doesNotExist();
+    }
+}
