@@ -118,7 +118,7 @@ final class ScheduleSection {
                         + " fresh oil, by style; \"most in\" is the squad where that is most. A squad's curve never falls with what was"
                         + " played before it. A pin is worth "
                         + "what costs.pin says. Lanes must be oiled before the first squad. Where the scenario oils over what is left,"
-                        + " they are cleaned and oiled here; where it cleans the ends of lanes, that is in the price. Incidents are left out.");
+                        + " they are cleaned and oiled here; where it cleans the ends of lanes, that is in the price. Lanes that are done before the centre opens, if costs.opens says when, lose nothing. Incidents are left out.");
     }
 
     private String count(OilingSchedule schedule) {

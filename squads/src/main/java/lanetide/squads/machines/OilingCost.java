@@ -8,6 +8,7 @@ import lanetide.squads.model.Costs;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LaneMachines;
 import lanetide.squads.model.LanePair;
+import lanetide.squads.model.Squad;
 import lanetide.squads.model.SquadPlan;
 
 /**
@@ -30,17 +31,29 @@ public record OilingCost(Costs costs, Event event) {
      * @return cost of the two lanes of a pair
      */
     public double pairAllAtOnce(Conditioning how) {
-        return pairAllAtOnce(event.centre().laneNumbers(), event.pattern().volumeMl(), how);
+        List<Integer> lanes = event.centre().laneNumbers();
+        return pairAllAtOnce(
+                lanes, event.pattern().volumeMl(), how, hours(event.centre().machines(), lanes, how));
     }
 
     /**
-     * Oiling the lanes of a squad in one go.
+     * What is done to the lanes of a squad in one go.
      *
      * @param squad the squad's place in the event
      * @return cost of all its lanes; 0 if they are left as they are
      */
     public double before(int squad) {
-        Conditioning how = event.squads().get(squad).conditioning();
+        return before(squad, event.squads().get(squad).conditioning());
+    }
+
+    /**
+     * The same if something else is done to them. Lanes that are not open yet bring nothing in.
+     *
+     * @param squad the squad's place in the event
+     * @param how what is done
+     * @return cost of all its lanes; 0 if they are left as they are
+     */
+    public double before(int squad, Conditioning how) {
         SquadPlan plan = event.plans().get(squad);
         List<Integer> lanes = plan.lanes(event.centre());
         Set<Double> volumes =
@@ -51,14 +64,22 @@ public record OilingCost(Costs costs, Event event) {
                         .mapToDouble(lane -> plan.patterns().on(lane).volumeMl())
                         .average()
                         .orElseThrow();
-        return how == Conditioning.NONE ? 0 : plan.pairs(event.centre()).size() * pairAllAtOnce(lanes, meanMl, how);
+        return how == Conditioning.NONE
+                ? 0
+                : plan.pairs(event.centre()).size() * pairAllAtOnce(lanes, meanMl, how, openHours(squad, lanes, how));
     }
 
-    private double pairAllAtOnce(List<Integer> lanes, double volumeMl, Conditioning how) {
+    private double openHours(int squad, List<Integer> lanes, Conditioning how) {
+        Squad of = event.squads().get(squad);
+        long workMs = MachinePlan.of(event.centre().machines(), lanes, how).durationMs();
+        long beginMs = of.arrangements().oiling().beginMs(of.startMs(), workMs);
+        return costs.openMs(beginMs, beginMs + workMs) / MS_PER_HOUR;
+    }
+
+    private double pairAllAtOnce(List<Integer> lanes, double volumeMl, Conditioning how, double idleHours) {
         LaneMachines machines = event.centre().machines();
-        double hours = hours(machines, lanes, how);
-        double labour = costs.labourHour() * machines.most() * hours / lanes.size();
-        return LANES * (material(volumeMl, how) + labour + costs.laneHour() * hours);
+        double labour = costs.labourHour() * machines.most() * hours(machines, lanes, how) / lanes.size();
+        return LANES * (material(volumeMl, how) + labour + costs.laneHour() * idleHours);
     }
 
     /**

@@ -20,15 +20,14 @@ final class ScheduleChoice {
     private final ReoilPlan plan;
     private final int styles;
     private final int sets;
-    private final double oiling;
+    private final OilingCost oiling;
 
     ScheduleChoice(Event event, ReoilPlan plan, int styles, int sets) {
         this.event = event;
         this.plan = plan;
         this.styles = styles;
         this.sets = sets;
-        this.oiling = event.centre().pairs().size()
-                * new OilingCost(plan.costs(), event).pairAllAtOnce(Conditioning.STRIP_AND_OIL);
+        this.oiling = new OilingCost(plan.costs(), event);
     }
 
     OilingSchedules of(List<List<BlockPlaying>> playings, int mostOilings) {
@@ -81,10 +80,10 @@ final class ScheduleChoice {
 
     /** Oiling once, and cleaning the ends of lanes where that is planned and they are not oiled. */
     private double machines(int start, int end) {
-        return oiling
+        return oiling.before(start, Conditioning.STRIP_AND_OIL)
                 + IntStream.range(start + 1, end)
                         .filter(squad -> event.squads().get(squad).conditioning() == Conditioning.CLEAN_ENDS)
-                        .mapToDouble(new OilingCost(plan.costs(), event)::before)
+                        .mapToDouble(oiling::before)
                         .sum();
     }
 
@@ -200,6 +199,11 @@ final class ScheduleChoice {
                 .boxed()
                 .max(Comparator.comparingDouble(squad -> saved[squad]))
                 .orElseThrow();
-        return new OilingSchedule.Payback(start, oiling, Arrays.stream(saved).sum(), start + payer, saved[payer]);
+        return new OilingSchedule.Payback(
+                start,
+                oiling.before(start, Conditioning.STRIP_AND_OIL),
+                Arrays.stream(saved).sum(),
+                start + payer,
+                saved[payer]);
     }
 }

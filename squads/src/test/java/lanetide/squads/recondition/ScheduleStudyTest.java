@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.Random;
 import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
@@ -15,6 +16,7 @@ import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.fixture.ReadmeRow;
 import lanetide.squads.luck.LuckSource;
+import lanetide.squads.machines.OilingCost;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Costs;
@@ -180,5 +182,25 @@ class ScheduleStudyTest {
 
         assertThat(without - two.cost()).isCloseTo(payback.saves() - payback.cost(), within(1e-9));
         assertThat(payback.payerSaves()).isBetween(payback.saves() / SESSIONS, payback.saves());
+    }
+
+    /** Two lanes, 90 s each, 10 a lane's hour: half of the work before opening, all of it, none of it. */
+    @Test
+    void lanesThatAreOiledBeforeTheCentreOpensLoseNothing() {
+        Event week = week(1, SplitModel.NONE);
+        double idle = 2 * 10 * 180 / 3600.0;
+
+        assertThat(cost(week, OptionalLong.empty())).isCloseTo(idle, within(1e-9));
+        assertThat(cost(week, OptionalLong.of(0))).isCloseTo(0, within(1e-9));
+        Event later = week.withSquads(
+                List.of(week.squads().get(0).startingAt(10 * HOUR_MS)),
+                List.of(week.plans().get(0)));
+        assertThat(cost(later, OptionalLong.of(10 * HOUR_MS))).isCloseTo(0, within(1e-9));
+        assertThat(cost(later, OptionalLong.of(10 * HOUR_MS - 90_000))).isCloseTo(idle / 2, within(1e-9));
+        assertThat(cost(later, OptionalLong.of(9 * HOUR_MS))).isCloseTo(idle, within(1e-9));
+    }
+
+    private static double cost(Event event, OptionalLong opensMs) {
+        return new OilingCost(new Costs("EUR", 0, 0, 0, 10, 0, 3, opensMs), event).before(0);
     }
 }

@@ -2,6 +2,7 @@ package lanetide.cli.scenario.key;
 
 import java.util.Map;
 import lanetide.cli.scenario.key.Form.Choice;
+import lanetide.cli.scenario.key.Form.Clock;
 import lanetide.cli.scenario.key.Form.Shares;
 import lanetide.cli.scenario.key.Form.Structure;
 import lanetide.cli.scenario.key.Form.Text;
@@ -99,6 +100,9 @@ public final class RuleKeys {
             "what a lane brings in in an hour, lost while it is oiled; 0 before opening",
             "0 to 30",
             USUAL.laneHour());
+    public static final Key<Long> OPENS = COSTS.key(
+                    "opens", new Clock(), "when the centre opens; until then a lane brings nothing in")
+            .optional("\"09:00\"", "always open");
     public static final Key<Double> PIN =
             cost("pin", "worth of one bowler's expected game not changing by one pin", "0.02 to 1", USUAL.pin());
     public static final Key<Double> UNPLANNED = COSTS.key(

@@ -2,8 +2,10 @@ package lanetide.cli.scenario.reader;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.RuleKeys;
+import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Section;
 import lanetide.squads.model.Costs;
 
@@ -11,6 +13,8 @@ import lanetide.squads.model.Costs;
  * Reads what the director sets by judgement. What it takes for granted is kept apart, as only some commands ask for it.
  */
 final class PolicyReader {
+    private static final long DAY_MS = 24 * 3_600_000L;
+
     private PolicyReader() {}
 
     static Optional<Policy> read(Section whole) {
@@ -30,6 +34,12 @@ final class PolicyReader {
     }
 
     private static Optional<Costs> costs(Section section) {
+        Optional<Long> opensMs = section.find(RuleKeys.OPENS);
+        opensMs.filter(opens -> opens >= DAY_MS)
+                .ifPresent(opens -> section.refuse(
+                        RuleKeys.OPENS,
+                        NoticeCode.OUT_OF_RANGE,
+                        "; it must be a time of every day, so without a day. Write it like \"09:00\"."));
         return section.build(() -> new Costs(
                 section.get(RuleKeys.CURRENCY),
                 section.get(RuleKeys.OIL_LITRE),
@@ -37,6 +47,7 @@ final class PolicyReader {
                 section.get(RuleKeys.LABOUR_HOUR),
                 section.get(RuleKeys.LANE_HOUR),
                 section.get(RuleKeys.PIN),
-                section.get(RuleKeys.UNPLANNED)));
+                section.get(RuleKeys.UNPLANNED),
+                opensMs.map(OptionalLong::of).orElse(OptionalLong.empty())));
     }
 }
