@@ -33,7 +33,9 @@ import lanetide.squads.fairness.FairnessStudy;
 import lanetide.squads.fairness.Remedy;
 import lanetide.squads.fairness.Verdict;
 import lanetide.squads.measure.WhatToMeasure;
+import lanetide.squads.model.Event;
 import lanetide.squads.study.Execution;
+import lanetide.squads.unknown.ValueSets;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -65,6 +67,7 @@ public final class FairnessCommand implements Callable<Integer> {
     private static final int MAX_REPLICATIONS = 1_000_000;
     private static final int MAX_BOUNDS = 1000;
     private static final int DEFAULT_BOUNDS = 4;
+    private static final int DEFAULT_PLAYINGS = 200;
 
     @Mixin
     private CommonOptions options;
@@ -81,10 +84,9 @@ public final class FairnessCommand implements Callable<Integer> {
     @Option(
             names = "--replications",
             paramLabel = "N",
-            defaultValue = "200",
             description =
-                    "How often the event is played at most, in rounds in which bowlers change seats and keep their luck; from the playings of two rounds, which depend on the event, to 1000000 (default: 200).")
-    private int replications;
+                    "How often the event is played at most, in rounds in which bowlers change seats and keep their luck; from the playings of two rounds, which depend on the event, to 1000000 (default: 200; of a cut of more than 300 starts a round under each set of values).")
+    private Integer replications;
 
     @Option(
             names = "--margin",
@@ -199,7 +201,11 @@ public final class FairnessCommand implements Callable<Integer> {
 
     private FairnessResult study(Studies studies) {
         requirePlayings(studies.scenario());
-        return studies.fairness("playings", replications, margin != null ? margin : studies.marginPins(), !stillLanes);
+        return studies.fairness(
+                "playings",
+                playings(studies.scenario().event()),
+                margin != null ? margin : studies.marginPins(),
+                !stillLanes);
     }
 
     private Optional<Bounds> bounds(Studies studies, FairnessResult result) {
@@ -216,9 +222,17 @@ public final class FairnessCommand implements Callable<Integer> {
         return remedies == 0 || stillLanes || isTable() ? List.of() : studies.remedies(result, lost, remedies);
     }
 
+    /** In a large event more rounds than sets of values leave intervals as they are. */
+    private int playings(Event event) {
+        int usual = FairnessStudy.isLarge(event)
+                ? Math.min(DEFAULT_PLAYINGS, ValueSets.MOST_IN_A_STUDY * FairnessStudy.playingsOfRound(event))
+                : DEFAULT_PLAYINGS;
+        return replications == null ? usual : replications;
+    }
+
     private void requirePlayings(Scenario scenario) {
         int fewest = FairnessStudy.fewestPlayings(scenario.event());
-        OptionCheck.requireRange("--replications", replications, fewest, MAX_REPLICATIONS);
+        OptionCheck.requireRange("--replications", playings(scenario.event()), fewest, MAX_REPLICATIONS);
         Unanswered.byFairness(scenario).ifPresent(why -> {
             throw CommandFailure.wrongUse(why);
         });

@@ -38,12 +38,12 @@ final class EventCalendar {
         Event event = scenario.event();
         calendar.setVersion(ICalVersion.V2_0);
         calendar.setProductId(new ProductId("-//Lanetide//EN"));
-        for (OilingPlan.Oiling oiling : OilingPlan.oilings(event)) {
+        for (OilingPlan.Oiling oiling : OilingPlan.oilings(FinalsSheet.withOiling(scenario.withFinals()))) {
             add(
                     "oil-" + oiling.squad().id(),
                     event.name() + ": lanes "
-                            + PatternWords.conditioning(oiling.squad().conditioning()) + " before squad "
-                            + oiling.squad().id(),
+                            + PatternWords.conditioning(oiling.squad().conditioning()) + " before "
+                            + FinalsSheet.called(oiling.squad()),
                     oiling.beginMs(),
                     oiling.doneMs());
         }

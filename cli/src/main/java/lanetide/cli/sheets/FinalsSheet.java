@@ -2,18 +2,25 @@ package lanetide.cli.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import lanetide.cli.report.Table;
 import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.cli.words.CutWords;
+import lanetide.squads.model.Arrangements;
+import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Cut;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Finals;
 import lanetide.squads.model.LanePair;
+import lanetide.squads.model.Squad;
+import lanetide.squads.model.SquadPlan;
 import lanetide.squads.qualifying.People;
 
 /** Who goes on from qualifying, to fill in by hand, and who meets whom in the finals on which lanes. */
 final class FinalsSheet {
+    private static final String NAME = "finals";
+
     private FinalsSheet() {}
 
     /** The parts of an event that has a cut; none if it has none. */
@@ -24,6 +31,42 @@ final class FinalsSheet {
             cut.finals().ifPresent(finals -> parts.add(matches(event, finals)));
         });
         return parts;
+    }
+
+    /**
+     * The event with its finals as one more squad, if lanes are oiled before them: on the lanes of the last squad, as
+     * they are played.
+     */
+    static Event withOiling(Event event) {
+        Optional<Finals> oiled = event.cut()
+                .flatMap(Cut::finals)
+                .filter(finals -> finals.conditioning() != Conditioning.NONE)
+                .filter(finals ->
+                        event.squads().stream().noneMatch(squad -> squad.id().equals(NAME)));
+        return oiled.map(finals -> with(event, finals)).orElse(event);
+    }
+
+    /** A squad as people call it, of an event as {@link #withOiling} gives it. */
+    static String called(Squad squad) {
+        return squad.id().equals(NAME) ? "the finals" : "squad " + squad.id();
+    }
+
+    private static Event with(Event event, Finals finals) {
+        List<Squad> squads = new ArrayList<>(event.squads());
+        squads.add(new Squad(
+                NAME,
+                finals.startMs(),
+                finals.conditioning(),
+                finals.practiceMs(),
+                last(event.squads()).groups(),
+                Arrangements.NONE));
+        List<SquadPlan> plans = new ArrayList<>(event.plans());
+        plans.add(last(event.plans()));
+        return event.withSquads(squads, plans);
+    }
+
+    private static <T> T last(List<T> all) {
+        return all.get(all.size() - 1);
     }
 
     private static SheetModel.Part qualifying(Event event, Cut cut) {
@@ -39,7 +82,8 @@ final class FinalsSheet {
     }
 
     private static SheetModel.Part matches(Event event, Finals finals) {
-        List<LanePair> pairs = event.centre().rotationPairs();
+        List<LanePair> pairs =
+                finals.pairs(event.centre().keeping(last(event.plans()).own()));
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Round", "Match", "Lanes", "First", "Pins", "Second", "Pins"));
         int number = 0;

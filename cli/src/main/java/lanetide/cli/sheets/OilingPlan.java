@@ -101,7 +101,7 @@ record OilingPlan(Event event) {
                 });
         long laneMs = lanes.get(0).oiledMs() - lanes.get(0).beganMs();
         return new SheetModel.Part(
-                "Before squad " + oiling.squad().id(),
+                "Before " + FinalsSheet.called(oiling.squad()),
                 List.of("The lanes are "
                         + PatternWords.conditioning(oiling.squad().conditioning()) + ", " + laneMs / 1000
                         + " s a lane, " + when(oiling.squad().arrangements().oiling())),

@@ -75,7 +75,13 @@ public final class Sheets {
                         Assignments.parts(event).stream(), FinalsSheet.parts(scenario.withFinals()).stream())
                 .toList();
         files.put(ASSIGNMENTS, sheets.html("sheet.jte", "Lane assignments", assignments, ""));
-        files.put(OILING, sheets.html("sheet.jte", "Oiling plan", new OilingPlan(event).parts(), ""));
+        files.put(
+                OILING,
+                sheets.html(
+                        "sheet.jte",
+                        "Oiling plan",
+                        new OilingPlan(FinalsSheet.withOiling(scenario.withFinals())).parts(),
+                        ""));
         files.put(
                 CARDS,
                 sheets.html(

@@ -99,9 +99,15 @@ class SheetsCommandTest {
         assertThat(html("cards.html").select(".card"))
                 .hasSize(48)
                 .allSatisfy(card -> assertThat(card.text()).containsPattern("Your partners as \\w+: \\w+ \\w+"));
+        assertThat(html("oiling.html").select("#oilings tbody tr").eachText())
+                .hasSize(4)
+                .last()
+                .asString()
+                .startsWith("finals cleaned and oiled day 2 14:");
+        assertThat(html("oiling.html").text()).contains("Before the finals");
         assertThat(table("assignments.csv").get(0).isMapped("partners")).isTrue();
         assertThat(Files.readString(into.resolve("calendar.ics")))
-                .contains("Doubles open: finals", "DTSTART:20270307T150000");
+                .contains("Doubles open: finals", "oiled before the finals", "DTSTART:20270307T150000");
     }
 
     /** What is printed after a change is what `rotate` tells of it, and says that it is no longer the plan. */
