@@ -102,7 +102,7 @@ class SchemasTest {
                 "fairness one-pair.yaml --replications 15",
                 "fairness club-final.yaml --replications 12 --remedies 0 --without 5-6",
                 "fairness small-open.yaml --replications 10 --remedies 0 --bounds 0",
-                "reoil one-pair.yaml --replications 4 --games 3"
+                "reoil club-final.yaml --replications 4 --games 2 --oilings 2"
             })
     void anAnswerFitsItsSchemaAndTheSchemaNamesEveryField(String words) {
         String command = words.substring(0, words.indexOf(' '));
