@@ -22,7 +22,7 @@ public final class PatternJson {
      * Writes the answer.
      *
      * @param reading the scenario as it was read, without errors
-     * @param facts its pattern
+     * @param patterns its patterns
      * @return the JSON text
      */
     public static String write(Reading reading, List<PatternFacts> patterns) {
