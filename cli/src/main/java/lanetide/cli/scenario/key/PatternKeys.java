@@ -135,7 +135,9 @@ public final class PatternKeys {
     /** As the first pattern, but for its name, which stands above, and for the limits by which patterns are sorted. */
     private static Block further() {
         Block block = new Block("patterns.NAME");
-        PATTERN.keys().stream().filter(key -> key != NAME && key != OWN_BANDS).forEach(block::add);
+        PATTERN.keys().stream()
+                .filter(key -> !key.equals(NAME) && !key.equals(OWN_BANDS))
+                .forEach(block::add);
         return block;
     }
 
