@@ -13,6 +13,7 @@ import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.cli.words.DesignWords;
 import lanetide.cli.words.LaidWords;
+import lanetide.cli.words.WaitingWords;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
@@ -46,6 +47,7 @@ public final class ScenarioSummary {
         BowlingWords.cut(event).ifPresent(page::item);
         BowlingWords.finals(scenario.policy()).ifPresent(page::item);
         changes(event).ifPresent(page::item);
+        WaitingWords.of(scenario.waiting()).forEach(page::item);
         incidents(event.incidents()).ifPresent(page::item);
         measured(scenario.measurements()).ifPresent(page::item);
         page.heading("Squads (ends are means over playings without oil)");

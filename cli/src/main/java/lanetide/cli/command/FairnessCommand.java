@@ -136,7 +136,8 @@ public final class FairnessCommand implements Callable<Integer> {
         resuming.check(options);
         int exitCode = options.answer((reading, planned) -> {
             RotationNote note = RotationNote.of(planned.designs(), planned.event());
-            Optional<LateChanges> changes = changeOptions.apply(planned.event(), note, planned.seed());
+            Optional<LateChanges> changes =
+                    changeOptions.apply(planned.event(), note, planned.seed(), planned.waiting());
             Scenario scenario = changes.map(late -> late.change().event())
                     .map(event -> goesOnInTwoParts(changes) ? event.withCut(Optional.empty()) : event)
                     .map(planned::with)

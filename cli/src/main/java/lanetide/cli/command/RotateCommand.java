@@ -122,7 +122,8 @@ public final class RotateCommand implements Callable<Integer> {
         Optional<AnswerFile> dotFile = options.file("--dot", dot);
         return options.answer((reading, scenario) -> {
             Planned planned = planned(scenario, objective);
-            Optional<LateChanges> changes = changeOptions.apply(planned.event(), planned.note(), scenario.seed());
+            Optional<LateChanges> changes =
+                    changeOptions.apply(planned.event(), planned.note(), scenario.seed(), scenario.waiting());
             Event event = changes.map(late -> late.change().event()).orElse(planned.event());
             RotationNote note = changes.map(LateChanges::note).orElse(planned.note());
             RotationAnswer rotation = rotation(event, note, objective, scenario.seed());

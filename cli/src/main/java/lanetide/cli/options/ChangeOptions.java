@@ -18,6 +18,7 @@ import lanetide.squads.change.LateStart;
 import lanetide.squads.change.NoShows;
 import lanetide.squads.change.PairLoss;
 import lanetide.squads.change.RotationRepair.Priority;
+import lanetide.squads.change.WaitingList;
 import lanetide.squads.model.Centre;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Finals;
@@ -73,7 +74,7 @@ public final class ChangeOptions {
     private String late;
 
     /** The changes asked for; empty for none. */
-    public Optional<LateChanges> apply(Event event, RotationNote note, long seed) {
+    public Optional<LateChanges> apply(Event event, RotationNote note, long seed, List<WaitingList.Waiting> waiting) {
         if (without.isEmpty()) {
             refuseAlone("--from-squad", fromSquad);
             refuseAlone("--from-game", fromGame);
@@ -84,7 +85,7 @@ public final class ChangeOptions {
         }
         try {
             Change change = Change.none(event);
-            change = change.then(absent(change.event(), seed));
+            change = change.then(absent(change.event(), seed, waiting));
             Set<Integer> lost = lost(event);
             change = change.then(lost.isEmpty() ? Change.none(change.event()) : loss(change.event(), lost));
             change = change.then(late == null ? Change.none(change.event()) : delay(change.event(), seed));
@@ -103,10 +104,12 @@ public final class ChangeOptions {
      */
     public Scenario changed(Scenario planned) {
         RotationNote note = RotationNote.of(planned.designs(), planned.event());
-        return apply(planned.event(), note, planned.seed())
+        return apply(planned.event(), note, planned.seed(), planned.waiting())
                 .map(late -> planned.with(
                                 late.change().event().named(planned.event().name() + ", as changed"))
                         .with(late.assumption())
+                        .withWaiting(WaitingList.still(
+                                planned.waiting(), late.change().event()))
                         .withFinals(planned.policy().finals().map(finals -> elsewhere(finals, planned, late.lost()))))
                 .orElse(planned);
     }
@@ -148,7 +151,7 @@ public final class ChangeOptions {
         return PairLoss.of(event, lost, squad, game - 1, avoidRepeats ? Priority.FEW_REPEATS : Priority.FEW_CHANGES);
     }
 
-    private Change absent(Event event, long seed) {
+    private Change absent(Event event, long seed, List<WaitingList.Waiting> waiting) {
         Map<String, Set<String>> bySquad = new TreeMap<>();
         for (String who : noShows) {
             Optional<Squad> squadOf = event.squads().stream()
@@ -167,7 +170,11 @@ public final class ChangeOptions {
         Change change = Change.none(event);
         for (Map.Entry<String, Set<String>> absent : bySquad.entrySet()) {
             int squad = places(event).get(absent.getKey());
-            change = change.then(NoShows.of(change.event(), squad, absent.getValue()));
+            Change filled = WaitingList.fill(change.event(), squad, absent.getValue(), waiting);
+            Set<String> left = new TreeSet<>(absent.getValue());
+            filled.filled().forEach(place -> left.remove(place.absent()));
+            change = change.then(filled);
+            change = left.isEmpty() ? change : change.then(NoShows.of(change.event(), squad, left));
         }
         return change;
     }

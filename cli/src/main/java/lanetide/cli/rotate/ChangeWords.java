@@ -37,6 +37,9 @@ final class ChangeWords {
                 .forEach(start -> sentences.add("Squad " + start.squad() + " starts at "
                         + TimeOfDay.write(start.nowMs()) + " in place of " + TimeOfDay.write(start.plannedMs()) + "."));
         absent(change);
+        change.filled()
+                .forEach(place -> sentences.add(place.bowler() + ", who waited, takes the place of " + place.absent()
+                        + " in squad " + place.squad() + ", group " + place.group() + "."));
         dissolved(change);
         moved(change);
         parted(change);

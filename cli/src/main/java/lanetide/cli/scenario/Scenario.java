@@ -9,6 +9,7 @@ import lanetide.cli.scenario.key.Names;
 import lanetide.cli.scenario.notice.Assumption;
 import lanetide.cli.scenario.reader.Policy;
 import lanetide.oilflow.film.PatternBands;
+import lanetide.squads.change.WaitingList;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Finals;
@@ -27,6 +28,7 @@ import lanetide.squads.rotation.design.RotationDesign;
  * @param names everything it can name: what ships with the program, and its own
  * @param policy what its director sets by judgement
  * @param drawn what of its listed bowlers the entries do not say, so that it was drawn
+ * @param waiting who waits for a place, squad by squad
  * @param assumptions what answers rest on and the file does not state
  * @param doubts what makes answers doubtful, a sentence or two each
  */
@@ -41,6 +43,7 @@ public record Scenario(
         Names names,
         Policy policy,
         DrawnTraits drawn,
+        List<WaitingList.Waiting> waiting,
         List<Assumption> assumptions,
         List<String> doubts) {
     /** What answers name changes of the plan by. */
@@ -70,6 +73,7 @@ public record Scenario(
     /** Copies the lists. */
     public Scenario {
         designs = List.copyOf(designs);
+        waiting = List.copyOf(waiting);
         assumptions = List.copyOf(assumptions);
         doubts = List.copyOf(doubts);
     }
@@ -82,7 +86,19 @@ public record Scenario(
      */
     public Scenario with(Event changed) {
         return new Scenario(
-                file, sha256, seed, changed, measurements, designs, bands, names, policy, drawn, assumptions, doubts);
+                file,
+                sha256,
+                seed,
+                changed,
+                measurements,
+                designs,
+                bands,
+                names,
+                policy,
+                drawn,
+                waiting,
+                assumptions,
+                doubts);
     }
 
     /**
@@ -94,7 +110,8 @@ public record Scenario(
     public Scenario with(Assumption taken) {
         List<Assumption> all =
                 Stream.concat(assumptions.stream(), Stream.of(taken)).toList();
-        return new Scenario(file, sha256, seed, event, measurements, designs, bands, names, policy, drawn, all, doubts);
+        return new Scenario(
+                file, sha256, seed, event, measurements, designs, bands, names, policy, drawn, waiting, all, doubts);
     }
 
     /**
@@ -115,6 +132,7 @@ public record Scenario(
                 names,
                 policy.with(plan),
                 drawn,
+                waiting,
                 assumptions,
                 doubts);
     }
@@ -127,14 +145,49 @@ public record Scenario(
      */
     public Scenario with(Measurements known) {
         return new Scenario(
-                file, sha256, seed, event, known, designs, bands, names, policy, drawn, assumptions, doubts);
+                file, sha256, seed, event, known, designs, bands, names, policy, drawn, waiting, assumptions, doubts);
+    }
+
+    /**
+     * The same scenario with others who wait.
+     *
+     * @param others who waits now
+     * @return the scenario
+     */
+    public Scenario withWaiting(List<WaitingList.Waiting> others) {
+        return new Scenario(
+                file,
+                sha256,
+                seed,
+                event,
+                measurements,
+                designs,
+                bands,
+                names,
+                policy,
+                drawn,
+                others,
+                assumptions,
+                doubts);
     }
 
     /** The same scenario with more that makes its answers doubtful. */
     Scenario with(List<String> more) {
         List<String> all = Stream.concat(doubts.stream(), more.stream()).toList();
         return new Scenario(
-                file, sha256, seed, event, measurements, designs, bands, names, policy, drawn, assumptions, all);
+                file,
+                sha256,
+                seed,
+                event,
+                measurements,
+                designs,
+                bands,
+                names,
+                policy,
+                drawn,
+                waiting,
+                assumptions,
+                all);
     }
 
     /**

@@ -65,6 +65,7 @@ public final class ScenarioReader {
                         seeded.names(),
                         seeded.policy(),
                         seeded.drawn(),
+                        seeded.waiting(),
                         notices.assumptions().list(),
                         Reading.doubts(notices.list()))),
                 notices.list(),

@@ -1,5 +1,6 @@
 package lanetide.cli.sheets;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -7,6 +8,8 @@ import java.util.stream.IntStream;
 import lanetide.cli.report.Table;
 import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.cli.words.LaidWords;
+import lanetide.cli.words.WaitingWords;
+import lanetide.squads.change.WaitingList.Waiting;
 import lanetide.squads.draw.Partners;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
@@ -18,17 +21,20 @@ import lanetide.squads.rotation.Rotation;
 final class Assignments {
     private Assignments() {}
 
-    static List<SheetModel.Part> parts(Event event) {
+    static List<SheetModel.Part> parts(Event event, List<Waiting> waiting) {
         return IntStream.range(0, event.squads().size())
-                .mapToObj(s -> squad(event, s))
+                .mapToObj(s -> squad(event, s, waiting))
                 .toList();
     }
 
-    private static SheetModel.Part squad(Event event, int index) {
+    private static SheetModel.Part squad(Event event, int index, List<Waiting> waiting) {
         Squad squad = event.squads().get(index);
-        List<String> notes = List.of("Practice from " + TimeOfDay.write(squad.startMs())
+        List<String> notes = new ArrayList<>();
+        notes.add("Practice from " + TimeOfDay.write(squad.startMs())
                 + " on the pair of the first game. A group moves when its game is done."
                 + (event.patterns().size() > 1 ? " Oil pattern: " + LaidWords.onLanes(event, index) + "." : ""));
+        notes.addAll(WaitingWords.of(
+                waiting.stream().filter(one -> one.squad().equals(squad.id())).toList()));
         return new SheetModel.Part(
                 "Squad " + squad.id(),
                 notes,

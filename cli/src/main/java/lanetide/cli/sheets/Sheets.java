@@ -72,7 +72,8 @@ public final class Sheets {
         Map<String, String> files = new LinkedHashMap<>();
         Event event = scenario.event();
         List<SheetModel.Part> assignments = Stream.concat(
-                        Assignments.parts(event).stream(), FinalsSheet.parts(scenario.withFinals()).stream())
+                        Assignments.parts(event, scenario.waiting()).stream(),
+                        FinalsSheet.parts(scenario.withFinals()).stream())
                 .toList();
         files.put(ASSIGNMENTS, sheets.html("sheet.jte", "Lane assignments", assignments, ""));
         files.put(

@@ -14,6 +14,7 @@ import lanetide.squads.model.Event;
  * @param absent bowlers who stay away
  * @param starts squads that start at another time
  * @param parted partners who bowl in different groups now, as no group had room for all of them
+ * @param filled places of absent bowlers that others take who waited
  */
 public record Change(
         Event event,
@@ -22,7 +23,8 @@ public record Change(
         List<Dissolved> dissolved,
         List<Absent> absent,
         List<Start> starts,
-        List<Parted> parted) {
+        List<Parted> parted,
+        List<Filled> filled) {
     /** Copies the lists. */
     public Change {
         visits = List.copyOf(visits);
@@ -31,6 +33,7 @@ public record Change(
         absent = List.copyOf(absent);
         starts = List.copyOf(starts);
         parted = List.copyOf(parted);
+        filled = List.copyOf(filled);
     }
 
     /**
@@ -50,7 +53,7 @@ public record Change(
             List<Dissolved> dissolved,
             List<Absent> absent,
             List<Start> starts) {
-        this(event, visits, moved, dissolved, absent, starts, List.of());
+        this(event, visits, moved, dissolved, absent, starts, List.of(), List.of());
     }
 
     /**
@@ -60,7 +63,7 @@ public record Change(
      * @return the change
      */
     Change parting(List<Parted> partners) {
-        return new Change(event, visits, moved, dissolved, absent, starts, partners);
+        return new Change(event, visits, moved, dissolved, absent, starts, partners, filled);
     }
 
     /**
@@ -119,6 +122,16 @@ public record Change(
     public record Parted(String squad, String partners) {}
 
     /**
+     * A bowler who takes the place of one who stays away.
+     *
+     * @param squad the squad's name
+     * @param group the group's name
+     * @param bowler who waited
+     * @param absent in whose place he bowls
+     */
+    public record Filled(String squad, String group, String bowler, String absent) {}
+
+    /**
      * A squad that starts at another time.
      *
      * @param squad the squad's name
@@ -141,7 +154,8 @@ public record Change(
                 joined(dissolved, next.dissolved()),
                 joined(absent, next.absent()),
                 joined(starts, next.starts()),
-                joined(parted, next.parted()));
+                joined(parted, next.parted()),
+                joined(filled, next.filled()));
     }
 
     private static <T> List<T> joined(List<T> first, List<T> second) {

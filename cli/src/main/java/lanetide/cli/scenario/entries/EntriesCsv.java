@@ -52,18 +52,20 @@ record EntriesCsv(Notices notices, ColumnTitles titles, boolean drawsLevels, boo
             Map.entry(SQUAD, List.of("squad", "squadid", "shift")),
             Map.entry("group", List.of("group", "groupnumber")),
             Map.entry("team", List.of("team", "teamname")),
-            Map.entry("partners", List.of("partners", "doubles", "trio"))));
+            Map.entry("partners", List.of("partners", "doubles", "trio")),
+            Map.entry("comes", List.of("comes", "status"))));
 
     private static final String READ =
-            "name, hand, style, level, cover, spare cover, second cover, tempo, average, squad, group, team"
-                    + " and partners";
+            "name, hand, style, level, cover, spare cover, second cover, tempo, average, squad, group, team,"
+                    + " partners and comes";
     private static final String ALL =
             "name, average (or level) and, where there are several squads, squad, and may name"
-                    + " hand, style, cover, spare cover, second cover, tempo, group, team and partners (a title of your own is told"
+                    + " hand, style, cover, spare cover, second cover, tempo, group, team, partners and comes (a title of your own is told"
                     + " under `columns` of `entries`)";
 
     /** Columns that hold names of the trade, which lists write with capitals and spaces. */
-    private static final Set<String> TRADE_NAMES = Set.of("hand", "style", LEVEL, "cover", "spareCover", "secondCover");
+    private static final Set<String> TRADE_NAMES =
+            Set.of("hand", "style", LEVEL, "cover", "spareCover", "secondCover", "comes");
 
     /** The unit of a column whose cells may be numbers alone. */
     private static final Map<String, String> UNITS = Map.of(AVERAGE, " pins", "tempo", " %");

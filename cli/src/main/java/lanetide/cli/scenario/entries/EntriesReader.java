@@ -14,6 +14,7 @@ import lanetide.cli.scenario.key.DrawKeys;
 import lanetide.cli.scenario.key.EntryListKeys;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Names;
+import lanetide.cli.scenario.key.Presence;
 import lanetide.cli.scenario.key.Range;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Notices;
@@ -21,6 +22,7 @@ import lanetide.cli.scenario.value.NamedFiles;
 import lanetide.cli.scenario.value.Section;
 import lanetide.cli.scenario.value.Value;
 import lanetide.des.random.RandomStreams;
+import lanetide.squads.change.WaitingList;
 import lanetide.squads.draw.GroupDraw;
 import lanetide.squads.draw.Partners;
 import lanetide.squads.model.Bowler;
@@ -34,7 +36,9 @@ public final class EntriesReader {
     private final LevelLimits limits;
     private final NamedFiles files;
     private final Map<String, List<Entry>> bySquad = new LinkedHashMap<>();
-    private final Map<String, List<Entry>> absent = new LinkedHashMap<>();
+    private final Map<String, List<Entry>> waiting = new TreeMap<>();
+    private final Map<Presence, Map<String, List<Entry>>> lists =
+            Map.of(Presence.YES, bySquad, Presence.NO, new LinkedHashMap<>(), Presence.WAITING, waiting);
     private final Map<String, Integer> averages = new HashMap<>();
     private final Map<DrawnTraits.Who, String> teams = new LinkedHashMap<>();
     private final Optional<EntryDraw> draw;
@@ -121,7 +125,7 @@ public final class EntriesReader {
             entry(section, names ? squad(section, squads, named) : drawn.get(i), pairs);
         }
         Map<String, String> people = bowlers.people();
-        bySquad.values().forEach(entries -> entries.replaceAll(one -> one.of(people)));
+        lists.values().forEach(part -> part.values().forEach(entries -> entries.replaceAll(one -> one.of(people))));
         PartnersCheck.check(bySquad);
         faulty = read.isEmpty() || list.notices().hasErrors();
         list.value(EventKeys.ENTRIES).ifPresent(bowlers::tellWhoBowlsAgain);
@@ -163,10 +167,18 @@ public final class EntriesReader {
                         .read(bytes));
     }
 
+    /** Who waits for a place, by squad in alphabetical order, each in the order of the list. */
+    public List<WaitingList.Waiting> waiting() {
+        return waiting.entrySet().stream()
+                .flatMap(squad ->
+                        squad.getValue().stream().map(entry -> new WaitingList.Waiting(squad.getKey(), entry.bowler())))
+                .toList();
+    }
+
     /** What is written of each bowler, those who stay away too, by squad, then by what the event calls him. */
     public Map<String, Map<String, MappingNode>> written() {
         Map<String, Map<String, MappingNode>> written = new LinkedHashMap<>();
-        for (Map<String, List<Entry>> part : List.of(bySquad, absent)) {
+        for (Map<String, List<Entry>> part : List.of(bySquad, lists.get(Presence.NO), waiting)) {
             part.forEach((squad, entries) ->
                     entries.forEach(entry -> written.computeIfAbsent(squad, key -> new LinkedHashMap<>())
                             .put(entry.bowler().id(), entry.section().node())));
@@ -280,8 +292,8 @@ public final class EntriesReader {
         bowler.ifPresent(known ->
                 squad.ifPresent(id -> team.ifPresent(name -> teams.put(new DrawnTraits.Who(id, known.id()), name))));
         if (!section.notices().hasErrors()) {
-            boolean comes = section.find(BowlerKeys.COMES).orElse(true);
-            bowler.ifPresent(known -> squad.ifPresent(id -> (comes ? bySquad : absent)
+            Presence comes = section.find(BowlerKeys.COMES).orElse(Presence.YES);
+            bowler.ifPresent(known -> squad.ifPresent(id -> lists.get(comes)
                     .computeIfAbsent(id, key -> new ArrayList<>())
                     .add(new Entry(known.with(partners), group, section))));
         }

@@ -101,11 +101,11 @@ public final class BowlerKeys {
                     "name of the doubles, trio or team: who has the same bowls on one pair, and their pins are added")
             .optional("Foxes", "bowls for himself");
 
-    public static final Key<Boolean> COMES = ENTRY.key(
+    public static final Key<Presence> COMES = ENTRY.key(
                     "comes",
-                    new Choice<>("answer", ByName.yesOrNo()),
-                    "no for one who stays away: nobody bowls in his place, and those he shares a name with keep theirs")
-            .usual("no", true);
+                    new Choice<>("answer", ByName.of(Presence.values(), Presence::word)),
+                    "no for one who stays away, waiting for one who takes the place of the next who does")
+            .usual("no or waiting", Presence.YES);
 
     /** A change of who bowls. */
     public static final Block CHANGE = new Block("changes");

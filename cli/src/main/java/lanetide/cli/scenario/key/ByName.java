@@ -1,7 +1,6 @@
 package lanetide.cli.scenario.key;
 
 import java.util.Collection;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,14 +18,6 @@ public final class ByName {
     /** Names that stand for themselves. */
     public static Map<String, String> of(Collection<String> names) {
         return of(names, Function.identity());
-    }
-
-    /** An answer to a question. */
-    static Map<String, Boolean> yesOrNo() {
-        Map<String, Boolean> answers = new LinkedHashMap<>();
-        answers.put("yes", true);
-        answers.put("no", false);
-        return Collections.unmodifiableMap(answers);
     }
 
     private static <T> Map<String, T> of(Collection<T> things, Function<T, String> name) {

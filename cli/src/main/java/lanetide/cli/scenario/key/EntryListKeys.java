@@ -34,6 +34,7 @@ public final class EntryListKeys {
     public static final Key<String> SQUAD = column("squad", "Squad");
     public static final Key<String> GROUP = column("group", "Group");
     public static final Key<String> PARTNERS = column("partners", "Doubles");
+    public static final Key<String> COMES = column("comes", "Status");
 
     private EntryListKeys() {}
 
@@ -53,7 +54,8 @@ public final class EntryListKeys {
                 AVERAGE,
                 SQUAD,
                 GROUP,
-                PARTNERS);
+                PARTNERS,
+                COMES);
     }
 
     private static Key<String> column(String name, String title) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lanetide.cli.scenario.entries.DrawnTraits;
 import lanetide.cli.scenario.entries.EntriesReader;
 import lanetide.cli.scenario.entries.FieldReader;
@@ -24,6 +25,7 @@ import lanetide.cli.scenario.value.Section;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.PatternBands;
+import lanetide.squads.change.WaitingList;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.model.Arrangements;
 import lanetide.squads.model.Bowling;
@@ -65,10 +67,20 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
             Names names,
             Policy policy,
             DrawnTraits drawn,
-            Map<String, Map<String, MappingNode>> entries) {
+            Map<String, Map<String, MappingNode>> entries,
+            List<WaitingList.Waiting> waiting) {
         private Planned with(Measurements known, FindingsReader findings) {
             return new Planned(
-                    findings.applied(event, known), known, designs, seed, bands, names, policy, drawn, entries);
+                    findings.applied(event, known),
+                    known,
+                    designs,
+                    seed,
+                    bands,
+                    names,
+                    policy,
+                    drawn,
+                    entries,
+                    waiting);
         }
     }
 
@@ -89,7 +101,11 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
             Optional<Cut> cut) {}
 
     /** The squads with their bowlers, if every one of them is known, and what of these was drawn. */
-    private record Manned(List<Squad> squads, DrawnTraits drawn, Map<String, Map<String, MappingNode>> entries) {}
+    private record Manned(
+            List<Squad> squads,
+            DrawnTraits drawn,
+            Map<String, Map<String, MappingNode>> entries,
+            List<WaitingList.Waiting> waiting) {}
 
     /**
      * Reads a scenario in five steps: what each block says, what must fit together, the event, its clock, what was
@@ -160,14 +176,9 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                 drafts.stream().flatMap(draft -> draft.fieldName().stream()).collect(Collectors.toSet()));
         List<Optional<SquadFiller.Filled>> filled =
                 new SquadFiller(fields, named, entries).fill(scenario, drafts, streams);
-        List<Optional<List<Group>>> groups = new HandicapReader(names.levels())
-                .give(
-                        scenario,
-                        IntStream.range(0, drafts.size())
-                                .mapToObj(squad -> filled.get(squad)
-                                        .map(known -> GroupNames.given(drafts.get(squad), known.groups())))
-                                .toList(),
-                        entries.averages());
+        List<WaitingList.Waiting> waiting = entries.waiting();
+        List<Optional<List<Group>>> withThoseWhoWait = withHandicaps(scenario, names, drafts, filled, entries);
+        List<Optional<List<Group>>> groups = withThoseWhoWait.subList(0, drafts.size());
         List<List<LineUpChange>> changes = new ChangesReader(entries.bowlers(), drafts, groups).read(scenario);
         ArrangementsReader arrangements = new ArrangementsReader(lanes.centre());
         List<Squad> squads = new ArrayList<>();
@@ -182,7 +193,28 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                                     .orElse(squad)))
                     .ifPresent(squads::add);
         }
-        return new Manned(squads.size() == drafts.size() ? squads : List.of(), entries.drawn(), entries.written());
+        return new Manned(
+                squads.size() == drafts.size() ? squads : List.of(),
+                entries.drawn(),
+                entries.written(),
+                WaitingGroup.again(waiting, withThoseWhoWait.get(drafts.size())));
+    }
+
+    /** The groups of all squads under their names, and last those who wait. */
+    private static List<Optional<List<Group>>> withHandicaps(
+            Section scenario,
+            Names names,
+            List<SquadDraft> drafts,
+            List<Optional<SquadFiller.Filled>> filled,
+            EntriesReader entries) {
+        Stream<Optional<List<Group>>> named = IntStream.range(0, drafts.size())
+                .mapToObj(squad -> filled.get(squad).map(known -> GroupNames.given(drafts.get(squad), known.groups())));
+        return new HandicapReader(names.levels())
+                .give(
+                        scenario,
+                        Stream.concat(named, Stream.of(WaitingGroup.of(entries.waiting())))
+                                .toList(),
+                        entries.averages());
     }
 
     /** Checks what must fit together, as far as it is known, and plans the rotations. */
@@ -217,7 +249,8 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                 parts.names().unmodifiable(),
                 parts.policy().orElseThrow().with(parts.cut().flatMap(Cut::finals)),
                 parts.manned().drawn(),
-                parts.manned().entries());
+                parts.manned().entries(),
+                parts.manned().waiting());
     }
 
     private static List<SquadPlan> plans(List<Rotation> rotations, Parts parts) {

@@ -18,6 +18,7 @@ import lanetide.cli.scenario.key.BowlerKeys;
 import lanetide.cli.scenario.key.CentreKeys;
 import lanetide.cli.scenario.key.CutKeys;
 import lanetide.cli.scenario.key.EventKeys;
+import lanetide.cli.scenario.key.Presence;
 import lanetide.cli.scenario.key.RotationDesigns;
 import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.squads.model.Bowler;
@@ -67,6 +68,7 @@ public final class ChangedScenario {
                         .scenario()
                         .filter(again -> again.event().equals(changed.event())
                                 && again.policy().equals(changed.policy())
+                                && again.waiting().equals(changed.waiting())
                                 && again.seed() == changed.seed())
                         .isPresent());
     }
@@ -169,7 +171,7 @@ public final class ChangedScenario {
                 new NodeTuple(Yaml.text(EventKeys.TABLE.name()), Yaml.list(rows))));
     }
 
-    /** Everybody squad by squad and group by group, as he was written; last in a squad those who stay away. */
+    /** Everybody squad by squad and group by group, as he was written; last in a squad those who do not. */
     private SequenceNode entries() {
         List<Node> entries = new ArrayList<>();
         for (Squad squad : changed.event().squads()) {
@@ -178,17 +180,25 @@ public final class ChangedScenario {
                 for (Bowler bowler : squad.groups().get(group).bowlers()) {
                     MappingNode written = away.remove(bowler.id());
                     if (written != null) {
-                        entries.add(Yaml.with(in(squad, written), BowlerKeys.GROUP, Yaml.number(group + 1L)));
+                        entries.add(Yaml.with(
+                                Yaml.without(in(squad, written), Set.of(BowlerKeys.COMES)),
+                                BowlerKeys.GROUP,
+                                Yaml.number(group + 1L)));
                     }
                 }
             }
-            away.values()
-                    .forEach(written -> entries.add(Yaml.with(
-                            Yaml.without(in(squad, written), Set.of(BowlerKeys.GROUP)),
-                            BowlerKeys.COMES,
-                            Yaml.text(BowlerKeys.COMES.form().write(false)))));
+            away.forEach((bowler, written) -> entries.add(Yaml.with(
+                    Yaml.without(in(squad, written), Set.of(BowlerKeys.GROUP)),
+                    BowlerKeys.COMES,
+                    Yaml.text(BowlerKeys.COMES.form().write(waits(squad, bowler) ? Presence.WAITING : Presence.NO)))));
         }
         return Yaml.list(entries);
+    }
+
+    private boolean waits(Squad squad, String bowler) {
+        return changed.waiting().stream()
+                .anyMatch(one ->
+                        one.squad().equals(squad.id()) && one.bowler().id().equals(bowler));
     }
 
     private static MappingNode in(Squad squad, MappingNode written) {
