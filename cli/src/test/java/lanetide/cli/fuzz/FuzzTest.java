@@ -37,7 +37,8 @@ import tools.jackson.databind.json.JsonMapper;
 /**
  * Shipped scenarios and tables, changed at random and given to the commands. Whatever comes: an exit code of the table,
  * no stack trace, notices with place and advice, no number in an answer that is none, and an end within seconds. What
- * fails names the seed and the number of the scenario; {@code -Dlanetide.fuzzSeed=N} plays others.
+ * fails names the seed and the number of the scenario; {@code -Dlanetide.fuzzSeed=N} plays others, and
+ * {@code -Dlanetide.fuzzScenarios=N} looks at more.
  */
 class FuzzTest {
     private static final long SEED = Long.getLong("lanetide.fuzzSeed", 18);
@@ -67,7 +68,7 @@ class FuzzTest {
     private Path folder;
 
     private static final int FAILURES_TOLD = 10;
-    private static final int BY_COMMAND = 10;
+    private static final int BY_COMMAND = 50;
 
     /** So many are tried at most for each that is played. */
     private static final int TRIES = 20;
@@ -101,14 +102,14 @@ class FuzzTest {
 
     @Test
     void changedScenariosAreCheckedAndSomeOfThemPlayed() throws IOException {
-        check(SEED, 80);
+        check(SEED, 2_000);
         play(SEED, 2);
     }
 
     @Test
     @Tag("slow")
-    void fiveTimesAsManyAreCheckedAndPlayed() throws IOException {
-        check(SEED + 1, 400);
+    void othersAreCheckedAndMoreOfThemPlayed() throws IOException {
+        check(SEED + 1, Integer.getInteger("lanetide.fuzzScenarios", 400));
         play(SEED + 1, 10);
     }
 
@@ -118,18 +119,23 @@ class FuzzTest {
             sound.add((Tree.Block) Tree.parse(Files.readString(file)));
         }
         Map<String, String> tables = tables();
+        write(tables);
         for (int number = 0; number < scenarios; number++) {
             UniformRandomProvider luck = new RandomStreams(seed).stream("fuzz/check/" + number);
             Mutator mutator = new Mutator(luck);
+            Map<String, String> sane = new TreeMap<>();
             for (Map.Entry<String, String> table : tables.entrySet()) {
-                boolean spoilt = luck.nextInt(4) == 0;
-                write(table.getKey(), spoilt ? mutator.mutateTable(table.getValue()) : table.getValue());
+                if (luck.nextInt(4) == 0) {
+                    sane.put(table.getKey(), table.getValue());
+                    write(table.getKey(), mutator.mutateTable(table.getValue()));
+                }
             }
             Tree.Block scenario = sound.get(number % sound.size());
             String text = (luck.nextInt(8) == 0 ? scenario : mutator.mutate(scenario)).write();
             String what = "seed " + seed + ", scenario " + number + ":\n" + text;
             boolean byCommand = number % BY_COMMAND == 0;
             look(what, () -> checked(text, byCommand, what));
+            write(sane);
         }
         assertThat(exits.keySet()).as("both are met").contains(0, 1);
     }
@@ -167,9 +173,7 @@ class FuzzTest {
     }
 
     private void play(long seed, int wanted) throws IOException {
-        for (Map.Entry<String, String> table : tables().entrySet()) {
-            write(table.getKey(), table.getValue());
-        }
+        write(tables());
         List<Tree.Block> sound = smallAndSound();
         int played = 0;
         for (int number = 0; played < wanted; number++) {
@@ -263,6 +267,12 @@ class FuzzTest {
             if (outcome.exitCode() == 0 && command.contains("json")) {
                 finite(JsonMapper.shared().readTree(outcome.out()), where);
             }
+        }
+    }
+
+    private void write(Map<String, String> files) throws IOException {
+        for (Map.Entry<String, String> file : files.entrySet()) {
+            write(file.getKey(), file.getValue());
         }
     }
 
