@@ -75,7 +75,7 @@ record VerdictRule(double marginPins) {
      * Probability of an estimate so far beyond the margin, on either side, if the true value were just the margin: the
      * least favourable of all values within it.
      */
-    private double beyond(MeanEstimate estimate) {
+    double beyond(MeanEstimate estimate) {
         MeanEstimate size =
                 new MeanEstimate(Math.abs(estimate.value()), estimate.standardError(), estimate.degreesOfFreedom());
         double near = size.twoSidedP(marginPins) / 2;
