@@ -375,7 +375,6 @@ class LateChangesTest {
                 .toList();
     }
 
-    /** Squads S0, S1, ... at 8, 14, 20 o'clock of groups 1, 2, ... of bowlers such as 0-1-1. */
     /** Partners of a number, in the order of the groups' bowlers. */
     private static Event inTeams(Event event, int size) {
         return event.withSquads(event.squads().stream()
@@ -451,6 +450,7 @@ class LateChangesTest {
         assertThat(change.moved()).isEmpty();
     }
 
+    /** Squads S0, S1, ... at 8, 14, 20 o'clock of groups 1, 2, ... of bowlers such as 0-1-1. */
     private static Event event(Rotation rotation, int squads, int... sizes) {
         Centre centre = Fixtures.centre(rotation.pairs(), Fixtures.machines(1, 45_000, 45_000));
         List<Squad> all = new ArrayList<>();
