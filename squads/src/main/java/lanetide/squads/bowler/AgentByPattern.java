@@ -6,17 +6,18 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.IntFunction;
-import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.line.Line;
 
 /**
  * A bowler on lanes with several patterns, who knows from their sheets what lies where: on each pattern he begins with
  * the line that he brings for it, and goes by what he has learnt on that pattern alone.
+ *
+ * @param <P> what tells patterns apart; he knows their names from the sheets and sees nothing of the oil
  */
-public final class AgentByPattern implements BowlerAgent {
-    private final IntFunction<OilPattern> patternOf;
-    private final Function<OilPattern, BowlerAgent> agentFor;
-    private final Map<OilPattern, BowlerAgent> agents = new LinkedHashMap<>();
+public final class AgentByPattern<P> implements BowlerAgent {
+    private final IntFunction<P> patternOf;
+    private final Function<P, BowlerAgent> agentFor;
+    private final Map<P, BowlerAgent> agents = new LinkedHashMap<>();
     private BowlerAgent now;
 
     /**
@@ -26,8 +27,7 @@ public final class AgentByPattern implements BowlerAgent {
      * @param patternOf what is laid on a lane, by its number
      * @param agentFor how he chooses his lines on a pattern
      */
-    public AgentByPattern(
-            OilPattern usual, IntFunction<OilPattern> patternOf, Function<OilPattern, BowlerAgent> agentFor) {
+    public AgentByPattern(P usual, IntFunction<P> patternOf, Function<P, BowlerAgent> agentFor) {
         this.patternOf = patternOf;
         this.agentFor = agentFor;
         this.now = agents.computeIfAbsent(usual, agentFor);

@@ -206,7 +206,7 @@ public final class TournamentSimulation {
     private BowlerAgent agent(Bowler bowler, Player player, LanePatterns patterns) {
         return patterns.others().isEmpty()
                 ? setup.agents().of(bowler, player, patterns.usual())
-                : new AgentByPattern(
+                : new AgentByPattern<>(
                         patterns.usual(),
                         patterns::on,
                         pattern -> setup.agents().of(bowler, player, pattern));
