@@ -54,6 +54,10 @@ class FaultyKeyTest {
                     .replace("rotation: stay", "rotation: {design: right}")
                     .replace("oil: fresh}", "oil: fresh, breaks: [{after: 1, length: 10 min}]}")
             + """
+            patterns:
+              Flat: {length: 41 ft, volume: 25 mL, ratio: 3:1}
+            lanePatterns:
+              - {pattern: Flat, lanes: [3-4]}
             changes:
               - {bowler: A-01, substitute: {id: Guest, hand: right, style: own-style, level: own-level, cover: own-cover}}
               - {bowler: A-02, arrives: "18:30"}
@@ -95,6 +99,7 @@ class FaultyKeyTest {
             entries:
               - {id: Anchor, hand: right, style: stroker, level: league, cover: urethane, partners: Foxes}
               - {id: Leadoff, hand: left, style: tweener, level: scratch, cover: plastic, partners: Foxes}
+              - {id: Third, hand: right, style: stroker, level: league, cover: urethane}
             draw: {hands: even, styles: free, averages: even, squads: drawn, seed: 5}
             """;
 
@@ -133,7 +138,7 @@ class FaultyKeyTest {
     @ParameterizedTest
     @MethodSource("shipped")
     void aKeyOfAShippedScenarioThatIsWrongIsToldAndNothingElseFails(Sound scenario) {
-        breakEach(scenario, (block, key) -> block.containsKey(key.name()), key -> List.of(List.of(1)));
+        breakEach(scenario, (block, key) -> block.containsKey(key.name()), key -> List.of(List.of(List.of(1))));
     }
 
     private static void breakEach(
@@ -197,7 +202,7 @@ class FaultyKeyTest {
     /** Values that no reader of this key can take: of another kind, a word of no meaning, and none. */
     private static List<Object> wrong(Key<?> key) {
         List<Object> values = new ArrayList<>();
-        values.add(List.of(1));
+        values.add(List.of(List.of(1)));
         values.add("");
         if (!key.form().inWords().equals("text")) {
             values.add("?!");

@@ -2,7 +2,6 @@ package lanetide.squads.rotation;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Everybody against everybody else once, by the circle method: one stays, the others go round. Of an odd number one
@@ -57,12 +56,9 @@ public final class RoundRobin {
         boolean changed = false;
         for (int a = 0; a < round.size(); a++) {
             for (int b = a + 1; b < round.size(); b++) {
-                int before = squares(visits);
-                exchange(round, a, b, visits);
-                if (squares(visits) < before) {
-                    changed = true;
-                } else {
+                if (gain(round.get(a), a, b, visits) + gain(round.get(b), b, a, visits) < 0) {
                     exchange(round, a, b, visits);
+                    changed = true;
                 }
             }
         }
@@ -85,11 +81,11 @@ public final class RoundRobin {
         visits[meeting.second()][pair] += more;
     }
 
-    private static int squares(int[][] visits) {
-        return IntStream.range(0, visits.length)
-                .flatMap(player -> IntStream.of(visits[player]))
-                .map(times -> times * times)
-                .sum();
+    /** By how much the sum of squared visits grows if a meeting changes its pair: n to n - 1 there, m to m + 1 here. */
+    private static int gain(Meeting meeting, int from, int to, int[][] visits) {
+        int[] first = visits[meeting.first()];
+        int[] second = visits[meeting.second()];
+        return 2 * (first[to] - first[from] + 1) + 2 * (second[to] - second[from] + 1);
     }
 
     /** The last of an even number stays; who would meet a last one who is not there sits out. */

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import lanetide.cli.scenario.key.CentreKeys;
 import lanetide.cli.scenario.key.CutKeys;
 import lanetide.cli.scenario.lanes.Lanes;
 import lanetide.cli.scenario.lanes.PairList;
@@ -32,6 +33,7 @@ import lanetide.squads.model.TieRule;
  * @param lanes the pairs of the centre; none if they are not known
  */
 record FinalsReader(List<Squad> squads, int people, Lanes lanes) {
+    private static final int MOST_PAIRS = CentreKeys.MAX_LANE / 2;
     private static final String SIDE = "([wWlL]?)(\\d{1,4})";
     private static final Pattern MATCH = Pattern.compile(SIDE + "\\s*-\\s*" + SIDE);
     private static final Map<String, From> FROM = Map.of("", From.SEED, "w", From.WINNER, "l", From.LOSER);
@@ -52,6 +54,11 @@ record FinalsReader(List<Squad> squads, int people, Lanes lanes) {
         refuseWhatMeansNothing(section, roundRobin);
         checkStart(section);
         int places = cut.places(people);
+        List<LanePair> onPairs = pairs(section);
+        // So many rounds of so many could not be planned in any time.
+        if (roundRobin && refuseTooMany(section, places / 2, onPairs)) {
+            return Optional.empty();
+        }
         List<List<Match>> rounds = roundRobin ? Finals.roundRobin(Math.max(2, places)) : plan(section);
         Optional<Finals> finals = section.build(() -> new Finals(
                 section.get(CutKeys.FINALS_START),
@@ -61,7 +68,7 @@ record FinalsReader(List<Squad> squads, int people, Lanes lanes) {
                 roundRobin ? section.get(CutKeys.BONUS) : 0,
                 rounds,
                 roundRobin,
-                pairs(section)));
+                onPairs));
         finals.ifPresent(plan -> checkSize(section, plan, places));
         return finals;
     }
@@ -150,19 +157,24 @@ record FinalsReader(List<Squad> squads, int people, Lanes lanes) {
                     ", which names seed " + plan.seeds() + ", but only " + places
                             + " go on; seeds are places at the cut. Let more go on, or correct the plan.");
         }
-        int pairs = plan.onPairs().isEmpty()
-                ? lanes.rotationPairs().size()
-                : plan.onPairs().size();
-        if (pairs > 0 && plan.matchesAtOnce() > pairs) {
+        refuseTooMany(section, plan.matchesAtOnce(), plan.onPairs());
+    }
+
+    /** Whether there are more matches at once than pairs for them, which is told. */
+    private boolean refuseTooMany(Section section, int matches, List<LanePair> onPairs) {
+        int pairs = onPairs.isEmpty() ? lanes.rotationPairs().size() : onPairs.size();
+        boolean tooMany = matches > (pairs == 0 ? MOST_PAIRS : pairs);
+        if (tooMany && pairs > 0) {
             section.notices()
                     .add(
                             NoticeCode.OUT_OF_RANGE,
                             section.place(),
                             section.path(),
                             "",
-                            "The finals have " + plan.matchesAtOnce() + " matches at once, but there are only " + pairs
-                                    + (pairs == 1 ? " pair" : " pairs")
-                                    + " for them; each must have a pair of its own. Let fewer go on, or use more lanes.");
+                            "The finals have " + matches + " matches at once, but there are only " + pairs
+                                    + (pairs == 1 ? " pair" : " pairs") + " for them; each must have a pair of its own."
+                                    + " Let fewer go on, or use more lanes.");
         }
+        return tooMany;
     }
 }
