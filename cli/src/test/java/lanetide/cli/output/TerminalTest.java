@@ -67,7 +67,7 @@ class TerminalTest {
 
     @Test
     void aScenarioIsAskedForAndSound() {
-        String seen = typed("new -o mine.yaml", "Cup\n1 to 7\n1 to 6\n" + "\n".repeat(10));
+        String seen = typed("new -o mine.yaml", "Cup\n1 to 7\n1 to 6\n" + "\n".repeat(24));
 
         assertThat(seen)
                 .contains("Which lanes are in use? [1 to 8]: ", "leaves lane 7 without a partner", "in a squad? [18]: ")
