@@ -33,7 +33,7 @@ import picocli.CommandLine.Option;
         footer = {
             "  lanetide check scenarios/club-night.yaml",
             "  lanetide check scenarios/club-night.yaml --format json -o faults.json",
-            "  lanetide check scenarios/club-final.yaml --late A=1h --write now.yaml"
+            "  lanetide check scenarios/busy-day.yaml --late A=1h --write now.yaml"
         })
 public final class CheckCommand implements Callable<Integer> {
     @Mixin
