@@ -21,7 +21,7 @@ import picocli.CommandLine.Parameters;
             "The joined file goes to FILE with --out, and nothing to standard output. Failures go to standard error."
         },
         exitCodeList = {HelpText.DONE, HelpText.WRONG_USE + ", or files of different playings", HelpText.FILE_TROUBLE},
-        footer = "  lanetide merge part-1.txt part-2.txt -o all.txt")
+        footer = {"  lanetide merge part-1.txt part-2.txt -o all.txt", "  lanetide merge part-1.txt -o sound.txt"})
 public final class MergeCommand implements Callable<Integer> {
     @Parameters(
             arity = "1..*",
