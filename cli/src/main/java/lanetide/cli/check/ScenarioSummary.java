@@ -12,6 +12,7 @@ import lanetide.cli.report.PatternWords;
 import lanetide.cli.scenario.Scenario;
 import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.cli.words.DesignWords;
+import lanetide.cli.words.English;
 import lanetide.cli.words.LaidWords;
 import lanetide.cli.words.WaitingWords;
 import lanetide.squads.measured.Measurements;
@@ -103,10 +104,10 @@ public final class ScenarioSummary {
 
     private static Optional<String> measured(Measurements known) {
         List<String> parts = Stream.of(
-                        counted(known.tapes().size(), "tape reading"),
-                        counted(known.balls().size(), "ball"),
-                        counted(known.scores().size(), "score"),
-                        counted(known.ends().size(), "end of a game"))
+                        English.count(known.tapes().size(), "tape reading"),
+                        English.count(known.balls().size(), "ball"),
+                        English.count(known.scores().size(), "score"),
+                        English.count(known.ends().size(), "end of a game"))
                 .filter(part -> !part.startsWith("0 "))
                 .toList();
         return parts.isEmpty() ? Optional.empty() : Optional.of("Measured: " + String.join(", ", parts) + ".");
@@ -121,12 +122,8 @@ public final class ScenarioSummary {
 
     private static String machines(LaneMachines machines) {
         return machines.combined() > 0
-                ? counted(machines.combined(), "lane machine")
-                : counted(machines.cleaners(), "cleaner") + " and " + counted(machines.oilers(), "oiler");
-    }
-
-    private static String counted(int count, String what) {
-        return count + " " + what + (count == 1 ? "" : "s");
+                ? English.count(machines.combined(), "lane machine")
+                : English.count(machines.cleaners(), "cleaner") + " and " + English.count(machines.oilers(), "oiler");
     }
 
     private static List<List<String>> squads(Event event, DayClock clock) {

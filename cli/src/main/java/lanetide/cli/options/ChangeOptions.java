@@ -117,8 +117,7 @@ public final class ChangeOptions {
     /** The finals on the pairs that are left to them. */
     private static Finals elsewhere(Finals finals, Scenario planned, Set<Integer> lost) {
         Event event = planned.event();
-        Centre centre = event.centre()
-                .keeping(event.plans().get(event.plans().size() - 1).own());
+        Centre centre = event.centre(event.squads().size() - 1);
         List<LanePair> left = finals.pairs(centre).stream()
                 .filter(pair -> !lost.contains(centre.pairs().indexOf(pair)))
                 .toList();

@@ -2,10 +2,9 @@ package lanetide.cli.reoil;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Page;
+import lanetide.cli.words.English;
 import lanetide.squads.model.Event;
 import lanetide.squads.recondition.Interval;
 import lanetide.squads.recondition.OilingSchedule;
@@ -27,7 +26,10 @@ final class ScheduleSection {
         page.heading("How often, and before which squads");
         page.paragraph(recommendation());
         page.table(table(), 1);
-        schedules.byOilings().forEach(schedule -> page.item(count(schedule) + ": before " + names(schedule) + "."));
+        schedules
+                .byOilings()
+                .forEach(schedule -> page.item(
+                        English.count(schedule.squads().size(), "oiling") + ": before " + names(schedule) + "."));
         page.item("As planned, before " + names(schedules.asPlanned()) + ": "
                 + money(schedules.asPlanned().cost()) + " in all.");
         page.heading("Who pays for it");
@@ -121,11 +123,6 @@ final class ScheduleSection {
                         + " they are cleaned and oiled here; where it cleans the ends of lanes, that is in the price. Lanes that are done before the centre opens, if costs.opens says when, lose nothing. Incidents are left out.");
     }
 
-    private String count(OilingSchedule schedule) {
-        int oilings = schedule.squads().size();
-        return oilings == 1 ? "1 oiling" : oilings + " oilings";
-    }
-
     private static String times(int oilings) {
         return switch (oilings) {
             case 1 -> "once";
@@ -135,11 +132,7 @@ final class ScheduleSection {
     }
 
     private String names(OilingSchedule schedule) {
-        List<String> names = schedule.squads().stream().map(this::name).toList();
-        return names.size() == 1
-                ? names.get(0)
-                : IntStream.range(0, names.size() - 1).mapToObj(names::get).collect(Collectors.joining(", ")) + " and "
-                        + names.get(names.size() - 1);
+        return English.joined(schedule.squads().stream().map(this::name).toList());
     }
 
     private String name(int squad) {

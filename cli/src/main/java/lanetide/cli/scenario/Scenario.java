@@ -85,20 +85,7 @@ public record Scenario(
      * @return the scenario with that event in place of its own
      */
     public Scenario with(Event changed) {
-        return new Scenario(
-                file,
-                sha256,
-                seed,
-                changed,
-                measurements,
-                designs,
-                bands,
-                names,
-                policy,
-                drawn,
-                waiting,
-                assumptions,
-                doubts);
+        return copied(changed, measurements, policy, waiting, assumptions, doubts);
     }
 
     /**
@@ -110,8 +97,7 @@ public record Scenario(
     public Scenario with(Assumption taken) {
         List<Assumption> all =
                 Stream.concat(assumptions.stream(), Stream.of(taken)).toList();
-        return new Scenario(
-                file, sha256, seed, event, measurements, designs, bands, names, policy, drawn, waiting, all, doubts);
+        return copied(event, measurements, policy, waiting, all, doubts);
     }
 
     /**
@@ -121,20 +107,7 @@ public record Scenario(
      * @return the scenario
      */
     public Scenario withFinals(Optional<Finals> plan) {
-        return new Scenario(
-                file,
-                sha256,
-                seed,
-                event,
-                measurements,
-                designs,
-                bands,
-                names,
-                policy.with(plan),
-                drawn,
-                waiting,
-                assumptions,
-                doubts);
+        return copied(event, measurements, policy.with(plan), waiting, assumptions, doubts);
     }
 
     /**
@@ -144,8 +117,7 @@ public record Scenario(
      * @return the scenario with these measurements in place of its own
      */
     public Scenario with(Measurements known) {
-        return new Scenario(
-                file, sha256, seed, event, known, designs, bands, names, policy, drawn, waiting, assumptions, doubts);
+        return copied(event, known, policy, waiting, assumptions, doubts);
     }
 
     /**
@@ -155,39 +127,23 @@ public record Scenario(
      * @return the scenario
      */
     public Scenario withWaiting(List<WaitingList.Waiting> others) {
-        return new Scenario(
-                file,
-                sha256,
-                seed,
-                event,
-                measurements,
-                designs,
-                bands,
-                names,
-                policy,
-                drawn,
-                others,
-                assumptions,
-                doubts);
+        return copied(event, measurements, policy, others, assumptions, doubts);
     }
 
     /** The same scenario with more that makes its answers doubtful. */
     Scenario with(List<String> more) {
         List<String> all = Stream.concat(doubts.stream(), more.stream()).toList();
-        return new Scenario(
-                file,
-                sha256,
-                seed,
-                event,
-                measurements,
-                designs,
-                bands,
-                names,
-                policy,
-                drawn,
-                waiting,
-                assumptions,
-                all);
+        return copied(event, measurements, policy, waiting, assumptions, all);
+    }
+
+    private Scenario copied(
+            Event now,
+            Measurements measured,
+            Policy set,
+            List<WaitingList.Waiting> wait,
+            List<Assumption> taken,
+            List<String> doubted) {
+        return new Scenario(file, sha256, seed, now, measured, designs, bands, names, set, drawn, wait, taken, doubted);
     }
 
     /**

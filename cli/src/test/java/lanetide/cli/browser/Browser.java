@@ -1,5 +1,8 @@
 package lanetide.cli.browser;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.selenium.AxeBuilder;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -103,6 +106,26 @@ final class Browser implements AutoCloseable {
         new WebDriverWait(driver, Duration.ofSeconds(20))
                 .until(any -> "true".equals(run("return document.documentElement.dataset.ready")));
         return this;
+    }
+
+    /**
+     * Opens a page without a script, keeps its picture, and finds nothing cut at the side and nothing against the
+     * rules.
+     */
+    void audit(Path page, String name, String colours, int width) {
+        log(LogType.BROWSER);
+        size(width, 800).colours(colours);
+        driver.get(page.toUri().toString());
+        picture(name + "-" + colours + "-" + width);
+
+        assertThat(log(LogType.BROWSER)).isEmpty();
+        assertThat((Long) run("return document.documentElement.scrollWidth")).isLessThanOrEqualTo(width);
+        assertThat((Long) run("return [...document.querySelectorAll('.scroll')].filter(s =>"
+                        + " s.scrollWidth > s.clientWidth).length"))
+                .as("tables cut at the side")
+                .isZero();
+        run("document.querySelectorAll('details').forEach(d => d.open = true)");
+        assertThat(new AxeBuilder().analyze(driver).getViolations()).isEmpty();
     }
 
     Object run(String script, Object... arguments) {

@@ -2,7 +2,6 @@ package lanetide.cli.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
 import java.nio.file.Path;
 import lanetide.cli.command.Program;
@@ -14,7 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.openqa.selenium.logging.LogType;
 
 /** Opens and prints the page for a protest as a director does. */
 @Tag("browser")
@@ -55,15 +53,7 @@ class ProtestPageBrowserTest {
     @ParameterizedTest
     @CsvSource({"light,390", "light,1280", "dark,390", "dark,1280"})
     void itOpensFitsAndPassesAnAudit(String colours, int width) {
-        browser.log(LogType.BROWSER);
-        browser.size(width, 800).colours(colours);
-        browser.driver().get(page.toUri().toString());
-        browser.picture("protest-" + colours + "-" + width);
-
-        assertThat(browser.log(LogType.BROWSER)).isEmpty();
-        assertThat((Long) browser.run("return document.documentElement.scrollWidth"))
-                .isLessThanOrEqualTo(width);
-        assertThat(new AxeBuilder().analyze(browser.driver()).getViolations()).isEmpty();
+        browser.audit(page, "protest", colours, width);
     }
 
     @Test

@@ -1,6 +1,8 @@
 package lanetide.squads.recondition;
 
 import java.util.List;
+import java.util.stream.IntStream;
+import lanetide.squads.model.Event;
 
 /**
  * Before which squads of an event to oil.
@@ -25,6 +27,14 @@ public record EventOiling(List<Integer> squads, double costPerPair) {
     static EventOiling best(List<Integer> gamesOfSquad, double[] lossByGame, double oiling) {
         List<Integer> squads = Stretches.cheapest(gamesOfSquad.size(), cost(gamesOfSquad, lossByGame, oiling));
         return of(squads, gamesOfSquad, lossByGame, oiling);
+    }
+
+    /** The squads before which an event plans to oil; lanes are bare before the first. */
+    static List<Integer> planned(Event event) {
+        return IntStream.range(0, event.squads().size())
+                .filter(s -> s == 0 || event.squads().get(s).conditioning().laysOil())
+                .boxed()
+                .toList();
     }
 
     /** The cost of a choice that is given. */

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
-import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
 import lanetide.squads.machines.MachinePlan;
 import lanetide.squads.machines.OilingCost;
@@ -81,10 +80,6 @@ public final class ReoilStudy {
         AgeCurve ages = policies.curve(playings);
         double[] loss = policies.loss(ages.spreadPins());
         List<Integer> games = gamesOfSquads();
-        List<Integer> planned = IntStream.range(0, games.size())
-                .filter(s -> s == 0 || event.squads().get(s).conditioning().laysOil())
-                .boxed()
-                .toList();
         return new ReoilResult(
                 plan,
                 sets,
@@ -92,7 +87,7 @@ public final class ReoilStudy {
                 sets == 1 ? Optional.empty() : Optional.of(policies.leastRegret(ages)),
                 curve(ages, playings, loss, policies.allAtOnce()),
                 oilOver(policies, execution, onDone),
-                EventOiling.of(planned, games, loss, policies.allAtOnce()),
+                EventOiling.of(EventOiling.planned(event), games, loss, policies.allAtOnce()),
                 EventOiling.best(games, loss, policies.allAtOnce()),
                 policies.allAtOnce(),
                 policies.alone());

@@ -40,7 +40,7 @@ final class ScheduleChoice {
         List<Stretches.Cost> possible = sets == 1
                 ? redrawn
                 : IntStream.range(0, losses.sets())
-                        .mapToObj(set -> cost((start, end) -> losses.pinGames(start, end, set)))
+                        .mapToObj(set -> cost(losses.under(set)::pinGames))
                         .toList();
         int best = (int) optimum.games();
         double[] number = Redrawing.interval(
@@ -51,7 +51,7 @@ final class ScheduleChoice {
         return new OilingSchedules(
                 plan.replications(),
                 sets,
-                schedule(planned(), losses, possible),
+                schedule(EventOiling.planned(event), losses, possible),
                 choices.stream()
                         .map(choice -> schedule(choice, losses, possible))
                         .toList(),
@@ -118,13 +118,6 @@ final class ScheduleChoice {
                                 .equals(choice))
                         .count()
                 / (double) redrawn.size();
-    }
-
-    private List<Integer> planned() {
-        return IntStream.range(0, squads())
-                .filter(s -> s == 0 || event.squads().get(s).conditioning().laysOil())
-                .boxed()
-                .toList();
     }
 
     private OilingSchedule schedule(List<Integer> choice, SquadLosses losses, List<Stretches.Cost> possible) {

@@ -9,8 +9,10 @@ import java.util.stream.IntStream;
  * a curve by how many squads have played on the oil before it.
  */
 final class SquadLosses {
-    private final List<AgeCurve> curves = new ArrayList<>();
+    private final List<AgeCurve> curves;
     private final double[] games;
+    /** Root mean square change (pins a game) of each squad, by how many squads have played on the oil before it. */
+    private final double[][] spreadPins;
 
     /**
      * Averages playings.
@@ -22,12 +24,15 @@ final class SquadLosses {
      */
     SquadLosses(List<List<BlockPlaying>> playings, int styles, int sets) {
         int squads = playings.get(0).size();
+        curves = new ArrayList<>();
         games = new double[squads];
+        spreadPins = new double[squads][];
         for (int s = 0; s < squads; s++) {
             int squad = s;
             List<BlockPlaying> ofSquad =
                     playings.stream().map(playing -> playing.get(squad)).toList();
             curves.add(new AgeCurve(ofSquad, squad + 1, styles, sets));
+            spreadPins[s] = curves.get(s).spreadPins();
             games[s] = IntStream.range(0, styles)
                             .map(style -> BlockPlaying.games(ofSquad, 0, style))
                             .sum()
@@ -35,8 +40,18 @@ final class SquadLosses {
         }
     }
 
-    int squads() {
-        return games.length;
+    private SquadLosses(List<AgeCurve> curves, double[] games, double[][] spreadPins) {
+        this.curves = curves;
+        this.games = games;
+        this.spreadPins = spreadPins;
+    }
+
+    /** The same under one set of values. */
+    SquadLosses under(int set) {
+        return new SquadLosses(
+                curves,
+                games,
+                curves.stream().map(curve -> curve.spreadPins(set)).toArray(double[][]::new));
     }
 
     int sets() {
@@ -50,20 +65,13 @@ final class SquadLosses {
 
     /** Root mean square change of a squad's expected scores (pins a game), with lanes oiled before another. */
     double spreadPins(int squad, int oiledBefore) {
-        return curves.get(squad).spreadPins()[squad - oiledBefore];
+        return spreadPins[squad][squad - oiledBefore];
     }
 
     /** The same over the games of some squads that play on one oiling, summed as games times pins. */
     double pinGames(int start, int end) {
         return IntStream.range(start, end)
                 .mapToDouble(squad -> games[squad] * spreadPins(squad, start))
-                .sum();
-    }
-
-    /** The same under one set of values. */
-    double pinGames(int start, int end, int set) {
-        return IntStream.range(start, end)
-                .mapToDouble(squad -> games[squad] * curves.get(squad).spreadPins(set)[squad - start])
                 .sum();
     }
 }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import lanetide.des.stats.ConfidenceInterval;
-import lanetide.des.stats.NestedMean;
 import lanetide.squads.model.Cut;
 import lanetide.squads.model.Event;
 import lanetide.squads.qualifying.People;
@@ -24,8 +23,6 @@ import lanetide.squads.result.FinalsResult.Finalist;
  */
 public record CutStatistics(
         double scorePins, Optional<ConfidenceInterval> scoreCi95, List<OfSeed> seeds, Optional<TimeSpread> end) {
-    private static final double LEVEL = 0.95;
-
     /** Copies the list. */
     public CutStatistics {
         seeds = List.copyOf(seeds);
@@ -67,8 +64,8 @@ public record CutStatistics(
         double[] scores = playings.stream().mapToDouble(Kept::scorePins).toArray();
         int seeds = finals.isEmpty() ? 0 : finals.get(0).finalists().size();
         return new CutStatistics(
-                mean(scores, sets),
-                interval(scores, sets),
+                OverPlayings.mean(scores, sets),
+                OverPlayings.interval(scores, sets),
                 IntStream.range(0, seeds)
                         .mapToObj(seed -> ofSeed(finals, seed, sets))
                         .toList(),
@@ -85,22 +82,15 @@ public record CutStatistics(
                 seed,
                 one -> one.games().stream().mapToInt(game -> game).average().orElseThrow());
         return new OfSeed(
-                seed + 1, mean(first, sets), interval(first, sets).map(found -> found.within(0, 1)), mean(games, sets));
+                seed + 1,
+                OverPlayings.mean(first, sets),
+                OverPlayings.interval(first, sets).map(found -> found.within(0, 1)),
+                OverPlayings.mean(games, sets));
     }
 
     private static double[] each(List<FinalsResult> finals, int seed, ToDoubleFunction<Finalist> of) {
         return finals.stream()
                 .mapToDouble(one -> of.applyAsDouble(one.finalists().get(seed)))
                 .toArray();
-    }
-
-    private static double mean(double[] values, int sets) {
-        return values.length < 2 ? values[0] : NestedMean.of(values, sets).mean();
-    }
-
-    private static Optional<ConfidenceInterval> interval(double[] values, int sets) {
-        return values.length < 2
-                ? Optional.empty()
-                : Optional.of(NestedMean.of(values, sets).truth().interval(LEVEL));
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import lanetide.des.stats.ConfidenceInterval;
-import lanetide.des.stats.NestedMean;
 import lanetide.squads.model.Event;
 import lanetide.squads.qualifying.Teams;
 import lanetide.squads.qualifying.TeamsPlayed;
@@ -29,8 +28,6 @@ public record TeamStatistics(
         double firstShare,
         Optional<ConfidenceInterval> firstCi95,
         double place) {
-    private static final double LEVEL = 0.95;
-
     /** Over some playings that went through sets of values in turn, in the order in which the event has the teams. */
     static List<TeamStatistics> of(Event event, List<TeamsPlayed> playings, int sets) {
         Teams teams = new Teams(event);
@@ -41,11 +38,11 @@ public record TeamStatistics(
             found.add(new TeamStatistics(
                     teams.names().get(team),
                     teams.bowlers().get(team),
-                    mean(totals, sets),
-                    interval(totals, sets),
-                    mean(firsts, sets),
-                    interval(firsts, sets).map(share -> share.within(0, 1)),
-                    mean(each(playings, team, TeamsPlayed.Team::place), sets)));
+                    OverPlayings.mean(totals, sets),
+                    OverPlayings.interval(totals, sets),
+                    OverPlayings.mean(firsts, sets),
+                    OverPlayings.interval(firsts, sets).map(share -> share.within(0, 1)),
+                    OverPlayings.mean(each(playings, team, TeamsPlayed.Team::place), sets)));
         }
         return found;
     }
@@ -54,15 +51,5 @@ public record TeamStatistics(
         return playings.stream()
                 .mapToDouble(playing -> of.applyAsDouble(playing.teams().get(team)))
                 .toArray();
-    }
-
-    private static double mean(double[] values, int sets) {
-        return values.length < 2 ? values[0] : NestedMean.of(values, sets).mean();
-    }
-
-    private static Optional<ConfidenceInterval> interval(double[] values, int sets) {
-        return values.length < 2
-                ? Optional.empty()
-                : Optional.of(NestedMean.of(values, sets).truth().interval(LEVEL));
     }
 }

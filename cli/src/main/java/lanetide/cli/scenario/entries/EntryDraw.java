@@ -11,6 +11,7 @@ import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Range;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Section;
+import lanetide.cli.words.English;
 import lanetide.des.random.RandomStreams;
 import lanetide.squads.draw.GroupDraw;
 import lanetide.squads.draw.GroupDraw.Entry;
@@ -98,8 +99,7 @@ record EntryDraw(Section section, Set<Rule> rules, RandomStreams streams) {
             double mean = Traits.mean(groups.stream().flatMap(List::stream).toList(), 0);
             parts.add("a mean average of " + range(groups, group -> Math.rint(Traits.mean(group, mean))) + " pins");
         }
-        int last = parts.size() - 1;
-        return last == 0 ? parts.get(0) : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
+        return English.joined(parts);
     }
 
     private static String range(List<List<Traits>> groups, ToDoubleFunction<List<Traits>> of) {

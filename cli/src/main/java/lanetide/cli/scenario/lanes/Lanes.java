@@ -3,6 +3,7 @@ package lanetide.cli.scenario.lanes;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import lanetide.squads.model.LanePair;
 
 /**
@@ -18,6 +19,11 @@ public record Lanes(List<LanePair> pairs, Set<LanePair> closed, Set<LanePair> sp
     /** The pairs that groups are sent to. */
     public List<LanePair> rotationPairs() {
         return pairs.stream().filter(pair -> !spare.contains(pair)).toList();
+    }
+
+    /** Pairs as a notice lists them. */
+    public static String named(List<LanePair> pairs) {
+        return pairs.stream().map(LanePair::id).collect(Collectors.joining(", "));
     }
 
     /** The key for which no group is sent to a pair, if one says so. */

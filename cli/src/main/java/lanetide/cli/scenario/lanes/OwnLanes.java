@@ -2,7 +2,6 @@ package lanetide.cli.scenario.lanes;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.stream.Collectors;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Section;
@@ -49,7 +48,7 @@ public final class OwnLanes {
                     NoticeCode.UNKNOWN_PAIR,
                     pair.id(),
                     value.path() + " names " + pair.id() + ", which is not a pair of the centre. Its pairs are "
-                            + all.pairs().stream().map(LanePair::id).collect(Collectors.joining(", ")) + ".");
+                            + Lanes.named(all.pairs()) + ".");
         }
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import lanetide.cli.scenario.key.CentreKeys;
 import lanetide.cli.scenario.key.Key;
 import lanetide.cli.scenario.notice.NoticeCode;
@@ -62,7 +61,7 @@ public final class PairsReader {
             if (!pairs.remove(pair)) {
                 lanes.refuse(
                         NoticeCode.UNKNOWN_PAIR,
-                        ", and the closed pair " + pair.id() + " is not among its pairs (" + named(pairs)
+                        ", and the closed pair " + pair.id() + " is not among its pairs (" + Lanes.named(pairs)
                                 + "). Correct the range or the closed pair.");
             }
         }
@@ -93,7 +92,7 @@ public final class PairsReader {
                         NoticeCode.UNKNOWN_PAIR,
                         pair.id(),
                         value.path() + " names " + pair.id() + ", which is not a pair of the centre. Its pairs are "
-                                + named(inUse) + ".");
+                                + Lanes.named(inUse) + ".");
             }
         }
         if (spare.containsAll(inUse)) {
@@ -106,9 +105,5 @@ public final class PairsReader {
 
     private Set<LanePair> listed(Key<Void> key) {
         return section.value(key).map(PairList::read).orElse(Set.of());
-    }
-
-    private static String named(List<LanePair> pairs) {
-        return pairs.stream().map(LanePair::id).collect(Collectors.joining(", "));
     }
 }

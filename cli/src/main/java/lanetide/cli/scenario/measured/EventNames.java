@@ -12,6 +12,7 @@ import lanetide.cli.scenario.key.CentreKeys;
 import lanetide.cli.scenario.key.Form;
 import lanetide.cli.scenario.notice.Nearest;
 import lanetide.cli.scenario.notice.NoticeCode;
+import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.cli.scenario.value.Value;
 import lanetide.squads.machines.MachinePlan;
 import lanetide.squads.measured.GameEnded;
@@ -24,7 +25,6 @@ import lanetide.squads.study.DayClock;
 
 /** The lanes, squads and bowlers of an event, as people write them: capitals and spaces in names do not matter. */
 final class EventNames {
-    private static final long DAY_MS = 24 * 3_600_000L;
 
     /** Lanes are measured so long before a squad starts at most. */
     private static final long BEFORE_MS = 12 * 3_600_000L;
@@ -161,7 +161,9 @@ final class EventNames {
     /** A time of day, on the day on which a squad starts or the night after it; one that names its day stays. */
     long onDayOf(int squad, long timeMs) {
         long earliestMs = startMs(squad) - BEFORE_MS;
-        return timeMs >= earliestMs ? timeMs : timeMs + -Math.floorDiv(timeMs - earliestMs, DAY_MS) * DAY_MS;
+        return timeMs >= earliestMs
+                ? timeMs
+                : timeMs + -Math.floorDiv(timeMs - earliestMs, TimeOfDay.DAY_MS) * TimeOfDay.DAY_MS;
     }
 
     /** The place of the squad that has the lanes at a time, or had them last: from when its machines begin. */

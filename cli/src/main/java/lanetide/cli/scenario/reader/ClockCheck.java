@@ -32,7 +32,6 @@ import lanetide.squads.study.DayClock;
  */
 record ClockCheck(Event event, long seed, List<SquadDraft> drafts, Optional<Closing> closes) {
     private static final long MINUTE_MS = 60_000;
-    private static final long DAY_MS = 24 * 60 * MINUTE_MS;
 
     /** Squads never take so many times the shortest time in which they can be done. */
     private static final double SURELY = 4;
@@ -211,7 +210,7 @@ record ClockCheck(Event event, long seed, List<SquadDraft> drafts, Optional<Clos
     /** A closing hour at or before a squad's start is one of the next day. */
     private void checkClosing(Squad squad, long endMs) {
         closes.ifPresent(closing -> {
-            long openMs = Math.floorMod(closing.hourMs() - squad.startMs() - 1, DAY_MS) + 1;
+            long openMs = Math.floorMod(closing.hourMs() - squad.startMs() - 1, TimeOfDay.DAY_MS) + 1;
             long closingMs = squad.startMs() + openMs;
             if (endMs > closingMs) {
                 closing.value()

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import lanetide.cli.scenario.key.CentreKeys;
 import lanetide.cli.scenario.key.CutKeys;
 import lanetide.cli.scenario.lanes.Lanes;
@@ -114,9 +113,7 @@ record FinalsReader(List<Squad> squads, int people, Lanes lanes) {
                                 pair.id(),
                                 section.pathOf(CutKeys.FINALS_PAIRS) + " names " + pair.id()
                                         + ", which is not a pair in use. Those are "
-                                        + lanes.pairs().stream()
-                                                .map(LanePair::id)
-                                                .collect(Collectors.joining(", "))
+                                        + Lanes.named(lanes.pairs())
                                         + "."));
         return pairs;
     }

@@ -7,13 +7,13 @@ import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.RuleKeys;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Section;
+import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.squads.model.Costs;
 
 /**
  * Reads what the director sets by judgement. What it takes for granted is kept apart, as only some commands ask for it.
  */
 final class PolicyReader {
-    private static final long DAY_MS = 24 * 3_600_000L;
 
     private PolicyReader() {}
 
@@ -35,7 +35,7 @@ final class PolicyReader {
 
     private static Optional<Costs> costs(Section section) {
         Optional<Long> opensMs = section.find(RuleKeys.OPENS);
-        opensMs.filter(opens -> opens >= DAY_MS)
+        opensMs.filter(opens -> opens >= TimeOfDay.DAY_MS)
                 .ifPresent(opens -> section.refuse(
                         RuleKeys.OPENS,
                         NoticeCode.OUT_OF_RANGE,

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Key;
 import lanetide.cli.scenario.key.RotationDesigns;
@@ -151,7 +150,7 @@ record RotationReader(Lanes lanes, String whose, OptionalInt games, long seed) {
         if (lanes.rotationPairs().contains(pair)) {
             return Optional.of(lanes.rotationPairs().indexOf(pair));
         }
-        String pairs = lanes.rotationPairs().stream().map(LanePair::id).collect(Collectors.joining(", "));
+        String pairs = Lanes.named(lanes.rotationPairs());
         lanes.whyNot(pair)
                 .ifPresentOrElse(
                         why -> item.refuse(

@@ -10,7 +10,9 @@ import lanetide.cli.scenario.notice.NoticeCode;
 public final class TimeOfDay {
     private static final Pattern FORM = Pattern.compile("(?:day (\\d{1,2}) )?(\\d{1,2}):(\\d{2})");
     private static final long MINUTE_MS = 60_000;
-    private static final long DAY_MS = 24 * 60 * MINUTE_MS;
+    /** A day (ms). */
+    public static final long DAY_MS = 24 * 60 * MINUTE_MS;
+
     private static final int MAX_DAYS = 31;
 
     private TimeOfDay() {}
