@@ -52,7 +52,7 @@ public final class ScenarioSummary {
         incidents(event.incidents()).ifPresent(page::item);
         measured(scenario.measurements()).ifPresent(page::item);
         page.heading("Squads (ends are means over playings without oil)");
-        page.table(squads(event, DayClock.of(event, scenario.seed())), 3);
+        page.table(squads(event, scenario.clock()), 3);
         Ending.assumptions(page, scenario.assumptions());
     }
 

@@ -34,7 +34,7 @@ public record MeasuredBeside(Path file, byte[] bytes) {
     public static Reading add(Reading reading, List<MeasuredBeside> tables) {
         Scenario scenario = reading.scenario().orElseThrow();
         Notices notices = new Notices(scenario.file());
-        MeasuredReader reader = new MeasuredReader(scenario.event(), scenario.seed(), scenario.measurements());
+        MeasuredReader reader = new MeasuredReader(scenario.event(), scenario::clock, scenario.measurements());
         Map<String, String> sha256 = new TreeMap<>(reading.namedFiles());
         for (MeasuredBeside table : tables) {
             String hash = SourceText.sha256(table.bytes());

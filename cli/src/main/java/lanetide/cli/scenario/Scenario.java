@@ -14,6 +14,7 @@ import lanetide.squads.measured.Measurements;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Finals;
 import lanetide.squads.rotation.design.RotationDesign;
+import lanetide.squads.study.DayClock;
 
 /**
  * A scenario without errors.
@@ -29,6 +30,7 @@ import lanetide.squads.rotation.design.RotationDesign;
  * @param policy what its director sets by judgement
  * @param drawn what of its listed bowlers the entries do not say, so that it was drawn
  * @param waiting who waits for a place, squad by squad
+ * @param foreseen when its squads begin and are done, if that was played while it was read
  * @param assumptions what answers rest on and the file does not state
  * @param doubts what makes answers doubtful, a sentence or two each
  */
@@ -44,6 +46,7 @@ public record Scenario(
         Policy policy,
         DrawnTraits drawn,
         List<WaitingList.Waiting> waiting,
+        Optional<DayClock> foreseen,
         List<Assumption> assumptions,
         List<String> doubts) {
     /** What answers name changes of the plan by. */
@@ -143,7 +146,18 @@ public record Scenario(
             List<WaitingList.Waiting> wait,
             List<Assumption> taken,
             List<String> doubted) {
-        return new Scenario(file, sha256, seed, now, measured, designs, bands, names, set, drawn, wait, taken, doubted);
+        Optional<DayClock> still = foreseen.filter(clock -> now.equals(event));
+        return new Scenario(
+                file, sha256, seed, now, measured, designs, bands, names, set, drawn, wait, still, taken, doubted);
+    }
+
+    /**
+     * When squads begin and are done, before anything is played with oil.
+     *
+     * @return the clock of the event; played here unless it has been
+     */
+    public DayClock clock() {
+        return foreseen.orElseGet(() -> DayClock.of(event, seed));
     }
 
     /**

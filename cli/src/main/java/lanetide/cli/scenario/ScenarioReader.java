@@ -66,6 +66,7 @@ public final class ScenarioReader {
                         seeded.policy(),
                         seeded.drawn(),
                         seeded.waiting(),
+                        seeded.clock(),
                         notices.assumptions().list(),
                         Reading.doubts(notices.list()))),
                 notices.list(),

@@ -32,16 +32,16 @@ final class EventNames {
     private static final Form.Quantity<Integer> LANES = Form.whole(1, CentreKeys.MAX_LANE);
 
     private final Event event;
-    private final long seed;
+    private final Supplier<DayClock> foreseen;
     private final Supplier<List<GameEnded>> ends;
     private Optional<DayClock> clock = Optional.empty();
     private final List<String> squads;
     private final Map<String, List<String>> squadsByPlainName;
     private final List<Map<String, List<String>>> bowlersByPlainName;
 
-    EventNames(Event event, long seed, Supplier<List<GameEnded>> ends) {
+    EventNames(Event event, Supplier<DayClock> foreseen, Supplier<List<GameEnded>> ends) {
         this.event = event;
-        this.seed = seed;
+        this.foreseen = foreseen;
         this.ends = ends;
         squads = event.squads().stream().map(Squad::id).toList();
         squadsByPlainName = squads.stream().collect(Collectors.groupingBy(EventNames::plain));
@@ -205,7 +205,7 @@ final class EventNames {
 
     private long foreseenMs(int squad, int game) {
         if (clock.isEmpty()) {
-            clock = Optional.of(DayClock.of(event, seed));
+            clock = Optional.of(foreseen.get());
         }
         return clock.get().squads().get(squad).games().get(game - 1).meanMs();
     }

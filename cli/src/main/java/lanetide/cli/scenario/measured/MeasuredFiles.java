@@ -12,6 +12,7 @@ import lanetide.cli.scenario.value.SourceText;
 import lanetide.cli.scenario.value.Value;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.model.Event;
+import lanetide.squads.study.DayClock;
 
 /** Reads the tables of measurements that a scenario names. */
 public record MeasuredFiles(NamedFiles files) {
@@ -21,10 +22,12 @@ public record MeasuredFiles(NamedFiles files) {
      * @param scenario the whole file
      * @param event where it was measured; empty if it is faulty
      * @param seed master seed of all chance
+     * @param clock when squads of the event are done, if that was played
      * @return what was measured, without what is wrong
      */
-    public Measurements read(Section scenario, Optional<Event> event, long seed) {
-        Optional<MeasuredReader> reader = event.map(known -> new MeasuredReader(known, seed, Measurements.NONE));
+    public Measurements read(Section scenario, Optional<Event> event, long seed, Optional<DayClock> clock) {
+        Optional<MeasuredReader> reader = event.map(known ->
+                new MeasuredReader(known, () -> clock.orElseGet(() -> DayClock.of(known, seed)), Measurements.NONE));
         Set<String> seen = new HashSet<>();
         for (Value name : names(scenario)) {
             Optional<byte[]> bytes = files.read(name);

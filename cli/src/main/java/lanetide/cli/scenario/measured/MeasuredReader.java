@@ -4,11 +4,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.value.CsvTable;
 import lanetide.squads.measured.GameEnded;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.model.Event;
+import lanetide.squads.study.DayClock;
 
 /**
  * Reads tables of what was measured at an event, each of tapes, of balls thrown, of scores or of times: its columns
@@ -27,11 +29,11 @@ public final class MeasuredReader {
      * A reader of tables that add to what is known.
      *
      * @param event where it was measured
-     * @param seed master seed of all chance, for its clock
+     * @param clock when its squads are done, for times of day; asked for only where a table tells such
      * @param before what was measured at it already; ends of games tell the clock
      */
-    public MeasuredReader(Event event, long seed, Measurements before) {
-        names = new EventNames(event, seed, this::ends);
+    public MeasuredReader(Event event, Supplier<DayClock> clock, Measurements before) {
+        names = new EventNames(event, clock, this::ends);
         tapes = new TapesTaken(before.tapes());
         balls = new BallsThrown(before.balls());
         scores = new ScoresMade(before.scores());

@@ -44,11 +44,17 @@ record ClockCheck(Event event, long seed, List<SquadDraft> drafts, Optional<Clos
      */
     record Closing(Value value, long hourMs) {}
 
-    void check() {
+    /**
+     * Looks at it.
+     *
+     * @return the clock; empty if the event needs none to be looked at
+     */
+    Optional<DayClock> check() {
         checkMachines();
-        if (!isNeeded()) {
-            return;
-        }
+        return isNeeded() ? Optional.of(checkByClock()) : Optional.empty();
+    }
+
+    private DayClock checkByClock() {
         LanesReady ready = new LanesReady(seed);
         DayClock clock = ready.clock(event);
         Map<String, Change.Start> late = LateStart.waiting(event, ready).starts().stream()
@@ -64,6 +70,7 @@ record ClockCheck(Event event, long seed, List<SquadDraft> drafts, Optional<Clos
             checkArrivals(squad, drafts.get(i), endMs);
             checkClosing(squad, endMs);
         }
+        return clock;
     }
 
     /** Whether there is anything that the clock has to tell; most days have time enough between squads. */

@@ -44,6 +44,7 @@ import lanetide.squads.model.Squad;
 import lanetide.squads.model.SquadPlan;
 import lanetide.squads.rotation.Rotation;
 import lanetide.squads.rotation.design.RotationDesign;
+import lanetide.squads.study.DayClock;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 
 /**
@@ -56,7 +57,8 @@ import org.snakeyaml.engine.v2.nodes.MappingNode;
 public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) {
     /**
      * An event, what was measured at it, the designs of its rotations squad by squad, the seed its field was drawn
-     * with, what it can name, what its director sets, and what of its listed bowlers was drawn and is written.
+     * with, what it can name, what its director sets, what of its listed bowlers was drawn and is written, and its
+     * clock if it had to be played.
      */
     public record Planned(
             Event event,
@@ -68,10 +70,12 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
             Policy policy,
             DrawnTraits drawn,
             Map<String, Map<String, MappingNode>> entries,
-            List<WaitingList.Waiting> waiting) {
-        private Planned with(Measurements known, FindingsReader findings) {
+            List<WaitingList.Waiting> waiting,
+            Optional<DayClock> clock) {
+        private Planned with(Measurements known, FindingsReader findings, Optional<DayClock> played) {
+            Event applied = findings.applied(event, known);
             return new Planned(
-                    findings.applied(event, known),
+                    applied,
                     known,
                     designs,
                     seed,
@@ -80,7 +84,8 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                     policy,
                     drawn,
                     entries,
-                    waiting);
+                    waiting,
+                    played.filter(any -> applied.equals(event)));
         }
     }
 
@@ -120,17 +125,17 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
         List<Rotation> rotations = checkedAcross(scenario, parts);
         Optional<Planned> planned =
                 notices.build(scenario.place(), "the scenario", () -> planned(scenario, chosenSeed, parts, rotations));
-        planned.filter(sound -> !notices.hasErrors())
-                .ifPresent(sound -> new ClockCheck(
+        Optional<DayClock> clock = planned.filter(sound -> !notices.hasErrors())
+                .flatMap(sound -> new ClockCheck(
                                 sound.event(),
                                 chosenSeed,
                                 parts.drafts(),
                                 parts.lanes().closes())
                         .check());
-        Measurements measured = new MeasuredFiles(files).read(scenario, planned.map(Planned::event), chosenSeed);
+        Measurements measured = new MeasuredFiles(files).read(scenario, planned.map(Planned::event), chosenSeed, clock);
         FindingsReader findings =
                 new FindingsReader(notices.assumptions(), parts.lanes().fitted());
-        return planned.filter(sound -> !notices.hasErrors()).map(sound -> sound.with(measured, findings));
+        return planned.filter(sound -> !notices.hasErrors()).map(sound -> sound.with(measured, findings, clock));
     }
 
     private Parts parts(Section scenario, long chosenSeed) {
@@ -250,7 +255,8 @@ public record EventReader(Notices notices, OptionalLong seed, NamedFiles files) 
                 parts.policy().orElseThrow().with(parts.cut().flatMap(Cut::finals)),
                 parts.manned().drawn(),
                 parts.manned().entries(),
-                parts.manned().waiting());
+                parts.manned().waiting(),
+                Optional.empty());
     }
 
     private static List<SquadPlan> plans(List<Rotation> rotations, Parts parts) {

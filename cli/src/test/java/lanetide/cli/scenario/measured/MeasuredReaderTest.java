@@ -28,6 +28,7 @@ import lanetide.squads.measured.ScoreMade;
 import lanetide.squads.measured.TapeTaken;
 import lanetide.squads.measured.When;
 import lanetide.squads.model.Event;
+import lanetide.squads.study.DayClock;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -240,7 +241,7 @@ class MeasuredReaderTest {
     })
     void aTimeOfDayCountsTheGamesThatWereDoneOnTheLane(int lane, String time, String squad, int done) {
         String ends = "squad,game,ended\nA,1,18:44\nA,2,19:20\nA,3,20:40\nLate,1,21:55\nLate,2,22:20\nLate,3,22:45\n";
-        MeasuredReader reader = new MeasuredReader(EVENT, 1, Measurements.NONE);
+        MeasuredReader reader = new MeasuredReader(EVENT, () -> DayClock.of(EVENT, 1), Measurements.NONE);
         String tape = "lane,time,distance,board,units\n" + lane + "," + time + ",22 ft,10,31\n";
         reader.read("lanes.csv", tape.getBytes(StandardCharsets.UTF_8), notices);
         reader.read("ends.csv", ends.getBytes(StandardCharsets.UTF_8), notices);
@@ -269,7 +270,7 @@ class MeasuredReaderTest {
                 ("\uFEFF" + table).getBytes(StandardCharsets.UTF_8),
                 table.getBytes(StandardCharsets.ISO_8859_1),
                 table.replace(';', '\t').getBytes(Charset.forName("windows-1252")))) {
-            MeasuredReader reader = new MeasuredReader(EVENT, 1, Measurements.NONE);
+            MeasuredReader reader = new MeasuredReader(EVENT, () -> DayClock.of(EVENT, 1), Measurements.NONE);
             reader.read("lanes.csv", bytes, notices);
 
             assertThat(notices.list()).isEmpty();
@@ -365,7 +366,8 @@ class MeasuredReaderTest {
 
     @Test
     void aPlaceIsReadOnceAtATimeInAllTablesTogether() {
-        MeasuredReader reader = new MeasuredReader(ONE_SQUAD, 1, readOne("lane,distance,board,units\n1,22 ft,10,31\n"));
+        MeasuredReader reader = new MeasuredReader(
+                ONE_SQUAD, () -> DayClock.of(ONE_SQUAD, 1), readOne("lane,distance,board,units\n1,22 ft,10,31\n"));
         String rows = "lane,after,distance,board,units\n1,0,6.7056 m,10,30\n1,1,22 ft,10,30\n2,0,22 ft,10,30\n";
         reader.read("more.csv", rows.getBytes(StandardCharsets.UTF_8), notices);
         reader.read(
@@ -466,7 +468,7 @@ class MeasuredReaderTest {
                 int to = Math.min(table.length(), from + random.nextInt(4));
                 table.replace(from, to, pieces.get(random.nextInt(pieces.size())));
             }
-            MeasuredReader reader = new MeasuredReader(EVENT, 1, Measurements.NONE);
+            MeasuredReader reader = new MeasuredReader(EVENT, () -> DayClock.of(EVENT, 1), Measurements.NONE);
             Notices found = new Notices("event.yaml");
             reader.read("lanes.csv", table.toString().getBytes(StandardCharsets.UTF_8), found);
             assertThat(found.list())
@@ -521,7 +523,7 @@ class MeasuredReaderTest {
     }
 
     private Measurements tables(Event event, String table) {
-        MeasuredReader reader = new MeasuredReader(event, 1, Measurements.NONE);
+        MeasuredReader reader = new MeasuredReader(event, () -> DayClock.of(event, 1), Measurements.NONE);
         reader.read("lanes.csv", table.getBytes(StandardCharsets.UTF_8), notices);
         return reader.measurements();
     }
