@@ -1,6 +1,7 @@
 package lanetide.cli.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
 import lanetide.cli.scenario.notice.Notice;
@@ -72,5 +73,34 @@ class FollowUpNoticesTest {
                         .notices())
                 .extracting(Notice::code)
                 .doesNotContain(NoticeCode.VALUE_WITHOUT_EFFECT);
+    }
+
+    @Test
+    void aMisspeltKeyIsNotMissingBesides() {
+        assertThat(errors("  length: 39 ft", "  lenght: 39 ft")).singleElement().satisfies(notice -> {
+            assertThat(notice.code()).isEqualTo(NoticeCode.UNKNOWN_KEY);
+            assertThat(notice.field()).isEqualTo("pattern.lenght");
+            assertThat(notice.message()).contains("Did you mean `length`?");
+        });
+        assertThat(errors("games: 3", "gmes: 3"))
+                .singleElement()
+                .satisfies(notice -> assertThat(notice.field()).isEqualTo("gmes"));
+        assertThat(errors("{id: A, start:", "{id: A, strat:"))
+                .singleElement()
+                .satisfies(notice -> assertThat(notice.field()).isEqualTo("squads[1].strat"));
+    }
+
+    @Test
+    void whatIsMissingIsToldBesideAKeyThatMeansSomethingElse() {
+        assertThat(errors("  length: 39 ft", "  zebra: 39 ft"))
+                .extracting(Notice::code, Notice::field)
+                .containsExactlyInAnyOrder(
+                        tuple(NoticeCode.UNKNOWN_KEY, "pattern.zebra"),
+                        tuple(NoticeCode.MISSING_KEY, "pattern.length"));
+        assertThat(errors("  length: 39 ft\n  volume: 23 mL", "  lenght: 39 ft"))
+                .extracting(Notice::code, Notice::field)
+                .containsExactlyInAnyOrder(
+                        tuple(NoticeCode.UNKNOWN_KEY, "pattern.lenght"),
+                        tuple(NoticeCode.MISSING_KEY, "pattern.volume"));
     }
 }

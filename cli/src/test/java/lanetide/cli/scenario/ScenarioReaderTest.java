@@ -117,7 +117,6 @@ class ScenarioReaderTest {
 
         assertThat(reading.notices().stream().map(notice -> notice.code().code()))
                 .containsExactlyInAnyOrder(
-                        "missing_key",
                         "unknown_key",
                         "not_whole",
                         "lanes_odd",

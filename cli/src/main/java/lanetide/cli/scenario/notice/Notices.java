@@ -93,7 +93,8 @@ public final class Notices {
         }
     }
 
-    private void countError() {
+    /** Counts an error in this part of the scenario that a notice about another part tells. */
+    public void countError() {
         errors++;
         around.ifPresent(Notices::countError);
     }

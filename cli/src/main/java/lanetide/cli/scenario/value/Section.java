@@ -1,10 +1,12 @@
 package lanetide.cli.scenario.value;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import lanetide.cli.scenario.key.Block;
 import lanetide.cli.scenario.key.Blocks;
@@ -31,6 +33,8 @@ public final class Section {
     private final Notices notices;
     private final Map<String, Value> values;
     private final Map<String, Object> read;
+    /** Names of keys that unknown ones were probably meant to be. */
+    private final Set<String> meant;
 
     /**
      * Opens a block.
@@ -41,7 +45,7 @@ public final class Section {
      * @param around takes what is wrong
      */
     public Section(Block block, String path, MappingNode node, Notices around) {
-        this(block, path, node, around.ofPart(), new LinkedHashMap<>(), new HashMap<>());
+        this(block, path, node, around.ofPart(), new LinkedHashMap<>(), new HashMap<>(), new HashSet<>());
         for (NodeTuple tuple : node.getValue()) {
             keyOf(tuple, path, around).ifPresent(key -> add(key, tuple, around));
         }
@@ -54,13 +58,15 @@ public final class Section {
             MappingNode node,
             Notices notices,
             Map<String, Value> values,
-            Map<String, Object> read) {
+            Map<String, Object> read,
+            Set<String> meant) {
         this.block = block;
         this.path = path;
         this.node = node;
         this.notices = notices;
         this.values = values;
         this.read = read;
+        this.meant = meant;
     }
 
     private void open(Key<?> key) {
@@ -92,12 +98,12 @@ public final class Section {
 
     /** The same block; what is left to assumptions in it is kept by itself. */
     public Section withOwnAssumptions() {
-        return new Section(block, path, node, notices.withOwnAssumptions(), values, read);
+        return new Section(block, path, node, notices.withOwnAssumptions(), values, read, meant);
     }
 
     /** The same block; errors found through it are counted by themselves. */
     public Section ofPart() {
-        return new Section(block, path, node, notices.ofPart(), values, read);
+        return new Section(block, path, node, notices.ofPart(), values, read, meant);
     }
 
     /** Where the block begins. */
@@ -187,8 +193,8 @@ public final class Section {
 
     /** A block under a key without any key of its own, so that everything is as usual. */
     public Optional<Section> usualBlock(Key<Void> key) {
-        return Optional.of(
-                new Section(under(key), pathOf(key), node, notices.ofPart(), new LinkedHashMap<>(), new HashMap<>()));
+        return Optional.of(new Section(
+                under(key), pathOf(key), node, notices.ofPart(), new LinkedHashMap<>(), new HashMap<>(), Set.of()));
     }
 
     /** The blocks in a list. */
@@ -208,8 +214,12 @@ public final class Section {
                 .orElseThrow(() -> new IllegalStateException("no block stands under " + pathOf(key)));
     }
 
-    /** Says that a key is missing that must be there. */
+    /** Says that a key is missing that must be there, unless it has been asked whether an unknown one was meant so. */
     public void missing(Key<?> key) {
+        if (meant.contains(key.name())) {
+            notices.countError();
+            return;
+        }
         String where = path.isEmpty() ? "The scenario" : path;
         notices.add(
                 NoticeCode.MISSING_KEY,
@@ -268,8 +278,11 @@ public final class Section {
     }
 
     private void unknown(String key, Place at, Notices around) {
-        String advice = Blocks.homeOf(key)
-                .map(home -> " It belongs " + whereIs(home) + ".")
+        Optional<Block> home = Blocks.homeOf(key);
+        if (home.isEmpty()) {
+            Nearest.to(key, block.names()).ifPresent(meant::add);
+        }
+        String advice = home.map(other -> " It belongs " + whereIs(other) + ".")
                 .orElseGet(() -> Nearest.question(key, block.names()));
         String names = String.join(", ", block.names());
         around.add(
