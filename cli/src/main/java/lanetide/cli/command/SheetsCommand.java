@@ -126,8 +126,9 @@ public final class SheetsCommand implements Callable<Integer> {
                         options.threads(),
                         told,
                         starts::observers));
-        options.doubting(ScoreDoubts.told(reading, study));
-        return Sheets.write(scenario, study, starts.forecasts(), paper, Optional.ofNullable(firstDay));
+        Reading judged = options.doubting(ScoreDoubts.told(reading.with(scenario), study));
+        return Sheets.write(
+                judged.scenario().orElseThrow(), study, starts.forecasts(), paper, Optional.ofNullable(firstDay));
     }
 
     /** Reads a date (ISO 8601). */

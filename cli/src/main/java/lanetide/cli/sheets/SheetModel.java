@@ -10,10 +10,12 @@ import lanetide.cli.report.Table;
  * @param title what it is
  * @param event what the event is called
  * @param style the style sheet, with the size of the paper
+ * @param doubts why what it says is doubtful, above its parts; none if nothing is
  * @param parts its parts, each kept on pages of its own
  * @param footer what every reader must keep in mind, and what the sheet was made from
  */
-public record SheetModel(String title, String event, String style, List<Part> parts, List<String> footer) {
+public record SheetModel(
+        String title, String event, String style, List<String> doubts, List<Part> parts, List<String> footer) {
     /**
      * A part of a sheet.
      *
@@ -30,6 +32,7 @@ public record SheetModel(String title, String event, String style, List<Part> pa
 
     /** Copies the lists. */
     public SheetModel {
+        doubts = List.copyOf(doubts);
         parts = List.copyOf(parts);
         footer = List.copyOf(footer);
     }

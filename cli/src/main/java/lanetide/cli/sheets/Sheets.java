@@ -116,6 +116,7 @@ public final class Sheets {
                         title,
                         scenario.event().name(),
                         "@page { size: " + paper + "; } " + style + ProgramFiles.text("/lanetide/cli/sheets/sheet.css"),
+                        scenario.doubts(),
                         parts,
                         footer),
                 html);

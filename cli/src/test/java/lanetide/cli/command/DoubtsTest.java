@@ -13,6 +13,7 @@ import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.ScenarioReader;
 import lanetide.cli.scenario.Scenarios;
 import lanetide.cli.scenario.notice.Notice;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -79,6 +80,23 @@ class DoubtsTest {
 
         assertThat(unwrapped(outcome.out())).contains(UNHEARD_OF);
         assertThat(unwrapped(outcome.err())).contains(UNHEARD_OF);
+    }
+
+    @Test
+    void whatIsHungUpAndHandedOutSaysOnItsFirstPageThatItIsDoubtful() throws IOException {
+        Path into = folder.resolve("print");
+
+        Program.Outcome outcome =
+                Program.run("sheets", onePair("volume", "0.1 mL"), "--into", into, "--replications", 1);
+
+        assertThat(outcome.exitCode()).isZero();
+        for (String name : List.of("assignments.html", "oiling.html", "cards.html")) {
+            assertThat(Jsoup.parse(into.resolve(name).toFile())
+                            .select("header .doubt")
+                            .text())
+                    .as(name)
+                    .contains("Doubtful: ", FAR_FETCHED, NO_LINE, UNHEARD_OF);
+        }
     }
 
     @Test
