@@ -25,4 +25,20 @@ class NearestTest {
     void capitalsMakeNoDifference() {
         assertThat(Nearest.to("PERSQUAD", List.of("hands", "perSquad"))).contains("perSquad");
     }
+
+    @Test
+    void atMostHalfOfTheLettersOfANameMayBeOthers() {
+        assertThat(Nearest.to("stxx", List.of("stay"))).contains("stay");
+        assertThat(Nearest.to("sxxx", List.of("stay"))).isEmpty();
+        assertThat(Nearest.to("xxops", List.of("stops"))).contains("stops");
+        assertThat(Nearest.to("xxxps", List.of("stops"))).isEmpty();
+    }
+
+    @Test
+    void ofSeveralNamesTheNearestIsMeantAndOfEqualOnesTheFirst() {
+        assertThat(Nearest.to("games", List.of("gates", "gamer", "games"))).contains("games");
+        assertThat(Nearest.to("gamex", List.of("gates", "gamer", "games"))).contains("gamer");
+        assertThat(Nearest.question("gamex", List.of("gates", "games"))).isEqualTo(" Did you mean `games`?");
+        assertThat(Nearest.question("zebra", List.of("gates", "games"))).isEmpty();
+    }
 }
