@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -19,6 +20,8 @@ import java.util.stream.Stream;
  * <pre>
  * {@code java -cp cli/target/test-classes lanetide.cli.SpeedTable OLD.jar OLD-SCENARIOS NEW.jar NEW-SCENARIOS [RUNS [WORK ...]]}
  * </pre>
+ *
+ * <p>With {@code -Dlanetide.javaOptions="..."} the new build gets those options, as a launcher gives them.
  *
  * <p>RUNS is 5 unless it is told, and WORK the beginnings of the rows that are wanted, all unless they are told. Both
  * answer with their own numbers of playings, which are the defaults of their commands.
@@ -65,8 +68,8 @@ public final class SpeedTable {
         }
     }
 
-    /** A build of the program, with the folder of its scenarios. */
-    private record Build(Path jar, Path scenarios) {}
+    /** A build of the program, with the folder of its scenarios and the options of its JVM. */
+    private record Build(Path jar, Path scenarios, List<String> options) {}
 
     /** Times of a run (s). */
     private record Times(double wall, double processor) {}
@@ -86,8 +89,8 @@ public final class SpeedTable {
             System.err.println("SpeedTable OLD.jar OLD-SCENARIOS NEW.jar NEW-SCENARIOS [RUNS [WORK ...]]");
             System.exit(2);
         }
-        Build old = new Build(Path.of(arguments[0]), Path.of(arguments[1]));
-        Build present = new Build(Path.of(arguments[2]), Path.of(arguments[3]));
+        Build old = new Build(Path.of(arguments[0]), Path.of(arguments[1]), List.of());
+        Build present = new Build(Path.of(arguments[2]), Path.of(arguments[3]), javaOptions());
         int runs = arguments.length > 4 ? Integer.parseInt(arguments[4]) : RUNS;
         List<String> wanted = Arrays.asList(arguments).subList(Math.min(5, arguments.length), arguments.length);
         System.out.println("| work | s, then | s, now | ratio | processor s, then | now | ratio |");
@@ -96,6 +99,13 @@ public final class SpeedTable {
         WORKS.stream()
                 .filter(work -> wanted.isEmpty() || wanted.stream().anyMatch(work.name()::startsWith))
                 .forEach(work -> System.out.println(table.row(work, old, present, runs)));
+    }
+
+    private static List<String> javaOptions() {
+        return Pattern.compile(" +")
+                .splitAsStream(System.getProperty("lanetide.javaOptions", ""))
+                .filter(option -> !option.isEmpty())
+                .toList();
     }
 
     /** Processor time is known to the process alone. */
@@ -166,7 +176,9 @@ public final class SpeedTable {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         String classes = build.jar() + System.getProperty("path.separator") + System.getProperty("java.class.path");
         return Stream.of(
-                        Stream.of(java, "-cp", classes, SpeedTable.class.getName(), CHILD),
+                        Stream.of(java),
+                        build.options().stream(),
+                        Stream.of("-cp", classes, SpeedTable.class.getName(), CHILD),
                         arguments,
                         Stream.of("--quiet"))
                 .flatMap(words -> words)
