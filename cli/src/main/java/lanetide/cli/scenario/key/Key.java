@@ -25,6 +25,17 @@ public record Key<T>(
         Optional<String> source) {
     static final String REQUIRED = "required";
 
+    /** A key is its declaration. Comparing every part would besides have the JVM make some twenty classes at start. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other;
+    }
+
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
     /**
      * Whether the key must be there.
      *
