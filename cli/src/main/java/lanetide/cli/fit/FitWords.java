@@ -137,6 +137,11 @@ final class FitWords {
         if (what instanceof Explanation.OtherTime time) {
             return "the tapes said to be " + of(time.when()) + " look as if they were taken " + of(time.other());
         }
+        if (what instanceof Explanation.OtherPattern pattern) {
+            return "the tapes " + of(pattern.when()) + " look as if they were taken on a pattern "
+                    + distance(Math.abs(pattern.longerM())) + (pattern.longerM() > 0 ? " longer" : " shorter")
+                    + " than that of the scenario";
+        }
         return "one reading looks wrong by itself: " + of(((Explanation.OneReading) what).reading());
     }
 }

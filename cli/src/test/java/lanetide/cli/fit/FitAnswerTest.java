@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lanetide.cli.report.Cautions;
+import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.fit.Explanation;
 import lanetide.squads.fit.FitResult;
 import lanetide.squads.fit.Reading;
@@ -259,6 +260,9 @@ class FitAnswerTest {
                 "The tapes as squad A found it look as if they were in units and were written as micrometres.",
                 new Explanation.OtherTime(worn, fresh),
                 "The tapes said to be after 2 games of squad A look as if they were taken as squad A found it.",
+                new Explanation.OtherPattern(fresh, -2 * LaneGeometry.FOOT_M),
+                "The tapes as squad A found it look as if they were taken on a pattern 2 ft shorter than that of the"
+                        + " scenario.",
                 new Explanation.OneReading(first),
                 "One reading looks wrong by itself: lane 1, board 20 at 8 ft, fresh.");
 

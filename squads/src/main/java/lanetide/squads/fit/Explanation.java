@@ -38,6 +38,14 @@ public sealed interface Explanation {
     record OtherTime(When when, When other) implements Explanation {}
 
     /**
+     * The tapes of one time were taken on fresh oil of a pattern of another length.
+     *
+     * @param when when they were taken
+     * @param longerM by how much longer it is than that of the scenario (m), below 0 if shorter
+     */
+    record OtherPattern(When when, double longerM) implements Explanation {}
+
+    /**
      * One reading is wrong by itself.
      *
      * @param reading the reading

@@ -29,13 +29,16 @@ record Hypothesis(Explanation what, List<Reading> readings, double[] scaled) {
     /** Micrometres in a unit of oil, and units in a micrometre. */
     private static final List<Double> UNITS = List.of(OilFilm.UNIT_UM, 1 / OilFilm.UNIT_UM);
 
+    /** By how much longer another pattern may be (ft): those in use differ by feet. */
+    private static final List<Integer> LONGER_FT = List.of(-6, -4, -2, 2, 4, 6);
+
     /** Entries of all covariances that are looked at, at most, and explanations that are looked at however many. */
     private static final double MOST_ENTRIES = 6e6;
 
     private static final int FEWEST = 10;
 
     /**
-     * Everything that could have happened to whole groups of tapes: units, times, sides, lanes. Of many readings only
+     * Everything that could have happened to whole groups of tapes: units, times, patterns, sides, lanes. Of many readings only
      * the first so many that they can be looked at in seconds.
      */
     static List<Hypothesis> all(Event event, List<Reading> readings) {
@@ -53,7 +56,10 @@ record Hypothesis(Explanation what, List<Reading> readings, double[] scaled) {
         if (what instanceof Explanation.OtherTime) {
             return 1;
         }
-        return what instanceof Explanation.SidesSwapped ? 2 : 3;
+        if (what instanceof Explanation.OtherPattern) {
+            return 2;
+        }
+        return what instanceof Explanation.SidesSwapped ? 3 : 4;
     }
 
     private static List<Hypothesis> everything(Event event, List<Reading> readings) {
@@ -69,6 +75,7 @@ record Hypothesis(Explanation what, List<Reading> readings, double[] scaled) {
             });
         }
         for (When when : times) {
+            all.addAll(otherPatterns(event, readings, when));
             all.addAll(ofLanes(readings, when, List.copyOf(lanes.get(when))));
             for (double unit : UNITS) {
                 all.add(new Hypothesis(
@@ -85,6 +92,27 @@ record Hypothesis(Explanation what, List<Reading> readings, double[] scaled) {
                         tape -> tape.when().equals(when),
                         tape -> at(tape, tape.lane(), other, tape.board())));
             }
+        }
+        return all;
+    }
+
+    /** Of fresh oil alone: a pattern so much longer has at each distance what the scenario's has in proportion. */
+    private static List<Hypothesis> otherPatterns(Event event, List<Reading> readings, When when) {
+        if (readings.stream().noneMatch(reading -> reading instanceof Reading.Fresh && is(reading, when))) {
+            return List.of();
+        }
+        List<Hypothesis> all = new ArrayList<>();
+        for (int feet : LONGER_FT) {
+            double longerM = feet * LaneGeometry.FOOT_M;
+            all.add(moved(
+                    new Explanation.OtherPattern(when, longerM),
+                    readings,
+                    tape -> tape.when().equals(when),
+                    tape -> {
+                        double lengthM = event.pattern(event.squad(when.squad()), tape.lane())
+                                .lengthM();
+                        return at(tape, tape.distanceM() * lengthM / (lengthM + longerM));
+                    }));
         }
         return all;
     }
@@ -167,6 +195,11 @@ record Hypothesis(Explanation what, List<Reading> readings, double[] scaled) {
 
     private static TapeTaken at(TapeTaken tape, int lane, When when, int board) {
         return new TapeTaken(lane, when, tape.distanceM(), board, tape.units(), tape.errorUnits(), tape.place());
+    }
+
+    private static TapeTaken at(TapeTaken tape, double distanceM) {
+        return new TapeTaken(
+                tape.lane(), tape.when(), distanceM, tape.board(), tape.units(), tape.errorUnits(), tape.place());
     }
 
     private static boolean is(Reading reading, When when) {
