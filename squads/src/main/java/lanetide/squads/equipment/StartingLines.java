@@ -20,7 +20,7 @@ import lanetide.squads.model.Event;
 public final class StartingLines {
     private final Set<OilPattern> patterns;
     private final Physics physics;
-    private final Map<OilPattern, PatternLines> byPattern = new ConcurrentHashMap<>();
+    private final Map<OilPattern, PatternLines> byPattern;
 
     /**
      * Works out the lines.
@@ -29,11 +29,27 @@ public final class StartingLines {
      * @param physics the laws
      */
     public StartingLines(Event event, Physics physics) {
+        this(event, physics, new ConcurrentHashMap<>());
+    }
+
+    private StartingLines(Event event, Physics physics, Map<OilPattern, PatternLines> byPattern) {
         this.patterns = Stream.concat(
                         Stream.of(event.pattern()),
                         event.plans().stream().flatMap(plan -> plan.patterns().all()))
                 .collect(Collectors.toUnmodifiableSet());
         this.physics = physics;
+        this.byPattern = byPattern;
+    }
+
+    /**
+     * The lines that are brought to another event under the same laws. What is found for one serves the other where
+     * their patterns are the same.
+     *
+     * @param other the other event
+     * @return its lines
+     */
+    public StartingLines broughtTo(Event other) {
+        return new StartingLines(other, physics, byPattern);
     }
 
     /**

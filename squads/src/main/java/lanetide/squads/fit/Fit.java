@@ -2,10 +2,12 @@ package lanetide.squads.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.DoubleSupplier;
 import java.util.function.IntConsumer;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.unknown.ValueSet;
+import lanetide.squads.study.Playable;
 import lanetide.squads.unknown.SpreadOrder;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -33,12 +35,12 @@ public final class Fit {
     private final RealMatrix ownError;
     private final UniformRandomProvider chance;
 
-    private Fit(List<FitDay> days, FitPlan plan, IntConsumer onDone) {
+    private Fit(List<FitDay> days, Map<ValueSet, Playable> known, FitPlan plan, IntConsumer onDone) {
         this.days = List.copyOf(days);
         this.streams = new RandomStreams(plan.seed());
         this.inflations = plan.inflations();
         this.checks = plan.checks();
-        this.playings = new Playings(this.days, plan, onDone);
+        this.playings = new Playings(this.days, known, plan, onDone);
         this.observed = Playings.join(days.stream().map(FitDay::observed).toList());
         this.ownError = blocks(days.stream().map(FitDay::ownError).toList());
         this.chance = streams.stream("fit/steps");
@@ -67,10 +69,16 @@ public final class Fit {
      * @throws IllegalArgumentException if no day has a reading
      */
     public static FitResult run(List<FitDay> days, List<ValueSet> prior, FitPlan plan, IntConsumer onDone) {
+        return run(days, prior, Map.of(), plan, onDone);
+    }
+
+    /** The same where some sets are ready to be played under the laws of the days. */
+    static FitResult run(
+            List<FitDay> days, List<ValueSet> prior, Map<ValueSet, Playable> known, FitPlan plan, IntConsumer onDone) {
         if (days.stream().allMatch(day -> day.readings().isEmpty())) {
             throw new IllegalArgumentException("none of " + days.size() + " days has a reading");
         }
-        return new Fit(days, plan, onDone).run(prior);
+        return new Fit(days, known, plan, onDone).run(prior);
     }
 
     private FitResult run(List<ValueSet> prior) {
@@ -87,14 +95,24 @@ public final class Fit {
             RealMatrix noise = ownError.scalarMultiply(inflation).add(luck.scalarMultiply(inflation - 1));
             List<ValueSet> sets = moved.moved(directions, observed, noise, normal);
             boolean last = ++step == inflations.size();
-            moved = new Ensemble(sets, last && !checks ? List.of() : playings.play(sets));
+            moved = new Ensemble(sets, last ? List.of() : playings.play(sets));
         }
         List<Integer> chosen = chosen(moved, otherLaw, prior.size());
         return new FitReport(
                         days.stream().flatMap(day -> day.readings().stream()).toList(),
                         ownError,
                         days.stream().flatMap(day -> day.freshLanes().stream()).toList())
-                .of(before, moved, chosen, otherLaw, suspicions(twice));
+                .of(before, moved.sets(), chosen, said(moved.sets(), chosen), otherLaw, suspicions(twice));
+    }
+
+    /** What the chosen members say of the readings, if that is looked at; a member that is chosen often plays once. */
+    private List<double[]> said(List<ValueSet> sets, List<Integer> chosen) {
+        if (!checks) {
+            return List.of();
+        }
+        List<Integer> which = chosen.stream().distinct().sorted().toList();
+        List<double[]> said = playings.play(sets, which);
+        return chosen.stream().map(one -> said.get(which.indexOf(one))).toList();
     }
 
     private static int most(Ensemble before) {

@@ -21,6 +21,7 @@ import lanetide.squads.measured.Measurements;
 import lanetide.squads.measured.TapeTaken;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Findings;
+import lanetide.squads.model.Laws;
 import lanetide.squads.model.Squad;
 import lanetide.squads.result.EventResult;
 import lanetide.squads.study.Playable;
@@ -222,10 +223,15 @@ public final class FitDay {
         return Playable.of(PlayModel.under(event, set));
     }
 
+    /** The laws by which it was played, but for values of what is not known. */
+    Laws laws() {
+        return event.laws();
+    }
+
     /**
      * The day under a set with those who come in one playing.
      *
-     * @param ready the day under a set with these values, from {@link #under}
+     * @param ready this day, or another under the same laws, under a set with these values, from {@link #under}
      * @param set the set, whose lanes may be drawn otherwise
      * @param streams luck of the playing
      */

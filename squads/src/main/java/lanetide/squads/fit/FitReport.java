@@ -18,15 +18,20 @@ import org.apache.commons.math3.stat.StatUtils;
 record FitReport(List<Reading> readings, RealMatrix ownError, List<FreshLane> fresh) {
     private static final MathContext DIGITS = new MathContext(6, RoundingMode.HALF_EVEN);
 
-    FitResult of(Ensemble before, Ensemble moved, List<Integer> chosen, double otherLaw, List<Suspicion> suspicions) {
+    /** Of members that were moved, so many are chosen; what they say is empty if nobody has looked. */
+    FitResult of(
+            Ensemble before,
+            List<ValueSet> moved,
+            List<Integer> chosen,
+            List<double[]> after,
+            double otherLaw,
+            List<Suspicion> suspicions) {
         List<ValueSet> sets = new ArrayList<>();
         for (int number = 1; number <= chosen.size(); number++) {
-            ValueSet set = moved.sets().get(chosen.get(number - 1));
+            ValueSet set = moved.get(chosen.get(number - 1));
             sets.add(new ValueSet(number, rounded(set.values()), set.seed()));
         }
-        List<FitResult.Check> checks = moved.said().isEmpty()
-                ? List.of()
-                : checks(before, chosen.stream().map(moved.said()::get).toList());
+        List<FitResult.Check> checks = after.isEmpty() ? List.of() : checks(before, after);
         double lawBefore = (double) before.ofLaw(true).size() / before.sets().size();
         return new FitResult(sets, checks, learnt(before.sets(), sets), fresh, suspicions, lawBefore, otherLaw);
     }

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.unknown.ValueSet;
 import lanetide.squads.luck.LuckSource;
+import lanetide.squads.model.Laws;
 import lanetide.squads.play.Setup;
 import lanetide.squads.study.Design;
 import lanetide.squads.study.Playable;
@@ -21,35 +22,59 @@ import lanetide.squads.watch.Observers;
 final class MemberDays implements Design {
     private final List<FitDay> days;
     private final List<ValueSet> members;
+    private final List<Integer> which;
     private final int times;
     private final int firstLuck;
     private final RandomStreams streams;
-    private final Map<Integer, Playable> ready = new ConcurrentHashMap<>();
+    private final Map<ValueSet, Playable> known;
+    private final Map<Ready, Playable> ready = new ConcurrentHashMap<>();
     /** By number, from when it is known who will watch a playing until it is played. */
     private final Map<Integer, Playable> watched = new ConcurrentHashMap<>();
 
-    MemberDays(List<FitDay> days, List<ValueSet> members, int times, int firstLuck, RandomStreams streams) {
+    /** Days of a member under the same laws, which share the lines that bowlers bring. */
+    private record Ready(int member, Laws laws) {}
+
+    /**
+     * Members that play.
+     *
+     * @param days the days
+     * @param members the members of the ensemble
+     * @param which the places of those that play, whose luck is their own whoever else plays
+     * @param known sets that are ready to be played under the laws of all days, whose lines serve here too
+     */
+    MemberDays(
+            List<FitDay> days,
+            List<ValueSet> members,
+            List<Integer> which,
+            Map<ValueSet, Playable> known,
+            int times,
+            int firstLuck,
+            RandomStreams streams) {
         this.days = days;
         this.members = members;
+        this.which = which;
+        this.known = known;
         this.times = times;
         this.firstLuck = firstLuck;
         this.streams = streams;
     }
 
     int size() {
-        return members.size() * times * days.size();
+        return which.size() * times * days.size();
     }
 
-    /** The number of a playing, by which results are found again. */
-    int number(int member, int time, int day) {
-        return (member * times + time) * days.size() + day;
+    /** The number of a playing, by which results are found again; place is that among those that play. */
+    int number(int place, int time, int day) {
+        return (place * times + time) * days.size() + day;
     }
 
     /** The time stands where studies of seats have the seating. */
     @Override
     public Playing playing(int number) {
-        int timeOfMember = number / days.size();
-        return new Playing(number, firstLuck + timeOfMember, 1 + timeOfMember / times, timeOfMember % times);
+        int played = number / days.size();
+        int member = which.get(played / times);
+        int time = played % times;
+        return new Playing(number, firstLuck + member * times + time, 1 + member, time);
     }
 
     private FitDay day(Playing playing) {
@@ -69,10 +94,11 @@ final class MemberDays implements Design {
     private Playable comes(Playing playing) {
         FitDay day = day(playing);
         ValueSet member = members.get(playing.set() - 1);
-        int key = (playing.set() - 1) * days.size() + playing.number() % days.size();
-        Playable under = ready.computeIfAbsent(key, of -> day.under(member));
-        if (playing.seating() == times - 1) {
-            ready.remove(key);
+        Ready key = new Ready(playing.set(), day.laws());
+        Playable under =
+                ready.computeIfAbsent(key, of -> known.containsKey(member) ? known.get(member) : day.under(member));
+        if (playing.number() % (times * days.size()) == times * days.size() - 1) {
+            ready.keySet().removeIf(of -> of.member() == playing.set());
         }
         ValueSet drawn = playing.seating() == 0 ? member : member.drawnBy(member.seed() + playing.seating());
         return day.comes(under, drawn, luck(playing));

@@ -26,13 +26,13 @@ public record Playable(Event event, Physics physics, StartingLines lines) {
     }
 
     /**
-     * The same kinds of bowlers on the same pattern in another event.
+     * Another event; the lines of kinds of bowlers on a pattern serve both.
      *
      * @param other the other event, under the same laws
      * @return that event
      */
     public Playable with(Event other) {
-        return new Playable(other, physics, lines);
+        return new Playable(other, physics, lines.broughtTo(other));
     }
 
     /**

@@ -72,9 +72,9 @@ class StartingLinesTest {
                 Events.stay(1, 1, 1),
                 Events.squad("A", Events.START_MS, Conditioning.STRIP_AND_OIL, Events.oneGroup(bowler)),
                 Events.squad("B", 2 * Events.START_MS, Conditioning.STRIP_AND_OIL, Events.oneGroup(bowler)));
-        SquadPlan first = alike.plans().get(0);
+        SquadPlan plan = alike.plans().get(0);
         Event event = alike.withSquads(
-                alike.squads(), List.of(first, new SquadPlan(first.rotation(), LanePatterns.everywhere(shorter))));
+                alike.squads(), List.of(plan, new SquadPlan(plan.rotation(), LanePatterns.everywhere(shorter))));
         StartingLines lines = new StartingLines(event, Events.PHYSICS);
         Player player = StartingLines.player(bowler, event, Events.PHYSICS);
 
@@ -84,6 +84,11 @@ class StartingLinesTest {
                 .isEqualTo(new StartingLines(Fixtures.withPattern(alike, shorter), Events.PHYSICS)
                         .on(shorter)
                         .of(player));
+        StartingLines first = new StartingLines(alike, Events.PHYSICS);
+        assertThat(first.broughtTo(event).on(Events.PATTERN)).isSameAs(first.on(Events.PATTERN));
+        assertThat(first.broughtTo(event).on(shorter).of(player))
+                .isEqualTo(lines.on(shorter).of(player));
+        assertThatIllegalArgumentException().isThrownBy(() -> first.on(shorter));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> lines.on(OilPattern.of("other", 12, 20, 3)))
                 .withMessage("no squad of the event plays on pattern other");

@@ -56,7 +56,14 @@ final class FaultStudy {
     }
 
     private List<List<double[]>> fourTimes(List<ValueSet> sets, int threads) {
-        MemberDays design = new MemberDays(List.of(day), sets, 4, 0, new RandomStreams(SEED));
+        MemberDays design = new MemberDays(
+                List.of(day),
+                sets,
+                IntStream.range(0, sets.size()).boxed().toList(),
+                Map.of(),
+                4,
+                0,
+                new RandomStreams(SEED));
         List<double[]> said = new Study(design)
                 .play(
                         new Part(0, design.size()),

@@ -3,6 +3,8 @@ package lanetide.squads.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lanetide.des.Replications;
 import lanetide.des.random.RandomStreams;
@@ -38,10 +40,15 @@ final class FitStudy {
 
     private final int threads;
     private final long seed;
+    /** The event under the sets that ship, whose lines serve all truths. */
+    private final Map<ValueSet, Playable> shipped;
 
     FitStudy(int threads, long seed) {
         this.threads = threads;
         this.seed = seed;
+        this.shipped = ValueSets.of(TwoPairs.EVENT).stream()
+                .collect(Collectors.toUnmodifiableMap(
+                        set -> set, set -> Playable.of(PlayModel.under(TwoPairs.EVENT, set))));
     }
 
     /**
@@ -93,12 +100,13 @@ final class FitStudy {
                 .filter(set -> set.of(NormalScores.MOVED.get(0)) != truth.of(NormalScores.MOVED.get(0)))
                 .filter(set -> !lawUnknown || !NormalScores.hasOtherLaw(set))
                 .toList();
-        Playable world = Playable.of(PlayModel.under(TwoPairs.EVENT, truth));
+        Playable world = shipped.get(truth);
         RandomStreams day = new RandomStreams(seed).forReplication(number);
         Measurements measured = TwoPairs.measured(world, day);
         FitResult fitted = Fit.run(
                 List.of(new FitDay(TwoPairs.EVENT, measured)),
                 prior,
+                shipped,
                 new FitPlan(seed + number, threads).withoutChecks(),
                 done -> {});
         List<TapeTaken> fresh = measured.tapes().stream()
@@ -154,7 +162,7 @@ final class FitStudy {
     private Told told(List<ValueSet> sets, List<TapeTaken> fresh, int number) {
         Event event = TwoPairs.EVENT.in(TwoPairs.EVENT.centre().with(new Findings(List.of(), fresh, List.of())));
         List<Playable> worlds = IntStream.range(0, SETS)
-                .mapToObj(i -> Playable.of(PlayModel.under(event, sets.get(i))))
+                .mapToObj(i -> world(event, sets.get(i)))
                 .toList();
         List<double[]> rows = Replications.run(
                 PLAYINGS,
@@ -173,6 +181,11 @@ final class FitStudy {
             notKnown[q] = betweenSets(column);
         }
         return new Told(intervals, notKnown);
+    }
+
+    private Playable world(Event event, ValueSet set) {
+        Event under = PlayModel.under(event, set);
+        return shipped.containsKey(set) ? shipped.get(set).with(under) : Playable.of(under);
     }
 
     /** Variance over the sets without luck, not kept above nothing so that its mean over truths is right. */

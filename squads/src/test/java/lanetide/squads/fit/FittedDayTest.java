@@ -5,12 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.FilmTapes;
 import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.unknown.ValueSet;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.luck.LuckSource;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.measured.TapeTaken;
@@ -25,6 +29,8 @@ import lanetide.squads.unknown.ValueSets;
 import lanetide.squads.watch.LaneRecords;
 import lanetide.squads.watch.Observers;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FittedDayTest {
     private static final List<ValueSet> SETS = ValueSets.shipped().subList(0, 40);
@@ -53,6 +59,16 @@ class FittedDayTest {
     }
 
     @Test
+    void aFitIsTheSameWhereSetsAreReadyAndTheirLinesHaveBeenFound() {
+        FitDay day = new FitDay(TwoPairs.EVENT, new Measurements(ofLane(1), List.of(), List.of(), List.of()));
+        Map<ValueSet, Playable> known = new HashMap<>();
+        SETS.forEach(set -> known.put(set, Playable.of(PlayModel.under(TwoPairs.EVENT, set))));
+        FitResult one = Fit.run(List.of(day), SETS, known, PLAN, done -> {});
+        assertThat(Fit.run(List.of(day), SETS, known, PLAN, done -> {})).isEqualTo(one);
+        assertThat(fit(ofLane(1), PLAN)).isEqualTo(one);
+    }
+
+    @Test
     void tapesInMicrometresAreFoundOut() {
         List<TapeTaken> wrong = new ArrayList<>();
         for (TapeTaken tape : MEASURED.tapes()) {
@@ -69,6 +85,23 @@ class FittedDayTest {
         Suspicion first = fit(wrong, PLAN).suspicions().get(0);
         assertThat(first.verdict()).isEqualTo(Suspicion.Verdict.NAMED);
         assertThat(first.what()).isEqualTo(new Explanation.OtherUnit(new When("A", TwoPairs.GAMES), OilFilm.UNIT_UM));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {-4, 2, 4})
+    void freshTapesOfAPatternOfAnotherLengthAreFoundOut(int longerFt) {
+        double longerM = longerFt * LaneGeometry.FOOT_M;
+        OilPattern other = OilPattern.of("other", TwoPairs.EVENT.pattern().lengthM() + longerM, 25, 4);
+        Event event = Fixtures.withPattern(TwoPairs.EVENT, other);
+        List<TapeTaken> fresh = TwoPairs.measured(
+                        Playable.of(PlayModel.under(event, ValueSets.shipped(60))), new RandomStreams(2))
+                .tapes()
+                .stream()
+                .filter(tape -> tape.when().afterGame() == 0)
+                .toList();
+        Suspicion first = fit(fresh, PLAN).suspicions().get(0);
+        assertThat(first.verdict()).isEqualTo(Suspicion.Verdict.NAMED);
+        assertThat(first.what()).isEqualTo(new Explanation.OtherPattern(new When("A", 0), longerM));
     }
 
     @Test
