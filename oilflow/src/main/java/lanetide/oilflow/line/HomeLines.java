@@ -1,9 +1,12 @@
 package lanetide.oilflow.line;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.PriorityQueue;
 import java.util.function.Function;
 import lanetide.oilflow.ball.Coverstock;
 import lanetide.oilflow.ball.PlayingStyle;
@@ -51,7 +54,7 @@ public final class HomeLines {
      * A good bowler's scatter: 0.97 boards at the arrows (O'Keefe, US Bowler, July 2012: averages above 200), shared
      * equally by laydown and launch angle; speed and revs are assumptions.
      */
-    private static final ReleaseSpread SCATTER = spread(0.97, 0.022, 0.06);
+    static final ReleaseSpread SCATTER = spread(0.97, 0.022, 0.06);
 
     private final LineFinder finder;
     private final Function<Coverstock, List<Contact>> knownBalls;
@@ -135,47 +138,90 @@ public final class HomeLines {
         return home(player).flatMap(line -> finder.moveToPocket(player, film, line));
     }
 
-    /** Angles are looked at from the style's own outward, until none further off can be better. */
     private Optional<Line> search(Player player) {
-        Choice choice = new Choice();
-        for (int k = 0; k <= 2 * STEPS_TO_A_SIDE; k++) {
-            double offRad = (k % 2 == 0 ? 1 : -1) * ((k + 1) / 2) * STEP_RAD;
-            double comfort = bell(offRad / COMFORT_RAD);
-            if (comfort <= choice.meritAway) {
-                break;
-            }
-            double launchRad = player.style().naturalLaunchRad() + offRad;
-            finder.linesAtAngle(player, known, launchRad).forEach(line -> choice.offer(player, line, comfort));
-        }
-        return Optional.ofNullable(choice.away == null ? choice.any : choice.away);
+        return new Search(player).best();
     }
 
     private static double bell(double off) {
         return StrictMath.exp(-0.5 * off * off);
     }
 
-    /** The best line so far, and the best of those that keep away from the gutter. */
-    private final class Choice {
-        private Line any;
-        private Line away;
-        private double meritAny;
-        private double meritAway;
+    /**
+     * A line that meets the pocket.
+     *
+     * @param line the line
+     * @param wanted how much it is wanted, apart from its strikes; no merit is above it
+     * @param number how many were found before it
+     */
+    private record Candidate(Line line, double wanted, int number) {
+        static final Comparator<Candidate> MOST_WANTED_FIRST =
+                Comparator.comparingDouble(Candidate::wanted).reversed().thenComparingInt(Candidate::number);
+    }
 
-        void offer(Player player, Line line, double comfort) {
-            double exitBoard = finder.exitBoard(player, known, line, patternEndM);
-            double wanted = comfort * bell((exitBoard - ruleBoard) / ruleWidthBoards);
-            if (wanted <= meritAway) {
-                return;
+    /**
+     * Looks at angles from the style's own outward, and counts strikes on the most wanted line of those found as soon
+     * as no angle further off can have one that is wanted more. So as few lines as can be are played; it is the strikes
+     * that take the time.
+     */
+    private final class Search {
+        private final Player player;
+        private final PriorityQueue<Candidate> away = new PriorityQueue<>(Candidate.MOST_WANTED_FIRST);
+        private final PriorityQueue<Candidate> near = new PriorityQueue<>(Candidate.MOST_WANTED_FIRST);
+        private Optional<Line> first = Optional.empty();
+        private int angles;
+        private int found;
+
+        Search(Player player) {
+            this.player = player;
+        }
+
+        /** The best of the lines that keep away from the gutter; of the others if none of those ever strikes. */
+        Optional<Line> best() {
+            return bestOf(away).or(() -> bestOf(near)).or(() -> first);
+        }
+
+        private Optional<Line> bestOf(PriorityQueue<Candidate> candidates) {
+            Optional<Line> best = Optional.empty();
+            double merit = 0;
+            while (true) {
+                double further = comfort();
+                double mostWanted =
+                        candidates.isEmpty() ? 0 : candidates.element().wanted();
+                if (Math.max(further, mostWanted) <= merit) {
+                    return best;
+                }
+                if (further >= mostWanted) {
+                    lookAtNextAngle();
+                    continue;
+                }
+                Candidate next = candidates.remove();
+                OptionalDouble strikes = finder.strikeShareAbove(merit / next.wanted(), player, known, next.line());
+                if (strikes.isPresent()) {
+                    best = Optional.of(next.line());
+                    merit = next.wanted() * strikes.getAsDouble();
+                }
             }
-            double merit = wanted * finder.fineQuality(player, known, line).strikeShare();
-            if (any == null || merit > meritAny) {
-                any = line;
-                meritAny = merit;
+        }
+
+        private double offRad() {
+            return (angles % 2 == 0 ? 1 : -1) * ((angles + 1) / 2) * STEP_RAD;
+        }
+
+        /** How much a line at the next angle can be wanted at the most; 0 beyond the last angle. */
+        private double comfort() {
+            return angles > 2 * STEPS_TO_A_SIDE ? 0 : bell(offRad() / COMFORT_RAD);
+        }
+
+        private void lookAtNextAngle() {
+            double comfort = comfort();
+            for (Line line : finder.linesAtAngle(player, known, player.style().naturalLaunchRad() + offRad())) {
+                double exitBoard = finder.exitBoard(player, known, line, patternEndM);
+                boolean isAway = Math.min(line.arrowsBoard(), exitBoard) >= nearestBoard;
+                double wanted = comfort * bell((exitBoard - ruleBoard) / ruleWidthBoards);
+                (isAway ? away : near).add(new Candidate(line, wanted, found++));
+                first = first.or(() -> Optional.of(line));
             }
-            if (Math.min(line.arrowsBoard(), exitBoard) >= nearestBoard && merit > meritAway) {
-                away = line;
-                meritAway = merit;
-            }
+            angles++;
         }
     }
 }

@@ -186,6 +186,13 @@ public final class LineFinder {
     }
 
     /**
+     * The share of strikes that {@link #fineQuality} tells, if it is more than a least one; quicker where it is not.
+     */
+    OptionalDouble strikeShareAbove(double least, Player player, OilFilm film, Line line) {
+        return scatter.strikeShareAbove(least, player, film, line);
+    }
+
+    /**
      * The window of exit boards of the line that a move from the last one gives.
      *
      * @param player who throws

@@ -1,5 +1,6 @@
 package lanetide.oilflow.line;
 
+import java.util.OptionalDouble;
 import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.ball.ReleaseSpread;
 import lanetide.oilflow.film.OilFilm;
@@ -33,23 +34,64 @@ final class LineScatter {
 
     /** Shares of strikes and of pocket hits over so many points. */
     LineQuality quality(Player player, OilFilm film, Line line, int nodes) {
-        double oilMl = player.contact().oilInPlayMl();
-        double massKg = player.contact().ball().core().massKg();
-        double strikes = 0;
-        int pockets = 0;
-        for (int first = 0; first < nodes; first += MarchTogether.BALLS) {
+        Tally tally = new Tally(player, film, line);
+        while (tally.balls < nodes) {
+            tally.rollSome();
+        }
+        return new LineQuality(tally.strikes / nodes, (double) tally.pockets / nodes);
+    }
+
+    /**
+     * The share of strikes over {@link #FINE} points, given up as soon as it cannot be more than a least one however
+     * the rest of the balls fare.
+     */
+    OptionalDouble strikeShareAbove(double least, Player player, OilFilm film, Line line) {
+        Tally tally = new Tally(player, film, line);
+        double most = carry.mostStrikeChance();
+        while (tally.balls < FINE) {
+            if (tally.strikes + (FINE - tally.balls) * most <= least * FINE) {
+                return OptionalDouble.empty();
+            }
+            tally.rollSome();
+        }
+        double share = tally.strikes / FINE;
+        return share > least ? OptionalDouble.of(share) : OptionalDouble.empty();
+    }
+
+    /** What the balls at the first points came to. */
+    private final class Tally {
+        private final Player player;
+        private final OilFilm film;
+        private final Line line;
+        private int balls;
+        private double strikes;
+        private int pockets;
+
+        Tally(Player player, OilFilm film, Line line) {
+            this.player = player;
+            this.film = film;
+            this.line = line;
+        }
+
+        void rollSome() {
             several.clear();
             for (int i = 0; i < MarchTogether.BALLS; i++) {
-                several.add(scattered(player, line, first + i), player.hand(), player.contact(), film, oilMl);
+                several.add(
+                        scattered(player, line, balls + i),
+                        player.hand(),
+                        player.contact(),
+                        film,
+                        player.contact().oilInPlayMl());
             }
             several.run();
+            double massKg = player.contact().ball().core().massKg();
             for (int i = 0; i < MarchTogether.BALLS; i++) {
                 double arrival = several.arrivalBoard(i);
                 strikes += carry.strikeChance(arrival, several.entryAngleRad(i), several.speedMps(i), massKg);
                 pockets += PinCarry.isPocket(arrival) ? 1 : 0;
             }
+            balls += MarchTogether.BALLS;
         }
-        return new LineQuality(strikes / nodes, (double) pockets / nodes);
     }
 
     /** A line as it leaves the hand at one point of the scatter. */

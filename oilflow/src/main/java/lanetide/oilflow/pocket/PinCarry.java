@@ -105,6 +105,15 @@ public final class PinCarry {
     }
 
     /**
+     * The most that any ball can have.
+     *
+     * @return probability, 0 to 1, that no chance of a strike exceeds
+     */
+    public double mostStrikeChance() {
+        return Math.min(1, bestChance * (1 + GUESS_DEFLECTION_LOSS * GUESS_MAX_LESS_BOARDS));
+    }
+
+    /**
      * Chance of a strike for a ball of 15 lb at a professional's speed.
      *
      * @param arrivalBoard where the ball's centre meets the pins, from the gutter on the delivery side

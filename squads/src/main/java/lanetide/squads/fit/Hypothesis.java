@@ -38,8 +38,8 @@ record Hypothesis(Explanation what, List<Reading> readings, double[] scaled) {
     private static final int FEWEST = 10;
 
     /**
-     * Everything that could have happened to whole groups of tapes: units, times, patterns, sides, lanes. Of many readings only
-     * the first so many that they can be looked at in seconds.
+     * Everything that could have happened to whole groups of tapes: units, times, patterns, sides, lanes. Of many
+     * readings only the first so many that they can be looked at in seconds.
      */
     static List<Hypothesis> all(Event event, List<Reading> readings) {
         long most = Math.max(FEWEST, (long) (MOST_ENTRIES / Math.max(1, (double) readings.size() * readings.size())));
