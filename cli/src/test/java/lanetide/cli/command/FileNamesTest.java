@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lanetide.cli.output.ExitCode;
 import lanetide.cli.output.PartNames;
@@ -137,6 +138,33 @@ class FileNamesTest {
                 .replace(" | ", " ");
 
         assertThat(batch.replace("\r\n", "")).doesNotContain("\n", "\r");
-        assertThat(batch).isASCII().contains("in (" + quick + ") do", "-jar \"%~dp0lanetide.jar\" %*", "exit /b");
+        assertThat(batch)
+                .isASCII()
+                .contains("in (" + quick + ") do", "set \"jar=%~dp0lanetide.jar\"", "-jar \"%jar%\" %*", "exit /b");
+    }
+
+    /** Not run here either: that it keeps an archive for each command, by the same words to the JVM as the other one. */
+    @Test
+    void theOneForWindowsKeepsAnArchiveForEveryCommandToo() throws IOException {
+        String batch = Files.readString(LAUNCHER.resolveSibling("lanetide.bat"));
+        String commands = Program.run("--help")
+                .out()
+                .replaceAll("(?s).*\nCommands:\n(.*?)\n\n.*", "$1")
+                .lines()
+                .filter(line -> line.matches("  [a-z].*"))
+                .map(line -> line.strip().replaceAll(" .*", ""))
+                .sorted()
+                .collect(Collectors.joining(" "));
+
+        assertThat(commands).contains("check", "simulate");
+        assertThat(batch).contains("in (" + commands + ") do");
+        for (String words : List.of(
+                "-XX:+IgnoreUnrecognizedVMOptions -Xlog:disable", "-XX:SharedArchiveFile=", "-XX:ArchiveClassesAtExit=")) {
+            assertThat(batch).contains(words);
+            assertThat(Files.readString(LAUNCHER)).contains(words);
+        }
+        batch.lines()
+                .filter(line -> line.contains("goto "))
+                .forEach(line -> assertThat(batch.lines()).contains(":" + line.replaceAll(".*goto ", "")));
     }
 }
