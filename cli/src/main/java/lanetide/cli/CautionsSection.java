@@ -6,7 +6,7 @@ import lanetide.cli.report.Cautions;
 import lanetide.cli.report.Page;
 import picocli.CommandLine;
 
-/** The cautions at the end of every help. */
+/** The cautions at the end of every help, and line ends that are the same on every system. */
 final class CautionsSection {
     private static final String KEY = "cautions";
 
@@ -26,5 +26,7 @@ final class CautionsSection {
             Cautions.ALL.forEach(page::item);
             return help.createHeading("%nCautions:%n") + page.text();
         });
+        line.getHelpSectionMap()
+                .replaceAll((key, section) -> help -> section.render(help).replace(System.lineSeparator(), "\n"));
     }
 }

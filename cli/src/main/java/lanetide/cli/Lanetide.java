@@ -131,16 +131,21 @@ public final class Lanetide {
      * @param args command line
      */
     public static void main(String[] args) {
-        // For libraries, which sort and write as the machine's language does: the same bytes everywhere.
-        Locale.setDefault(Locale.ROOT);
-        // No option is a time of a database, and loading how to read one costs a short run.
-        System.setProperty("picocli.converters.excludes", "java.sql.*");
+        settle();
         PrintWriter out = StandardOutput.writer();
         PrintWriter err = StandardOutput.errors();
         int exitCode = run(Terminal.input(), out, err, args);
         out.flush();
         err.flush();
         System.exit(exitCode);
+    }
+
+    /** What libraries are told before anything runs. */
+    static void settle() {
+        // They sort and write as the machine's language does: the same bytes everywhere.
+        Locale.setDefault(Locale.ROOT);
+        // No option is a time of a database, and loading how to read one costs a short run.
+        System.setProperty("picocli.converters.excludes", "java.sql.*");
     }
 
     /**

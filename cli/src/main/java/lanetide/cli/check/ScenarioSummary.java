@@ -107,7 +107,7 @@ public final class ScenarioSummary {
                         English.count(known.tapes().size(), "tape reading"),
                         English.count(known.balls().size(), "ball"),
                         English.count(known.scores().size(), "score"),
-                        English.count(known.ends().size(), "end of a game"))
+                        English.count(known.ends().size(), "game's end"))
                 .filter(part -> !part.startsWith("0 "))
                 .toList();
         return parts.isEmpty() ? Optional.empty() : Optional.of("Measured: " + String.join(", ", parts) + ".");

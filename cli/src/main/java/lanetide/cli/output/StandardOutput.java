@@ -27,8 +27,7 @@ public final class StandardOutput extends FilterOutputStream {
      * @return a writer that keeps what is written until it is flushed
      */
     public static PrintWriter writer() {
-        return new PrintWriter(
-                new StandardOutput(new FileOutputStream(FileDescriptor.out)), false, charsetOf("stdout"));
+        return new Lines(new StandardOutput(new FileOutputStream(FileDescriptor.out)), charsetOf("stdout"));
     }
 
     /**
@@ -37,7 +36,19 @@ public final class StandardOutput extends FilterOutputStream {
      * @return a writer that keeps what is written until it is flushed
      */
     public static PrintWriter errors() {
-        return new PrintWriter(new FileOutputStream(FileDescriptor.err), false, charsetOf("stderr"));
+        return new Lines(new FileOutputStream(FileDescriptor.err), charsetOf("stderr"));
+    }
+
+    /** A line ends the same on every system. */
+    private static final class Lines extends PrintWriter {
+        Lines(OutputStream out, Charset charset) {
+            super(out, false, charset);
+        }
+
+        @Override
+        public void println() {
+            print('\n');
+        }
     }
 
     private static Charset charsetOf(String stream) {

@@ -40,7 +40,8 @@ public final class CutWords {
         int matches = finals.rounds().stream().mapToInt(List::size).sum();
         return (finals.isRoundRobin()
                         ? "Finals: everybody against everybody in "
-                                + finals.rounds().size() + " rounds, " + finals.bonusPins() + " pins for a won match"
+                                + English.count(finals.rounds().size(), "round") + ", " + finals.bonusPins()
+                                + " pins for a won match"
                         : "Finals: " + matches + (matches == 1 ? " match" : " matches") + " head to head in "
                                 + English.count(finals.rounds().size(), "round"))
                 + ", " + English.count(finals.games(), "game") + " a match, "

@@ -47,6 +47,8 @@ class PlayingsTest {
     private static final List<String> SIMULATE =
             List.of("simulate", "small.yaml", "--replications", "6", "--sets", "usual", "--format", "json");
 
+    private static final int RESUMED = Integer.getInteger("lanetide.resumed", 2);
+
     @TempDir
     private Path folder;
 
@@ -295,28 +297,39 @@ class PlayingsTest {
         assertThat(joined).doesNotExist();
     }
 
-    /** Processes are killed for good, each after it has played on for a while, and then one is let end. */
+    /**
+     * Processes are killed for good, each after it has played on for a while, and then one is let end. So often as
+     * {@code -Dlanetide.resumed=N} says.
+     */
     @Test
     @Tag("slow")
     void aRunThatIsKilledAgainAndAgainEndsWithTheBytesOfAnUnbrokenOne() throws Exception {
-        List<String> words = List.of("simulate", "small.yaml", "--replications", "900", "--sets", "usual");
+        List<String> words = List.of("simulate", "small.yaml", "--replications", "300", "--sets", "usual");
         String unbroken = answer(run(words));
         Path out = folder.resolve("answer.txt");
         Object[] command = Stream.concat(words.stream(), Stream.of("--resume", playings, "-o", out))
                 .toArray();
         Random random = new Random(7);
-        for (int kill = 0; kill < 5; kill++) {
-            long more = size() + 1 + random.nextInt(40_000);
-            Process process = new Shell(folder).starting(command);
-            while (process.isAlive() && size() < more) {
-                process.waitFor(5, TimeUnit.MILLISECONDS);
+        for (int resumed = 0; resumed < RESUMED; resumed++) {
+            Files.deleteIfExists(playings);
+            Files.deleteIfExists(out);
+            for (int kills = 1 + random.nextInt(3); kills > 0; kills--) {
+                killAfter(1 + random.nextInt(20_000), command);
+                assertThat(out).doesNotExist();
             }
-            process.destroyForcibly().waitFor();
-            assertThat(size()).isGreaterThanOrEqualTo(more);
-            assertThat(out).doesNotExist();
+            assertThat(new Shell(folder).starting(command).waitFor()).isZero();
+            assertThat(out).content().isEqualTo(unbroken);
         }
-        assertThat(new Shell(folder).starting(command).waitFor()).isZero();
-        assertThat(out).content().isEqualTo(unbroken);
+    }
+
+    private void killAfter(int bytes, Object[] command) throws IOException, InterruptedException {
+        long more = size() + bytes;
+        Process process = new Shell(folder).starting(command);
+        while (process.isAlive() && size() < more) {
+            process.waitFor(5, TimeUnit.MILLISECONDS);
+        }
+        process.destroyForcibly().waitFor();
+        assertThat(size()).as("it was killed while it played").isGreaterThanOrEqualTo(more);
     }
 
     private long size() throws IOException {

@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import lanetide.cli.output.ExitCode;
 import lanetide.cli.scenario.Scenarios;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -323,6 +324,15 @@ class RotateCommandTest {
                         "Squad A bowls without A-01.",
                         "Squad C bowls without C-60.",
                         "Squad C starts at 20:30 in place of 19:00.");
+    }
+
+    @Test
+    void ofASingleBowlerNobodyMayStayAway() {
+        Program.Outcome outcome =
+                Program.run("rotate", Scenarios.FOLDER.resolve("one-pair.yaml"), "--no-shows", "evening=1");
+
+        assertThat(outcome.exitCode()).isEqualTo(ExitCode.CANNOT_RUN);
+        assertThat(outcome.err()).contains("squad evening (1) must be 0, so that somebody bowls.");
     }
 
     @ParameterizedTest

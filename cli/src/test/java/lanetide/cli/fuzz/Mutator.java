@@ -57,6 +57,31 @@ final class Mutator {
     private static final List<String> FACTORS =
             List.of("0", "0.001", "0.1", "0.5", "0.9", "0.99", "1.01", "1.1", "2", "10", "1000", "-1");
 
+    /** Names of which any may stand where another one does. */
+    private static final List<List<String>> CHOICES = List.of(
+            List.of("wood", "hard-synthetic", "textured-synthetic", "worn-synthetic"),
+            List.of("straight", "stroker", "tweener", "power"),
+            List.of("casual", "league", "scratch", "elite"),
+            List.of("plastic", "urethane", "weak-reactive", "medium-reactive", "strong-reactive"),
+            List.of("left", "right"),
+            List.of("fresh", "over", "ends", "none"),
+            List.of("mixed-lubrication", "exponential-stribeck"),
+            List.of("forward-roll", "walker-fetsko", "none"),
+            List.of("seen-and-told", "own-balls", "everything", "nothing"),
+            List.of("stay", "right", "left", "turning", "apart", "balanced", "part-balanced", "drawn"),
+            List.of("traditional", "current-frame"),
+            List.of("lot", "last-game", "high-game", "all"),
+            List.of("counted", "left-out"),
+            List.of("best", "sum"),
+            List.of("even", "free"),
+            List.of("wait", "spare", "split"),
+            List.of("one", "two", "none"),
+            List.of("yes", "no", "waiting"));
+
+    /** By which a number may be changed and still be one that somebody could mean. */
+    private static final List<String> MILD =
+            List.of("0", "0.2", "0.5", "0.8", "0.9", "0.97", "1.03", "1.1", "1.25", "2", "5");
+
     private final UniformRandomProvider luck;
 
     Mutator(UniformRandomProvider luck) {
@@ -71,6 +96,62 @@ final class Mutator {
             change(copy);
         }
         return copy;
+    }
+
+    /**
+     * A copy with two to five values changed as somebody might mean them: numbers with their units, names for others of
+     * their kind. In every fourth copy one thing is changed as in {@link #mutate}.
+     */
+    Tree.Block vary(Tree.Block scenario) {
+        Tree.Block copy = (Tree.Block) scenario.copy();
+        for (int i = 2 + luck.nextInt(4); i > 0; i--) {
+            List<Tree> holders = new ArrayList<>();
+            collect(copy, holders);
+            varyOne(holders.get(luck.nextInt(holders.size())));
+        }
+        if (luck.nextInt(4) == 0) {
+            change(copy);
+        }
+        return copy;
+    }
+
+    private void varyOne(Tree holder) {
+        if (holder instanceof Tree.Block block) {
+            int at = luck.nextInt(block.all().size());
+            Tree.Pair pair = block.all().get(at);
+            if (pair.value() instanceof Tree.Leaf leaf) {
+                block.all().set(at, new Tree.Pair(pair.key(), new Tree.Leaf(varied(leaf.written()))));
+            } else if (luck.nextInt(8) == 0) {
+                block.all().remove(at);
+            }
+        } else if (holder instanceof Tree.Items list) {
+            int at = luck.nextInt(list.all().size());
+            if (list.all().get(at) instanceof Tree.Leaf leaf) {
+                list.all().set(at, new Tree.Leaf(varied(leaf.written())));
+            } else if (luck.nextInt(4) == 0) {
+                Collections.swap(list.all(), at, luck.nextInt(list.all().size()));
+            }
+        }
+    }
+
+    private String varied(String written) {
+        for (List<String> names : CHOICES) {
+            if (names.contains(written)) {
+                return one(names);
+            }
+        }
+        Matcher number = NUMBER.matcher(written);
+        if (!number.matches() || number.group(3).contains(":")) {
+            return written;
+        }
+        double product = Double.parseDouble(number.group(2)) * Double.parseDouble(one(MILD));
+        return number.group(1) + plain(number.group(2).contains(".") ? product : Math.rint(product)) + number.group(3);
+    }
+
+    private static String plain(double number) {
+        return number == Math.rint(number) && Math.abs(number) < 1e9
+                ? String.valueOf((long) number)
+                : String.format(Locale.ROOT, "%.4f", number);
     }
 
     private void change(Tree.Block root) {
@@ -154,10 +235,7 @@ final class Mutator {
                 return number.group(1) + number.group(2) + " " + one(UNITS) + number.group(1);
             }
             double product = Double.parseDouble(number.group(2)) * Double.parseDouble(one(FACTORS));
-            String text = product == Math.rint(product) && Math.abs(product) < 1e9
-                    ? String.valueOf((long) product)
-                    : String.format(Locale.ROOT, "%.4f", product);
-            return number.group(1) + text + number.group(3);
+            return number.group(1) + plain(product) + number.group(3);
         }
         return luck.nextInt(3) == 0 ? misspelt(written) : one(ODD);
     }

@@ -400,6 +400,13 @@ class ScenarioReaderTest {
     }
 
     @Test
+    void onePairThatStaysEmptyIsNotToldOfAsIfItWereSeveral() {
+        assertThat(Scenarios.readWith("perSquad: 8", "perSquad: 1").notices())
+                .extracting(Notice::message)
+                .anySatisfy(message -> assertThat(message).contains("1 group on 2 pairs, so that 1 pair stays empty"));
+    }
+
+    @Test
     void aSquadThatWillProbablyStartLateIsAWarning() {
         Reading reading = Scenarios.readWith("oil: fresh}", "oil: fresh}\n  - {id: B, start: \"19:10\", oil: fresh}");
 

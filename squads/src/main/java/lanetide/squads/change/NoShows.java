@@ -83,7 +83,7 @@ public final class NoShows {
             throw new ImpossibleRotationException(
                     "number of absent bowlers of squad " + squad.id(),
                     number,
-                    "1 to " + (names.size() - 1) + ", so that somebody bowls",
+                    (names.size() == 1 ? "0" : "1 to " + (names.size() - 1)) + ", so that somebody bowls",
                     "Leave the squad out if nobody comes.");
         }
         ListSampler.shuffle(new RandomStreams(seed).stream("absent/" + squad.id()), names);

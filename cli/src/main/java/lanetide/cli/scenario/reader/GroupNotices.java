@@ -3,6 +3,7 @@ package lanetide.cli.scenario.reader;
 import java.util.List;
 import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.value.Value;
+import lanetide.cli.words.English;
 import lanetide.squads.model.Group;
 
 /** What there is to say about the size of squads and groups. */
@@ -40,9 +41,10 @@ final class GroupNotices {
             block.say(
                     NoticeCode.PAIRS_EMPTY,
                     squad.called(),
-                    "Squad " + squad.called() + " has " + groups.size() + " groups on " + pairs + " pairs, so that "
-                            + (pairs - groups.size())
-                            + " pairs stay empty and their oil stays fresh. Use fewer lanes if that is not meant.");
+                    "Squad " + squad.called() + " has " + English.count(groups.size(), "group") + " on " + pairs
+                            + " pairs, so that " + (pairs - groups.size())
+                            + (pairs - groups.size() == 1 ? " pair stays empty and its" : " pairs stay empty and their")
+                            + " oil stays fresh. Use fewer lanes if that is not meant.");
         }
         int largest = groups.stream().mapToInt(Group::size).max().orElse(0);
         int smallest = groups.stream().mapToInt(Group::size).min().orElse(0);
@@ -51,7 +53,8 @@ final class GroupNotices {
                     NoticeCode.GROUPS_UNEVEN,
                     squad.called(),
                     "Squad " + squad.called() + " has groups of " + smallest + " to " + largest
-                            + " bowlers: larger groups take longer and wear their lanes more. Even them out if you can.");
+                            + " bowlers: larger groups take longer and wear their lanes more. Even them out if you"
+                            + " can.");
         }
     }
 }
