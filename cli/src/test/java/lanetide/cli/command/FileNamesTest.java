@@ -143,7 +143,9 @@ class FileNamesTest {
                 .contains("in (" + quick + ") do", "set \"jar=%~dp0lanetide.jar\"", "-jar \"%jar%\" %*", "exit /b");
     }
 
-    /** Not run here either: that it keeps an archive for each command, by the same words to the JVM as the other one. */
+    /**
+     * Not run here either: that it keeps an archive for each command, by the same words to the JVM as the other one.
+     */
     @Test
     void theOneForWindowsKeepsAnArchiveForEveryCommandToo() throws IOException {
         String batch = Files.readString(LAUNCHER.resolveSibling("lanetide.bat"));
@@ -159,7 +161,9 @@ class FileNamesTest {
         assertThat(commands).contains("check", "simulate");
         assertThat(batch).contains("in (" + commands + ") do");
         for (String words : List.of(
-                "-XX:+IgnoreUnrecognizedVMOptions -Xlog:disable", "-XX:SharedArchiveFile=", "-XX:ArchiveClassesAtExit=")) {
+                "-XX:+IgnoreUnrecognizedVMOptions -Xlog:disable",
+                "-XX:SharedArchiveFile=",
+                "-XX:ArchiveClassesAtExit=")) {
             assertThat(batch).contains(words);
             assertThat(Files.readString(LAUNCHER)).contains(words);
         }

@@ -327,12 +327,14 @@ class RotateCommandTest {
     }
 
     @Test
-    void ofASingleBowlerNobodyMayStayAway() {
-        Program.Outcome outcome =
-                Program.run("rotate", Scenarios.FOLDER.resolve("one-pair.yaml"), "--no-shows", "evening=1");
+    void ofASingleBowlerNobodyMayStayAway() throws IOException {
+        Path scenario =
+                Files.writeString(folder.resolve("one.yaml"), Scenarios.SOUND.replace("perSquad: 8", "perSquad: 1"));
+
+        Program.Outcome outcome = Program.run("rotate", scenario, "--no-shows", "A=1");
 
         assertThat(outcome.exitCode()).isEqualTo(ExitCode.CANNOT_RUN);
-        assertThat(outcome.err()).contains("squad evening (1) must be 0, so that somebody bowls.");
+        assertThat(outcome.err()).contains("squad A (1) must be 0, so that somebody bowls.");
     }
 
     @ParameterizedTest

@@ -232,7 +232,8 @@ class SameBytesTest {
         try (Stream<Path> files = Files.walk(folder)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
                 String name = folder.relativize(file).toString();
-                contents.put(name, new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1).replace("\r", "\\r"));
+                contents.put(
+                        name, new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1).replace("\r", "\\r"));
             }
         }
         return contents;

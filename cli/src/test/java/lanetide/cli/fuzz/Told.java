@@ -31,9 +31,6 @@ final class Told {
             look.look();
         } catch (AssertionError | RuntimeException e) {
             String why = String.valueOf(e);
-            if (Boolean.getBoolean("lanetide.fuzzTells")) {
-                System.err.println("FAILED " + what + "\n" + why);
-            }
             failures.add(what + "\n" + why.substring(0, Math.min(why.length(), LONGEST_FAILURE)));
         }
     }
