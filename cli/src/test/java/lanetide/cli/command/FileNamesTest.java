@@ -162,6 +162,7 @@ class FileNamesTest {
         assertThat(batch).contains("in (" + commands + ") do");
         for (String words : List.of(
                 "-XX:+IgnoreUnrecognizedVMOptions -Xlog:disable",
+                "-XX:FreqInlineSize=100 -XX:+UseParallelGC",
                 "-XX:SharedArchiveFile=",
                 "-XX:ArchiveClassesAtExit=")) {
             assertThat(batch).contains(words);
