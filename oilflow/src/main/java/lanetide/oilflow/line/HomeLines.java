@@ -1,5 +1,6 @@
 package lanetide.oilflow.line;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -167,9 +168,8 @@ public final class HomeLines {
         private final Player player;
         private final PriorityQueue<Candidate> away = new PriorityQueue<>(Candidate.MOST_WANTED_FIRST);
         private final PriorityQueue<Candidate> near = new PriorityQueue<>(Candidate.MOST_WANTED_FIRST);
-        private Optional<Line> first = Optional.empty();
+        private final List<Line> found = new ArrayList<>();
         private int angles;
-        private int found;
 
         Search(Player player) {
             this.player = player;
@@ -177,7 +177,7 @@ public final class HomeLines {
 
         /** The best of the lines that keep away from the gutter; of the others if none of those ever strikes. */
         Optional<Line> best() {
-            return bestOf(away).or(() -> bestOf(near)).or(() -> first);
+            return bestOf(away).or(() -> bestOf(near)).or(() -> found.stream().findFirst());
         }
 
         private Optional<Line> bestOf(PriorityQueue<Candidate> candidates) {
@@ -218,8 +218,8 @@ public final class HomeLines {
                 double exitBoard = finder.exitBoard(player, known, line, patternEndM);
                 boolean isAway = Math.min(line.arrowsBoard(), exitBoard) >= nearestBoard;
                 double wanted = comfort * bell((exitBoard - ruleBoard) / ruleWidthBoards);
-                (isAway ? away : near).add(new Candidate(line, wanted, found++));
-                first = first.or(() -> Optional.of(line));
+                (isAway ? away : near).add(new Candidate(line, wanted, found.size()));
+                found.add(line);
             }
             angles++;
         }
