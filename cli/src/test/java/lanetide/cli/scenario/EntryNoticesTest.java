@@ -309,9 +309,15 @@ class EntryNoticesTest {
 
     @Test
     void aFieldThatNoSquadNamesHasNoEffect() {
-        String fields =
-                "fields:\n  members:\n    perSquad: 8\n    hands: {right: 100 %}\n    styles: {stroker: 100 %}\n"
-                        + "    levels: {league: 100 %}\n    covers: {urethane: 100 %}\n";
+        String fields = """
+                fields:
+                  members:
+                    perSquad: 8
+                    hands: {right: 100 %}
+                    styles: {stroker: 100 %}
+                    levels: {league: 100 %}
+                    covers: {urethane: 100 %}
+                """;
 
         assertThat(only(Scenarios.read(Scenarios.SOUND + fields), NoticeCode.VALUE_WITHOUT_EFFECT)
                         .message())
