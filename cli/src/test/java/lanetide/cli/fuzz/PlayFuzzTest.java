@@ -53,11 +53,11 @@ class PlayFuzzTest {
             List.of(
                     "pattern SCENARIO --format json",
                     "pattern SCENARIO --units metric",
-                    "pattern SCENARIO --format csv"),
+                    "pattern SCENARIO --pattern PATTERN --format csv"),
             List.of(
                     "lines SCENARIO --style stroker --surface wood --format json",
                     "lines SCENARIO --hand left --level league --cover plastic",
-                    "lines SCENARIO --style power --format csv"),
+                    "lines SCENARIO --style power --pattern PATTERN --format csv"),
             List.of(
                     "rotate SCENARIO --format json",
                     "rotate SCENARIO --dot INTO/map.dot --graphml INTO/map.graphml",
@@ -197,6 +197,7 @@ class PlayFuzzTest {
                     case "ORIGINAL" -> folder.resolve("original.yaml").toString();
                     case "SETS" -> number % UNDER_SETS == 0 ? "--sets=possible" : "--sets=usual";
                     case "BOWLER" -> bowler;
+                    case "PATTERN" -> event.patterns().get(0).id();
                     case "FEWEST" -> String.valueOf(FairnessStudy.fewestPlayings(event));
                     default -> word.replace("INTO", temporary.toString());
                 })
