@@ -19,8 +19,14 @@ public final class Ending {
     public static void assumptions(Page page, List<Assumption> assumptions) {
         if (!assumptions.isEmpty()) {
             page.heading("What the answer rests on, and where it comes from");
-            assumptions.forEach(taken -> page.item(taken.name() + ": " + taken.value() + " (" + taken.source() + ")."));
+            assumptions.forEach(taken -> page.item(taken.name() + ": " + withSource(taken)));
         }
+    }
+
+    /** The source belongs to the last sentence. */
+    private static String withSource(Assumption taken) {
+        String value = taken.value();
+        return (value.endsWith(".") ? value.substring(0, value.length() - 1) : value) + " (" + taken.source() + ").";
     }
 
     /** Adds what has changed and what the entries of scenarios do not say, if anything, and what to keep in mind. */
@@ -38,7 +44,7 @@ public final class Ending {
                 .toList();
         if (!open.isEmpty()) {
             page.heading("What the entries do not say");
-            open.forEach(taken -> page.item(taken.value() + " (" + taken.source() + ")."));
+            open.forEach(taken -> page.item(withSource(taken)));
         }
         cautions(page, scenarios);
     }
