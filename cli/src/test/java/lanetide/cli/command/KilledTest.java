@@ -53,6 +53,8 @@ class KilledTest {
             if (!process.waitFor(100 + random.nextInt(2_400), TimeUnit.MILLISECONDS)) {
                 process.destroyForcibly().waitFor();
                 killed++;
+            } else {
+                assertThat(process.exitValue()).as("a run that ended by itself").isZero();
             }
             List<String> now = contents(files);
             for (int i = 0; i < now.size(); i++) {
