@@ -11,7 +11,8 @@ if not defined JAVA_HOME for %%j in (java.exe) do set "jdk=%%~z$PATH:j-%%~t$PATH
 if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
 if defined JAVA_HOME for %%j in ("%JAVA_HOME%\bin\java.exe") do set "jdk=%%~zj-%%~tj"
 
-rem What ends at once is not worth a second compiler or other collectors; they change no answer.
+rem Smaller methods cost the JVM less compiling, and no collector works beside the program, since the cores are busy.
+rem What ends at once is not worth a second compiler or other collectors. They change no answer.
 set "flags=-XX:FreqInlineSize=100 -XX:+UseParallelGC"
 for %%c in (check generate-completion help lines new pattern rotate schema) do if "%~1"=="%%c" set "flags=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC"
 

@@ -63,6 +63,8 @@ final class LineScatter {
         private final Player player;
         private final OilFilm film;
         private final Line line;
+        private final double oilMl;
+        private final double massKg;
         private int balls;
         private double strikes;
         private int pockets;
@@ -71,20 +73,16 @@ final class LineScatter {
             this.player = player;
             this.film = film;
             this.line = line;
+            this.oilMl = player.contact().oilInPlayMl();
+            this.massKg = player.contact().ball().core().massKg();
         }
 
         void rollSome() {
             several.clear();
             for (int i = 0; i < MarchTogether.BALLS; i++) {
-                several.add(
-                        scattered(player, line, balls + i),
-                        player.hand(),
-                        player.contact(),
-                        film,
-                        player.contact().oilInPlayMl());
+                several.add(scattered(player, line, balls + i), player.hand(), player.contact(), film, oilMl);
             }
             several.run();
-            double massKg = player.contact().ball().core().massKg();
             for (int i = 0; i < MarchTogether.BALLS; i++) {
                 double arrival = several.arrivalBoard(i);
                 strikes += carry.strikeChance(arrival, several.entryAngleRad(i), several.speedMps(i), massKg);

@@ -16,12 +16,7 @@ class SourceTextTest {
     }
 
     private void assertRefused(NoticeCode code, int line, int column, String value) {
-        assertThat(notices.list()).singleElement().satisfies(notice -> {
-            assertThat(notice.code()).isEqualTo(code);
-            assertThat(notice.line()).isEqualTo(line);
-            assertThat(notice.column()).isEqualTo(column);
-            assertThat(notice.value()).isEqualTo(value);
-        });
+        Yaml.assertRefused(notices, code, line, column, value);
     }
 
     @Test

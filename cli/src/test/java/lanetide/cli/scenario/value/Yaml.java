@@ -1,6 +1,9 @@
 package lanetide.cli.scenario.value;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.List;
+import lanetide.cli.scenario.notice.NoticeCode;
 import lanetide.cli.scenario.notice.Notices;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -23,5 +26,15 @@ final class Yaml {
     /** The lines of a block. */
     static MappingNode block(String... lines) {
         return (MappingNode) node(String.join("\n", List.of(lines)), new Notices("test.yaml"));
+    }
+
+    /** One thing was refused, at that place. */
+    static void assertRefused(Notices notices, NoticeCode code, int line, int column, String value) {
+        assertThat(notices.list()).singleElement().satisfies(notice -> {
+            assertThat(notice.code()).isEqualTo(code);
+            assertThat(notice.line()).isEqualTo(line);
+            assertThat(notice.column()).isEqualTo(column);
+            assertThat(notice.value()).isEqualTo(value);
+        });
     }
 }

@@ -51,12 +51,7 @@ class YamlTreeTest {
             })
     void whatIsNotSafeOrNotYamlIsRefusedAtItsPlace(String text, NoticeCode code, int line, int column, String value) {
         assertThat(compose(text)).isEmpty();
-        assertThat(notices.list()).singleElement().satisfies(notice -> {
-            assertThat(notice.code()).isEqualTo(code);
-            assertThat(notice.line()).isEqualTo(line);
-            assertThat(notice.column()).isEqualTo(column);
-            assertThat(notice.value()).isEqualTo(value);
-        });
+        Yaml.assertRefused(notices, code, line, column, value);
     }
 
     @Test
