@@ -50,6 +50,22 @@ class LineFinderTest {
 
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"straight", "stroker", "tweener", "power"})
+    void feetAloneOrAimAloneFindThePocketToo(String style) {
+        Player player = Lanes.player(style, Lanes.DEFAULT_COVER, "wood");
+        Line from = Lanes.start(Lanes.player(style), pattern);
+        Line feet = finder.moveFeetToPocket(player, film, from).orElseThrow();
+        assertThat(finder.arrivalBoard(player, film, feet)).isCloseTo(POCKET, within(TOLERANCE));
+        assertThat(feet.arrowsBoard()).isCloseTo(from.arrowsBoard(), within(1e-9));
+        Line aim = finder.aimToPocket(player, film, from).orElseThrow();
+        assertThat(finder.arrivalBoard(player, film, aim)).isCloseTo(POCKET, within(TOLERANCE));
+        assertThat(aim.laydownBoard()).isEqualTo(from.laydownBoard());
+        // More friction asks for feet further in, or a target further out.
+        assertThat(feet.laydownBoard()).isGreaterThan(from.laydownBoard());
+        assertThat(aim.arrowsBoard()).isLessThan(from.arrowsBoard());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"straight", "stroker", "tweener", "power"})
     void aLeftHandersLineIsTheSameNumbersOnASymmetricLane(String style) {
         Player right = Lanes.player(style);
         Player left = new Player(right.style(), right.spread(), Hand.LEFT, right.contact());

@@ -7,6 +7,7 @@ import lanetide.cli.report.ProgramVersion;
 import lanetide.cli.scenario.centre.CentreFields;
 import lanetide.cli.scenario.centre.CentreFile;
 import lanetide.oilflow.unknown.ValueSet;
+import lanetide.squads.measured.BallSeen;
 import lanetide.squads.measured.BallThrown;
 import lanetide.squads.measured.GameEnded;
 import lanetide.squads.measured.ScoreMade;
@@ -108,16 +109,20 @@ public final class CentreFileAsJson {
     }
 
     private static void ball(ObjectNode node, BallThrown ball) {
-        node.put(CentreFields.LANE, ball.lane());
+        ball.lane().ifPresent(lane -> node.put(CentreFields.LANE, lane));
         node.put(CentreFields.SQUAD, ball.when().squad());
         node.put(CentreFields.AFTER, ball.when().afterGame());
-        node.put(CentreFields.BOWLER, ball.bowler());
-        node.put(CentreFields.LAYDOWN, ball.laydownBoard());
-        node.put(CentreFields.ARROWS, ball.arrowsBoard());
-        node.put(CentreFields.MET, ball.pinsBoard());
+        ball.bowler().ifPresent(bowler -> node.put(CentreFields.BOWLER, bowler));
+        BallSeen seen = ball.seen();
+        put(node, CentreFields.LAYDOWN, seen.laydownBoard());
+        put(node, CentreFields.ARROWS, seen.arrowsBoard());
+        seen.passed()
+                .ifPresent(passed ->
+                        node.put(CentreFields.DISTANCE_M, passed.distanceM()).put(CentreFields.PASSED, passed.board()));
+        put(node, CentreFields.MET, seen.pinsBoard());
         put(node, CentreFields.SPEED_MPS, ball.speedMps());
         put(node, CentreFields.SPIN_RADPS, ball.spinRadps());
-        node.put(CentreFields.ERROR, ball.errorBoards());
+        node.put(CentreFields.ERROR, seen.errorBoards());
         node.put(CentreFields.PLACE, ball.place());
     }
 

@@ -7,6 +7,7 @@ import lanetide.squads.fit.Explanation;
 import lanetide.squads.fit.FreshLane;
 import lanetide.squads.fit.Reading;
 import lanetide.squads.fit.Suspicion;
+import lanetide.squads.measured.BallThrown;
 import lanetide.squads.measured.TapeTaken;
 import lanetide.squads.measured.When;
 
@@ -38,9 +39,11 @@ final class FitWords {
             return "lane " + worn.tape().lane() + ", " + place(worn.tape()) + ", "
                     + of(worn.tape().when());
         }
+        if (reading instanceof Reading.Passed passed) {
+            return of(passed.ball()) + ", at " + distance(passed.at().distanceM());
+        }
         if (reading instanceof Reading.Met met) {
-            return "ball of " + met.ball().bowler() + ", lane " + met.ball().lane() + ", "
-                    + of(met.ball().when());
+            return of(met.ball());
         }
         if (reading instanceof Reading.Played played) {
             return "where " + played.bowler() + " of squad " + played.squad() + " plays at the arrows, fresh";
@@ -51,6 +54,13 @@ final class FitWords {
         }
         Reading.Game game = (Reading.Game) reading;
         return "squad " + game.squad() + ", game " + game.game();
+    }
+
+    private static String of(BallThrown ball) {
+        return ball.bowler().map(name -> "ball of " + name).orElse("a ball")
+                + (ball.lane().isPresent() ? ", lane " + ball.lane().getAsInt() : "")
+                + ", "
+                + of(ball.when());
     }
 
     private String place(TapeTaken tape) {
@@ -76,7 +86,7 @@ final class FitWords {
         if (reading instanceof Reading.Game) {
             return "pins";
         }
-        return reading instanceof Reading.Met || reading instanceof Reading.Played ? "board" : "units";
+        return reading instanceof Reading.OfBall || reading instanceof Reading.Played ? "board" : "units";
     }
 
     /** A kind of readings. */
@@ -92,6 +102,9 @@ final class FitWords {
         }
         if (reading instanceof Reading.Played) {
             return "lines in practice";
+        }
+        if (reading instanceof Reading.Passed) {
+            return "balls on the lane";
         }
         return reading instanceof Reading.Met ? "balls at the pins" : "scores by game";
     }

@@ -7,7 +7,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Random;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.centre.CentreFile;
@@ -19,6 +21,7 @@ import lanetide.cli.scenario.notice.Notices;
 import lanetide.cli.scenario.notice.Severity;
 import lanetide.cli.scenario.value.Value;
 import lanetide.oilflow.film.OilPattern;
+import lanetide.squads.measured.BallSeen;
 import lanetide.squads.measured.BallThrown;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.measured.ScoreMade;
@@ -55,7 +58,8 @@ class CentreFileTest {
                             TAPES,
                             List.of(
                                     ball(OptionalDouble.of(7.6), OptionalDouble.empty()),
-                                    ball(OptionalDouble.empty(), OptionalDouble.of(31.5))),
+                                    ball(OptionalDouble.empty(), OptionalDouble.of(31.5)),
+                                    seenInPassing()),
                             List.of(new ScoreMade("A", 2, "Anchor", 201, "scores.csv line 3")),
                             List.of()),
                     TAPES.subList(0, 2))),
@@ -81,7 +85,36 @@ class CentreFileTest {
     }
 
     private static BallThrown ball(OptionalDouble speed, OptionalDouble spin) {
-        return new BallThrown(1, new When("A", 1), "Anchor", 14, 11.5, 17.25, speed, spin, 0.5, "balls.csv line 2");
+        return new BallThrown(
+                OptionalInt.of(1),
+                new When("A", 1),
+                Optional.of("Anchor"),
+                new BallSeen(
+                        OptionalDouble.of(14),
+                        OptionalDouble.of(11.5),
+                        Optional.empty(),
+                        OptionalDouble.of(17.25),
+                        0.5),
+                speed,
+                spin,
+                "balls.csv line 2");
+    }
+
+    /** Nobody knows who threw it where; it was seen on the lane alone. */
+    private static BallThrown seenInPassing() {
+        return new BallThrown(
+                OptionalInt.empty(),
+                new When("A", 2),
+                Optional.empty(),
+                new BallSeen(
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Optional.of(new BallSeen.Passed(12.192, 9.5)),
+                        OptionalDouble.empty(),
+                        1),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                "balls.csv line 4");
     }
 
     @Test
@@ -100,13 +133,13 @@ class CentreFileTest {
                 .contains(new Assumption(
                         "centre.fitted",
                         "20 sets of values that published facts and what was measured here leave",
-                        "6 readings of Small day \"one\""));
+                        "7 readings of Small day \"one\""));
     }
 
     /** Two of them can be compared by eye, line by line. */
     @Test
     void everyReadingAndEverySetHasALineOfItsOwn() {
-        assertThat(written.lines().filter(line -> line.contains("\"place\""))).hasSize(6);
+        assertThat(written.lines().filter(line -> line.contains("\"place\""))).hasSize(7);
         assertThat(written.lines().filter(line -> line.contains("\"drawnBy\""))).hasSize(20);
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import lanetide.oilflow.film.OilFilm;
@@ -112,14 +113,53 @@ public final class LineFinder {
      * @return the nearest such line; empty if there is none on the lane
      */
     public Optional<Line> moveToPocket(Player player, OilFilm film, Line from) {
-        DoubleUnaryOperator miss = feet -> arrivalBoard(player, film, from.moved(feet)) - PinCarry.POCKET_BOARD;
-        // Moving the feet away from the gutter brings the ball back toward it: a ball that hits high asks for a move
-        // inward.
+        return toPocket(player, film, from::moved, roomInside(from.laydownBoard()), roomOutside(from.laydownBoard()));
+    }
+
+    /**
+     * Moves the feet alone until an average shot meets the pocket; the board at the arrows stays.
+     *
+     * @param player who throws
+     * @param film the lane
+     * @param from the line to move from
+     * @return the nearest such line; empty if there is none on the lane
+     */
+    public Optional<Line> moveFeetToPocket(Player player, OilFilm film, Line from) {
+        DoubleFunction<Line> moved = feet -> Line.through(from.laydownBoard() + feet, from.arrowsBoard());
+        return toPocket(player, film, moved, roomInside(from.laydownBoard()), roomOutside(from.laydownBoard()));
+    }
+
+    /**
+     * Moves the target at the arrows alone until an average shot meets the pocket; the feet stay.
+     *
+     * @param player who throws
+     * @param film the lane
+     * @param from the line to move from
+     * @return the nearest such line; empty if there is none on the lane
+     */
+    public Optional<Line> aimToPocket(Player player, OilFilm film, Line from) {
+        DoubleFunction<Line> moved = outward -> Line.through(from.laydownBoard(), from.arrowsBoard() - outward);
+        return toPocket(player, film, moved, roomOutside(from.arrowsBoard()), roomInside(from.arrowsBoard()));
+    }
+
+    private static int roomInside(double board) {
+        return (int) (INNERMOST_LAYDOWN - board);
+    }
+
+    private static int roomOutside(double board) {
+        return (int) (board - OUTERMOST_LAYDOWN);
+    }
+
+    /**
+     * Moves by boards, of which more than none bring the ball back toward the gutter, as feet away from the gutter do
+     * and a target nearer to it: a ball that hits high asks for them.
+     */
+    private Optional<Line> toPocket(Player player, OilFilm film, DoubleFunction<Line> moved, int most, int mostBack) {
+        DoubleUnaryOperator miss = boards -> arrivalBoard(player, film, moved.apply(boards)) - PinCarry.POCKET_BOARD;
         double missAsIs = miss.applyAsDouble(0);
-        boolean inward = missAsIs > 0;
-        double room = inward ? INNERMOST_LAYDOWN - from.laydownBoard() : from.laydownBoard() - OUTERMOST_LAYDOWN;
-        OptionalDouble feet = Crossing.first(miss, 0, missAsIs, inward ? 1 : -1, (int) room);
-        return feet.isPresent() ? Optional.of(from.moved(feet.getAsDouble())) : Optional.empty();
+        boolean isHigh = missAsIs > 0;
+        OptionalDouble boards = Crossing.first(miss, 0, missAsIs, isHigh ? 1 : -1, isHigh ? most : mostBack);
+        return boards.isPresent() ? Optional.of(moved.apply(boards.getAsDouble())) : Optional.empty();
     }
 
     /**

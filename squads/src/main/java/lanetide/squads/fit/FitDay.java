@@ -50,7 +50,7 @@ public final class FitDay {
                         measured.tapes().stream()
                                 .filter(tape -> !fresh.contains(tape))
                                 .map(Reading.Worn::new),
-                        measured.balls().stream().map(Reading.Met::new),
+                        measured.balls().stream().flatMap(FitDay::seen),
                         played(event, measured.balls()).stream(),
                         ScoresByGame.of(event, measured.scores()).stream(),
                         ended(event, measured.ends()).stream())
@@ -61,19 +61,28 @@ public final class FitDay {
         this.suspicions = new Suspicions(readings, Hypothesis.all(this.event, readings));
     }
 
+    private static Stream<Reading> seen(BallThrown ball) {
+        return Stream.concat(
+                ball.seen().passed().map(at -> new Reading.Passed(ball)).stream(),
+                ball.seen().pinsBoard().stream().mapToObj(board -> new Reading.Met(ball)));
+    }
+
     /** Where each bowler plays in practice on fresh oil, all his balls together: his habit counts once. */
     private static List<Reading.Played> played(Event event, List<BallThrown> balls) {
         Map<String, Map<String, List<BallThrown>>> byBowler = balls.stream()
-                .filter(ball -> event.isFresh(ball.when()))
+                .filter(ball -> event.isFresh(ball.when()) && ball.tellsWhereHePlays())
                 .collect(Collectors.groupingBy(
                         ball -> ball.when().squad(),
                         TreeMap::new,
-                        Collectors.groupingBy(BallThrown::bowler, TreeMap::new, Collectors.toList())));
+                        Collectors.groupingBy(ball -> ball.bowler().orElseThrow(), TreeMap::new, Collectors.toList())));
         List<Reading.Played> all = new ArrayList<>();
         byBowler.forEach((squad, bowlers) -> bowlers.forEach((bowler, thrown) -> all.add(new Reading.Played(
                 squad,
                 bowler,
-                thrown.stream().mapToDouble(BallThrown::arrowsBoard).average().orElseThrow()))));
+                thrown.stream()
+                        .flatMapToDouble(ball -> ball.seen().arrowsBoard().stream())
+                        .average()
+                        .orElseThrow()))));
         return all;
     }
 

@@ -1,5 +1,6 @@
 package lanetide.squads.fit;
 
+import lanetide.squads.measured.BallSeen;
 import lanetide.squads.measured.BallThrown;
 import lanetide.squads.measured.GameEnded;
 import lanetide.squads.measured.TapeTaken;
@@ -85,20 +86,51 @@ public sealed interface Reading {
      */
     record Worn(TapeTaken tape) implements OfTape {}
 
-    /**
-     * Where a ball met the pins.
-     *
-     * @param ball the ball
-     */
-    record Met(BallThrown ball) implements Reading {
+    /** A board on which a ball was seen. */
+    sealed interface OfBall extends Reading {
+        /**
+         * The ball.
+         *
+         * @return the ball
+         */
+        BallThrown ball();
+
         @Override
-        public double observed() {
-            return ball.pinsBoard();
+        default double errorVariance() {
+            return ball().seen().errorBoards() * ball().seen().errorBoards();
+        }
+    }
+
+    /**
+     * Where a ball passed a distance.
+     *
+     * @param ball a ball of which that is known
+     */
+    record Passed(BallThrown ball) implements OfBall {
+        /**
+         * Where it was seen.
+         *
+         * @return distance and board
+         */
+        public BallSeen.Passed at() {
+            return ball.seen().passed().orElseThrow();
         }
 
         @Override
-        public double errorVariance() {
-            return ball.errorBoards() * ball.errorBoards();
+        public double observed() {
+            return at().board();
+        }
+    }
+
+    /**
+     * Where a ball met the pins.
+     *
+     * @param ball a ball of which that is known
+     */
+    record Met(BallThrown ball) implements OfBall {
+        @Override
+        public double observed() {
+            return ball.seen().pinsBoard().orElseThrow();
         }
     }
 

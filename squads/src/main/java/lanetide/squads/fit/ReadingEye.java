@@ -3,16 +3,9 @@ package lanetide.squads.fit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import lanetide.des.random.RandomStreams;
-import lanetide.oilflow.ball.PlayingStyle;
-import lanetide.oilflow.ball.Release;
 import lanetide.oilflow.film.FilmTapes;
 import lanetide.oilflow.film.OilFilm;
-import lanetide.oilflow.line.Line;
-import lanetide.oilflow.line.LineFinder;
-import lanetide.oilflow.line.Player;
-import lanetide.oilflow.motion.RowMarch;
 import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.measured.BallThrown;
 import lanetide.squads.measured.GameEnded;
@@ -25,19 +18,12 @@ import lanetide.squads.result.TypicalLine;
 import lanetide.squads.study.Playable;
 import lanetide.squads.watch.LaneMoment;
 import lanetide.squads.watch.LaneObserver;
-import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 
 /** Reads in one playing what was measured on the day: on that lane, after those balls. */
 final class ReadingEye implements LaneObserver {
-    /** Spread of a bowler's own speed and revs about those of his style (shares, assumption). */
-    private static final double SPEED_SHARE = 0.04;
-
-    private static final double SPIN_SHARE = 0.1;
-
     private final List<Reading> readings;
     private final Playable playable;
-    private final LineFinder finder;
-    private final RandomStreams streams;
+    private final BallDraws balls;
     private final double[] said;
     private final Map<Integer, Integer> played = new HashMap<>();
 
@@ -45,9 +31,7 @@ final class ReadingEye implements LaneObserver {
     ReadingEye(List<Reading> readings, Playable playable, RandomStreams streams) {
         this.readings = readings;
         this.playable = playable;
-        this.streams = streams;
-        this.finder = new LineFinder(
-                new RowMarch(playable.physics().grid()), playable.physics().carry());
+        this.balls = new BallDraws(playable, streams);
         this.said = new double[readings.size()];
     }
 
@@ -64,9 +48,8 @@ final class ReadingEye implements LaneObserver {
                     && isOf(worn.tape().lane(), worn.tape().when(), moment, games)) {
                 TapeTaken tape = worn.tape();
                 said[i] = FilmTapes.units(film, tape.board(), tape.distanceM());
-            } else if (readings.get(i) instanceof Reading.Met met
-                    && isOf(met.ball().lane(), met.ball().when(), moment, games)) {
-                said[i] = met(met.ball(), film);
+            } else if (readings.get(i) instanceof Reading.OfBall of && isOf(of.ball(), moment, games)) {
+                said[i] = said(of, film);
             }
         }
     }
@@ -81,25 +64,19 @@ final class ReadingEye implements LaneObserver {
                 .orElse(game.endedMs());
     }
 
-    private static boolean isOf(int lane, When when, LaneMoment moment, int games) {
-        return lane == moment.lane() && when.squad().equals(moment.squad()) && games <= when.afterGame();
+    /** Where no lane was noted, the games are those of the squad. */
+    private boolean isOf(BallThrown ball, LaneMoment moment, int games) {
+        return isOf(balls.lane(ball), ball.when(), moment, ball.lane().isPresent() ? games : moment.afterGame());
     }
 
-    private double met(BallThrown ball, OilFilm film) {
-        Bowler bowler = bowler(ball.when().squad(), ball.bowler());
-        Player usual = StartingLines.player(bowler, playable.event(), playable.physics());
-        Release release = usual.style().release();
-        String stream = "fit/squad/" + ball.when().squad() + "/bowler/" + ball.bowler();
-        Release own = release.scaled(
-                factor(ball.speedMps(), release.speedMps(), SPEED_SHARE, stream + "/speed"),
-                factor(ball.spinRadps(), release.spinRadps(), SPIN_SHARE, stream + "/spin"));
-        PlayingStyle style = new PlayingStyle(
-                usual.style().id(),
-                own,
-                usual.style().naturalLaunchRad(),
-                usual.style().source());
-        Line line = Line.through(ball.laydownBoard(), ball.arrowsBoard());
-        return finder.arrivalBoard(new Player(style, usual.spread(), usual.hand(), usual.contact()), film, line);
+    private double said(Reading.OfBall reading, OilFilm film) {
+        return reading instanceof Reading.Passed passed
+                ? balls.passed(passed.ball(), film, passed.at().distanceM())
+                : balls.met(reading.ball(), film);
+    }
+
+    private static boolean isOf(int lane, When when, LaneMoment moment, int games) {
+        return lane == moment.lane() && when.squad().equals(moment.squad()) && games <= when.afterGame();
     }
 
     private Bowler bowler(String squad, String name) {
@@ -122,17 +99,6 @@ final class ReadingEye implements LaneObserver {
                         .usual())
                 .of(StartingLines.player(bowler, playable.event(), playable.physics()))
                 .arrowsBoard();
-    }
-
-    /** By what his release is scaled: to what was measured, or by a draw of what is not known of him. */
-    private double factor(OptionalDouble measured, double usual, double share, String stream) {
-        if (measured.isPresent()) {
-            return usual == 0 ? 1 : measured.getAsDouble() / usual;
-        }
-        return 1
-                + share
-                        * ZigguratSampler.NormalizedGaussian.of(streams.stream(stream))
-                                .sample();
     }
 
     /** What the playing says of each reading; 0 of those on fresh oil. The playing must be over. */

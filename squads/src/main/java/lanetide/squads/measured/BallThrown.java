@@ -1,43 +1,34 @@
 package lanetide.squads.measured;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
-import lanetide.oilflow.Require;
+import java.util.OptionalInt;
 
 /**
- * A ball of which somebody noted where it was laid down, where it crossed the arrows and where it met the pins.
+ * A ball that somebody watched. What nobody noted of it is empty.
  *
  * @param lane lane number
- * @param when when it was thrown, to the game
+ * @param when when it was thrown, to the game; where no lane is known games are those of the squad
  * @param bowler name of the bowler in the squad
- * @param laydownBoard board it was laid down on, from the gutter on the bowler's side
- * @param arrowsBoard board at the arrows, counted alike
- * @param pinsBoard board where it met the pins, counted alike
- * @param speedMps its speed when it left the hand (m/s); empty if nobody measured it
- * @param spinRadps how fast it turned (rad/s); empty if nobody measured it
- * @param errorBoards error of the board at the pins (boards, standard deviation) as somebody sees it, above 0
+ * @param seen what was seen of its way
+ * @param speedMps its speed when it left the hand (m/s)
+ * @param spinRadps how fast it turned (rad/s)
  * @param place where it stands, for what is said of it
  */
 public record BallThrown(
-        int lane,
+        OptionalInt lane,
         When when,
-        String bowler,
-        double laydownBoard,
-        double arrowsBoard,
-        double pinsBoard,
+        Optional<String> bowler,
+        BallSeen seen,
         OptionalDouble speedMps,
         OptionalDouble spinRadps,
-        double errorBoards,
         String place) {
-    /** Error of a board at the pins where none is stated (standard deviation): assumption, no source found. */
-    public static final double USUAL_ERROR_BOARDS = 0.5;
-
     /**
-     * Checks the error.
+     * Whether it shows where its bowler plays.
      *
-     * @throws IllegalArgumentException if not {@code errorBoards > 0}
+     * @return true if he and his board at the arrows are known
      */
-    public BallThrown {
-        Require.named(bowler, "bowler");
-        Require.positive(errorBoards, "error of a board at the pins");
+    public boolean tellsWhereHePlays() {
+        return bowler.isPresent() && seen.arrowsBoard().isPresent();
     }
 }

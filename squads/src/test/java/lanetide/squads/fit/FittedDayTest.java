@@ -8,6 +8,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.FilmTapes;
 import lanetide.oilflow.film.OilFilm;
@@ -16,6 +19,8 @@ import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.oilflow.unknown.ValueSet;
 import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.luck.LuckSource;
+import lanetide.squads.measured.BallSeen;
+import lanetide.squads.measured.BallThrown;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.measured.TapeTaken;
 import lanetide.squads.measured.When;
@@ -66,6 +71,74 @@ class FittedDayTest {
         FitResult one = Fit.run(List.of(day), SETS, known, PLAN, done -> {});
         assertThat(Fit.run(List.of(day), SETS, known, PLAN, done -> {})).isEqualTo(one);
         assertThat(fit(ofLane(1), PLAN)).isEqualTo(one);
+    }
+
+    /** What is foretold of a ball is the less sure, and what it teaches the less, the less was noted of it. */
+    @Test
+    void ballsOfWhichLittleWasNotedAreFittedAndAreLessSurelyForetold() {
+        List<BallThrown> balls = MEASURED.balls().subList(0, 4);
+        double all = foretold(balls);
+        double withoutWho =
+                foretold(balls.stream().map(FittedDayTest::ofSomebody).toList());
+        assertThat(withoutWho).isGreaterThan(all);
+    }
+
+    private static double foretold(List<BallThrown> balls) {
+        FitResult result = Fit.run(
+                List.of(new FitDay(TwoPairs.EVENT, new Measurements(List.of(), balls, List.of(), List.of()))),
+                SETS,
+                new FitPlan(3, 2),
+                done -> {});
+        return result.checks().stream()
+                .filter(check -> check.reading() instanceof Reading.Met)
+                .mapToDouble(check -> check.before().deviation())
+                .average()
+                .orElseThrow();
+    }
+
+    private static BallThrown ofSomebody(BallThrown ball) {
+        return new BallThrown(
+                OptionalInt.empty(),
+                ball.when(),
+                Optional.empty(),
+                new BallSeen(
+                        OptionalDouble.empty(),
+                        ball.seen().arrowsBoard(),
+                        Optional.empty(),
+                        ball.seen().pinsBoard(),
+                        ball.seen().errorBoards()),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                ball.place());
+    }
+
+    @Test
+    void aBallIsReadAtEachBoardOnWhichItWasSeen() {
+        BallThrown ball = MEASURED.balls().get(0);
+        BallThrown seen = new BallThrown(
+                ball.lane(),
+                ball.when(),
+                ball.bowler(),
+                new BallSeen(
+                        ball.seen().laydownBoard(),
+                        ball.seen().arrowsBoard(),
+                        Optional.of(new BallSeen.Passed(12, 9.5)),
+                        ball.seen().pinsBoard(),
+                        0.25),
+                ball.speedMps(),
+                ball.spinRadps(),
+                ball.place());
+        Measurements measured = new Measurements(List.of(), List.of(seen), List.of(), List.of());
+        assertThat(new FitDay(TwoPairs.EVENT, measured).readings())
+                .containsExactly(
+                        new Reading.Passed(seen),
+                        new Reading.Met(seen),
+                        new Reading.Played(
+                                "A",
+                                ball.bowler().orElseThrow(),
+                                ball.seen().arrowsBoard().orElseThrow()));
+        assertThat(new Reading.Passed(seen).observed()).isEqualTo(9.5);
+        assertThat(new Reading.Passed(seen).errorVariance()).isEqualTo(0.0625);
     }
 
     @Test

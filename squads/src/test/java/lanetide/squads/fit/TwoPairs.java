@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.FilmTapes;
@@ -19,6 +20,7 @@ import lanetide.oilflow.pocket.PinCarry;
 import lanetide.squads.equipment.StartingLines;
 import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.luck.LuckSource;
+import lanetide.squads.measured.BallSeen;
 import lanetide.squads.measured.BallThrown;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.measured.ScoreMade;
@@ -137,34 +139,43 @@ final class TwoPairs {
         List<BallThrown> seen = new ArrayList<>();
         for (int i = 0; i < met.length; i++) {
             BallThrown ball = thrown.get(i);
-            double noise = BallThrown.USUAL_ERROR_BOARDS
+            double noise = BallSeen.USUAL_ERROR_BOARDS
                     * ZigguratSampler.NormalizedGaussian.of(chance).sample();
-            seen.add(new BallThrown(
-                    ball.lane(),
-                    ball.when(),
-                    ball.bowler(),
-                    ball.laydownBoard(),
-                    ball.arrowsBoard(),
-                    met[i] + noise,
-                    ball.speedMps(),
-                    ball.spinRadps(),
-                    ball.errorBoards(),
-                    ball.place()));
+            seen.add(with(ball, met[i] + noise));
         }
         return seen;
     }
 
+    private static BallThrown with(BallThrown ball, double met) {
+        BallSeen seen = ball.seen();
+        return new BallThrown(
+                ball.lane(),
+                ball.when(),
+                ball.bowler(),
+                new BallSeen(
+                        seen.laydownBoard(),
+                        seen.arrowsBoard(),
+                        seen.passed(),
+                        OptionalDouble.of(met),
+                        seen.errorBoards()),
+                ball.speedMps(),
+                ball.spinRadps(),
+                ball.place());
+    }
+
     private static BallThrown ball(int lane, Bowler bowler, Line line, double met) {
         return new BallThrown(
-                lane,
+                OptionalInt.of(lane),
                 new When("A", 0),
-                bowler.id(),
-                line.laydownBoard(),
-                line.arrowsBoard(),
-                met,
+                Optional.of(bowler.id()),
+                new BallSeen(
+                        OptionalDouble.of(line.laydownBoard()),
+                        OptionalDouble.of(line.arrowsBoard()),
+                        Optional.empty(),
+                        OptionalDouble.of(met),
+                        BallSeen.USUAL_ERROR_BOARDS),
                 OptionalDouble.of(bowler.style().release().speedMps()),
                 OptionalDouble.empty(),
-                BallThrown.USUAL_ERROR_BOARDS,
                 "study");
     }
 

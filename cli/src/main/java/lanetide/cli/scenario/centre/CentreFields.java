@@ -30,6 +30,7 @@ public final class CentreFields {
     public static final String BOWLER = "bowler";
     public static final String LAYDOWN = "laydown";
     public static final String ARROWS = "arrows";
+    public static final String PASSED = "passed";
     public static final String MET = "met";
     public static final String SPEED_MPS = "speedMps";
     public static final String SPIN_RADPS = "spinRadps";

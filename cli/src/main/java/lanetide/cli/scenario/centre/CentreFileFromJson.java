@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -15,6 +16,7 @@ import lanetide.cli.scenario.value.Value;
 import lanetide.oilflow.unknown.OilModel;
 import lanetide.oilflow.unknown.Unknown;
 import lanetide.oilflow.unknown.ValueSet;
+import lanetide.squads.measured.BallSeen;
 import lanetide.squads.measured.BallThrown;
 import lanetide.squads.measured.GameEnded;
 import lanetide.squads.measured.Measurements;
@@ -193,16 +195,25 @@ public final class CentreFileFromJson {
 
     private static BallThrown ball(JsonNode node) {
         return new BallThrown(
-                whole(node, CentreFields.LANE),
+                node.has(CentreFields.LANE) ? OptionalInt.of(whole(node, CentreFields.LANE)) : OptionalInt.empty(),
                 when(node),
-                text(node, CentreFields.BOWLER),
-                number(node, CentreFields.LAYDOWN),
-                number(node, CentreFields.ARROWS),
-                number(node, CentreFields.MET),
+                node.has(CentreFields.BOWLER) ? Optional.of(text(node, CentreFields.BOWLER)) : Optional.empty(),
+                new BallSeen(
+                        optional(node, CentreFields.LAYDOWN),
+                        optional(node, CentreFields.ARROWS),
+                        passed(node),
+                        optional(node, CentreFields.MET),
+                        number(node, CentreFields.ERROR)),
                 optional(node, CentreFields.SPEED_MPS),
                 optional(node, CentreFields.SPIN_RADPS),
-                number(node, CentreFields.ERROR),
                 text(node, CentreFields.PLACE));
+    }
+
+    private static Optional<BallSeen.Passed> passed(JsonNode node) {
+        return node.has(CentreFields.PASSED)
+                ? Optional.of(
+                        new BallSeen.Passed(number(node, CentreFields.DISTANCE_M), number(node, CentreFields.PASSED)))
+                : Optional.empty();
     }
 
     private static ScoreMade score(JsonNode node) {

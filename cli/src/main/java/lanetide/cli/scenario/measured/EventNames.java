@@ -16,6 +16,7 @@ import lanetide.cli.scenario.value.TimeOfDay;
 import lanetide.cli.scenario.value.Value;
 import lanetide.squads.machines.MachinePlan;
 import lanetide.squads.measured.GameEnded;
+import lanetide.squads.measured.When;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.LanePair;
@@ -217,6 +218,11 @@ final class EventNames {
         return (int) IntStream.range(0, done)
                 .filter(game -> rotation.groupOn(game, pair).isPresent())
                 .count();
+    }
+
+    /** Whether nobody had played on the oil at that time. */
+    boolean isFresh(When when) {
+        return event.isFresh(when);
     }
 
     /** The pair of a lane in use. */

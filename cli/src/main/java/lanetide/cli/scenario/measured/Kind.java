@@ -18,9 +18,22 @@ enum Kind {
             List.of(Column.SQUAD, Column.AFTER, Column.TIME, Column.OIL_ERROR)),
     BALLS(
             "balls",
-            Set.of(Column.LAYDOWN, Column.ARROWS, Column.MET),
-            List.of(Column.LANE, Column.BOWLER, Column.LAYDOWN, Column.ARROWS, Column.MET),
-            List.of(Column.SQUAD, Column.AFTER, Column.TIME, Column.SPEED, Column.REVS, Column.MET_ERROR)),
+            Set.of(Column.LAYDOWN, Column.ARROWS, Column.MET, Column.PASSED),
+            List.of(),
+            List.of(
+                    Column.LANE,
+                    Column.BOWLER,
+                    Column.LAYDOWN,
+                    Column.ARROWS,
+                    Column.MET,
+                    Column.DISTANCE,
+                    Column.PASSED,
+                    Column.SQUAD,
+                    Column.AFTER,
+                    Column.TIME,
+                    Column.SPEED,
+                    Column.REVS,
+                    Column.SEEN_ERROR)),
     SCORES("scores", Set.of(Column.SCORE), List.of(Column.GAME, Column.BOWLER, Column.SCORE), List.of(Column.SQUAD)),
     ENDS("times of games", Set.of(Column.ENDED), List.of(Column.GAME, Column.ENDED), List.of(Column.SQUAD));
 
@@ -44,6 +57,11 @@ enum Kind {
     /** The columns that it must have. */
     List<Column> required() {
         return required;
+    }
+
+    /** The columns that it may lack at the price of what they would tell. */
+    List<Column> drawnIfMissing() {
+        return this == BALLS ? List.of(Column.LANE, Column.BOWLER, Column.LAYDOWN, Column.ARROWS) : List.of();
     }
 
     /** Its columns by their titles, in small letters without spaces and signs. */
@@ -70,7 +88,7 @@ enum Kind {
 
     /** What a table of this kind must and may name, to follow "must name". */
     String rule() {
-        return words(required) + ", and may name " + words(optional);
+        return required.isEmpty() ? words(optional) : words(required) + ", and may name " + words(optional);
     }
 
     /** All that is read, to stand before "are". */

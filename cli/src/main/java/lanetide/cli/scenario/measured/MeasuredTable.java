@@ -39,6 +39,9 @@ record MeasuredTable(
             }
             missing.removeAll(places.keySet());
             missing.forEach(column -> cells.columnMissing(notices, column.word(), kind.rule()));
+            kind.drawnIfMissing().stream()
+                    .filter(column -> !places.containsKey(column))
+                    .forEach(column -> leftOut(cells, column, notices));
             boolean sound = !countsGamesOtherwise(cells, kind, places, notices) && missing.isEmpty();
             return sound
                     ? Optional.of(new MeasuredTable(cells, kind, places, kind.units(), name, notices))
@@ -82,7 +85,7 @@ record MeasuredTable(
                 "",
                 header,
                 "The header is `" + header + "`, and what the table holds cannot be told from it; it must name a column"
-                        + " `units` for tapes, the columns `laydown`, `arrows` and `met` for balls, `score` for scores, or"
+                        + " `units` for tapes, `laydown`, `arrows`, `passed` or `met` for balls, `score` for scores, or"
                         + " `ended` for times of games. Name the columns so.");
     }
 
@@ -96,6 +99,19 @@ record MeasuredTable(
                 "The header is `" + header + "`, with columns of "
                         + kinds.stream().map(Kind::word).collect(Collectors.joining(" and of "))
                         + "; a table must hold one of them. Make a table of each.");
+    }
+
+    /** A title that was misspelt would else be missed in silence. */
+    private static void leftOut(CsvTable cells, Column column, Notices notices) {
+        String header = header(cells);
+        notices.add(
+                NoticeCode.COLUMN_LEFT_OUT,
+                new Place(cells.header().line(), 1),
+                "",
+                header,
+                "The header is `" + header + "` and has no column `" + column.word()
+                        + "`; in its place whatever bowlers of the squad may have done is taken, so that the balls teach"
+                        + " less. Add the column if it is known.");
     }
 
     /** Games of a squad say when, but whether before or after a game only a column made for it tells. */
@@ -150,6 +166,15 @@ record MeasuredTable(
         String unit = units.get(column).get(title);
         boolean bare = !cell.isEmpty() && !Character.isLetter(cell.charAt(cell.length() - 1));
         return value(row, column, bare && !unit.isEmpty() ? cell + " " + unit : cell);
+    }
+
+    /** The first cell of a row in which something stands that is read. */
+    Value first(CsvTable.Row row) {
+        return places.keySet().stream()
+                .filter(column -> says(row, column))
+                .map(column -> value(row, column))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The same with something else written into the cell. */

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.IntUnaryOperator;
 import lanetide.cli.scenario.key.EventKeys;
 import lanetide.cli.scenario.key.Form;
 import lanetide.cli.scenario.notice.NoticeCode;
@@ -61,25 +62,41 @@ record Rows(MeasuredTable table, EventNames names) {
             after(row, EventKeys.MAX_GAMES);
             return Optional.empty();
         }
-        if (table.says(row, Column.TIME)) {
-            return at(row, squad.get(), lane.get());
+        return when(
+                row,
+                squad.get(),
+                names.gamesOnPairOf(squad.get(), lane.get()),
+                " bowls on pair " + names.pairOf(lane.get()).id() + "; count those that were done there.",
+                done -> names.gamesOnPairOf(squad.get(), lane.get(), done));
+    }
+
+    /** When something was measured on one lane or another, if the squad is known: games are those of the squad. */
+    Optional<When> when(CsvTable.Row row, Optional<Integer> squad) {
+        if (squad.isEmpty()) {
+            after(row, EventKeys.MAX_GAMES);
+            return Optional.empty();
         }
-        int games = names.gamesOnPairOf(squad.get(), lane.get());
+        return when(row, squad.get(), names.games(squad.get()), " bowls; count those that were done.", done -> done);
+    }
+
+    private Optional<When> when(CsvTable.Row row, int squad, int games, String bowls, IntUnaryOperator onLanes) {
+        if (table.says(row, Column.TIME)) {
+            return done(row, squad).map(done -> new When(names.squad(squad), onLanes.applyAsInt(done)));
+        }
         Optional<Integer> after = after(row, games);
         if (after.isPresent() && after.get() > games) {
             table.value(row, Column.AFTER)
                     .mustBe(
                             NoticeCode.OUT_OF_RANGE,
                             "at most " + games,
-                            " So many games squad " + names.squad(squad.get()) + " bowls on pair "
-                                    + names.pairOf(lane.get()).id() + "; count those that were done there.");
+                            " So many games squad " + names.squad(squad) + bowls);
             return Optional.empty();
         }
-        return after.map(done -> new When(names.squad(squad.get()), done));
+        return after.map(done -> new When(names.squad(squad), done));
     }
 
-    /** By a time of day: the games that were done on the lane by then. */
-    private Optional<When> at(CsvTable.Row row, int squad, int lane) {
+    /** The games of the squad that were done by a time of day. */
+    private Optional<Integer> done(CsvTable.Row row, int squad) {
         if (table.says(row, Column.AFTER)) {
             table.value(row, Column.AFTER)
                     .refuse(
@@ -87,9 +104,7 @@ record Rows(MeasuredTable table, EventNames names) {
                             ", and the row tells a time of day besides; one of the two must do. Leave one of them out.");
             return Optional.empty();
         }
-        return time(row)
-                .map(told -> names.gamesDone(squad, names.onDayOf(squad, told)))
-                .map(done -> new When(names.squad(squad), names.gamesOnPairOf(squad, lane, done)));
+        return time(row).map(told -> names.gamesDone(squad, names.onDayOf(squad, told)));
     }
 
     /** Games that were done, 0 for the lane as the squad found it. */

@@ -170,6 +170,8 @@ public enum NoticeCode {
     PAIR_STARTS_EVEN(Severity.WARNING),
     /** A value that changes nothing. */
     VALUE_WITHOUT_EFFECT(Severity.WARNING),
+    /** A table of balls without a column that would tell more of them. */
+    COLUMN_LEFT_OUT(Severity.WARNING),
     /** A value that is allowed, and that nothing in use has. */
     IMPLAUSIBLE_VALUE(Severity.WARNING),
     /** A film thicker than those that the laws of friction were held to. */

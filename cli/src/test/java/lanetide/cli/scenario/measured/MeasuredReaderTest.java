@@ -9,8 +9,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lanetide.cli.scenario.Reading;
 import lanetide.cli.scenario.Scenarios;
 import lanetide.cli.scenario.notice.Notice;
@@ -21,6 +25,7 @@ import lanetide.cli.scenario.value.CsvTable;
 import lanetide.des.random.RandomStreams;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.squads.measured.BallSeen;
 import lanetide.squads.measured.BallThrown;
 import lanetide.squads.measured.GameEnded;
 import lanetide.squads.measured.Measurements;
@@ -89,20 +94,104 @@ class MeasuredReaderTest {
         assertThat(balls).singleElement().satisfies(ball -> {
             assertThat(ball)
                     .isEqualTo(new BallThrown(
-                            2,
+                            OptionalInt.of(2),
                             new When("Late", 0),
-                            "Jörg",
-                            14,
-                            10.5,
-                            17.5,
+                            Optional.of("Jörg"),
+                            new BallSeen(
+                                    OptionalDouble.of(14),
+                                    OptionalDouble.of(10.5),
+                                    Optional.empty(),
+                                    OptionalDouble.of(17.5),
+                                    0.25),
                             ball.speedMps(),
                             ball.spinRadps(),
-                            0.25,
                             "lanes.csv line 2"));
             // 1 mph = 1609.344 m / 3600 s; a revolution is 2 pi.
             assertThat(ball.speedMps().orElseThrow()).isEqualTo(17 * 1609.344 / 3600, within(1e-9));
             assertThat(ball.spinRadps().orElseThrow()).isEqualTo(300 * 2 * Math.PI / 60, within(1e-9));
         });
+    }
+
+    @Test
+    void whateverOfABallNobodyNotedMayBeMissing() {
+        List<BallThrown> balls = readOne("""
+                lane,bowler,after,laydown,arrows,distance (ft),passed,met
+                ,A-01,0,14,10,,,17
+                1,,0,14,10,,,17
+                1,A-01,1,,10,,,17
+                1,A-01,1,14,,,,17
+                1,A-01,1,14,10,40,8.5,
+                1,A-01,0,,10,40,,
+                ,,3,,,45,11,
+                """).balls();
+
+        assertThat(balls)
+                .extracting(
+                        ball -> ball.lane().isPresent(),
+                        ball -> ball.bowler().isPresent(),
+                        ball -> ball.seen().laydownBoard().isPresent(),
+                        ball -> ball.seen().arrowsBoard().isPresent(),
+                        ball -> ball.seen().passed().isPresent(),
+                        ball -> ball.seen().pinsBoard().isPresent())
+                .containsExactly(
+                        tuple(false, true, true, true, false, true),
+                        tuple(true, false, true, true, false, true),
+                        tuple(true, true, false, true, false, true),
+                        tuple(true, true, true, false, false, true),
+                        tuple(true, true, true, true, true, false),
+                        tuple(true, true, false, true, false, false),
+                        tuple(false, false, false, false, true, false));
+        assertThat(balls.get(4).seen().passed()).contains(new BallSeen.Passed(40 * LaneGeometry.FOOT_M, 8.5));
+        assertThat(balls.get(6).when()).isEqualTo(new When("A", 3));
+    }
+
+    /** Squad Late bowls three games, one of them on each pair. */
+    @Test
+    void whereNoLaneIsKnownGamesAreThoseOfTheSquad() {
+        String titles = "lane,squad,after,bowler,laydown,arrows,met\n";
+        assertThat(read(titles + ",Late,all,Jörg,14,10,17\n").balls())
+                .extracting(BallThrown::when)
+                .containsExactly(new When("Late", 3));
+        tables(EVENT, titles + ",Late,4,Jörg,14,10,17\n,Nobody,1,Jörg,14,10,17\n");
+        assertThat(told()).containsExactly("OUT_OF_RANGE 2:3 after", "UNKNOWN_NAME 3:2 squad");
+        assertThat(messages()).contains("So many games squad Late bowls; count those that were done.");
+    }
+
+    @Test
+    void aBoardThatABallPassedMustHaveItsDistance() {
+        tables(ONE_SQUAD, "lane,bowler,laydown,arrows,distance,passed\n1,A-01,14,10,,8\n1,A-01,14,10,70,8\n");
+        tables(ONE_SQUAD, "lane,bowler,laydown,arrows,passed\n1,A-01,14,10,8\n");
+
+        assertThat(told())
+                .containsExactlyInAnyOrder(
+                        "READINGS_INCOMPLETE 2:6 passed",
+                        "OUT_OF_RANGE 3:5 distance",
+                        "READINGS_INCOMPLETE 2:5 passed");
+    }
+
+    @Test
+    void aBallThatTeachesNothingIsKeptAndTold() {
+        Measurements found = tables(
+                ONE_SQUAD,
+                "lane,bowler,after,laydown,arrows,met\n1,A-01,1,14,10,\n1,,0,14,10,\n1,A-01,0,14,,\n1,A-01,0,14,10,\n");
+
+        assertThat(found.balls()).hasSize(4);
+        assertThat(told())
+                .containsExactly(
+                        "VALUE_WITHOUT_EFFECT 2:1 lane",
+                        "VALUE_WITHOUT_EFFECT 3:1 lane",
+                        "VALUE_WITHOUT_EFFECT 4:1 lane");
+        assertThat(notices.list()).allMatch(notice -> notice.severity() == Severity.WARNING);
+    }
+
+    /** A misspelt title must not go by in silence: each ball would then be anybody's. */
+    @Test
+    void aColumnOfBallsThatIsNotThereIsTold() {
+        Measurements found = tables(ONE_SQUAD, "lne,arrows,met\n1,10,17\n");
+
+        assertThat(found.balls()).hasSize(1);
+        assertThat(told()).containsExactly("COLUMN_LEFT_OUT 1:1", "COLUMN_LEFT_OUT 1:1", "COLUMN_LEFT_OUT 1:1");
+        assertThat(messages()).contains("no column `lane`", "no column `bowler`", "no column `laydown`");
     }
 
     @Test
@@ -121,7 +210,7 @@ class MeasuredReaderTest {
 
         assertThat(tape.tapes().get(0).errorUnits()).isEqualTo(TapeTaken.USUAL_ERROR_UNITS);
         assertThat(tape.tapes().get(0).when()).isEqualTo(new When("A", 0));
-        assertThat(ball.balls().get(0).errorBoards()).isEqualTo(BallThrown.USUAL_ERROR_BOARDS);
+        assertThat(ball.balls().get(0).seen().errorBoards()).isEqualTo(BallSeen.USUAL_ERROR_BOARDS);
         assertThat(ball.balls().get(0).speedMps()).isEmpty();
         assertThat(ball.balls().get(0).spinRadps()).isEmpty();
         assertThat(ball.balls().get(0).when()).isEqualTo(new When("A", 0));
@@ -184,9 +273,8 @@ class MeasuredReaderTest {
             })
     void titlesOfBallsMayBeWrittenFreely(String titles) {
         assertThat(readOne(titles + "\n3,a-02,14,10,17\n").balls())
-                .extracting(
-                        BallThrown::bowler, BallThrown::laydownBoard, BallThrown::arrowsBoard, BallThrown::pinsBoard)
-                .containsExactly(tuple("A-02", 14.0, 10.0, 17.0));
+                .extracting(BallThrown::bowler, MeasuredReaderTest::boards)
+                .containsExactly(tuple(Optional.of("A-02"), List.of(14.0, 10.0, 17.0)));
     }
 
     @ParameterizedTest
@@ -275,8 +363,8 @@ class MeasuredReaderTest {
 
             assertThat(notices.list()).isEmpty();
             assertThat(reader.measurements().balls())
-                    .extracting(BallThrown::bowler, BallThrown::laydownBoard, BallThrown::pinsBoard, BallThrown::place)
-                    .containsExactly(tuple("Jörg", 14.5, 17.25, "lanes.csv line 3"));
+                    .extracting(BallThrown::bowler, MeasuredReaderTest::boards, BallThrown::place)
+                    .containsExactly(tuple(Optional.of("Jörg"), List.of(14.5, 10.0, 17.25), "lanes.csv line 3"));
         }
     }
 
@@ -406,7 +494,6 @@ class MeasuredReaderTest {
                 "lane,distance,board,units,score|TABLE_OF_TWO_KINDS 1:5 ",
                 "lane,bowler,laydown,arrows,met,score|TABLE_OF_TWO_KINDS 1:6 ",
                 "lane,distance,units|COLUMN_MISSING 1:1 ",
-                "lane,bowler,arrows,pins|COLUMN_MISSING 1:1 ",
                 "bowler,score|COLUMN_MISSING 1:1 ",
                 "lane,game,distance,board,units|COLUMN_MISSING 1:1 "
             })
@@ -526,6 +613,15 @@ class MeasuredReaderTest {
         MeasuredReader reader = new MeasuredReader(event, () -> DayClock.of(event, 1), Measurements.NONE);
         reader.read("lanes.csv", table.getBytes(StandardCharsets.UTF_8), notices);
         return reader.measurements();
+    }
+
+    private static List<Double> boards(BallThrown ball) {
+        return Stream.of(
+                        ball.seen().laydownBoard(),
+                        ball.seen().arrowsBoard(),
+                        ball.seen().pinsBoard())
+                .map(OptionalDouble::orElseThrow)
+                .toList();
     }
 
     private List<String> told() {
