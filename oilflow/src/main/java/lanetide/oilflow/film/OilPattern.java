@@ -68,14 +68,6 @@ public sealed interface OilPattern permits SheetPattern, TapePattern {
     double volumeMl();
 
     /**
-     * The film across the lane at a distance, relative to a scale of the pattern's own.
-     *
-     * @param distanceM distance from the foul line (m)
-     * @return the film by gutter and board; nothing past the end
-     */
-    AcrossFilm at(double distanceM);
-
-    /**
      * Where the inside of the pattern begins.
      *
      * @param gutter the gutter boards are counted from

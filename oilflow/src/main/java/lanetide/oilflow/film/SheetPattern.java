@@ -60,12 +60,15 @@ public record SheetPattern(
         return isSymmetric() ? right.ratio() : 2 / (1 / right.ratio() + 1 / left.ratio());
     }
 
-    @Override
-    public AcrossFilm at(double distanceM) {
-        double share = along.share(distanceM, lengthM);
+    /**
+     * The film across the lane, the same at every distance but for a share.
+     *
+     * @return the film by gutter and board, relative to the middle
+     */
+    AcrossFilm across() {
         DoubleUnaryOperator ofRight = right.profile();
         DoubleUnaryOperator ofLeft = left.profile();
-        return (gutter, board) -> share * (gutter == Hand.RIGHT ? ofRight : ofLeft).applyAsDouble(board);
+        return (gutter, board) -> (gutter == Hand.RIGHT ? ofRight : ofLeft).applyAsDouble(board);
     }
 
     @Override

@@ -59,7 +59,12 @@ public record TapePattern(String id, double lengthM, double volumeMl, TapeTable 
         return new TapePattern(id, lengthM, tapes.volumeMl(lengthM, 0), tapes);
     }
 
-    @Override
+    /**
+     * The film across the lane at a distance, relative to a scale of the pattern's own.
+     *
+     * @param distanceM distance from the foul line (m)
+     * @return the film by gutter and board; nothing past the end
+     */
     public AcrossFilm at(double distanceM) {
         if (distanceM > lengthM) {
             return AcrossFilm.NONE;

@@ -21,6 +21,14 @@ final class LineScatter {
      */
     static final int FINE = 256;
 
+    /**
+     * From so many balls on, by how much the share of strikes among them may fall short of that of all: of 7391 lines
+     * under twelve sets of values none did by more than 0.045, 0.024 and 0.012 (computed).
+     */
+    private static final int[] TRIED = {64, 128, 192};
+
+    private static final double[] SHORT_BY = {0.06, 0.035, 0.02};
+
     /** The searches use the first of the same points. */
     private static final ReleaseNodes POINTS = new ReleaseNodes(FINE);
 
@@ -41,15 +49,11 @@ final class LineScatter {
         return new LineQuality(tally.strikes / nodes, (double) tally.pockets / nodes);
     }
 
-    /**
-     * The share of strikes over {@link #FINE} points, given up as soon as it cannot be more than a least one however
-     * the rest of the balls fare.
-     */
+    /** The share of strikes over {@link #FINE} points, given up as soon as it will not be more than a least one. */
     OptionalDouble strikeShareAbove(double least, Player player, OilFilm film, Line line) {
         Tally tally = new Tally(player, film, line);
-        double most = carry.mostStrikeChance();
         while (tally.balls < FINE) {
-            if (tally.strikes + (FINE - tally.balls) * most <= least * FINE) {
+            if (tally.mostShare() <= least) {
                 return OptionalDouble.empty();
             }
             tally.rollSome();
@@ -75,6 +79,17 @@ final class LineScatter {
             this.line = line;
             this.oilMl = player.contact().oilInPlayMl();
             this.massKg = player.contact().ball().core().massKg();
+        }
+
+        /** The share that all balls may come to: however the rest fare, and as far as they are known to. */
+        double mostShare() {
+            double most = (strikes + (FINE - balls) * carry.mostStrikeChance()) / FINE;
+            for (int stage = 0; stage < TRIED.length; stage++) {
+                if (balls >= TRIED[stage]) {
+                    most = Math.min(most, strikes / balls + SHORT_BY[stage]);
+                }
+            }
+            return most;
         }
 
         void rollSome() {
