@@ -214,6 +214,18 @@ public final class LineFinder {
     }
 
     /**
+     * The same over four times as many points of the scatter, for a choice between lines near each other.
+     *
+     * @param player who throws
+     * @param film the lane
+     * @param line the line
+     * @return shares of strikes and of pocket hits
+     */
+    public LineQuality choiceQuality(Player player, OilFilm film, Line line) {
+        return scatter.quality(player, film, line, LineScatter.CHOICE);
+    }
+
+    /**
      * The same over eight times as many points of the scatter, for lines that are told to people.
      *
      * @param player who throws

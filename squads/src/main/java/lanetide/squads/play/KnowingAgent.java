@@ -70,6 +70,6 @@ final class KnowingAgent implements BowlerAgent {
     }
 
     private double strikeShare(OilFilm film, Line line) {
-        return finder.fineQuality(player, film, line).strikeShare();
+        return finder.choiceQuality(player, film, line).strikeShare();
     }
 }
