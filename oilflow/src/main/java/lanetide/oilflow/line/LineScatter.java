@@ -16,8 +16,8 @@ final class LineScatter {
     static final int COARSE = 32;
 
     /**
-     * Points for a choice between two lines near each other: by how much one strikes more often is then off by 0.006
-     * of that over the points below (root mean square of 1878 pairs, computed).
+     * Points for a choice between two lines near each other: by how much one strikes more often is then off by 0.006 of
+     * that over the points below (root mean square of 1878 pairs, computed).
      */
     static final int CHOICE = 128;
 
