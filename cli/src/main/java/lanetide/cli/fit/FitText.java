@@ -294,9 +294,11 @@ public final class FitText {
                 + " more often than every second time.");
         page.item("One day is mostly luck of that day: what is told of lines and squads often stays as wide as before."
                 + " More days, and balls with their speed, tell more.");
-        page.item("Another unit, another time, boards from the other gutter and one reading far off are mostly found."
-                + " Tapes of two lanes that were swapped rarely are: lanes that wore alike cannot be told apart. Write"
-                + " down the lane with every tape.");
+        page.item(
+                "Another unit, another time, boards from the other gutter, a longer or shorter pattern under tapes on fresh"
+                        + " oil and one reading far off are mostly found; by how many feet a pattern is longer often is not."
+                        + " Tapes of two lanes that were swapped rarely are: lanes that wore alike cannot be told apart. Write"
+                        + " down the lane with every tape.");
     }
 
     private void use() {

@@ -151,7 +151,7 @@ final class FitWords {
             return "the tapes said to be " + of(time.when()) + " look as if they were taken " + of(time.other());
         }
         if (what instanceof Explanation.OtherPattern pattern) {
-            return "the tapes " + of(pattern.when()) + " look as if they were taken on a pattern "
+            return "the tapes " + of(pattern.when()) + " look as if they were taken on a pattern about "
                     + distance(Math.abs(pattern.longerM())) + (pattern.longerM() > 0 ? " longer" : " shorter")
                     + " than that of the scenario";
         }

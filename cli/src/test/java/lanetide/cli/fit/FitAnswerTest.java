@@ -261,7 +261,7 @@ class FitAnswerTest {
                 new Explanation.OtherTime(worn, fresh),
                 "The tapes said to be after 2 games of squad A look as if they were taken as squad A found it.",
                 new Explanation.OtherPattern(fresh, -2 * LaneGeometry.FOOT_M),
-                "The tapes as squad A found it look as if they were taken on a pattern 2 ft shorter than that of the"
+                "The tapes as squad A found it look as if they were taken on a pattern about 2 ft shorter than that of the"
                         + " scenario.",
                 new Explanation.OneReading(first),
                 "One reading looks wrong by itself: lane 1, board 20 at 8 ft, fresh.");

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import lanetide.oilflow.film.OilFilm;
@@ -96,7 +97,10 @@ record Hypothesis(Explanation what, List<Reading> readings, double[] scaled) {
         return all;
     }
 
-    /** Of fresh oil alone: a pattern so much longer has at each distance what the scenario's has in proportion. */
+    /**
+     * Of fresh oil alone: a pattern so much longer has at each distance what the scenario's has in proportion, and as
+     * much oil in all.
+     */
     private static List<Hypothesis> otherPatterns(Event event, List<Reading> readings, When when) {
         if (readings.stream().noneMatch(reading -> reading instanceof Reading.Fresh && is(reading, when))) {
             return List.of();
@@ -104,15 +108,27 @@ record Hypothesis(Explanation what, List<Reading> readings, double[] scaled) {
         List<Hypothesis> all = new ArrayList<>();
         for (int feet : LONGER_FT) {
             double longerM = feet * LaneGeometry.FOOT_M;
-            all.add(moved(
-                    new Explanation.OtherPattern(when, longerM),
-                    readings,
-                    tape -> tape.when().equals(when),
-                    tape -> {
-                        double lengthM = event.pattern(event.squad(when.squad()), tape.lane())
-                                .lengthM();
-                        return at(tape, tape.distanceM() * lengthM / (lengthM + longerM));
-                    }));
+            ToDoubleFunction<TapeTaken> shorter = tape -> {
+                double lengthM =
+                        event.pattern(event.squad(when.squad()), tape.lane()).lengthM();
+                return lengthM / (lengthM + longerM);
+            };
+            Explanation what = new Explanation.OtherPattern(when, longerM);
+            List<Reading> elsewhere = moved(
+                            what,
+                            readings,
+                            tape -> tape.when().equals(when),
+                            tape -> at(tape, tape.distanceM() * shorter.applyAsDouble(tape)))
+                    .readings();
+            all.add(new Hypothesis(
+                    what,
+                    elsewhere,
+                    readings.stream()
+                            .mapToDouble(reading -> tape(reading)
+                                    .filter(tape -> tape.when().equals(when))
+                                    .map(shorter::applyAsDouble)
+                                    .orElse(1.0))
+                            .toArray()));
         }
         return all;
     }

@@ -5,23 +5,30 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import lanetide.des.random.RandomStreams;
+import lanetide.oilflow.film.FilmTapes;
+import lanetide.oilflow.film.OilFilm;
+import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.lane.LaneGeometry;
+import lanetide.oilflow.lane.LaneGrid;
 import lanetide.oilflow.unknown.ValueSet;
+import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.measured.Measurements;
 import lanetide.squads.measured.TapeTaken;
 import lanetide.squads.measured.When;
+import lanetide.squads.model.Event;
 import lanetide.squads.study.Part;
 import lanetide.squads.study.Study;
+import lanetide.squads.unknown.PlayModel;
 import lanetide.squads.unknown.ValueSets;
 import org.apache.commons.rng.UniformRandomProvider;
-import org.apache.commons.rng.sampling.distribution.SharedStateContinuousSampler;
-import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 
 /**
  * Are faulty tapes named, and clean ones left alone? Each try is a day under one of the sets, with luck and lanes that
- * what is foretold has not met, and tapes after squad A and after squad B on four lanes; then a fault is put in.
+ * what is foretold has not met, and tapes on four lanes; then a fault is put in. One study has tapes after squad A and
+ * after squad B, another has them on fresh oil, where the pattern may be another.
  */
 final class FaultStudy {
     static final int CLEAN = 400;
@@ -30,22 +37,27 @@ final class FaultStudy {
     private static final double[] FEET = {6, 15, 25, 36, 42};
     private static final int[] BOARDS = {8, 13, 20};
     private static final double ERROR_UNITS = 1;
-    private static final long SEED = 88_214;
+    private static final long SEED_OF_WORN = 88_214;
+    private static final long SEED_OF_FRESH = 88_216;
     /** By how many deviations of its own error a reading that is wrong by itself is off. */
     private static final double WRONG = 12;
 
+    private static final List<Integer> LONGER_FT = List.of(-6, -4, -2, 2, 4, 6);
+
+    private final long seed;
+    private final List<ValueSet> sets = ValueSets.of(TwoPairs.EVENT);
     private final FitDay day;
     private final List<Hypothesis> hypotheses;
     private final List<double[]> again = new ArrayList<>();
     private final Suspicions.Foretold foretold;
 
-    FaultStudy(int threads) {
-        this.day = new FitDay(TwoPairs.EVENT, new Measurements(tapes(), List.of(), List.of(), List.of()));
+    private FaultStudy(List<When> times, long seed, int threads) {
+        this.seed = seed;
+        this.day = new FitDay(TwoPairs.EVENT, new Measurements(tapes(times), List.of(), List.of(), List.of()));
         this.hypotheses = Hypothesis.all(TwoPairs.EVENT, day.readings());
-        List<ValueSet> sets = ValueSets.of(TwoPairs.EVENT);
-        List<List<double[]>> four = fourTimes(sets, threads);
+        List<List<double[]>> four = fourTimes(threads);
         four.forEach(said -> again.addAll(said.subList(2, 4)));
-        NormalErrors errors = new NormalErrors(day.ownError(), new RandomStreams(SEED).stream("clean"));
+        NormalErrors errors = new NormalErrors(day.ownError(), new RandomStreams(seed).stream("clean"));
         this.foretold = day.suspicions()
                 .foretold(
                         four.stream().map(said -> said.get(0)).toList(),
@@ -55,7 +67,18 @@ final class FaultStudy {
                         day.ownError());
     }
 
-    private List<List<double[]>> fourTimes(List<ValueSet> sets, int threads) {
+    /** Tapes after squad A and after squad B. */
+    static FaultStudy ofWornTapes(int threads) {
+        return new FaultStudy(
+                List.of(new When("A", TwoPairs.GAMES), new When("B", TwoPairs.GAMES)), SEED_OF_WORN, threads);
+    }
+
+    /** Tapes before anybody has played. */
+    static FaultStudy ofFreshTapes(int threads) {
+        return new FaultStudy(List.of(new When("A", 0)), SEED_OF_FRESH, threads);
+    }
+
+    private List<List<double[]>> fourTimes(int threads) {
         MemberDays design = new MemberDays(
                 List.of(day),
                 sets,
@@ -63,7 +86,7 @@ final class FaultStudy {
                 Map.of(),
                 4,
                 0,
-                new RandomStreams(SEED));
+                new RandomStreams(seed));
         List<double[]> said = new Study(design)
                 .play(
                         new Part(0, design.size()),
@@ -75,20 +98,14 @@ final class FaultStudy {
                 .toList();
     }
 
-    private static List<TapeTaken> tapes() {
+    private static List<TapeTaken> tapes(List<When> times) {
         List<TapeTaken> tapes = new ArrayList<>();
-        for (String squad : List.of("A", "B")) {
+        for (When when : times) {
             for (int lane = 1; lane <= 4; lane++) {
                 for (double feet : FEET) {
                     for (int board : BOARDS) {
-                        tapes.add(new TapeTaken(
-                                lane,
-                                new When(squad, TwoPairs.GAMES),
-                                feet * LaneGeometry.FOOT_M,
-                                board,
-                                0,
-                                ERROR_UNITS,
-                                "study"));
+                        tapes.add(
+                                new TapeTaken(lane, when, feet * LaneGeometry.FOOT_M, board, 0, ERROR_UNITS, "study"));
                     }
                 }
             }
@@ -103,7 +120,7 @@ final class FaultStudy {
     int accused(int tries) {
         int accused = 0;
         for (int i = 0; i < tries; i++) {
-            if (foretold.suspicions(0, day(i, day.readings(), 1)).stream()
+            if (foretold.suspicions(0, day(i, day.readings())).stream()
                     .anyMatch(one -> one.verdict() != Suspicion.Verdict.NOT_SHOWN)) {
                 accused++;
             }
@@ -111,11 +128,39 @@ final class FaultStudy {
         return accused;
     }
 
+    /**
+     * Another pattern than the sheet's under all tapes, feet longer or shorter: first as told by its length, then as
+     * longer or shorter by whatever it is.
+     */
+    Map<String, Tally> otherPatterns(int tries) {
+        Map<String, Tally> byKind = new TreeMap<>();
+        When fresh = new When("A", 0);
+        for (int i = 0; i < tries; i++) {
+            UniformRandomProvider chance = new RandomStreams(seed).forReplication(i).stream("pattern");
+            double longerM = LONGER_FT.get(chance.nextInt(LONGER_FT.size())) * LaneGeometry.FOOT_M;
+            OilPattern other = OilPattern.of("other", TwoPairs.EVENT.pattern().lengthM() + longerM, 25, 4);
+            Event event = PlayModel.under(Fixtures.withPattern(TwoPairs.EVENT, other), sets.get(i % sets.size()));
+            OilFilm film = OilFilm.fresh(event.pattern(), LaneGrid.DEFAULT);
+            double[] there = day.readings().stream()
+                    .map(reading -> ((Reading.OfTape) reading).tape())
+                    .mapToDouble(tape -> FilmTapes.units(film, tape.board(), tape.distanceM()))
+                    .toArray();
+            double[] read = read(i, there);
+            count(byKind, "OtherPattern", new Explanation.OtherPattern(fresh, longerM)::equals, read);
+            count(
+                    byKind,
+                    "OtherPattern, longer or shorter",
+                    what -> what instanceof Explanation.OtherPattern told && told.longerM() * longerM > 0,
+                    read);
+        }
+        return byKind;
+    }
+
     /** Faults by kind. */
     Map<String, Tally> faults(int tries) {
         Map<String, Tally> byKind = new TreeMap<>();
         for (int i = 0; i < tries; i++) {
-            UniformRandomProvider chance = new RandomStreams(SEED).forReplication(i).stream("fault");
+            UniformRandomProvider chance = new RandomStreams(seed).forReplication(i).stream("fault");
             for (Class<?> kind : List.of(
                     Explanation.LanesSwapped.class,
                     Explanation.SidesSwapped.class,
@@ -125,36 +170,36 @@ final class FaultStudy {
                         .filter(each -> kind.isInstance(each.what()))
                         .toList();
                 Hypothesis fault = ofKind.get(chance.nextInt(ofKind.size()));
-                double[] read = day(i, fault.readings(), 1);
+                double[] read = day(i, fault.readings());
                 for (int r = 0; r < read.length; r++) {
                     read[r] *= fault.scaled()[r];
                 }
-                count(byKind, kind.getSimpleName(), fault.what(), read);
+                count(byKind, kind.getSimpleName(), fault.what()::equals, read);
             }
-            double[] read = day(i, day.readings(), 1);
+            double[] read = day(i, day.readings());
             int wrong = chance.nextInt(read.length);
             read[wrong] += WRONG * ERROR_UNITS;
             count(
                     byKind,
                     "OneReading",
-                    new Explanation.OneReading(day.readings().get(wrong)),
+                    new Explanation.OneReading(day.readings().get(wrong))::equals,
                     read);
         }
         return byKind;
     }
 
-    private void count(Map<String, Tally> byKind, String kind, Explanation truth, double[] read) {
+    /** Where all that is told is true, as where only the length of another pattern is open, it is named. */
+    private void count(Map<String, Tally> byKind, String kind, Predicate<Explanation> isTrue, double[] read) {
         List<Suspicion> all = foretold.suspicions(0, read);
-        boolean tellable = all.stream().anyMatch(one -> one.what().equals(truth));
-        boolean named = all.stream()
-                .anyMatch(one ->
-                        one.verdict() == Suspicion.Verdict.NAMED && one.what().equals(truth));
-        boolean several = all.stream()
-                .anyMatch(one -> one.verdict() == Suspicion.Verdict.ONE_OF_SEVERAL
-                        && one.what().equals(truth));
-        boolean another = all.stream()
-                .anyMatch(one ->
-                        one.verdict() == Suspicion.Verdict.NAMED && !one.what().equals(truth));
+        List<Suspicion> told = all.stream()
+                .filter(one -> one.verdict() != Suspicion.Verdict.NOT_SHOWN)
+                .toList();
+        boolean sure = told.size() > 1 || told.stream().anyMatch(one -> one.verdict() == Suspicion.Verdict.NAMED);
+        boolean tellable = all.stream().map(Suspicion::what).anyMatch(isTrue);
+        boolean named = sure && told.stream().map(Suspicion::what).allMatch(isTrue);
+        boolean several = !named && told.stream().map(Suspicion::what).anyMatch(isTrue);
+        boolean another = !named
+                && told.stream().anyMatch(one -> one.verdict() == Suspicion.Verdict.NAMED && !isTrue.test(one.what()));
         Tally now = byKind.getOrDefault(kind, new Tally(0, 0, 0, 0, 0));
         byKind.put(
                 kind,
@@ -167,30 +212,36 @@ final class FaultStudy {
     }
 
     /** What is read on a day at the places of readings. */
-    private double[] day(int number, List<Reading> at, double scale) {
-        SharedStateContinuousSampler normal = ZigguratSampler.NormalizedGaussian.of(
-                new RandomStreams(SEED + 1).forReplication(number).stream("errors"));
-        double[] read = day.suspicions().there(again.get(number % again.size()), at);
-        for (int r = 0; r < read.length; r++) {
-            read[r] = Math.max(0, read[r] + scale * ERROR_UNITS * normal.sample());
-        }
-        return read;
+    private double[] day(int number, List<Reading> at) {
+        return read(number, day.suspicions().there(again.get(number % again.size()), at));
+    }
+
+    /** What tapes read where so much lies on the mean: their own errors, and on fresh oil how lanes differ. */
+    private double[] read(int number, double[] there) {
+        UniformRandomProvider chance = new RandomStreams(seed + 1).forReplication(number).stream("errors");
+        double[] errors = new NormalErrors(day.ownError(), chance).drawn();
+        return IntStream.range(0, there.length)
+                .mapToDouble(r -> Math.max(0, there[r] + errors[r]))
+                .toArray();
     }
 
     String markdown(int clean, int faulty) {
         StringBuilder table = new StringBuilder();
         table.append(String.format(Locale.ROOT, "| clean | %d | | %d accused | |%n", clean, accused(clean)));
-        faults(faulty)
-                .forEach((kind, tally) -> table.append(String.format(
-                        Locale.ROOT,
-                        "| %s | %d | %d | %d | %d | %d |%n",
-                        kind,
-                        tally.tries(),
-                        tally.tellable(),
-                        tally.named(),
-                        tally.oneOfSeveral(),
-                        tally.accusedOfAnother())));
+        faults(faulty).forEach((kind, tally) -> table.append(row(kind, tally)));
         return table.toString();
+    }
+
+    private static String row(String kind, Tally tally) {
+        return String.format(
+                Locale.ROOT,
+                "| %s | %d | %d | %d | %d | %d |%n",
+                kind,
+                tally.tries(),
+                tally.tellable(),
+                tally.named(),
+                tally.oneOfSeveral(),
+                tally.accusedOfAnother());
     }
 
     /**
@@ -199,6 +250,10 @@ final class FaultStudy {
      * @param args nothing
      */
     public static void main(String[] args) {
-        System.out.print(new FaultStudy(Runtime.getRuntime().availableProcessors()).markdown(CLEAN, FAULTY));
+        int threads = Runtime.getRuntime().availableProcessors();
+        System.out.print(ofWornTapes(threads).markdown(CLEAN, FAULTY));
+        FaultStudy fresh = ofFreshTapes(threads);
+        System.out.printf(Locale.ROOT, "| clean, on fresh oil | %d | | %d accused | |%n", CLEAN, fresh.accused(CLEAN));
+        fresh.otherPatterns(FAULTY).forEach((kind, tally) -> System.out.print(row(kind, tally)));
     }
 }
