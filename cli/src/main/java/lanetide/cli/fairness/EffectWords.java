@@ -3,6 +3,7 @@ package lanetide.cli.fairness;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import lanetide.cli.report.ConstantName;
 import lanetide.cli.report.Figures;
 import lanetide.cli.report.Table;
@@ -13,6 +14,7 @@ import lanetide.squads.fairness.EffectKind;
 import lanetide.squads.fairness.Evenness;
 import lanetide.squads.fairness.FairnessResult;
 import lanetide.squads.fairness.Verdict;
+import lanetide.squads.model.Event;
 
 /** Advantages in words. */
 public final class EffectWords {
@@ -21,6 +23,30 @@ public final class EffectWords {
             "The schedule is judged, not the day: the scenario's breaks, changes and incidents are left out.";
 
     private EffectWords() {}
+
+    /**
+     * What is to be kept in mind where squads may not bowl against each other.
+     *
+     * @param event the event
+     * @return a few sentences; empty unless squads are drawn from fields with other shares
+     */
+    public static Optional<String> acrossFields(Event event) {
+        long fields = event.squads().stream()
+                .flatMap(squad -> squad.field().stream())
+                .map(drawn -> List.of(
+                        drawn.mix().hands(),
+                        drawn.mix().styles(),
+                        drawn.mix().levels(),
+                        drawn.mix().covers()))
+                .distinct()
+                .count();
+        return fields < 2
+                ? Optional.empty()
+                : Optional.of("The squads are drawn from " + fields
+                        + " different fields, and are compared as if all bowled for"
+                        + " the same prizes. Where they do not, as the leagues of a week, only what is told of pairs and of"
+                        + " groups within one squad counts.");
+    }
 
     /** Who has it, to begin or go on with in a sentence. */
     public static String who(Effect effect) {

@@ -105,6 +105,7 @@ public final class FairnessText {
             page.paragraph("That holds for bowlers who follow the lanes as is reckoned here. With others somebody would"
                     + " change sides: see what is not known.");
         }
+        EffectWords.acrossFields(scenario.event()).ifPresent(page::paragraph);
         if (!result.plan().lanesChange()) {
             page.paragraph("Played on lanes that stay as they are laid: every ball and every squad finds them fresh.");
         }

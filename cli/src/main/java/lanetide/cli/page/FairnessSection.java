@@ -104,7 +104,9 @@ final class FairnessSection {
     }
 
     private List<String> sureness() {
-        List<String> sentences = new ArrayList<>(List.of(UnknownWords.intervals(result.sets(), scenario.event())));
+        List<String> sentences = new ArrayList<>();
+        EffectWords.acrossFields(scenario.event()).ifPresent(sentences::add);
+        sentences.add(UnknownWords.intervals(result.sets(), scenario.event()));
         if (result.beyondPlaying()) {
             sentences.add(UnknownWords.settles(result.playingsToDecide(), true));
         }
