@@ -59,8 +59,8 @@ public final class HomeLines {
 
     private final LineFinder finder;
     private final Function<Coverstock, List<Contact>> knownBalls;
-    private final OilPattern pattern;
     private final OilFilm known;
+    private final OilFilm heavy;
     private final double ruleWidthBoards;
     private final double patternEndM;
     private final double ruleBoard;
@@ -87,8 +87,8 @@ public final class HomeLines {
             double ruleWidthBoards) {
         this.finder = finder;
         this.knownBalls = knownBalls;
-        this.pattern = pattern;
         this.known = OilFilm.holding(KNOWN_ML, pattern, finder.grid());
+        this.heavy = OilFilm.holding(MUCH_ML, pattern, finder.grid());
         this.ruleWidthBoards = ruleWidthBoards;
         this.patternEndM = pattern.lengthM();
         this.ruleBoard = Math.max(NEAREST_BOARD, patternEndM / LaneGeometry.FOOT_M - RULE_LESS_FT);
@@ -113,10 +113,6 @@ public final class HomeLines {
     public Optional<Line> home(Player player) {
         List<Contact> balls = knownBalls.apply(player.contact().ball().cover());
         Optional<Line> line = known(player, balls.get(0));
-        if (balls.size() == 1) {
-            return line;
-        }
-        OilFilm heavy = OilFilm.holding(MUCH_ML, pattern, finder.grid());
         for (Contact ball : balls.subList(1, balls.size())) {
             Player other = new Player(player.style(), SCATTER, player.hand(), ball);
             if (line.flatMap(home -> finder.moveToPocket(other, heavy, home)).isEmpty()) {
