@@ -78,38 +78,35 @@ record MeasuredTable(
     }
 
     private static void noKind(CsvTable cells, Notices notices) {
-        String header = header(cells);
-        notices.add(
+        ofHeader(
+                cells,
+                0,
+                notices,
                 NoticeCode.TABLE_KIND_UNKNOWN,
-                new Place(cells.header().line(), 1),
-                "",
-                header,
-                "The header is `" + header + "`, and what the table holds cannot be told from it; it must name a column"
+                ", and what the table holds cannot be told from it; it must name a column"
                         + " `units` for tapes, `laydown`, `arrows`, `passed` or `met` for balls, `score` for scores, or"
                         + " `ended` for times of games. Name the columns so.");
     }
 
     private static void twoKinds(CsvTable cells, int second, List<Kind> kinds, Notices notices) {
-        String header = header(cells);
-        notices.add(
+        ofHeader(
+                cells,
+                second,
+                notices,
                 NoticeCode.TABLE_OF_TWO_KINDS,
-                new Place(cells.header().line(), second + 1),
-                "",
-                header,
-                "The header is `" + header + "`, with columns of "
+                ", with columns of "
                         + kinds.stream().map(Kind::word).collect(Collectors.joining(" and of "))
                         + "; a table must hold one of them. Make a table of each.");
     }
 
     /** A title that was misspelt would else be missed in silence. */
     private static void leftOut(CsvTable cells, Column column, Notices notices) {
-        String header = header(cells);
-        notices.add(
+        ofHeader(
+                cells,
+                0,
+                notices,
                 NoticeCode.COLUMN_LEFT_OUT,
-                new Place(cells.header().line(), 1),
-                "",
-                header,
-                "The header is `" + header + "` and has no column `" + column.word()
+                " and has no column `" + column.word()
                         + "`; in its place whatever bowlers of the squad may have done is taken, so that the balls teach"
                         + " less. Add the column if it is known.");
     }
@@ -124,22 +121,28 @@ record MeasuredTable(
                 && cells.header().cells().stream()
                         .anyMatch(title -> Column.GAME.titles().containsKey(CsvTable.plain(title)));
         if (otherwise) {
-            String header = header(cells);
-            notices.add(
+            ofHeader(
+                    cells,
+                    0,
+                    notices,
                     NoticeCode.COLUMN_MISSING,
-                    new Place(cells.header().line(), 1),
-                    "",
-                    header,
-                    "The header is `" + header + "`, and whether a reading was taken before or after its game cannot be"
+                    ", and whether a reading was taken before or after its game cannot be"
                             + " told; the table must name `after`, games of the squad that were done on the lane's pair."
                             + " Name it so, with 0 for the lane as the squad found it.");
         }
         return otherwise;
     }
 
-    private static String header(CsvTable cells) {
-        return Notices.quote(
+    /** Says something of the header, at one of its columns, to follow on its words. */
+    private static void ofHeader(CsvTable cells, int column, Notices notices, NoticeCode code, String what) {
+        String header = Notices.quote(
                 String.join(String.valueOf(cells.separator()), cells.header().cells()));
+        notices.add(
+                code,
+                new Place(cells.header().line(), column + 1),
+                "",
+                header,
+                "The header is `" + header + "`" + what);
     }
 
     /** The rows that have no more cells than the header; notices tell of the others. */
