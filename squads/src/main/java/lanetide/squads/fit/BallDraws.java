@@ -108,7 +108,7 @@ final class BallDraws {
     /** Whoever bowls on a lane when so many games of its squad are done there; after the last those who have. */
     private Stream<Seat> onLane(int lane, int done, Squad squad, Rotation rotation, Optional<String> bowler) {
         if (bowler.isPresent()) {
-            return named(squad, bowler.get()).map(he -> new Seat(lane, he));
+            return squad.bowler(bowler.get()).map(he -> new Seat(lane, he)).stream();
         }
         List<Integer> groups = IntStream.range(0, rotation.games())
                 .mapToObj(game -> rotation.groupOn(game, pairOf(lane)))
@@ -133,7 +133,7 @@ final class BallDraws {
         // A substitute may come in on any pair.
         return !seats.isEmpty()
                 ? seats.stream()
-                : named(squad, bowler.orElseThrow())
+                : squad.bowler(bowler.orElseThrow()).stream()
                         .flatMap(he -> IntStream.range(0, rotation.pairs())
                                 .filter(rotation::visits)
                                 .boxed()
@@ -145,14 +145,10 @@ final class BallDraws {
         return Stream.of(new Seat(lanes.left(), bowler), new Seat(lanes.right(), bowler));
     }
 
-    private static Stream<Bowler> named(Squad squad, String name) {
-        return squad.everybody().stream().filter(one -> one.id().equals(name)).limit(1);
-    }
-
     private int pairOf(int lane) {
         List<LanePair> pairs = event.centre().pairs();
         return IntStream.range(0, pairs.size())
-                .filter(p -> pairs.get(p).left() == lane || pairs.get(p).right() == lane)
+                .filter(p -> pairs.get(p).holds(lane))
                 .findFirst()
                 .orElseThrow();
     }

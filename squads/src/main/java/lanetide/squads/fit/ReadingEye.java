@@ -79,24 +79,13 @@ final class ReadingEye implements LaneObserver {
         return lane == moment.lane() && when.squad().equals(moment.squad()) && games <= when.afterGame();
     }
 
-    private Bowler bowler(String squad, String name) {
-        return playable.event().squads().stream()
-                .filter(one -> one.id().equals(squad))
-                .flatMap(one -> one.everybody().stream())
-                .filter(one -> one.id().equals(name))
-                .findFirst()
-                .orElseThrow();
-    }
-
     /** Where bowlers of his kind play on the fresh pattern of his squad. */
     private double played(Reading.Played reading) {
-        Bowler bowler = bowler(reading.squad(), reading.bowler());
+        int squad = playable.event().squad(reading.squad());
+        Bowler bowler =
+                playable.event().squads().get(squad).bowler(reading.bowler()).orElseThrow();
         return playable.lines()
-                .on(playable.event()
-                        .plans()
-                        .get(playable.event().squad(reading.squad()))
-                        .patterns()
-                        .usual())
+                .on(playable.event().plans().get(squad).patterns().usual())
                 .of(StartingLines.player(bowler, playable.event(), playable.physics()))
                 .arrowsBoard();
     }

@@ -20,6 +20,16 @@ public record LanePair(int left, int right) {
     }
 
     /**
+     * Whether a lane is one of the two.
+     *
+     * @param lane lane number
+     * @return true if it is the left or the right one
+     */
+    public boolean holds(int lane) {
+        return lane == left || lane == right;
+    }
+
+    /**
      * The pair's name as the trade writes it.
      *
      * @return for example {@code 7-8}

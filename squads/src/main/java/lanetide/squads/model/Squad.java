@@ -179,4 +179,14 @@ public record Squad(
                                 .map(change -> ((LineUpChange.Substitution) change).substitute()))
                 .toList();
     }
+
+    /**
+     * Somebody who may bowl.
+     *
+     * @param name his name
+     * @return the bowler or substitute; empty if there is none of that name
+     */
+    public Optional<Bowler> bowler(String name) {
+        return everybody().stream().filter(one -> one.id().equals(name)).findFirst();
+    }
 }

@@ -228,7 +228,7 @@ final class EventNames {
     /** The pair of a lane in use. */
     LanePair pairOf(int lane) {
         return event.centre().pairs().stream()
-                .filter(pair -> pair.left() == lane || pair.right() == lane)
+                .filter(pair -> pair.holds(lane))
                 .findFirst()
                 .orElseThrow();
     }

@@ -108,6 +108,6 @@ public record LanePatternsReader(NamedPatterns patterns, Lanes lanes, String who
     }
 
     private static boolean has(List<LanePair> pairs, int lane) {
-        return pairs.stream().anyMatch(pair -> pair.left() == lane || pair.right() == lane);
+        return pairs.stream().anyMatch(pair -> pair.holds(lane));
     }
 }

@@ -59,7 +59,7 @@ final class TopographyReader {
     }
 
     private void add(Section reading, int lane, Station station) {
-        if (pairs.stream().noneMatch(pair -> pair.left() == lane || pair.right() == lane)) {
+        if (pairs.stream().noneMatch(pair -> pair.holds(lane))) {
             reading.refuse(
                     CentreKeys.LANE,
                     NoticeCode.UNKNOWN_LANE,
