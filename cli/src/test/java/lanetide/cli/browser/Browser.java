@@ -55,6 +55,7 @@ final class Browser implements AutoCloseable {
                 "--headless",
                 "--no-sandbox",
                 "--disable-gpu",
+                "--disable-dev-shm-usage",
                 "--disable-quic",
                 "--no-first-run",
                 "--disable-background-networking",
@@ -100,9 +101,25 @@ final class Browser implements AutoCloseable {
         return this;
     }
 
+    /**
+     * Opens a page and waits until it has been painted: on a busy machine the browser says that a page is loaded before
+     * it has any width, and then takes no picture of it and prints nothing.
+     */
+    Browser visit(Path page) {
+        driver.get(page.toUri().toString());
+        driver.executeAsyncScript("""
+                const painted = arguments[0];
+                const look = () => document.readyState === "complete" && document.body.getBoundingClientRect().width > 0
+                  ? requestAnimationFrame(() => requestAnimationFrame(() => painted()))
+                  : setTimeout(look, 20);
+                look();
+                """);
+        return this;
+    }
+
     /** Opens a page and waits until its script has drawn everything. */
     Browser show(Path page) {
-        driver.get(page.toUri().toString());
+        visit(page);
         new WebDriverWait(driver, Duration.ofSeconds(20))
                 .until(any -> "true".equals(run("return document.documentElement.dataset.ready")));
         return this;
@@ -114,8 +131,7 @@ final class Browser implements AutoCloseable {
      */
     void audit(Path page, String name, String colours, int width) {
         log(LogType.BROWSER);
-        size(width, 800).colours(colours);
-        driver.get(page.toUri().toString());
+        size(width, 800).colours(colours).visit(page);
         picture(name + "-" + colours + "-" + width);
 
         assertThat(log(LogType.BROWSER)).isEmpty();

@@ -51,15 +51,14 @@ class ProtestPageBrowserTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"light,390", "light,1280", "dark,390", "dark,1280"})
+    @CsvSource({"light,390", "dark,1280"})
     void itOpensFitsAndPassesAnAudit(String colours, int width) {
         browser.audit(page, "protest", colours, width);
     }
 
     @Test
     void itPrintsOnOnePageOfA4() throws IOException {
-        browser.size(Browser.A4, 900).colours("light");
-        browser.driver().get(page.toUri().toString());
+        browser.size(Browser.A4, 900).colours("light").visit(page);
         PrintedPage printed = PrintedPage.of(browser, "protest-A4", 8.27, 11.69);
 
         printed.keepsMargin(14);

@@ -55,16 +55,17 @@ class SheetsBrowserTest {
     void aSheetOpensPassesAnAuditAndPrintsUncut(String paper, String sheet, double width, double height)
             throws IOException {
         browser.log(LogType.BROWSER);
-        browser.size(Browser.PHONE, 800);
-        browser.driver()
-                .get(folder.resolve(paper).resolve(sheet + ".html").toUri().toString());
+        browser.size(Browser.PHONE, 800).visit(folder.resolve(paper).resolve(sheet + ".html"));
         assertThat((Long) browser.run("return document.documentElement.scrollWidth"))
                 .isLessThanOrEqualTo(Browser.PHONE);
 
         browser.size(Browser.LAPTOP, 900);
         browser.picture(sheet + "-" + paper);
         assertThat(browser.log(LogType.BROWSER)).isEmpty();
-        assertThat(new AxeBuilder().analyze(browser.driver()).getViolations()).isEmpty();
+        if (paper.equals("a4")) { // on a screen the sheets for both papers are alike
+            assertThat(new AxeBuilder().analyze(browser.driver()).getViolations())
+                    .isEmpty();
+        }
 
         PrintedPage printed = PrintedPage.of(browser, sheet + "-" + paper, width, height);
         printed.keepsMargin(12);
@@ -94,13 +95,13 @@ class SheetsBrowserTest {
                 Program.run("sheets", scenario, "--replications", 1, "--sets", "usual", "--into", into);
         assertThat(outcome.exitCode()).as(outcome.err()).isZero();
 
-        browser.driver().get(into.resolve("assignments.html").toUri().toString());
+        browser.visit(into.resolve("assignments.html"));
         PrintedPage assignments = PrintedPage.of(browser, "assignments-large", 8.27, 11.69);
         assertThat(assignments.pages()).isEqualTo(2);
         assignments.beginsWith("Lanes of each group, game by game");
         assignments.beginsWith("16" + "A-31 \u00b7 A-32");
 
-        browser.driver().get(into.resolve("cards.html").toUri().toString());
+        browser.visit(into.resolve("cards.html"));
         PrintedPage cards = PrintedPage.of(browser, "cards-large", 8.27, 11.69);
         assertThat(cards.pages()).isLessThanOrEqualTo(2 * 32 / 6 + 2);
     }
