@@ -5,20 +5,34 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import lanetide.oilflow.unknown.ValueSet;
 import lanetide.squads.measure.Narrowing;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Fifty sets in turn are taken for the truth, the measurement is taken there, and the others are weighed by it. */
 @Tag("slow")
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PromisedNarrowingTest {
     private static final int TRUTHS = 50;
     private static final int PLAYINGS = 12;
+
+    /** What every playing under every set says of each quantity. */
+    private List<List<double[]>> played;
+
+    @BeforeAll
+    void plays() {
+        // Luck of its own for every set: luck in common would make readings look better than they are.
+        played = IntStream.rangeClosed(1, ValueSets.count())
+                .mapToObj(number -> SmallEvent.play(
+                        PlayModel.under(SmallEvent.EVENT, ValueSets.shipped(number)), number * PLAYINGS, PLAYINGS))
+                .toList();
+    }
 
     /** The head film by a tape with an error of a unit and a half; the mean of the field by one day's mean. */
     @ParameterizedTest
@@ -29,7 +43,7 @@ class PromisedNarrowingTest {
         double[] readings = new double[sets];
         SummaryStatistics luckOfReading = new SummaryStatistics();
         SummaryStatistics luckOfAnswer = new SummaryStatistics();
-        List<double[]> all = played(sets, quantity);
+        List<double[]> all = said(quantity);
         for (int s = 0; s < sets; s++) {
             answers[s] = all.get(s)[0];
             luckOfAnswer.addValue(all.get(s)[1]);
@@ -51,13 +65,9 @@ class PromisedNarrowingTest {
     }
 
     /** For each set: mean over playings and its variance by luck, what one other playing says, and its luck. */
-    private static List<double[]> played(int sets, int quantity) {
+    private List<double[]> said(int quantity) {
         List<double[]> all = new ArrayList<>();
-        for (int number = 1; number <= sets; number++) {
-            ValueSet set = ValueSets.shipped(number);
-            // Luck of its own for every set: luck in common would make readings look better than they are.
-            List<double[]> playings =
-                    SmallEvent.play(PlayModel.under(SmallEvent.EVENT, set), number * PLAYINGS, PLAYINGS);
+        for (List<double[]> playings : played) {
             SummaryStatistics answer = new SummaryStatistics();
             SummaryStatistics reading = new SummaryStatistics();
             playings.subList(1, PLAYINGS).forEach(one -> answer.addValue(one[quantity]));
