@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import lanetide.cli.FewPlayings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,7 +43,9 @@ class FrontPageTest {
     @ParameterizedTest
     @MethodSource("commandsOfTheTour")
     void everyCommandOfTheTourWorks(String command) {
-        Object[] words = List.of(command.split(" ")).stream().map(this::inPlace).toArray();
+        Object[] words = List.of(FewPlayings.of(command).split(" ")).stream()
+                .map(this::inPlace)
+                .toArray();
         assertThat(Program.run(words).exitCode()).isZero();
     }
 

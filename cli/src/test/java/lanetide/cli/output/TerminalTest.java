@@ -33,7 +33,6 @@ class TerminalTest {
             strings = {
                 "compare SCENARIO SCENARIO --replications 4",
                 "fairness SCENARIO --replications 20 --remedies 2",
-                "fit SCENARIO --measured tapes.csv",
                 "preview SCENARIO --bowler Anchor --replications 4",
                 "reoil SCENARIO --replications 4 --games 4",
                 "report SCENARIO --replications 4 --fairness 20 --reoil 4 -o page.html",
@@ -42,7 +41,6 @@ class TerminalTest {
                 "simulate SCENARIO --replications 4"
             })
     void aLongRunTellsHowLongItStillTakesAndNothingElseIsLostWhenItIsQuiet(String words) throws IOException {
-        Files.writeString(folder.resolve("tapes.csv"), "lane,distance,board,units\n1,8,20,38\n");
         Path scenario = words.startsWith("rotate") ? ONE_PAIR.resolveSibling("championship.yaml") : shortEvening();
         String line = words.replace("SCENARIO", scenario.toString());
 
@@ -53,6 +51,16 @@ class TerminalTest {
         assertThat(quiet).doesNotContain(" left \r");
         assertThat(ERASED.matcher(PROGRESS.matcher(told).replaceAll("")).replaceAll(""))
                 .isEqualTo(quiet);
+    }
+
+    /** Not asked again when it is quiet, since whatever was measured it takes its time. */
+    @Test
+    void aFitTellsHowLongItStillTakes() throws IOException {
+        Files.writeString(folder.resolve("tapes.csv"), "lane,distance,board,units\n1,8,20,38\n");
+
+        String told = typed("fit " + shortEvening() + " --measured tapes.csv", "");
+
+        assertThat(PROGRESS.matcher(told).find()).as(told).isTrue();
     }
 
     private Path shortEvening() throws IOException {
