@@ -1,4 +1,4 @@
-package lanetide.cli;
+package lanetide.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -10,8 +10,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import lanetide.cli.command.Program;
-import lanetide.cli.command.Shell;
+import lanetide.cli.FewPlayings;
 import lanetide.cli.output.ExitCode;
 import lanetide.cli.scenario.Scenarios;
 import org.junit.jupiter.api.BeforeEach;
