@@ -3,11 +3,9 @@ package lanetide.cli.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.results.Rule;
-import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -112,7 +110,7 @@ class ReportPageBrowserTest {
         browser.find("#play").click();
         assertThat(browser.find("#play").getText()).isEqualTo("Stop");
 
-        new WebDriverWait(browser.driver(), Duration.ofSeconds(20))
+        new WebDriverWait(browser.driver(), Browser.PATIENCE)
                 .until(any -> browser.find("#play").getText().equals("Play"));
 
         assertThat(browser.find("#time").getDomProperty("value")).isEqualTo(String.valueOf(last));
@@ -206,10 +204,8 @@ class ReportPageBrowserTest {
             browser.picture("report-" + colours + "-" + width + "-" + section, "#" + section);
         }
 
-        List<Rule> violations = new AxeBuilder()
-                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
-                .analyze(browser.driver())
-                .getViolations();
+        List<Rule> violations =
+                browser.violations("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
 
         assertThat(violations.stream().map(rule -> rule.getId() + ": " + rule.getHelp() + " " + rule.getNodes()))
                 .isEmpty();

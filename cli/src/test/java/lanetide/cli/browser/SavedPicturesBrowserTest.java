@@ -9,7 +9,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -105,7 +104,7 @@ class SavedPicturesBrowserTest {
     private static Path save(WebElement figure, Path into) throws IOException {
         List<Path> before = files(into);
         figure.findElement(By.className("save")).click();
-        new WebDriverWait(browser.driver(), Duration.ofSeconds(20))
+        new WebDriverWait(browser.driver(), Browser.PATIENCE)
                 .until(any -> files(into).size() > before.size()
                         && files(into).stream().allMatch(file -> file.toString().endsWith(".png")));
         List<Path> after = files(into);
