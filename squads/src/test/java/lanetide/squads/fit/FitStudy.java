@@ -1,6 +1,5 @@
 package lanetide.squads.fit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -38,7 +37,9 @@ final class FitStudy {
     static final long SEED = 60_013;
     private static final int EVERY = 4;
 
+    /** Truths at a time. */
     private final int threads;
+
     private final long seed;
     /** The event under the sets that ship, whose lines serve all truths. */
     private final Map<ValueSet, Playable> shipped;
@@ -85,12 +86,9 @@ final class FitStudy {
         }
     }
 
+    /** Truths side by side, each on one thread: a fit by itself cannot keep two busy. */
     List<Judged> run(int from, int to) {
-        List<Judged> all = new ArrayList<>();
-        for (int number = from; number < to; number++) {
-            all.add(judged(number));
-        }
-        return all;
+        return Replications.run(to - from, threads, i -> judged(from + i), done -> {});
     }
 
     private Judged judged(int number) {
@@ -107,7 +105,7 @@ final class FitStudy {
                 List.of(new FitDay(TwoPairs.EVENT, measured)),
                 prior,
                 shipped,
-                new FitPlan(seed + number, threads).withoutChecks(),
+                new FitPlan(seed + number, 1).withoutChecks(),
                 done -> {});
         List<TapeTaken> fresh = measured.tapes().stream()
                 .filter(tape -> tape.when().afterGame() == 0)
@@ -135,7 +133,7 @@ final class FitStudy {
         double[] thatDay = TwoPairs.heldOut(world, day);
         double[] truth = means(Replications.run(
                 PLAYINGS_OF_TRUTH,
-                threads,
+                1,
                 i -> TwoPairs.heldOut(
                         world, new RandomStreams(seed + 2).forReplication(number * PLAYINGS_OF_TRUTH + i)),
                 done -> {}));
@@ -166,7 +164,7 @@ final class FitStudy {
                 .toList();
         List<double[]> rows = Replications.run(
                 PLAYINGS,
-                threads,
+                1,
                 i -> TwoPairs.heldOut(
                         worlds.get(i % SETS), new RandomStreams(seed + 3).forReplication(number * PLAYINGS + i)),
                 done -> {});
