@@ -71,8 +71,15 @@ public final class ReoilWords {
     }
 
     private static String games(double number) {
-        String games = Figures.plain(number, 1);
-        return games + (games.equals("1") ? " game" : " games");
+        return counted(Figures.plain(number, 1), "game");
+    }
+
+    private static String boards(double number) {
+        return counted(Figures.plain(number, 2), "board");
+    }
+
+    private static String counted(String number, String what) {
+        return number + " " + what + (number.equals("1") ? "" : "s");
     }
 
     /** From the one to the other, or just the one where both are told alike. */
@@ -99,16 +106,16 @@ public final class ReoilWords {
             case AGE ->
                 interval.beyond()
                         ? "If a lane has failed once its windows have moved by "
-                                + Figures.plain(result.plan().limitBoards(), 2)
-                                + " boards, oiling in time does not pay within the "
+                                + boards(result.plan().limitBoards())
+                                + ", oiling in time does not pay within the "
                                 + result.plan().games() + " games looked at."
                         : "If a lane has failed once its windows have moved by "
-                                + Figures.plain(result.plan().limitBoards(), 2) + " boards, it is best oiled after "
+                                + boards(result.plan().limitBoards()) + ", it is best oiled after "
                                 + games(interval) + " at the latest.";
             case CONDITION ->
                 "If lanes are looked at after every game, a pair is best oiled when its windows have moved by "
-                        + Figures.plain(interval.controlBoards().orElseThrow(), 2) + " boards, on average after "
-                        + Figures.plain(interval.games(), 1) + " games.";
+                        + boards(interval.controlBoards().orElseThrow()) + ", on average after "
+                        + games(interval.games()) + ".";
         };
     }
 }
