@@ -76,7 +76,7 @@ class LaneLooksTest {
         LaneLooks.Look later = eye.looks()[0][GAMES][0];
         assertThat(eye.looks()[0][1]).containsOnlyNulls();
         assertThat(eye.looks()[1][0]).containsOnlyNulls();
-        assertThat(fresh.widthBoards()).isBetween(0.2, 15.0);
+        assertThat(fresh.widthBoards()).isBetween(0.2, 5.0);
         assertThat(fresh.pocketShare()).isBetween(0.2, 1.0);
         assertThat(later.bestBoard().orElseThrow())
                 .isNotCloseTo(fresh.bestBoard().orElseThrow(), within(0.2));

@@ -24,10 +24,13 @@ import lanetide.squads.model.Laws;
 import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.rotation.design.Ring;
+import lanetide.squads.study.Execution;
+import lanetide.squads.study.PossibleEvents;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ReoilStudyTest {
@@ -103,6 +106,65 @@ class ReoilStudyTest {
                 .min()
                 .orElseThrow();
         assertThat(result.interval(Basis.COST).costPerGame().orElseThrow()).isCloseTo(least, within(1e-9));
+    }
+
+    /** One machine, 45 s a lane to clean and 45 s to oil, four lanes; two bowlers on a pair, two games. */
+    @Test
+    void strippingAndOilingOverAreComparedByScoresAndWorkOfASquad() {
+        OilingCost costs = new OilingCost(Costs.USUAL, event(SplitModel.FORWARD_ROLL));
+        OilOver told = result.oilOver();
+
+        assertThat(told.games()).isEqualTo(2);
+        assertThat(told.stripMinutes()).isCloseTo(6, within(1e-9));
+        assertThat(told.overMinutes()).isCloseTo(3, within(1e-9));
+        assertThat(told.stripSpreadPins()).isPositive().isNotEqualTo(told.overSpreadPins());
+        assertThat(told.stripCostPerGame())
+                .isCloseTo(
+                        told.stripSpreadPins() * 2 * Costs.USUAL.pin()
+                                + costs.pairAllAtOnce(Conditioning.STRIP_AND_OIL) / 2,
+                        within(1e-9));
+        assertThat(told.overCostPerGame())
+                .isCloseTo(
+                        told.overSpreadPins() * 2 * Costs.USUAL.pin() + costs.pairAllAtOnce(Conditioning.OIL_OVER) / 2,
+                        within(1e-9));
+    }
+
+    @Test
+    void theEventCostsWhatItsTwoGamesAndOneOilingDo() {
+        double scores = result.curve().subList(0, 2).stream()
+                .mapToDouble(CurvePoint::spreadPins)
+                .sum();
+
+        assertThat(result.asPlanned().costPerPair())
+                .isCloseTo(scores * 2 * Costs.USUAL.pin() + result.pairAllAtOnce(), within(1e-9));
+        assertThat(result.best()).isEqualTo(result.asPlanned());
+    }
+
+    /** The curve; then half as often, but four times at least, strip and oil, and oil over. */
+    @ParameterizedTest
+    @CsvSource({"4, 12", "8, 16", "20, 40"})
+    void aStudyTakesTwiceItsPlayingsUnlessThatIsVeryFew(int replications, int playings) {
+        assertThat(ReoilStudy.playings(new ReoilPlan(3, replications, GAMES, 2, 1.5, Costs.USUAL)))
+                .isEqualTo(playings);
+    }
+
+    /** What is best under each set lies apart, and what luck alone leaves lies apart from that. */
+    @Test
+    void underSeveralSetsTheLeastRegretIsToldAndIntervalsHoldTheSets() {
+        ReoilResult sets = ReoilStudy.run(
+                new PossibleEvents(event(SplitModel.FORWARD_ROLL), 2), plan(Costs.USUAL), Execution.on(1), done -> {});
+
+        assertThat(result.leastRegret()).isEmpty();
+        assertThat(sets.leastRegret()).isPresent();
+        assertThat(sets.sets()).isEqualTo(2);
+        assertThat(sets.intervals()).allSatisfy(interval -> {
+            assertThat(interval.low()).isLessThanOrEqualTo(interval.games());
+            assertThat(interval.high()).isGreaterThanOrEqualTo(interval.games());
+        });
+        assertThat(sets.intervals())
+                .anyMatch(interval -> interval.low() != interval.luckLow() || interval.high() != interval.luckHigh());
+        assertThat(result.intervals())
+                .allMatch(interval -> interval.low() == interval.luckLow() && interval.high() == interval.luckHigh());
     }
 
     @Test

@@ -150,6 +150,12 @@ class ScheduleStudyTest {
         OILINGS_OF_WEEKS.add(found.best());
     }
 
+    /** From each squad on, and once on lanes that do not change. */
+    @Test
+    void aWeekOfFourSessionsTakesFivePlayingsForEachLuck() {
+        assertThat(ScheduleStudy.playings(week(1, SplitModel.NONE), 6)).isEqualTo(30);
+    }
+
     @Test
     void theAnswerDoesNotDependOnTheNumberOfThreads() {
         Event week = week(1, SplitModel.FORWARD_ROLL);
