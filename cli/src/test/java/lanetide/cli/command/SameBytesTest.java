@@ -1,7 +1,6 @@
 package lanetide.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.File;
 import java.io.IOException;
@@ -102,13 +101,16 @@ class SameBytesTest {
     /** A machine: its JVM, the locale of its system, and what its JVM is told. */
     private record Machine(Path java, String systemLocale, List<String> options) {}
 
-    /** Between them the rows have every value of each column; every command meets all rows. */
+    /**
+     * Between them the rows have every value of each column; every command meets all rows. The last is played by
+     * another JDK where there is a second one.
+     */
     @ParameterizedTest(name = "{0}")
     @CsvSource({
-        "tr-TR, Asia/Kathmandu, windows-1254, crlf, UseSerialGC, 1, 1, false, C.UTF-8, in a folder",
-        "ar-EG-u-nu-arab, America/St_Johns, windows-1256, lf, UseParallelGC, 2, 3, true, C.UTF-8, f\u00f6lder",
-        "de-DE, Europe/Berlin, ISO-8859-1, crlf, UseG1GC, 4, 2, false, C, folder",
-        "th-TH-u-nu-thai-ca-buddhist, Pacific/Kiritimati, UTF-16, lf, UseSerialGC, 4, 4, false, POSIX, a/b/c",
+        "tr-TR, Asia/Kathmandu, windows-1254, crlf, UseSerialGC, 1, 1, false, C.UTF-8, in a folder, false",
+        "ar-EG-u-nu-arab, America/St_Johns, windows-1256, lf, UseParallelGC, 2, 3, true, C.UTF-8, f\u00f6lder, false",
+        "de-DE, Europe/Berlin, ISO-8859-1, crlf, UseG1GC, 4, 2, false, C, folder, false",
+        "th-TH-u-nu-thai-ca-buddhist, Pacific/Kiritimati, UTF-16, lf, UseSerialGC, 4, 4, false, POSIX, a/b/c, true",
     })
     void commandsAnswerTheSame(
             String language,
@@ -120,7 +122,8 @@ class SameBytesTest {
             int threads,
             boolean parts,
             String systemLocale,
-            String folder)
+            String folder,
+            boolean byAnotherJdk)
             throws IOException {
         List<String> options = List.of(
                 "-Dlanguage=" + language,
@@ -136,17 +139,9 @@ class SameBytesTest {
                 "-Dthreads=" + threads,
                 "-Dparts=" + parts);
 
-        same(here, answers(temporary.resolve(folder), LINES, new Machine(ownJava(), systemLocale, options)));
-    }
+        Path java = byAnotherJdk ? anotherJava().orElse(ownJava()) : ownJava();
 
-    @Test
-    void commandsAnswerTheSameByAnotherJdk() throws IOException {
-        Optional<Path> other = anotherJava();
-        assumeThat(other)
-                .as("a second JDK under " + JVMS + "; without one only this is left out")
-                .isPresent();
-
-        same(here, answers(temporary, LINES, new Machine(other.orElseThrow(), "C.UTF-8", List.of())));
+        same(here, answers(temporary.resolve(folder), LINES, new Machine(java, systemLocale, options)));
     }
 
     /** Everything is another at once, the JDK too where there is a second one. */

@@ -66,7 +66,7 @@ class FuzzTest {
     @Test
     @Tag("slow")
     void othersAreChecked() throws Exception {
-        check(SEED + 1, Integer.getInteger("lanetide.fuzzScenarios", 400));
+        check(SEED + 1, Integer.getInteger("lanetide.fuzzScenarios", 100));
     }
 
     private void check(long seed, int scenarios) throws Exception {

@@ -119,7 +119,7 @@ class PlayFuzzTest {
     @Test
     @Tag("slow")
     void othersGoThroughAllCommands() throws Exception {
-        play(SEED + 1, Integer.getInteger("lanetide.fuzzPlays", 10));
+        play(SEED + 1, Integer.getInteger("lanetide.fuzzPlays", 3));
     }
 
     @Test

@@ -24,7 +24,7 @@ class StrategiesTest {
     void onAverageWhoLearnsLiesBetweenTheBoundsAtEveryLevel(String level) {
         double[] sums = new double[3];
         for (String style : STYLES) {
-            double[] scores = Strategies.scores(style, level, 24, 20);
+            double[] scores = Strategies.scores(style, level, 24, 10);
             for (int i = 0; i < scores.length; i++) {
                 sums[i] += scores[i];
             }
