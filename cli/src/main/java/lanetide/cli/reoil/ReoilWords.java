@@ -2,6 +2,7 @@ package lanetide.cli.reoil;
 
 import java.util.List;
 import lanetide.cli.report.Figures;
+import lanetide.cli.words.English;
 import lanetide.squads.recondition.Basis;
 import lanetide.squads.recondition.Interval;
 import lanetide.squads.recondition.ReoilResult;
@@ -71,15 +72,11 @@ public final class ReoilWords {
     }
 
     private static String games(double number) {
-        return counted(Figures.plain(number, 1), "game");
+        return English.count(Figures.plain(number, 1), "game");
     }
 
     private static String boards(double number) {
-        return counted(Figures.plain(number, 2), "board");
-    }
-
-    private static String counted(String number, String what) {
-        return number + " " + what + (number.equals("1") ? "" : "s");
+        return English.count(Figures.plain(number, 2), "board");
     }
 
     /** From the one to the other, or just the one where both are told alike. */

@@ -15,7 +15,18 @@ public final class English {
      * @return such as {@code 1 game} or {@code 2 games}
      */
     public static String count(int number, String what) {
-        return number + " " + what + (number == 1 ? "" : "s");
+        return count(String.valueOf(number), what);
+    }
+
+    /**
+     * A number of things that need not be whole.
+     *
+     * @param number how many, as it is written
+     * @param what one of them
+     * @return such as {@code 1 board} or {@code 1.5 boards}
+     */
+    public static String count(String number, String what) {
+        return number + " " + what + (number.equals("1") ? "" : "s");
     }
 
     /**
