@@ -5,19 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import lanetide.oilflow.film.OilPattern;
 import lanetide.oilflow.film.SplitModel;
 import lanetide.oilflow.lane.Hand;
-import lanetide.oilflow.lane.LaneGeometry;
-import lanetide.squads.fixture.Fixtures;
-import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
-import lanetide.squads.model.Group;
 import lanetide.squads.model.Laws;
-import lanetide.squads.model.Levels;
-import lanetide.squads.model.PaceOfPlay;
-import lanetide.squads.rotation.design.Stay;
+import lanetide.squads.play.Events;
 import lanetide.squads.study.Execution;
 import lanetide.squads.study.Playing;
 import lanetide.squads.study.PossibleEvents;
@@ -31,23 +24,11 @@ class BlockStudyTest {
     private static final long SEED = 7;
 
     private static Event event(SplitModel split) {
-        List<Group> groups = List.of(new Group(
-                "1",
-                List.of(
-                        bowler("a", Hand.RIGHT, "tweener", "medium-reactive"),
-                        bowler("b", Hand.LEFT, "straight", "plastic"))));
-        return Fixtures.event(
-                        "evening",
-                        Fixtures.centre(1, Fixtures.machines(1, 60_000, 60_000)),
-                        OilPattern.of("house", 40 * LaneGeometry.FOOT_M, 22, 6),
-                        List.of(Fixtures.squad("A", 0, Conditioning.STRIP_AND_OIL, 0, groups)),
-                        List.of(new Stay().plan(1, 1, 1)),
-                        PaceOfPlay.USUAL)
+        return Events.onePair(
+                        1,
+                        Events.bowler("a", Hand.RIGHT, "tweener", Events.level("league"), "medium-reactive"),
+                        Events.bowler("b", Hand.LEFT, "straight", Events.level("league"), "plastic"))
                 .withLaws(new Laws(Laws.USUAL.friction(), split));
-    }
-
-    private static Bowler bowler(String id, Hand hand, String style, String cover) {
-        return Fixtures.bowler(id, hand, style, Levels.shipped().get("league"), cover);
     }
 
     private static BlockStudy study(SplitModel split, boolean looks) {
@@ -95,11 +76,9 @@ class BlockStudyTest {
     void lanesAreLookedAtOnlyIfThatIsAskedFor() {
         BlockPlaying one = played(study(SplitModel.FORWARD_ROLL, false), 1).get(0);
 
-        for (LaneLooks.Look[][] lane : one.looks()) {
-            for (LaneLooks.Look[] age : lane) {
-                assertThat(age).containsOnlyNulls();
-            }
-        }
+        assertThat(one.looks()).hasDimensions(2, GAMES + 1);
+        assertThat(Arrays.stream(one.looks()).flatMap(Arrays::stream).flatMap(Arrays::stream))
+                .containsOnlyNulls();
     }
 
     @Test

@@ -3,19 +3,15 @@ package lanetide.squads.recondition;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import lanetide.oilflow.film.OilFilm;
 import lanetide.oilflow.film.OilPattern;
-import lanetide.oilflow.lane.Hand;
 import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.equipment.TypicalPlayer;
 import lanetide.squads.fixture.Fixtures;
-import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
-import lanetide.squads.model.Group;
-import lanetide.squads.model.Levels;
-import lanetide.squads.model.PaceOfPlay;
-import lanetide.squads.rotation.design.Stay;
+import lanetide.squads.play.Events;
 import lanetide.squads.study.Playable;
 import lanetide.squads.watch.LaneMoment;
 import org.junit.jupiter.api.BeforeEach;
@@ -43,17 +39,8 @@ class LaneLooksTest {
 
     /** Three pairs, of which four lanes are looked at: 1, 2, 3 and 6. */
     private static Event event() {
-        List<Group> groups = List.of(new Group(
-                "1",
-                List.of(Fixtures.bowler(
-                        "a", Hand.RIGHT, "tweener", Levels.shipped().get("scratch"), "medium-reactive"))));
-        return Fixtures.event(
-                "evening",
-                Fixtures.centre(3, Fixtures.machines(1, 60_000, 60_000)),
-                SHORT,
-                List.of(Fixtures.squad("A", 0, Conditioning.STRIP_AND_OIL, 0, groups)),
-                List.of(new Stay().plan(1, 3, GAMES)),
-                PaceOfPlay.USUAL);
+        return Fixtures.withPattern(
+                Events.event(Events.centre(3), Events.stay(1, 3, GAMES), Events.oneGroup(Events.bowler("a"))), SHORT);
     }
 
     private void shows(int lane, int gamesOnOil, OilPattern pattern) {
@@ -97,22 +84,14 @@ class LaneLooksTest {
         shows(4, 0, SHORT);
         shows(1, GAMES + 1, SHORT);
 
-        for (LaneLooks.Look[][] lane : eye.looks()) {
-            for (LaneLooks.Look[] age : lane) {
-                assertThat(age).containsOnlyNulls();
-            }
-        }
+        assertThat(Arrays.stream(eye.looks()).flatMap(Arrays::stream).flatMap(Arrays::stream))
+                .containsOnlyNulls();
     }
 
     /** A ball does not hook into the pocket through oil from end to end, nor is a window found in it. */
     @Test
     void whereThereIsNoLineThereIsNoBoardAndNoWidth() {
-        eye.onLane(
-                new LaneMoment(1, "A", 0, 0),
-                OilFilm.fresh(
-                        OilPattern.of("flood", 58 * LaneGeometry.FOOT_M, 60, 1.1),
-                        PLAYABLE.physics().grid()),
-                List.of());
+        shows(1, 0, OilPattern.of("flood", 58 * LaneGeometry.FOOT_M, 60, 1.1));
 
         LaneLooks.Look look = eye.looks()[0][0][0];
         assertThat(look.bestBoard()).isEmpty();

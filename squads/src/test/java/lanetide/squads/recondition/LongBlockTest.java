@@ -4,19 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import lanetide.oilflow.film.OilPattern;
-import lanetide.oilflow.lane.Hand;
-import lanetide.oilflow.lane.LaneGeometry;
 import lanetide.squads.fixture.Fixtures;
 import lanetide.squads.model.Bowler;
 import lanetide.squads.model.Conditioning;
 import lanetide.squads.model.Event;
 import lanetide.squads.model.Group;
-import lanetide.squads.model.Levels;
 import lanetide.squads.model.PaceOfPlay;
 import lanetide.squads.model.Squad;
+import lanetide.squads.play.Events;
 import lanetide.squads.rotation.design.Ring;
-import lanetide.squads.rotation.design.Stay;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -29,24 +25,20 @@ class LongBlockTest {
     private static Event event() {
         return Fixtures.event(
                 "week",
-                Fixtures.centre(2, Fixtures.machines(1, 60_000, 60_000)),
-                OilPattern.of("house", 40 * LaneGeometry.FOOT_M, 22, 6),
+                Events.centre(2),
+                Events.PATTERN,
                 List.of(
                         squad("A", START_MS, Conditioning.STRIP_AND_OIL),
                         squad("B", 2 * START_MS, Conditioning.OIL_OVER)),
-                List.of(new Ring(1, 1).plan(2, 2, 2), new Stay().plan(2, 2, 1)),
+                List.of(new Ring(1, 1).plan(2, 2, 2), Events.stay(2, 2, 1)),
                 PaceOfPlay.USUAL);
     }
 
     private static Squad squad(String id, long startMs, Conditioning conditioning) {
         List<Group> groups = IntStream.rangeClosed(1, 2)
-                .mapToObj(group -> new Group(String.valueOf(group), List.of(bowler(id + group))))
+                .mapToObj(group -> new Group(String.valueOf(group), List.of(Events.bowler(id + group))))
                 .toList();
-        return Fixtures.squad(id, startMs, conditioning, 0, groups);
-    }
-
-    private static Bowler bowler(String id) {
-        return Fixtures.bowler(id, Hand.RIGHT, "stroker", Levels.shipped().get("league"), "urethane");
+        return Events.squad(id, startMs, conditioning, groups);
     }
 
     @ParameterizedTest
