@@ -54,13 +54,17 @@ class ReportPageBrowserTest {
     @BeforeEach
     void startAfresh() {
         try {
-            browser.size(Browser.LAPTOP, 900).colours("light").show(page);
+            showsThePage();
         } catch (WebDriverException e) {
             assertThat(e).hasMessageContaining("tab crashed");
             browser.close();
             browser = Browser.open();
-            browser.size(Browser.LAPTOP, 900).colours("light").show(page);
+            showsThePage();
         }
+    }
+
+    private static void showsThePage() {
+        browser.size(Browser.LAPTOP, 900).colours("light").show(page);
     }
 
     @Test
